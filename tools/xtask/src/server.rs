@@ -1,0 +1,153 @@
+//! A static server for one folder on 127.0.0.1, small enough to read.
+//!
+//! It is used at the desk (`cargo xtask serve`) and, inside the test process, by the browser
+//! tests, which count its requests, stop it to take the network away and start it again. Every
+//! answer closes its connection: once stopped, nothing of it lingers.
+
+use std::io::{BufRead, BufReader, Read, Result, Write};
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::path::PathBuf;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::Arc;
+use std::thread::JoinHandle;
+use std::time::Duration;
+
+/// The policy of the page, sent as a header as well as standing in `index.html`; only here can
+/// it also forbid being framed.
+const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+    img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
+    base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/// What a server hands out.
+pub struct Site {
+    /// The folder that holds the files.
+    pub folder: PathBuf,
+    /// The path that the folder is found under; begins and ends with `/`.
+    pub prefix: String,
+    /// Files handed out instead of those in the folder: name and content.
+    pub instead: Vec<(String, Vec<u8>)>,
+}
+
+/// A running server; it ends when dropped.
+pub struct Server {
+    port: u16,
+    prefix: String,
+    ending: Arc<AtomicBool>,
+    thread: Option<JoinHandle<()>>,
+}
+
+impl Server {
+    /// Serves on a port, or on a free one for 0, and tells `watch` the path of every request.
+    pub fn start(site: Site, port: u16, watch: impl Fn(&str) + Send + Sync + 'static) -> Result<Server> {
+        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
+        let port = listener.local_addr()?.port();
+        let ending = Arc::new(AtomicBool::new(false));
+        let prefix = site.prefix.clone();
+        let shared = Arc::new((site, watch));
+        let thread = std::thread::spawn({
+            let ending = ending.clone();
+            move || {
+                for stream in listener.incoming() {
+                    if ending.load(Ordering::SeqCst) {
+                        break;
+                    }
+                    let shared = shared.clone();
+                    // A browser that hangs up early is no trouble of the server's.
+                    std::thread::spawn(move || stream.and_then(|stream| shared.0.answer(stream, &shared.1)));
+                }
+            }
+        });
+        Ok(Server { port, prefix, ending, thread: Some(thread) })
+    }
+
+    /// The address of the page.
+    pub fn url(&self) -> String {
+        format!("http://127.0.0.1:{}{}", self.port, self.prefix)
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        let Some(thread) = self.thread.take() else { return };
+        self.ending.store(true, Ordering::SeqCst);
+        // Wakes the listener, which waits for a connection and nothing else.
+        let _ = TcpStream::connect((Ipv4Addr::LOCALHOST, self.port));
+        let _ = thread.join();
+    }
+}
+
+impl Site {
+    fn answer(&self, mut stream: TcpStream, watch: &impl Fn(&str)) -> Result<()> {
+        stream.set_read_timeout(Some(Duration::from_secs(10)))?;
+        let mut lines = BufReader::new(stream.try_clone()?.take(16_384)).lines();
+        let first = lines.next().transpose()?.unwrap_or_default();
+        // Browsers open connections ahead of need; one that asks nothing was no request.
+        if first.is_empty() {
+            return Ok(());
+        }
+        for line in lines {
+            if line?.is_empty() {
+                break;
+            }
+        }
+        let mut words = first.split(' ');
+        let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
+        watch(target);
+        if method != "GET" && method != "HEAD" {
+            return respond(&mut stream, "405 Method Not Allowed", "text/plain", "no-store", b"");
+        }
+        let path = target.split('?').next().unwrap_or_default();
+        let Some((name, bytes)) = self.file(path) else {
+            return respond(&mut stream, "404 Not Found", "text/plain", "no-store", b"There is no such file.");
+        };
+        let keep = if hashed(&name) { "public, max-age=31536000, immutable" } else { "no-cache" };
+        respond(&mut stream, "200 OK", kind(&name), keep, if method == "HEAD" { b"" } else { &bytes })
+    }
+
+    /// The file behind a path. Only names of plain letters are looked for, so no path leads out.
+    fn file(&self, path: &str) -> Option<(String, Vec<u8>)> {
+        let name = path.strip_prefix(&self.prefix)?;
+        let name = if name.is_empty() { "index.html" } else { name };
+        let plain = |c: char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
+        if !name.chars().all(plain) || name.contains("..") {
+            return None;
+        }
+        if let Some((_, bytes)) = self.instead.iter().find(|(other, _)| other == name) {
+            return Some((name.to_owned(), bytes.clone()));
+        }
+        let bytes = std::fs::read(self.folder.join(name)).ok()?;
+        Some((name.to_owned(), bytes))
+    }
+}
+
+fn respond(stream: &mut TcpStream, status: &str, kind: &str, keep: &str, body: &[u8]) -> Result<()> {
+    write!(
+        stream,
+        "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {}\r\nCache-Control: {keep}\r\n\
+         Content-Security-Policy: {POLICY}\r\nX-Content-Type-Options: nosniff\r\n\
+         Referrer-Policy: no-referrer\r\nConnection: close\r\n\r\n",
+        body.len()
+    )?;
+    stream.write_all(body)?;
+    stream.flush()
+}
+
+/// Whether the name carries the hash of the content, as `dist` writes it: `name-0123456789ab.ext`.
+fn hashed(name: &str) -> bool {
+    name.rsplit_once('.')
+        .and_then(|(stem, _)| stem.rsplit_once('-'))
+        .is_some_and(|(_, hash)| hash.len() == 12 && hash.bytes().all(|b| b.is_ascii_hexdigit()))
+}
+
+fn kind(name: &str) -> &'static str {
+    match name.rsplit_once('.').map_or("", |(_, extension)| extension) {
+        "html" => "text/html; charset=utf-8",
+        "js" => "text/javascript; charset=utf-8",
+        "css" => "text/css; charset=utf-8",
+        "wasm" => "application/wasm",
+        "svg" => "image/svg+xml",
+        "png" => "image/png",
+        "webmanifest" => "application/manifest+json",
+        _ => "application/octet-stream",
+    }
+}
