@@ -1,0 +1,490 @@
+//! The write path of a match: every line once, in order, in two copies.
+//!
+//! A line goes to local storage before [`Journal::append`] returns, so that the screen never
+//! shows what is not kept, and to IndexedDB at the same moment; only when the latter says so it
+//! is safe. Lines are opaque here, their check sums included: which copy is the longer valid
+//! one is decided by whoever can read them.
+//!
+//! What a store would not take stays in memory and is offered to it again, so a match goes on
+//! in memory alone where a browser refuses everything.
+
+use std::cell::{Cell, RefCell};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::rc::Rc;
+
+use wasm_bindgen_futures::spawn_local;
+
+use super::durable::Durable;
+use super::listen::{after, on_resume, Listeners, Ticker, Watch, Watchers};
+use super::local;
+use super::trouble::StorageTrouble;
+
+/// After a failure that may pass by itself, the durable copy is tried again after this long.
+/// Our own choice: often enough to catch up between two rallies, rare enough not to tire a
+/// phone.
+const RETRY_MS: u32 = 5_000;
+
+/// How the two copies fare.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Health {
+    /// Local storage: written at once.
+    pub local: Result<(), StorageTrouble>,
+    /// IndexedDB: safe on disk.
+    pub durable: Result<(), StorageTrouble>,
+}
+
+impl Health {
+    /// Whether both copies are being kept.
+    pub fn is_fine(&self) -> bool {
+        self.local.is_ok() && self.durable.is_ok()
+    }
+
+    /// Whether new lines are in memory alone, so that closing the page loses them.
+    pub fn memory_only(&self) -> bool {
+        self.local.is_err() && self.durable.is_err()
+    }
+}
+
+/// What a journal tells those who watch it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Notice {
+    /// Every line of the match `id` up to this number is on disk.
+    Safe {
+        /// The match.
+        id: String,
+        /// The number of its last safe line.
+        upto: u32,
+    },
+    /// A copy began to fail, or to work again.
+    Health(Health),
+}
+
+/// Both copies of a match as they were found, each ascending by number.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Copies {
+    /// From local storage and, where that took nothing, from memory.
+    pub local: Vec<(u32, String)>,
+    /// From IndexedDB.
+    pub durable: Vec<(u32, String)>,
+}
+
+type Line = (String, u32);
+
+/// The journal of every match on this phone. Clones are the same journal.
+#[derive(Clone)]
+pub struct Journal {
+    inner: Rc<Inner>,
+}
+
+struct Inner {
+    durable: Durable,
+    health: RefCell<Health>,
+    // Lines each store has not taken yet, in order.
+    not_local: RefCell<BTreeMap<Line, String>>,
+    not_durable: RefCell<BTreeMap<Line, String>>,
+    // The highest number that is known to be on disk, by match.
+    durable_to: RefCell<HashMap<String, u32>>,
+    // Whether everything unsaved is being written to IndexedDB just now, and whether there is
+    // something unsaved that nothing under way will write.
+    catching_up: Cell<bool>,
+    behind: Cell<bool>,
+    retry: RefCell<Option<Ticker>>,
+    watchers: Rc<Watchers<Notice>>,
+    resumed: RefCell<Option<Listeners>>,
+}
+
+impl Journal {
+    /// Opens both stores. Never fails: what is wrong with them is in [`Journal::health`], the
+    /// local one at once, the other as soon as the browser has said so.
+    pub fn open() -> Journal {
+        let inner = Rc::new(Inner {
+            durable: Durable::default(),
+            health: RefCell::new(Health {
+                local: local::probe(),
+                durable: Ok(()),
+            }),
+            not_local: RefCell::default(),
+            not_durable: RefCell::default(),
+            durable_to: RefCell::default(),
+            catching_up: Cell::new(false),
+            behind: Cell::new(false),
+            retry: RefCell::default(),
+            watchers: Watchers::new(),
+            resumed: RefCell::default(),
+        });
+        let weak = Rc::downgrade(&inner);
+        *inner.resumed.borrow_mut() = Some(on_resume(move || {
+            if let Some(inner) = weak.upgrade() {
+                Journal { inner }.retry();
+            }
+        }));
+        let journal = Journal { inner };
+        // Writing nothing opens the database and tells whether it can be written to.
+        let opening = journal.clone();
+        spawn_local(async move {
+            let outcome = opening.inner.durable.put(&[]).await;
+            opening.durable_went(outcome);
+        });
+        journal
+    }
+
+    /// Keeps line `n` of a match. The local copy is written when this returns; the durable one
+    /// is under way, and [`Notice::Safe`] follows.
+    ///
+    /// # Errors
+    /// Where local storage did not take the line. It is then held in memory and offered again
+    /// with the next one, so the match goes on; nothing has to be undone.
+    pub fn append(&self, id: &str, n: u32, line: &str) -> Result<(), StorageTrouble> {
+        let key = (id.to_owned(), n);
+        let mut unsaved = self.inner.not_local.borrow_mut();
+        unsaved.insert(key.clone(), line.to_owned());
+        drop(unsaved);
+        let outcome = self.catch_up_local();
+
+        self.inner.not_durable.borrow_mut().insert(key.clone(), line.to_owned());
+        let journal = self.clone();
+        if self.inner.health.borrow().durable.is_ok() {
+            let batch = [(key.0, key.1, line.to_owned())];
+            spawn_local(async move {
+                let outcome = journal.inner.durable.put(&batch).await;
+                journal.taken(&batch, outcome);
+            });
+        } else {
+            self.catch_up_durable();
+        }
+        outcome
+    }
+
+    /// The number of the last line of this match that is safely on disk together with every
+    /// line before it. 0 while nothing is, or before the match was read.
+    pub fn safe_upto(&self, id: &str) -> u32 {
+        let known = self.inner.durable_to.borrow().get(id).copied().unwrap_or(0);
+        match first_of(&self.inner.not_durable.borrow(), id) {
+            Some(missing) => known.min(missing.saturating_sub(1)),
+            None => known,
+        }
+    }
+
+    /// How the two copies fare now.
+    pub fn health(&self) -> Health {
+        self.inner.health.borrow().clone()
+    }
+
+    /// Calls `f` when lines became safe and when a copy's health changed. It may call back.
+    pub fn watch(&self, f: impl Fn(&Notice) + 'static) -> Watch {
+        self.inner.watchers.add(f)
+    }
+
+    /// Offers everything unsaved to both stores again. Also done with each line, when the page
+    /// comes back, and after a while where a store was lost.
+    pub fn retry(&self) {
+        // The outcome is in the health.
+        let _ = self.catch_up_local();
+        self.catch_up_durable();
+    }
+
+    /// The id of every match found in either store or in memory, sorted.
+    pub async fn ids(&self) -> Vec<String> {
+        let mut ids = BTreeSet::new();
+        // What cannot be read is in the health, and the other copy still counts.
+        match local::keys(local::LINES) {
+            Ok(keys) => ids.extend(
+                keys.iter()
+                    .filter_map(|key| Some(local::split_line_key(key)?.0.to_owned())),
+            ),
+            Err(trouble) => self.local_went(Err(trouble)),
+        }
+        ids.extend(self.inner.not_local.borrow().keys().map(|(id, _)| id.clone()));
+        match self.inner.durable.ids().await {
+            Ok(found) => ids.extend(found),
+            Err(trouble) => self.durable_went(Err(trouble)),
+        }
+        ids.into_iter().collect()
+    }
+
+    /// Both copies of a match. A copy that cannot be read is empty, and the health says why.
+    pub async fn read_all(&self, id: &str) -> Copies {
+        let mut copy: BTreeMap<u32, String> = match self.local_lines(id) {
+            Ok(lines) => lines,
+            Err(trouble) => {
+                self.local_went(Err(trouble));
+                BTreeMap::new()
+            }
+        };
+        copy.extend(of_match(&self.inner.not_local.borrow(), id));
+        let durable = match self.inner.durable.lines(id).await {
+            Ok(lines) => {
+                let to = unbroken(&lines);
+                self.inner.durable_to.borrow_mut().insert(id.to_owned(), to);
+                lines
+            }
+            Err(trouble) => {
+                self.durable_went(Err(trouble));
+                Vec::new()
+            }
+        };
+        Copies {
+            local: copy.into_iter().collect(),
+            durable,
+        }
+    }
+
+    /// Makes both copies hold exactly these lines: writes those that are missing or differ,
+    /// removes all others of this match. What must not be lost is exported before.
+    ///
+    /// # Errors
+    /// The first trouble met; the other copy is put right all the same.
+    pub async fn repair(&self, id: &str, lines: &[(u32, String)]) -> Result<(), StorageTrouble> {
+        let wanted: BTreeMap<u32, &str> = lines.iter().map(|(n, line)| (*n, line.as_str())).collect();
+        forget_in(&mut self.inner.not_local.borrow_mut(), id);
+        forget_in(&mut self.inner.not_durable.borrow_mut(), id);
+
+        let local = self.repair_local(id, &wanted);
+        self.local_went(local.clone());
+        let durable = self.repair_durable(id, &wanted).await;
+        if durable.is_ok() {
+            let to = unbroken(lines);
+            self.inner.durable_to.borrow_mut().insert(id.to_owned(), to);
+        }
+        self.durable_went(durable.clone());
+        self.tell_safe(id);
+        local.and(durable)
+    }
+
+    /// Forgets a match in both stores and in memory.
+    ///
+    /// # Errors
+    /// Where a store could not be told to; the match may then come back.
+    pub async fn forget(&self, id: &str) -> Result<(), StorageTrouble> {
+        forget_in(&mut self.inner.not_local.borrow_mut(), id);
+        forget_in(&mut self.inner.not_durable.borrow_mut(), id);
+        self.inner.durable_to.borrow_mut().remove(id);
+        let local = self
+            .local_lines(id)
+            .and_then(|lines| lines.keys().try_for_each(|n| local::remove(&local::line_key(id, *n))));
+        let durable = self.inner.durable.forget(id).await;
+        self.durable_went(durable.clone());
+        local.and(durable)
+    }
+
+    /// Forgets every match, and every setting with them.
+    ///
+    /// # Errors
+    /// Where a store could not be told to.
+    pub async fn forget_all(&self) -> Result<(), StorageTrouble> {
+        self.inner.not_local.borrow_mut().clear();
+        self.inner.not_durable.borrow_mut().clear();
+        self.inner.durable_to.borrow_mut().clear();
+        let local = local::keys(local::OURS).and_then(|keys| keys.iter().try_for_each(|key| local::remove(key)));
+        let durable = self.inner.durable.forget_all().await;
+        self.durable_went(durable.clone());
+        local.and(durable)
+    }
+
+    fn local_lines(&self, id: &str) -> Result<BTreeMap<u32, String>, StorageTrouble> {
+        let mut lines = BTreeMap::new();
+        for name in local::keys(local::LINES)? {
+            if let Some((of, n)) = local::split_line_key(&name) {
+                if of == id {
+                    if let Some(line) = local::get(&name)? {
+                        lines.insert(n, line);
+                    }
+                }
+            }
+        }
+        Ok(lines)
+    }
+
+    fn repair_local(&self, id: &str, wanted: &BTreeMap<u32, &str>) -> Result<(), StorageTrouble> {
+        let found = self.local_lines(id);
+        // Until each is written, a line counts as unsaved, so that a store that fills up in the
+        // middle leaves the rest in memory.
+        self.inner.not_local.borrow_mut().extend(
+            wanted
+                .iter()
+                .filter(|(n, line)| {
+                    found
+                        .as_ref()
+                        .is_ok_and(|found| found.get(n).map(String::as_str) != Some(line))
+                        || found.is_err()
+                })
+                .map(|(n, line)| ((id.to_owned(), *n), (*line).to_owned())),
+        );
+        for n in found?.keys().filter(|n| !wanted.contains_key(n)) {
+            local::remove(&local::line_key(id, *n))?;
+        }
+        self.catch_up_local()
+    }
+
+    async fn repair_durable(&self, id: &str, wanted: &BTreeMap<u32, &str>) -> Result<(), StorageTrouble> {
+        let found: BTreeMap<u32, String> = match self.inner.durable.lines(id).await {
+            Ok(found) => found.into_iter().collect(),
+            Err(trouble) => {
+                self.inner
+                    .not_durable
+                    .borrow_mut()
+                    .extend(wanted.iter().map(|(n, line)| ((id.to_owned(), *n), (*line).to_owned())));
+                return Err(trouble);
+            }
+        };
+        let missing: Vec<(String, u32, String)> = wanted
+            .iter()
+            .filter(|(n, line)| found.get(n).map(String::as_str) != Some(line))
+            .map(|(n, line)| (id.to_owned(), *n, (*line).to_owned()))
+            .collect();
+        let strays: Vec<u32> = found.into_keys().filter(|n| !wanted.contains_key(n)).collect();
+        if !missing.is_empty() {
+            if let Err(trouble) = self.inner.durable.put(&missing).await {
+                self.inner
+                    .not_durable
+                    .borrow_mut()
+                    .extend(missing.into_iter().map(|(id, n, line)| ((id, n), line)));
+                return Err(trouble);
+            }
+        }
+        if !strays.is_empty() {
+            self.inner.durable.remove(id, &strays).await?;
+        }
+        Ok(())
+    }
+
+    /// Writes what local storage has not taken yet, in order, up to the first that it refuses:
+    /// the copy has no holes.
+    fn catch_up_local(&self) -> Result<(), StorageTrouble> {
+        let mut outcome = Ok(());
+        let mut unsaved = self.inner.not_local.borrow_mut();
+        while let Some(line) = unsaved.first_entry() {
+            let (id, n) = line.key();
+            outcome = local::set(&local::line_key(id, *n), line.get());
+            if outcome.is_err() {
+                break;
+            }
+            line.remove();
+        }
+        drop(unsaved);
+        self.local_went(outcome.clone());
+        outcome
+    }
+
+    /// Writes everything that the durable copy has not taken yet, in one go.
+    fn catch_up_durable(&self) {
+        let batch: Vec<(String, u32, String)> = self
+            .inner
+            .not_durable
+            .borrow()
+            .iter()
+            .map(|((id, n), line)| (id.clone(), *n, line.clone()))
+            .collect();
+        if self.inner.catching_up.get() {
+            self.inner.behind.set(true);
+            return;
+        }
+        if batch.is_empty() && self.inner.health.borrow().durable.is_ok() {
+            return;
+        }
+        self.inner.catching_up.set(true);
+        let journal = self.clone();
+        spawn_local(async move {
+            let outcome = journal.inner.durable.put(&batch).await;
+            journal.inner.catching_up.set(false);
+            journal.taken(&batch, outcome);
+        });
+    }
+
+    /// The durable copy has taken these lines, or not.
+    fn taken(&self, batch: &[(String, u32, String)], outcome: Result<(), StorageTrouble>) {
+        let worked = outcome.is_ok();
+        let mut touched = BTreeSet::new();
+        if worked {
+            let mut unsaved = self.inner.not_durable.borrow_mut();
+            let mut durable_to = self.inner.durable_to.borrow_mut();
+            for (id, n, line) in batch {
+                let key = (id.clone(), *n);
+                // Gone already when the match was forgotten or repaired meanwhile; another line
+                // when it was written over.
+                if unsaved.get(&key) != Some(line) {
+                    continue;
+                }
+                unsaved.remove(&key);
+                let to = durable_to.entry(id.clone()).or_default();
+                *to = (*to).max(*n);
+                touched.insert(id.as_str());
+            }
+        }
+        self.durable_went(outcome);
+        for id in touched {
+            self.tell_safe(id);
+        }
+        if !worked {
+            self.inner.behind.set(true);
+        } else if self.inner.behind.replace(false) {
+            self.catch_up_durable();
+        }
+    }
+
+    fn tell_safe(&self, id: &str) {
+        self.inner.watchers.tell(&Notice::Safe {
+            id: id.to_owned(),
+            upto: self.safe_upto(id),
+        });
+    }
+
+    fn local_went(&self, outcome: Result<(), StorageTrouble>) {
+        self.health_went(|health| health.local = outcome);
+    }
+
+    fn durable_went(&self, outcome: Result<(), StorageTrouble>) {
+        let may_pass = matches!(outcome, Err(StorageTrouble::Lost | StorageTrouble::Unknown(_)));
+        let later = may_pass.then(|| {
+            let weak = Rc::downgrade(&self.inner);
+            after(RETRY_MS, move || {
+                if let Some(inner) = weak.upgrade() {
+                    Journal { inner }.catch_up_durable();
+                }
+            })
+        });
+        *self.inner.retry.borrow_mut() = later;
+        self.health_went(|health| health.durable = outcome);
+    }
+
+    fn health_went(&self, change: impl FnOnce(&mut Health)) {
+        let mut health = self.inner.health.borrow_mut();
+        let before = health.clone();
+        change(&mut health);
+        let now = health.clone();
+        drop(health);
+        if now != before {
+            self.inner.watchers.tell(&Notice::Health(now));
+        }
+    }
+}
+
+/// The last number before the first hole, counted from 1.
+fn unbroken(lines: &[(u32, String)]) -> u32 {
+    lines
+        .iter()
+        .zip(1..)
+        .take_while(|((n, _), expected)| n == expected)
+        .map(|((n, _), _)| *n)
+        .last()
+        .unwrap_or(0)
+}
+
+fn range(id: &str) -> std::ops::RangeInclusive<Line> {
+    (id.to_owned(), 0)..=(id.to_owned(), u32::MAX)
+}
+
+fn first_of(lines: &BTreeMap<Line, String>, id: &str) -> Option<u32> {
+    lines.range(range(id)).next().map(|((_, n), _)| *n)
+}
+
+fn of_match(lines: &BTreeMap<Line, String>, id: &str) -> Vec<(u32, String)> {
+    lines
+        .range(range(id))
+        .map(|((_, n), line)| (*n, line.clone()))
+        .collect()
+}
+
+fn forget_in(lines: &mut BTreeMap<Line, String>, id: &str) {
+    lines.retain(|(of, _), _| of != id);
+}

@@ -1,0 +1,80 @@
+//! Local storage as it is: text under a name, written before the call returns. Fast, but the
+//! browser may hold it back from the disk for a minute, so it is never the only copy.
+
+use gloo_storage::{LocalStorage, Storage};
+use wasm_bindgen::JsValue;
+
+use super::reach::window;
+use super::trouble::StorageTrouble;
+
+/// Every name this program uses begins with this, so that other pages of the same origin stay
+/// untouched.
+pub(super) const OURS: &str = "dutystand/";
+
+/// Every line of every match is under a name that begins with this.
+pub(super) const LINES: &str = "dutystand/m/";
+
+/// The name of a line. Five digits, so that the names sort as the numbers do wherever somebody
+/// looks at them.
+pub(super) fn line_key(id: &str, n: u32) -> String {
+    format!("{LINES}{id}/{n:05}")
+}
+
+/// The match and the number in the name of a line. An id may have any character, a slash too.
+pub(super) fn split_line_key(key: &str) -> Option<(&str, u32)> {
+    let (id, n) = key.strip_prefix(LINES)?.rsplit_once('/')?;
+    Some((id, n.parse().ok()?))
+}
+
+/// The store itself. Looking at it throws where storage is forbidden, and the library's own
+/// accessor would then panic, so it is looked at first.
+fn store() -> Result<web_sys::Storage, StorageTrouble> {
+    match window().map(|window| window.local_storage()) {
+        Some(Ok(Some(_))) => Ok(LocalStorage::raw()),
+        Some(Err(thrown)) => Err(StorageTrouble::from_thrown(&thrown)),
+        Some(Ok(None)) | None => Err(StorageTrouble::Refused),
+    }
+}
+
+fn sorted(thrown: JsValue) -> StorageTrouble {
+    StorageTrouble::from_thrown(&thrown)
+}
+
+/// Keeps `value` under `key`.
+pub(super) fn set(key: &str, value: &str) -> Result<(), StorageTrouble> {
+    store()?.set_item(key, value).map_err(sorted)
+}
+
+/// What is kept under `key`.
+pub(super) fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
+    store()?.get_item(key).map_err(sorted)
+}
+
+/// Forgets `key`.
+pub(super) fn remove(key: &str) -> Result<(), StorageTrouble> {
+    store()?.remove_item(key).map_err(sorted)
+}
+
+/// Every key that begins with `prefix`.
+pub(super) fn keys(prefix: &str) -> Result<Vec<String>, StorageTrouble> {
+    let store = store()?;
+    let count = store.length().map_err(sorted)?;
+    let mut found = Vec::new();
+    for index in 0..count {
+        if let Some(key) = store.key(index).map_err(sorted)? {
+            if key.starts_with(prefix) {
+                found.push(key);
+            }
+        }
+    }
+    Ok(found)
+}
+
+/// Whether a line could be kept now, found out by keeping one.
+pub(super) fn probe() -> Result<(), StorageTrouble> {
+    const KEY: &str = "dutystand/probe";
+    // As long as an ordinary line, so that a store with room for a few characters only is
+    // found out before the match and not in it.
+    set(KEY, &"-".repeat(256))?;
+    remove(KEY)
+}

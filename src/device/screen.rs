@@ -1,0 +1,126 @@
+//! The screen and what a person told the phone about it: colours, movement, the address shown,
+//! a short vibration. Styles are set through the object model, because the page's policy forbids
+//! style attributes in text.
+
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Element, HtmlElement, MediaQueryList};
+
+use super::listen::{Listener, Listeners};
+use super::reach::{method, window};
+
+const DARK: &str = "(prefers-color-scheme: dark)";
+const STILL: &str = "(prefers-reduced-motion: reduce)";
+
+/// Whether the phone is set to dark colours.
+pub fn prefers_dark() -> bool {
+    query(DARK).is_some_and(|query| query.matches())
+}
+
+/// Whether the person asked for little movement.
+pub fn prefers_reduced_motion() -> bool {
+    query(STILL).is_some_and(|query| query.matches())
+}
+
+/// Calls `f` when either of these was set otherwise.
+pub fn on_preference_change(f: impl Fn() + Clone + 'static) -> Listeners {
+    [DARK, STILL]
+        .into_iter()
+        .filter_map(query)
+        .map(|query| {
+            let f = f.clone();
+            Listener::new(&query, "change", move |_| f())
+        })
+        .collect::<Vec<_>>()
+        .into()
+}
+
+/// Asks the phone to vibrate: on, off, on… in milliseconds. False where it said no at once;
+/// true promises nothing, so this is never the only signal.
+pub fn vibrate(pattern_ms: &[u32]) -> bool {
+    let Some(navigator) = window().map(|window| window.navigator()) else {
+        return false;
+    };
+    let pattern: js_sys::Array = pattern_ms.iter().copied().map(JsValue::from).collect();
+    method(&navigator, "vibrate")
+        .and_then(|vibrate| vibrate.call1(&navigator, &pattern).ok())
+        .is_some_and(|said| said.is_truthy())
+}
+
+/// What stands behind the `#` of the address, decoded; empty where nothing does.
+pub fn hash() -> String {
+    let Some(hash) = window().and_then(|window| window.location().hash().ok()) else {
+        return String::new();
+    };
+    let coded = hash.strip_prefix('#').unwrap_or(&hash);
+    // What does not decode was typed by somebody and is shown as it stands.
+    js_sys::decode_uri_component(coded).map_or_else(|_| coded.to_owned(), String::from)
+}
+
+/// Goes on to another hash, so that the phone's back button comes back to this one.
+pub fn push_hash(hash: &str) {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // Fails where a browser limits how often; the screen has changed all the same.
+        let _ = history.push_state_with_url(&JsValue::NULL, "", Some(&coded(hash)));
+    }
+}
+
+/// Puts another hash in the place of this one.
+pub fn replace_hash(hash: &str) {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // As above.
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&coded(hash)));
+    }
+}
+
+/// Goes back, as the phone's back button does.
+pub fn back() {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // Fails only in a page that is going away.
+        let _ = history.back();
+    }
+}
+
+/// Calls `f` with the new hash when the person went back, forward or typed another one; not
+/// for [`push_hash`] and [`replace_hash`], whose caller knows.
+pub fn on_hash_change(f: impl Fn(String) + 'static) -> Listeners {
+    let Some(window) = window() else {
+        return Listeners::default();
+    };
+    vec![Listener::new(&window, "popstate", move |_| f(hash()))].into()
+}
+
+/// Sets the title of the page.
+pub fn set_title(title: &str) {
+    if let Some(document) = window().and_then(|window| window.document()) {
+        document.set_title(title);
+    }
+}
+
+/// Sets an attribute of the root element, such as `lang` or `data-theme`.
+pub fn set_root_attribute(name: &str, value: &str) {
+    if let Some(root) = root() {
+        // Fails only for a name that no attribute can have.
+        let _ = root.set_attribute(name, value);
+    }
+}
+
+/// Sets a custom property of the root element's style, such as `--hand`.
+pub fn set_css_property(name: &str, value: &str) {
+    if let Some(root) = root().and_then(|root| root.dyn_into::<HtmlElement>().ok()) {
+        // A wrong value is ignored without an error.
+        let _ = root.style().set_property(name, value);
+    }
+}
+
+fn root() -> Option<Element> {
+    window()?.document()?.document_element()
+}
+
+fn query(text: &str) -> Option<MediaQueryList> {
+    window()?.match_media(text).ok()?
+}
+
+/// Encoded so that [`hash`] gives back the very same text.
+fn coded(hash: &str) -> String {
+    format!("#{}", String::from(js_sys::encode_uri(hash)))
+}

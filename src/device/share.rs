@@ -1,0 +1,280 @@
+//! Handing a file over, reading one that somebody picked, and paper.
+//!
+//! Nothing leaves the phone here but by a person's tap.
+
+use std::fmt;
+
+use js_sys::{Array, Promise, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{
+    Blob, BlobPropertyBag, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, ShareData, Url,
+};
+
+use super::listen::after;
+use super::reach::{error_name, error_words, method, of_navigator, window};
+
+/// How long a downloaded file's address stays good: a browser may ask where to save it first. Our
+/// own choice.
+const ADDRESS_MS: u32 = 60_000;
+
+/// A file to be handed over.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Parcel {
+    /// The file name that is proposed.
+    pub name: String,
+    /// Its media type, such as `application/json`.
+    pub mime: String,
+    /// What is in it.
+    pub bytes: Vec<u8>,
+}
+
+/// What became of it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Handed {
+    /// Given to another app of the phone.
+    Shared,
+    /// The person closed the phone's list of apps; not an error.
+    Cancelled,
+    /// Given to the browser's downloads.
+    Downloaded,
+}
+
+/// Why a file could not be handed over.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum HandOverTrouble {
+    /// The browser forbade it, mostly because too much time went by since the tap.
+    Refused,
+    /// Anything else, in the browser's own words.
+    Failed(String),
+}
+
+impl fmt::Display for HandOverTrouble {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            HandOverTrouble::Refused => f.write_str("The phone did not allow the file to be handed over; tap again."),
+            HandOverTrouble::Failed(words) => {
+                write!(f, "The file could not be handed over ({words}); tap again.")
+            }
+        }
+    }
+}
+
+/// Why a picked file could not be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ReadTrouble {
+    /// It is larger than anything of ours can be.
+    TooBig {
+        /// Its size in bytes.
+        size: u64,
+        /// The most that is read.
+        cap: u64,
+    },
+    /// It is not text.
+    NotText,
+    /// The browser could not read it, in its own words.
+    Unreadable(String),
+}
+
+impl fmt::Display for ReadTrouble {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            ReadTrouble::TooBig { size, cap } => write!(
+                f,
+                "This file has {size} bytes, and a match has at most {cap}; pick another one."
+            ),
+            ReadTrouble::NotText => f.write_str("This file is not text, so it is no match; pick another one."),
+            ReadTrouble::Unreadable(words) => {
+                write!(f, "This file could not be read ({words}); pick it again.")
+            }
+        }
+    }
+}
+
+/// Hands a file over: through the phone's own list of apps where files can go there, else as a
+/// download. Called from a tap with the bytes made before it, because the permission that a
+/// tap gives is short.
+///
+/// In an installed app on iOS a download opens a page with no way back, so there it is the list
+/// of apps or nothing.
+///
+/// # Errors
+/// Where neither way works.
+pub async fn hand_over(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
+    let file = file(parcel).map_err(|thrown| failed(&thrown))?;
+    let data = share_data(&file);
+    let only_way = is_ios_installed();
+    if !only_way && !takes(&data) {
+        return download(parcel);
+    }
+    let refused = match share(&data) {
+        Some(Ok(sharing)) => match JsFuture::from(sharing).await {
+            Ok(_) => return Ok(Handed::Shared),
+            Err(thrown) => thrown,
+        },
+        Some(Err(thrown)) => thrown,
+        None => JsValue::UNDEFINED,
+    };
+    match error_name(&refused).as_str() {
+        "AbortError" => Ok(Handed::Cancelled),
+        // Some kinds of file are promised and then refused.
+        _ if !only_way => download(parcel),
+        "NotAllowedError" => Err(HandOverTrouble::Refused),
+        _ => Err(failed(&refused)),
+    }
+}
+
+/// Hands a file to the browser's downloads.
+///
+/// # Errors
+/// Where the browser has none.
+pub fn download(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
+    save(parcel)
+        .map(|()| Handed::Downloaded)
+        .map_err(|thrown| failed(&thrown))
+}
+
+/// Whether the phone's own list of apps takes files.
+pub fn can_share_files() -> bool {
+    let probe = Parcel {
+        name: "probe.txt".into(),
+        mime: "text/plain".into(),
+        bytes: vec![b'-'],
+    };
+    file(&probe).is_ok_and(|file| takes(&share_data(&file)))
+}
+
+/// Whether the page runs as an installed app and not in a browser's tab.
+pub fn is_installed() -> bool {
+    is_ios_installed()
+        || window()
+            .and_then(|window| window.match_media("(display-mode: standalone)").ok()?)
+            .is_some_and(|standalone| standalone.matches())
+}
+
+/// A file that somebody picked.
+#[derive(Clone)]
+pub struct PickedFile {
+    file: File,
+}
+
+/// The files picked in a file input, from its change event; none for any other event. The
+/// input is emptied, so that picking the same file again is a change again.
+pub fn picked_files(event: &Event) -> Vec<PickedFile> {
+    let Some(input) = event
+        .target()
+        .and_then(|target| target.dyn_into::<HtmlInputElement>().ok())
+    else {
+        return Vec::new();
+    };
+    let picked = input
+        .files()
+        .map(|list| {
+            (0..list.length())
+                .filter_map(|index| list.get(index))
+                .map(|file| PickedFile { file })
+                .collect()
+        })
+        .unwrap_or_default();
+    input.set_value("");
+    picked
+}
+
+impl PickedFile {
+    /// Its name.
+    pub fn name(&self) -> String {
+        self.file.name()
+    }
+
+    /// Its size in bytes.
+    pub fn size(&self) -> u64 {
+        // A size in bytes is whole and far below what a u64 holds.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let size = self.file.size() as u64;
+        size
+    }
+
+    /// Reads it as UTF-8 text.
+    ///
+    /// # Errors
+    /// Where it is larger than `cap` bytes (it is then not read at all), not text, or gone.
+    pub async fn read_text(&self, cap: u64) -> Result<String, ReadTrouble> {
+        let size = self.size();
+        if size > cap {
+            return Err(ReadTrouble::TooBig { size, cap });
+        }
+        let buffer = JsFuture::from(self.file.array_buffer())
+            .await
+            .map_err(|thrown| ReadTrouble::Unreadable(error_words(&thrown)))?;
+        String::from_utf8(Uint8Array::new(&buffer).to_vec()).map_err(|_| ReadTrouble::NotText)
+    }
+}
+
+/// Opens the browser's printing. False where it has none.
+pub fn print_page() -> bool {
+    window().is_some_and(|window| window.print().is_ok())
+}
+
+fn file(parcel: &Parcel) -> Result<File, JsValue> {
+    let kind = FilePropertyBag::new();
+    kind.set_type(&parcel.mime);
+    File::new_with_u8_array_sequence_and_options(&parts(parcel), &parcel.name, &kind)
+}
+
+fn parts(parcel: &Parcel) -> JsValue {
+    Array::of1(&Uint8Array::from(parcel.bytes.as_slice())).into()
+}
+
+fn share_data(file: &File) -> ShareData {
+    let data = ShareData::new();
+    data.set_files(&Array::of1(file));
+    data
+}
+
+fn takes(data: &ShareData) -> bool {
+    let Some(navigator) = window().map(|window| window.navigator()) else {
+        return false;
+    };
+    method(&navigator, "share").is_some()
+        && method(&navigator, "canShare")
+            .and_then(|can_share| can_share.call1(&navigator, data).ok())
+            .is_some_and(|answer| answer.is_truthy())
+}
+
+fn share(data: &ShareData) -> Option<Result<Promise, JsValue>> {
+    let navigator = window()?.navigator();
+    let share = method(&navigator, "share")?;
+    Some(share.call1(&navigator, data).map(JsCast::unchecked_into))
+}
+
+fn is_ios_installed() -> bool {
+    // Only iOS has this property, and only there does it say true.
+    of_navigator("standalone").is_some_and(|standalone| standalone.is_truthy())
+}
+
+fn save(parcel: &Parcel) -> Result<(), JsValue> {
+    let document = window()
+        .and_then(|window| window.document())
+        .ok_or(JsValue::UNDEFINED)?;
+    let kind = BlobPropertyBag::new();
+    kind.set_type(&parcel.mime);
+    let blob = Blob::new_with_u8_array_sequence_and_options(&parts(parcel), &kind)?;
+    let address = Url::create_object_url_with_blob(&blob)?;
+    let anchor: HtmlAnchorElement = document.create_element("a")?.unchecked_into();
+    anchor.set_href(&address);
+    anchor.set_download(&parcel.name);
+    anchor.set_hidden(true);
+    let body = document.body().ok_or(JsValue::UNDEFINED)?;
+    body.append_child(&anchor)?;
+    anchor.click();
+    anchor.remove();
+    // Let go of for good: nobody waits for this timer, and it must outlive the call.
+    std::mem::forget(after(ADDRESS_MS, move || {
+        let _ = Url::revoke_object_url(&address);
+    }));
+    Ok(())
+}
+
+fn failed(thrown: &JsValue) -> HandOverTrouble {
+    HandOverTrouble::Failed(error_words(thrown))
+}

@@ -1,0 +1,259 @@
+//! Working without a network: the service worker that keeps every file of the program, and a new
+//! version that waits until somebody wants it.
+//!
+//! Nothing here takes a new version by itself: in the middle of a match that would put new code
+//! beside an old page.
+
+use std::cell::{Cell, RefCell};
+use std::rc::Rc;
+
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::{spawn_local, JsFuture};
+use web_sys::{
+    RegistrationOptions, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState,
+    ServiceWorkerUpdateViaCache,
+};
+
+use super::listen::{after, on_resume, Listener, Listeners, Ticker};
+use super::reach::{error_words, of_navigator, options, window};
+
+/// Installed apps on iOS have been seen not to tell when the new worker took over; then the
+/// page is loaded again after this long.
+const TAKE_OVER_MS: u32 = 2_000;
+
+/// How far the program is from working without a network.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Offline {
+    /// This browser, or this window, cannot keep the program.
+    NotSupported,
+    /// The files are being fetched.
+    Installing,
+    /// Everything is kept: the program opens without a network.
+    ReadyOffline,
+    /// Everything is kept, and a newer version is too; it waits for [`Worker::take_over`].
+    NewVersionWaiting,
+    /// It could not be kept, in the browser's own words. Opening the page again tries again.
+    Failed(String),
+}
+
+/// The page's dealings with its service worker. Clones are the same; lives as long as the page,
+/// in the ordinary course.
+#[derive(Clone)]
+pub struct Worker {
+    inner: Rc<Inner>,
+}
+
+struct Inner {
+    state: RefCell<Offline>,
+    registration: RefCell<Option<ServiceWorkerRegistration>>,
+    on_change: Box<dyn Fn(&Offline)>,
+    // On the container, the registration and the page.
+    listeners: RefCell<Vec<Listener>>,
+    resumed: RefCell<Option<Listeners>>,
+    // On the worker being installed, replaced with each one.
+    installing: RefCell<Option<Listener>>,
+    taking_over: Cell<bool>,
+    reload: RefCell<Option<Ticker>>,
+}
+
+impl Worker {
+    /// Registers the script (a relative address). `on_change` hears of every change of
+    /// [`Worker::state`].
+    pub fn register(script: &str, on_change: impl Fn(&Offline) + 'static) -> Worker {
+        let container = of_navigator("serviceWorker").map(JsCast::unchecked_into::<ServiceWorkerContainer>);
+        let worker = Worker {
+            inner: Rc::new(Inner {
+                state: RefCell::new(match container {
+                    Some(_) => Offline::Installing,
+                    None => Offline::NotSupported,
+                }),
+                registration: RefCell::default(),
+                on_change: Box::new(on_change),
+                listeners: RefCell::default(),
+                resumed: RefCell::default(),
+                installing: RefCell::default(),
+                taking_over: Cell::new(false),
+                reload: RefCell::default(),
+            }),
+        };
+        if let Some(container) = container {
+            worker.inner.hear(&container);
+            let weak = Rc::downgrade(&worker.inner);
+            *worker.inner.resumed.borrow_mut() = Some(on_resume(move || {
+                if let Some(inner) = weak.upgrade() {
+                    inner.check();
+                }
+            }));
+            // Without this the browser may answer from its own cache for a day.
+            let fresh = RegistrationOptions::new();
+            fresh.set_update_via_cache(ServiceWorkerUpdateViaCache::None);
+            let asked = container.register_with_options(script, &fresh);
+            let weak = Rc::downgrade(&worker.inner);
+            spawn_local(async move {
+                let answer = JsFuture::from(asked).await;
+                let Some(inner) = weak.upgrade() else {
+                    return;
+                };
+                match answer {
+                    Ok(registration) => inner.registered(registration.unchecked_into()),
+                    Err(thrown) => inner.not_registered(&container, &thrown).await,
+                }
+            });
+        }
+        worker
+    }
+
+    /// How far things are now.
+    pub fn state(&self) -> Offline {
+        self.inner.state.borrow().clone()
+    }
+
+    /// Looks for a new version. Also done whenever the page comes back. Without a network
+    /// nothing happens.
+    pub fn check(&self) {
+        self.inner.check();
+    }
+
+    /// Lets the waiting version take over and loads the page again. For the start screen alone,
+    /// because somebody asked for it. Does nothing where none waits.
+    pub fn take_over(&self) {
+        let waiting = self
+            .inner
+            .registration
+            .borrow()
+            .as_ref()
+            .and_then(ServiceWorkerRegistration::waiting);
+        let Some(waiting) = waiting else {
+            return;
+        };
+        self.inner.taking_over.set(true);
+        let message = options(&[("type", JsValue::from_str("take-over"))]);
+        // Whether or not it can be told, loading again is what was asked for.
+        let _ = waiting.post_message(&message);
+        *self.inner.reload.borrow_mut() = Some(after(TAKE_OVER_MS, reload));
+    }
+}
+
+impl Inner {
+    /// Listens to what the browser and the worker say of themselves.
+    fn hear(self: &Rc<Self>, container: &ServiceWorkerContainer) {
+        let (said, changed) = (Rc::downgrade(self), Rc::downgrade(self));
+        // Typed messages only arrive once they are asked for.
+        if let Some(start) = super::reach::method(container, "startMessages") {
+            let _ = start.call0(container);
+        }
+        self.listeners.borrow_mut().extend([
+            // Whatever it says, what counts is what the registration shows then.
+            Listener::new(container, "message", move |_| {
+                if let Some(inner) = said.upgrade() {
+                    inner.look();
+                }
+            }),
+            Listener::new(container, "controllerchange", move |_| {
+                if let Some(inner) = changed.upgrade() {
+                    if inner.taking_over.get() {
+                        inner.reload.borrow_mut().take();
+                        reload();
+                    } else {
+                        inner.look();
+                    }
+                }
+            }),
+        ]);
+    }
+
+    fn registered(self: &Rc<Self>, registration: ServiceWorkerRegistration) {
+        let weak = Rc::downgrade(self);
+        let found = Listener::new(&registration, "updatefound", move |_| {
+            if let Some(inner) = weak.upgrade() {
+                inner.look();
+            }
+        });
+        self.listeners.borrow_mut().push(found);
+        *self.registration.borrow_mut() = Some(registration);
+        self.look();
+    }
+
+    /// Registering fails without a network too, while an earlier visit's worker still serves.
+    async fn not_registered(self: &Rc<Self>, container: &ServiceWorkerContainer, thrown: &JsValue) {
+        match JsFuture::from(container.get_registration()).await {
+            Ok(found) if found.is_instance_of::<ServiceWorkerRegistration>() => {
+                self.registered(found.unchecked_into());
+            }
+            _ => self.turn(Offline::Failed(error_words(thrown))),
+        }
+    }
+
+    /// Reads the registration and listens to the worker that is being installed, if any.
+    fn look(self: &Rc<Self>) {
+        let Some(registration) = self.registration.borrow().clone() else {
+            return;
+        };
+        if let Some(installing) = registration.installing() {
+            let weak = Rc::downgrade(self);
+            let worker = installing.clone();
+            *self.installing.borrow_mut() = Some(Listener::new(&installing, "statechange", move |_| {
+                let Some(inner) = weak.upgrade() else {
+                    return;
+                };
+                let failed = worker.state() == ServiceWorkerState::Redundant;
+                if failed && inner.is_first() {
+                    inner.turn(Offline::Failed("the files could not all be fetched".into()));
+                } else {
+                    inner.look_at_state();
+                }
+            }));
+        }
+        self.look_at_state();
+    }
+
+    /// Whether no version has been kept before.
+    fn is_first(&self) -> bool {
+        self.registration
+            .borrow()
+            .as_ref()
+            .is_some_and(|registration| registration.active().is_none() && registration.waiting().is_none())
+    }
+
+    fn look_at_state(&self) {
+        let state = match &*self.registration.borrow() {
+            Some(registration) => {
+                let active = registration
+                    .active()
+                    .is_some_and(|worker| worker.state() == ServiceWorkerState::Activated);
+                match (active, registration.waiting()) {
+                    (true, Some(_)) => Offline::NewVersionWaiting,
+                    (true, None) => Offline::ReadyOffline,
+                    (false, _) => Offline::Installing,
+                }
+            }
+            None => return,
+        };
+        self.turn(state);
+    }
+
+    fn turn(&self, state: Offline) {
+        let before = self.state.replace(state.clone());
+        if before != state {
+            (self.on_change)(&state);
+        }
+    }
+
+    fn check(&self) {
+        if let Some(registration) = &*self.registration.borrow() {
+            if let Ok(looking) = registration.update() {
+                spawn_local(async move {
+                    // Fails without a network, which is the ordinary case in a hall.
+                    let _ = JsFuture::from(looking).await;
+                });
+            }
+        }
+    }
+}
+
+fn reload() {
+    if let Some(window) = window() {
+        // Fails only in a page that is going away already.
+        let _ = window.location().reload();
+    }
+}
