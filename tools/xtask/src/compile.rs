@@ -23,7 +23,16 @@ pub fn compile(tree: &Tree, build: Build, binary: &str) -> Outcome<PathBuf> {
     let mut command = Command::new(cargo);
     command
         .current_dir(&tree.root)
-        .args(["build", "--locked", "--package", "dutystand", "--target", TARGET, "--bin", binary])
+        .args([
+            "build",
+            "--locked",
+            "--package",
+            "dutystand",
+            "--target",
+            TARGET,
+            "--bin",
+            binary,
+        ])
         .env("CARGO_TARGET_DIR", &tree.target);
     // Only this one call may see the other compiler: with RUSTC set for everything, doctests
     // would mix two versions of the standard library.
@@ -39,13 +48,23 @@ pub fn compile(tree: &Tree, build: Build, binary: &str) -> Outcome<PathBuf> {
         Build::Dev => {
             // Without any optimising a page of this kind takes seconds to start; without debug
             // information the later steps have a tenth of the bytes to read.
-            command.env("CARGO_PROFILE_DEV_OPT_LEVEL", "1").env("CARGO_PROFILE_DEV_DEBUG", "0");
+            command
+                .env("CARGO_PROFILE_DEV_OPT_LEVEL", "1")
+                .env("CARGO_PROFILE_DEV_DEBUG", "0");
             "debug"
         }
     };
-    let ended = command.status().map_err(|trouble| format!("Cannot start cargo: {trouble}."))?;
+    let ended = command
+        .status()
+        .map_err(|trouble| format!("Cannot start cargo: {trouble}."))?;
     if !ended.success() {
-        return Err(format!("The page did not compile for {TARGET}; the reason stands above."));
+        return Err(format!(
+            "The page did not compile for {TARGET}; the reason stands above."
+        ));
     }
-    Ok(tree.target.join(TARGET).join(folder).join(format!("{binary}.wasm")))
+    Ok(tree
+        .target
+        .join(TARGET)
+        .join(folder)
+        .join(format!("{binary}.wasm")))
 }

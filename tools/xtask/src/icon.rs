@@ -42,7 +42,12 @@ enum Frame {
 impl Icon {
     /// Reads the drawing.
     pub fn read(svg: &str) -> Outcome<Icon> {
-        let mut icon = Icon { ground: [0; 3], corner: 0.0, strokes: Vec::new(), weight: 0.0 };
+        let mut icon = Icon {
+            ground: [0; 3],
+            corner: 0.0,
+            strokes: Vec::new(),
+            weight: 0.0,
+        };
         for element in svg.split('<').skip(1) {
             let name = element.split([' ', '>', '\n']).next().unwrap_or_default();
             let number = |key| attribute(element, key).and_then(|text| parse(&text));
@@ -56,19 +61,34 @@ impl Icon {
                     let points = attribute(element, "points")?
                         .split_whitespace()
                         .map(|pair| {
-                            let (x, y) = pair.split_once(',').ok_or(format!("{pair:?} is not a point of the icon."))?;
+                            let (x, y) = pair
+                                .split_once(',')
+                                .ok_or(format!("{pair:?} is not a point of the icon."))?;
                             Ok([parse(x)?, parse(y)?])
                         })
                         .collect::<Outcome<Vec<_>>>()?;
-                    icon.strokes.push(Stroke { colour: colour(&attribute(element, "stroke")?)?, shape: Shape::Line(points) });
+                    icon.strokes.push(Stroke {
+                        colour: colour(&attribute(element, "stroke")?)?,
+                        shape: Shape::Line(points),
+                    });
                 }
                 "circle" => {
-                    let shape = Shape::Ring { centre: [number("cx")?, number("cy")?], radius: number("r")? };
-                    icon.strokes.push(Stroke { colour: colour(&attribute(element, "stroke")?)?, shape });
+                    let shape = Shape::Ring {
+                        centre: [number("cx")?, number("cy")?],
+                        radius: number("r")?,
+                    };
+                    icon.strokes.push(Stroke {
+                        colour: colour(&attribute(element, "stroke")?)?,
+                        shape,
+                    });
                 }
                 "svg" | "title" | "!--" | "/svg>" | "/g>" => {}
                 _ if name.starts_with('/') => {}
-                other => return Err(format!("assets/icon.svg holds <{other}>, which is not drawn.")),
+                other => {
+                    return Err(format!(
+                        "assets/icon.svg holds <{other}>, which is not drawn."
+                    ))
+                }
             }
         }
         Ok(icon)
@@ -110,7 +130,10 @@ impl Icon {
         let place = at.map(|v| (v - SIDE / 2.0) / factor + SIDE / 2.0);
         let mut colour = self.ground.map(f32::from);
         for stroke in &self.strokes {
-            let share = cover(stroke.shape.distance(place) - self.weight / 2.0, pixel / factor);
+            let share = cover(
+                stroke.shape.distance(place) - self.weight / 2.0,
+                pixel / factor,
+            );
             for (mine, theirs) in colour.iter_mut().zip(stroke.colour) {
                 *mine += (f32::from(theirs) - *mine) * share;
             }
@@ -129,10 +152,13 @@ impl Icon {
 impl Shape {
     fn distance(&self, at: [f32; 2]) -> f32 {
         match self {
-            Shape::Ring { centre, radius } => ((at[0] - centre[0]).hypot(at[1] - centre[1]) - radius).abs(),
-            Shape::Line(points) => {
-                points.windows(2).map(|ends| to_segment(at, ends[0], ends[1])).fold(f32::INFINITY, f32::min)
+            Shape::Ring { centre, radius } => {
+                ((at[0] - centre[0]).hypot(at[1] - centre[1]) - radius).abs()
             }
+            Shape::Line(points) => points
+                .windows(2)
+                .map(|ends| to_segment(at, ends[0], ends[1]))
+                .fold(f32::INFINITY, f32::min),
         }
     }
 }
@@ -140,7 +166,9 @@ impl Shape {
 fn to_segment(at: [f32; 2], from: [f32; 2], to: [f32; 2]) -> f32 {
     let along = [to[0] - from[0], to[1] - from[1]];
     let rel = [at[0] - from[0], at[1] - from[1]];
-    let length = along[0].mul_add(along[0], along[1] * along[1]).max(f32::EPSILON);
+    let length = along[0]
+        .mul_add(along[0], along[1] * along[1])
+        .max(f32::EPSILON);
     let share = ((rel[0] * along[0] + rel[1] * along[1]) / length).clamp(0.0, 1.0);
     (rel[0] - share * along[0]).hypot(rel[1] - share * along[1])
 }
@@ -159,30 +187,47 @@ fn attribute(element: &str, key: &str) -> Outcome<String> {
 }
 
 fn parse(text: &str) -> Outcome<f32> {
-    text.parse().map_err(|_| format!("{text:?} in assets/icon.svg is not a number."))
+    text.parse()
+        .map_err(|_| format!("{text:?} in assets/icon.svg is not a number."))
 }
 
 fn colour(text: &str) -> Outcome<Rgb> {
-    let part = |from: usize| text.get(from..from + 2).and_then(|two| u8::from_str_radix(two, 16).ok());
+    let part = |from: usize| {
+        text.get(from..from + 2)
+            .and_then(|two| u8::from_str_radix(two, 16).ok())
+    };
     match (part(1), part(3), part(5)) {
         (Some(r), Some(g), Some(b)) if text.len() == 7 && text.starts_with('#') => Ok([r, g, b]),
-        _ => Err(format!("{text:?} in assets/icon.svg is not a colour of the form #123456.")),
+        _ => Err(format!(
+            "{text:?} in assets/icon.svg is not a colour of the form #123456."
+        )),
     }
 }
 
 /// A PNG file (W3C PNG, third edition) of 8-bit RGBA rows.
 fn pack(side: u32, rows: &[u8]) -> Vec<u8> {
     let mut packer = flate2::write::ZlibEncoder::new(Vec::new(), flate2::Compression::best());
-    let packed = packer.write_all(rows).and_then(|()| packer.finish()).expect("memory does not refuse bytes");
+    let packed = packer
+        .write_all(rows)
+        .and_then(|()| packer.finish())
+        .expect("memory does not refuse bytes");
     let mut header = [side.to_be_bytes(), side.to_be_bytes()].concat();
     // Depth 8, colour type 6 (RGBA), and the only methods there are.
     header.extend([8, 6, 0, 0, 0]);
     let mut png = b"\x89PNG\r\n\x1a\n".to_vec();
-    for (kind, data) in [(b"IHDR", &header), (b"IDAT", &packed), (b"IEND", &Vec::new())] {
+    for (kind, data) in [
+        (b"IHDR", &header),
+        (b"IDAT", &packed),
+        (b"IEND", &Vec::new()),
+    ] {
         let mut sum = flate2::Crc::new();
         sum.update(kind);
         sum.update(data);
-        png.extend(u32::try_from(data.len()).expect("an icon is small").to_be_bytes());
+        png.extend(
+            u32::try_from(data.len())
+                .expect("an icon is small")
+                .to_be_bytes(),
+        );
         png.extend(kind);
         png.extend(data);
         png.extend(sum.sum().to_be_bytes());
@@ -200,7 +245,10 @@ mod tests {
     #[test]
     fn ground_stroke_and_corner_are_where_they_belong() {
         let icon = Icon::read(DOT).unwrap();
-        assert_eq!(icon.pixel(32, 32, 64, &Frame::Rounded), [255, 255, 255, 255]);
+        assert_eq!(
+            icon.pixel(32, 32, 64, &Frame::Rounded),
+            [255, 255, 255, 255]
+        );
         assert_eq!(icon.pixel(32, 10, 64, &Frame::Rounded), [16, 32, 48, 255]);
         assert_eq!(icon.pixel(0, 0, 64, &Frame::Rounded)[3], 0);
         assert_eq!(icon.pixel(0, 0, 64, &Frame::Full(0.8)), [16, 32, 48, 255]);

@@ -73,13 +73,19 @@ fn wish(tree: &Tree, mut words: impl Iterator<Item = String>) -> Outcome<Wish> {
     let mut out = None;
     let mut port = 8017;
     while let Some(word) = words.next() {
-        let mut value = || words.next().ok_or(format!("{word} needs a value after it.\n\n{HELP}"));
+        let mut value = || {
+            words
+                .next()
+                .ok_or(format!("{word} needs a value after it.\n\n{HELP}"))
+        };
         match word.as_str() {
             "--dev" => build = Build::Dev,
             "--out" => out = Some(PathBuf::from(value()?)),
             "--port" => {
                 let text = value()?;
-                port = text.parse().map_err(|_| format!("{text:?} is not a port number."))?;
+                port = text
+                    .parse()
+                    .map_err(|_| format!("{text:?} is not a port number."))?;
             }
             _ => return Err(format!("{word:?} is not understood.\n\n{HELP}")),
         }
@@ -91,7 +97,10 @@ fn wish(tree: &Tree, mut words: impl Iterator<Item = String>) -> Outcome<Wish> {
 /// Serves until the process is ended.
 fn serve(wish: &Wish) -> Outcome<()> {
     if !wish.out.join("index.html").is_file() {
-        return Err(format!("Nothing is built in {} yet: run `cargo xtask dist` first.", wish.out.display()));
+        return Err(format!(
+            "Nothing is built in {} yet: run `cargo xtask dist` first.",
+            wish.out.display()
+        ));
     }
     let site = || Site {
         folder: wish.out.clone(),
@@ -105,7 +114,10 @@ fn serve(wish: &Wish) -> Outcome<()> {
     let server = Server::start(site(), wish.port, |_| ())
         .or_else(|_| Server::start(site(), 0, |_| ()))
         .map_err(|trouble| format!("Cannot listen on 127.0.0.1: {trouble}."))?;
-    println!("Dutystand is at {} on this machine. End it with Ctrl-C.", server.url());
+    println!(
+        "Dutystand is at {} on this machine. End it with Ctrl-C.",
+        server.url()
+    );
     loop {
         std::thread::park();
     }

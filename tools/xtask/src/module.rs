@@ -31,7 +31,9 @@ fn allowed() -> WasmFeatures {
 /// Makes the glue for a compiled binary.
 pub fn bind(compiled: &Path, name: &str, build: Build) -> Outcome<Module> {
     let published = build == Build::Release;
-    let trouble = |trouble: &dyn std::fmt::Display| format!("The glue for {name} could not be made: {trouble}.");
+    let trouble = |trouble: &dyn std::fmt::Display| {
+        format!("The glue for {name} could not be made: {trouble}.")
+    };
     let mut output = Bindgen::new()
         .input_path(compiled)
         .out_name(name)
@@ -43,19 +45,34 @@ pub fn bind(compiled: &Path, name: &str, build: Build) -> Outcome<Module> {
         .remove_producers_section(published)
         .generate_output()
         .map_err(|e| trouble(&e))?;
-    if output.snippets().values().any(|scripts| !scripts.is_empty()) || !output.local_modules().is_empty() {
-        return Err(format!("{name} brings script files of its own; the page has no place for them."));
+    if output
+        .snippets()
+        .values()
+        .any(|scripts| !scripts.is_empty())
+        || !output.local_modules().is_empty()
+    {
+        return Err(format!(
+            "{name} brings script files of its own; the page has no place for them."
+        ));
     }
     // The lines come indented by where their parts were made.
-    let glue = output.js().lines().map(str::trim_start).collect::<Vec<_>>().join("\n");
+    let glue = output
+        .js()
+        .lines()
+        .map(str::trim_start)
+        .collect::<Vec<_>>()
+        .join("\n");
     let wasm = output.wasm_mut().emit_wasm();
-    understood(&wasm).map_err(|e| format!("{name} needs more than the oldest supported browsers have: {e}."))?;
+    understood(&wasm)
+        .map_err(|e| format!("{name} needs more than the oldest supported browsers have: {e}."))?;
     Ok(Module { glue, wasm })
 }
 
 /// Says whether the oldest supported browsers can run the module.
 fn understood(wasm: &[u8]) -> Result<(), wasmparser::BinaryReaderError> {
-    Validator::new_with_features(allowed()).validate_all(wasm).map(|_| ())
+    Validator::new_with_features(allowed())
+        .validate_all(wasm)
+        .map(|_| ())
 }
 
 #[cfg(test)]

@@ -38,7 +38,11 @@ pub struct Server {
 
 impl Server {
     /// Serves on a port, or on a free one for 0, and tells `watch` the path of every request.
-    pub fn start(site: Site, port: u16, watch: impl Fn(&str) + Send + Sync + 'static) -> Result<Server> {
+    pub fn start(
+        site: Site,
+        port: u16,
+        watch: impl Fn(&str) + Send + Sync + 'static,
+    ) -> Result<Server> {
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
         let port = listener.local_addr()?.port();
         let ending = Arc::new(AtomicBool::new(false));
@@ -53,11 +57,18 @@ impl Server {
                     }
                     let shared = shared.clone();
                     // A browser that hangs up early is no trouble of the server's.
-                    std::thread::spawn(move || stream.and_then(|stream| shared.0.answer(stream, &shared.1)));
+                    std::thread::spawn(move || {
+                        stream.and_then(|stream| shared.0.answer(stream, &shared.1))
+                    });
                 }
             }
         });
-        Ok(Server { port, prefix, ending, thread: Some(thread) })
+        Ok(Server {
+            port,
+            prefix,
+            ending,
+            thread: Some(thread),
+        })
     }
 
     /// The address of the page.
@@ -68,7 +79,9 @@ impl Server {
 
 impl Drop for Server {
     fn drop(&mut self) {
-        let Some(thread) = self.thread.take() else { return };
+        let Some(thread) = self.thread.take() else {
+            return;
+        };
         self.ending.store(true, Ordering::SeqCst);
         // Wakes the listener, which waits for a connection and nothing else.
         let _ = TcpStream::connect((Ipv4Addr::LOCALHOST, self.port));
@@ -91,17 +104,42 @@ impl Site {
             }
         }
         let mut words = first.split(' ');
-        let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
+        let (method, target) = (
+            words.next().unwrap_or_default(),
+            words.next().unwrap_or_default(),
+        );
         watch(target);
         if method != "GET" && method != "HEAD" {
-            return respond(&mut stream, "405 Method Not Allowed", "text/plain", "no-store", b"");
+            return respond(
+                &mut stream,
+                "405 Method Not Allowed",
+                "text/plain",
+                "no-store",
+                b"",
+            );
         }
         let path = target.split('?').next().unwrap_or_default();
         let Some((name, bytes)) = self.file(path) else {
-            return respond(&mut stream, "404 Not Found", "text/plain", "no-store", b"There is no such file.");
+            return respond(
+                &mut stream,
+                "404 Not Found",
+                "text/plain",
+                "no-store",
+                b"There is no such file.",
+            );
         };
-        let keep = if hashed(&name) { "public, max-age=31536000, immutable" } else { "no-cache" };
-        respond(&mut stream, "200 OK", kind(&name), keep, if method == "HEAD" { b"" } else { &bytes })
+        let keep = if hashed(&name) {
+            "public, max-age=31536000, immutable"
+        } else {
+            "no-cache"
+        };
+        respond(
+            &mut stream,
+            "200 OK",
+            kind(&name),
+            keep,
+            if method == "HEAD" { b"" } else { &bytes },
+        )
     }
 
     /// The file behind a path. Only names of plain letters are looked for, so no path leads out.
@@ -120,7 +158,13 @@ impl Site {
     }
 }
 
-fn respond(stream: &mut TcpStream, status: &str, kind: &str, keep: &str, body: &[u8]) -> Result<()> {
+fn respond(
+    stream: &mut TcpStream,
+    status: &str,
+    kind: &str,
+    keep: &str,
+    body: &[u8],
+) -> Result<()> {
     write!(
         stream,
         "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {}\r\nCache-Control: {keep}\r\n\

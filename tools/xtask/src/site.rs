@@ -40,12 +40,8 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
 
     for name in MODULES {
         let module = bind(&compile(tree, build, name)?, name, build)?;
-        let wasm = format!("{name}_bg.wasm");
-        site.add_hashed(&wasm, module.wasm);
-        // The glue's own idea of where the module lies is never used (the loader says it), but
-        // a stale name in it would be a trap.
-        let glue = module.glue.replace(&format!("'{wasm}'"), &format!("'{}'", site.name_of(&wasm)?));
-        site.add_hashed(&format!("{name}.js"), glue.into_bytes());
+        site.add_hashed(&format!("{name}_bg.wasm"), module.wasm);
+        site.add_hashed(&format!("{name}.js"), module.glue.into_bytes());
     }
     site.add_hashed("style.css", styles(&tree.root.join("style"))?.into_bytes());
     let drawing = read(&assets.join("icon.svg"))?;
@@ -57,7 +53,10 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
         let text = site.rewrite(name, &read(&assets.join(name))?)?;
         site.add_hashed(name, text.into_bytes());
     }
-    for (name, folder) in [("manifest.webmanifest", &assets), ("index.html", &tree.root)] {
+    for (name, folder) in [
+        ("manifest.webmanifest", &assets),
+        ("index.html", &tree.root),
+    ] {
         let text = site.rewrite(name, &read(&folder.join(name))?)?;
         site.add(name, text.into_bytes());
     }
@@ -88,21 +87,25 @@ struct File {
 
 impl Site {
     fn add(&mut self, name: &str, bytes: Vec<u8>) {
-        self.files.push(File { plain: name.into(), name: name.into(), bytes, mentioned: true });
+        self.files.push(File {
+            plain: name.into(),
+            name: name.into(),
+            bytes,
+            mentioned: true,
+        });
     }
 
     fn add_hashed(&mut self, plain: &str, bytes: Vec<u8>) {
-        let (stem, extension) = plain.rsplit_once('.').expect("every file here has an extension");
+        let (stem, extension) = plain
+            .rsplit_once('.')
+            .expect("every file here has an extension");
         let name = format!("{stem}-{}.{extension}", &hex(&Sha256::digest(&bytes))[..12]);
-        self.files.push(File { plain: plain.into(), name, bytes, mentioned: false });
-    }
-
-    fn name_of(&self, plain: &str) -> Outcome<&str> {
-        self.files
-            .iter()
-            .find(|file| file.plain == plain)
-            .map(|file| file.name.as_str())
-            .ok_or(format!("{plain} is mentioned but not part of the page."))
+        self.files.push(File {
+            plain: plain.into(),
+            name,
+            bytes,
+            mentioned: false,
+        });
     }
 
     /// Puts published names in the place of every `"./plain"`.
@@ -110,8 +113,9 @@ impl Site {
         let mut done = String::new();
         let mut rest = text;
         while let Some((before, after)) = rest.split_once("\"./") {
-            let (plain, behind) =
-                after.split_once('"').ok_or(format!("{who} has a quotation mark without a second one."))?;
+            let (plain, behind) = after
+                .split_once('"')
+                .ok_or(format!("{who} has a quotation mark without a second one."))?;
             // `"./"` alone is the page itself.
             let name = if plain.is_empty() {
                 ""
@@ -120,7 +124,9 @@ impl Site {
                     .files
                     .iter_mut()
                     .find(|file| file.plain == plain)
-                    .ok_or(format!("{who} mentions ./{plain}, which is not part of the page."))?;
+                    .ok_or(format!(
+                        "{who} mentions ./{plain}, which is not part of the page."
+                    ))?;
                 file.mentioned = true;
                 file.name.as_str()
             };
@@ -134,7 +140,10 @@ impl Site {
     fn all_mentioned(&self) -> Outcome<()> {
         match self.files.iter().find(|file| !file.mentioned) {
             None => Ok(()),
-            Some(file) => Err(format!("Nobody mentions ./{}, so no browser would ever load it.", file.plain)),
+            Some(file) => Err(format!(
+                "Nobody mentions ./{}, so no browser would ever load it.",
+                file.plain
+            )),
         }
     }
 
@@ -145,7 +154,11 @@ impl Site {
         for file in &self.files {
             let hash = Sha256::digest(&file.bytes);
             // Hosts differ in whether they redirect from index.html; none redirects the folder.
-            let name = if file.name == "index.html" { "" } else { file.name.as_str() };
+            let name = if file.name == "index.html" {
+                ""
+            } else {
+                file.name.as_str()
+            };
             let integrity = base64::engine::general_purpose::STANDARD.encode(hash);
             writeln!(list, "  [\"./{name}\", \"sha256-{integrity}\"],").expect("text takes text");
             all.update(name);
@@ -155,10 +168,14 @@ impl Site {
         let version = format!("const VERSION = \"{}\";", &hex(&all.finalize())[..12]);
         for mark in [LIST_MARK, VERSION_MARK] {
             if source.matches(mark).count() != 1 {
-                return Err(format!("assets/sw.js must hold the line `{mark}` exactly once."));
+                return Err(format!(
+                    "assets/sw.js must hold the line `{mark}` exactly once."
+                ));
             }
         }
-        Ok(source.replace(LIST_MARK, &list).replace(VERSION_MARK, &version))
+        Ok(source
+            .replace(LIST_MARK, &list)
+            .replace(VERSION_MARK, &version))
     }
 
     /// Writes beside the wanted folder first, so that a failure leaves the last good build.
@@ -177,7 +194,10 @@ impl Site {
         if out.exists() {
             // Never empties a folder that was not made here.
             if !out.join("sw.js").is_file() {
-                return Err(format!("{} holds something else: give another --out.", out.display()));
+                return Err(format!(
+                    "{} holds something else: give another --out.",
+                    out.display()
+                ));
             }
             std::fs::remove_dir_all(out).map_err(trouble)?;
         }
@@ -190,12 +210,21 @@ fn styles(folder: &Path) -> Outcome<String> {
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", folder.display());
     let mut names = Vec::new();
     for entry in std::fs::read_dir(folder).map_err(trouble)? {
-        let name = entry.map_err(trouble)?.file_name().to_string_lossy().into_owned();
+        let name = entry
+            .map_err(trouble)?
+            .file_name()
+            .to_string_lossy()
+            .into_owned();
         if name.ends_with(".css") {
             names.push(name);
         }
     }
-    let rank = |name: &String| FIRST_SHEETS.iter().position(|first| first == name).unwrap_or(FIRST_SHEETS.len());
+    let rank = |name: &String| {
+        FIRST_SHEETS
+            .iter()
+            .position(|first| first == name)
+            .unwrap_or(FIRST_SHEETS.len())
+    };
     names.sort_by(|a, b| (rank(a), a).cmp(&(rank(b), b)));
     let mut all = String::new();
     for name in names {
@@ -206,12 +235,20 @@ fn styles(folder: &Path) -> Outcome<String> {
 
 /// A file in `assets/` that this program does not know would silently be missing from the page.
 fn nothing_left_out(assets: &Path) -> Outcome<()> {
-    let known = |name: &str| SCRIPTS.contains(&name) || ["icon.svg", "manifest.webmanifest", "sw.js"].contains(&name);
+    let known = |name: &str| {
+        SCRIPTS.contains(&name) || ["icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
+    };
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", assets.display());
     for entry in std::fs::read_dir(assets).map_err(trouble)? {
-        let name = entry.map_err(trouble)?.file_name().to_string_lossy().into_owned();
+        let name = entry
+            .map_err(trouble)?
+            .file_name()
+            .to_string_lossy()
+            .into_owned();
         if !known(&name) {
-            return Err(format!("assets/{name} is not part of the page: name it in tools/xtask/src/site.rs."));
+            return Err(format!(
+                "assets/{name} is not part of the page: name it in tools/xtask/src/site.rs."
+            ));
         }
     }
     Ok(())
@@ -241,16 +278,26 @@ mod tests {
     #[test]
     fn a_mention_becomes_the_published_name() {
         let mut site = with("loader.js");
-        let text = site.rewrite("index.html", "<a href=\"./loader.js\"> <b href=\"./\">").unwrap();
+        let text = site
+            .rewrite("index.html", "<a href=\"./loader.js\"> <b href=\"./\">")
+            .unwrap();
         // SHA-256 of "content", first twelve digits, by `printf content | sha256sum`.
-        assert_eq!(text, "<a href=\"./loader-ed7002b439e9.js\"> <b href=\"./\">");
+        assert_eq!(
+            text,
+            "<a href=\"./loader-ed7002b439e9.js\"> <b href=\"./\">"
+        );
         site.all_mentioned().unwrap();
     }
 
     #[test]
     fn a_mention_of_no_file_is_refused() {
-        let trouble = with("loader.js").rewrite("index.html", "\"./loder.js\"").unwrap_err();
-        assert_eq!(trouble, "index.html mentions ./loder.js, which is not part of the page.");
+        let trouble = with("loader.js")
+            .rewrite("index.html", "\"./loder.js\"")
+            .unwrap_err();
+        assert_eq!(
+            trouble,
+            "index.html mentions ./loder.js, which is not part of the page."
+        );
     }
 
     #[test]
@@ -264,7 +311,12 @@ mod tests {
         let version = |bytes: &[u8]| {
             let mut site = Site::default();
             site.add("index.html", bytes.to_vec());
-            site.worker(&source).unwrap().lines().last().unwrap().to_owned()
+            site.worker(&source)
+                .unwrap()
+                .lines()
+                .last()
+                .unwrap()
+                .to_owned()
         };
         assert_ne!(version(b"a"), version(b"b"));
         assert_eq!(version(b"a"), version(b"a"));
