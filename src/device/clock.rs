@@ -32,7 +32,9 @@ struct Inner {
 impl Clock {
     /// Starts the clock with the skew kept by the last visit. One for a page.
     pub fn start() -> Clock {
-        let kept = setting(SKEW).and_then(|text| text.parse().ok()).unwrap_or(0);
+        let kept = setting(SKEW)
+            .and_then(|text| text.parse().ok())
+            .unwrap_or(0);
         let inner = Rc::new(Inner {
             skew: RefCell::new(Skew::start(both_clocks(false), kept)),
             gap: Cell::new(false),

@@ -37,7 +37,11 @@ impl fmt::Display for NoRandom {
 pub fn toss_coin() -> Result<Face, NoRandom> {
     let mut byte = [0_u8; 1];
     fill(&mut byte)?;
-    Ok(if byte[0] & 1 == 1 { Face::Heads } else { Face::Tails })
+    Ok(if byte[0] & 1 == 1 {
+        Face::Heads
+    } else {
+        Face::Tails
+    })
 }
 
 /// A new name for a match: 128 bits that no other phone will draw. Need not be secret, only
@@ -71,7 +75,10 @@ pub fn new_id() -> String {
 /// The browser's own, there only where the page came safely or from this machine.
 fn random_uuid() -> Option<String> {
     let crypto = property(window()?.as_ref(), "crypto")?;
-    method(&crypto, "randomUUID")?.call0(&crypto).ok()?.as_string()
+    method(&crypto, "randomUUID")?
+        .call0(&crypto)
+        .ok()?
+        .as_string()
 }
 
 fn fill(bytes: &mut [u8]) -> Result<(), NoRandom> {

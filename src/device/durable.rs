@@ -13,7 +13,8 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    IdbCursor, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+    IdbCursor, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest, IdbRequest,
+    IdbTransaction,
 };
 
 use super::listen::after;
@@ -114,7 +115,10 @@ impl Durable {
 
     /// One transaction that writes, tried a second time on a fresh connection when the first
     /// one was lost.
-    async fn write(&self, work: impl Fn(&IdbObjectStore) -> Result<(), JsValue>) -> Result<(), StorageTrouble> {
+    async fn write(
+        &self,
+        work: impl Fn(&IdbObjectStore) -> Result<(), JsValue>,
+    ) -> Result<(), StorageTrouble> {
         match self.write_once(&work).await {
             Err(StorageTrouble::Lost) => {
                 self.let_go();
@@ -124,7 +128,10 @@ impl Durable {
         }
     }
 
-    async fn write_once(&self, work: &impl Fn(&IdbObjectStore) -> Result<(), JsValue>) -> Result<(), StorageTrouble> {
+    async fn write_once(
+        &self,
+        work: &impl Fn(&IdbObjectStore) -> Result<(), JsValue>,
+    ) -> Result<(), StorageTrouble> {
         let database = self.database().await?;
         let outcome = async {
             let transaction = begin(&database, "readwrite")?;
@@ -143,7 +150,10 @@ impl Durable {
         outcome.await.map_err(|thrown| sort(&thrown))
     }
 
-    async fn read<T>(&self, work: impl AsyncFn(IdbObjectStore) -> Result<T, JsValue>) -> Result<T, StorageTrouble> {
+    async fn read<T>(
+        &self,
+        work: impl AsyncFn(IdbObjectStore) -> Result<T, JsValue>,
+    ) -> Result<T, StorageTrouble> {
         let mut last = StorageTrouble::Lost;
         for _ in 0..2 {
             let database = self.database().await?;
@@ -199,7 +209,9 @@ fn open(durable: Durable) -> Result<Promise, StorageTrouble> {
         Closure::<dyn FnMut()>::new(move || {
             // A failure here aborts the opening, which then says so by itself.
             if let Ok(database) = request.result() {
-                let _ = database.unchecked_into::<IdbDatabase>().create_object_store(LINES);
+                let _ = database
+                    .unchecked_into::<IdbDatabase>()
+                    .create_object_store(LINES);
             }
         })
     };
@@ -209,8 +221,14 @@ fn open(durable: Durable) -> Result<Promise, StorageTrouble> {
         request.set_onsuccess(Some(&resolve));
         request.set_onerror(Some(&reject));
         timer = Some(after(OPENING_MS, move || {
-            let late = web_sys::DomException::new_with_message_and_name("the database did not open", "TimeoutError");
-            let _ = reject.call1(&JsValue::UNDEFINED, &late.map_or_else(|thrown| thrown, JsValue::from));
+            let late = web_sys::DomException::new_with_message_and_name(
+                "the database did not open",
+                "TimeoutError",
+            );
+            let _ = reject.call1(
+                &JsValue::UNDEFINED,
+                &late.map_or_else(|thrown| thrown, JsValue::from),
+            );
         }));
     });
     let request: IdbOpenDbRequest = request;

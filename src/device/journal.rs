@@ -141,7 +141,10 @@ impl Journal {
         drop(unsaved);
         let outcome = self.catch_up_local();
 
-        self.inner.not_durable.borrow_mut().insert(key.clone(), line.to_owned());
+        self.inner
+            .not_durable
+            .borrow_mut()
+            .insert(key.clone(), line.to_owned());
         let journal = self.clone();
         if self.inner.health.borrow().durable.is_ok() {
             let batch = [(key.0, key.1, line.to_owned())];
@@ -194,7 +197,13 @@ impl Journal {
             ),
             Err(trouble) => self.local_went(Err(trouble)),
         }
-        ids.extend(self.inner.not_local.borrow().keys().map(|(id, _)| id.clone()));
+        ids.extend(
+            self.inner
+                .not_local
+                .borrow()
+                .keys()
+                .map(|(id, _)| id.clone()),
+        );
         match self.inner.durable.ids().await {
             Ok(found) => ids.extend(found),
             Err(trouble) => self.durable_went(Err(trouble)),
@@ -235,7 +244,8 @@ impl Journal {
     /// # Errors
     /// The first trouble met; the other copy is put right all the same.
     pub async fn repair(&self, id: &str, lines: &[(u32, String)]) -> Result<(), StorageTrouble> {
-        let wanted: BTreeMap<u32, &str> = lines.iter().map(|(n, line)| (*n, line.as_str())).collect();
+        let wanted: BTreeMap<u32, &str> =
+            lines.iter().map(|(n, line)| (*n, line.as_str())).collect();
         forget_in(&mut self.inner.not_local.borrow_mut(), id);
         forget_in(&mut self.inner.not_durable.borrow_mut(), id);
 
@@ -259,9 +269,11 @@ impl Journal {
         forget_in(&mut self.inner.not_local.borrow_mut(), id);
         forget_in(&mut self.inner.not_durable.borrow_mut(), id);
         self.inner.durable_to.borrow_mut().remove(id);
-        let local = self
-            .local_lines(id)
-            .and_then(|lines| lines.keys().try_for_each(|n| local::remove(&local::line_key(id, *n))));
+        let local = self.local_lines(id).and_then(|lines| {
+            lines
+                .keys()
+                .try_for_each(|n| local::remove(&local::line_key(id, *n)))
+        });
         let durable = self.inner.durable.forget(id).await;
         self.durable_went(durable.clone());
         local.and(durable)
@@ -275,7 +287,8 @@ impl Journal {
         self.inner.not_local.borrow_mut().clear();
         self.inner.not_durable.borrow_mut().clear();
         self.inner.durable_to.borrow_mut().clear();
-        let local = local::keys(local::OURS).and_then(|keys| keys.iter().try_for_each(|key| local::remove(key)));
+        let local = local::keys(local::OURS)
+            .and_then(|keys| keys.iter().try_for_each(|key| local::remove(key)));
         let durable = self.inner.durable.forget_all().await;
         self.durable_went(durable.clone());
         local.and(durable)
@@ -316,14 +329,19 @@ impl Journal {
         self.catch_up_local()
     }
 
-    async fn repair_durable(&self, id: &str, wanted: &BTreeMap<u32, &str>) -> Result<(), StorageTrouble> {
+    async fn repair_durable(
+        &self,
+        id: &str,
+        wanted: &BTreeMap<u32, &str>,
+    ) -> Result<(), StorageTrouble> {
         let found: BTreeMap<u32, String> = match self.inner.durable.lines(id).await {
             Ok(found) => found.into_iter().collect(),
             Err(trouble) => {
-                self.inner
-                    .not_durable
-                    .borrow_mut()
-                    .extend(wanted.iter().map(|(n, line)| ((id.to_owned(), *n), (*line).to_owned())));
+                self.inner.not_durable.borrow_mut().extend(
+                    wanted
+                        .iter()
+                        .map(|(n, line)| ((id.to_owned(), *n), (*line).to_owned())),
+                );
                 return Err(trouble);
             }
         };
@@ -332,7 +350,10 @@ impl Journal {
             .filter(|(n, line)| found.get(n).map(String::as_str) != Some(line))
             .map(|(n, line)| (id.to_owned(), *n, (*line).to_owned()))
             .collect();
-        let strays: Vec<u32> = found.into_keys().filter(|n| !wanted.contains_key(n)).collect();
+        let strays: Vec<u32> = found
+            .into_keys()
+            .filter(|n| !wanted.contains_key(n))
+            .collect();
         if !missing.is_empty() {
             if let Err(trouble) = self.inner.durable.put(&missing).await {
                 self.inner
@@ -434,7 +455,10 @@ impl Journal {
     }
 
     fn durable_went(&self, outcome: Result<(), StorageTrouble>) {
-        let may_pass = matches!(outcome, Err(StorageTrouble::Lost | StorageTrouble::Unknown(_)));
+        let may_pass = matches!(
+            outcome,
+            Err(StorageTrouble::Lost | StorageTrouble::Unknown(_))
+        );
         let later = may_pass.then(|| {
             let weak = Rc::downgrade(&self.inner);
             after(RETRY_MS, move || {

@@ -19,7 +19,11 @@ pub(super) struct Listener {
 impl Listener {
     /// Calls `f` with every event of this kind that reaches `target`, from the outside in, so
     /// that nothing in the page can hide one. Never delays scrolling.
-    pub(super) fn new(target: &EventTarget, kind: &'static str, f: impl FnMut(Event) + 'static) -> Listener {
+    pub(super) fn new(
+        target: &EventTarget,
+        kind: &'static str,
+        f: impl FnMut(Event) + 'static,
+    ) -> Listener {
         let callback = Closure::<dyn FnMut(Event)>::new(f);
         let options = AddEventListenerOptions::new();
         options.set_capture(true);
@@ -136,14 +140,22 @@ impl<T: ?Sized + 'static> Watchers<T> {
         Watch {
             end: Some(Box::new(move || {
                 if let Some(watchers) = list.upgrade() {
-                    watchers.list.borrow_mut().retain(|(held, _)| *held != number);
+                    watchers
+                        .list
+                        .borrow_mut()
+                        .retain(|(held, _)| *held != number);
                 }
             })),
         }
     }
 
     pub(super) fn tell(&self, value: &T) {
-        let called: Vec<Watcher<T>> = self.list.borrow().iter().map(|(_, f)| Rc::clone(f)).collect();
+        let called: Vec<Watcher<T>> = self
+            .list
+            .borrow()
+            .iter()
+            .map(|(_, f)| Rc::clone(f))
+            .collect();
         for f in called {
             f(value);
         }

@@ -52,7 +52,11 @@ pub async fn room() -> Option<Room> {
 
 async fn ask(question: &str) -> Option<JsValue> {
     let manager = of_navigator("storage")?;
-    let promise: Promise = method(&manager, question)?.call0(&manager).ok()?.dyn_into().ok()?;
+    let promise: Promise = method(&manager, question)?
+        .call0(&manager)
+        .ok()?
+        .dyn_into()
+        .ok()?;
     JsFuture::from(promise).await.ok()
 }
 

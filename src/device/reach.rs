@@ -53,6 +53,8 @@ pub(super) fn error_words(thrown: &JsValue) -> String {
     match (text("name"), text("message")) {
         (Some(name), Some(message)) if !message.is_empty() => format!("{name}: {message}"),
         (Some(name), _) => name,
-        _ => thrown.as_string().unwrap_or_else(|| "no words given".into()),
+        _ => thrown
+            .as_string()
+            .unwrap_or_else(|| "no words given".into()),
     }
 }

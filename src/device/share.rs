@@ -8,7 +8,8 @@ use js_sys::{Array, Promise, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, ShareData, Url,
+    Blob, BlobPropertyBag, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement,
+    ShareData, Url,
 };
 
 use super::listen::after;
@@ -52,7 +53,9 @@ pub enum HandOverTrouble {
 impl fmt::Display for HandOverTrouble {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            HandOverTrouble::Refused => f.write_str("The phone did not allow the file to be handed over; tap again."),
+            HandOverTrouble::Refused => {
+                f.write_str("The phone did not allow the file to be handed over; tap again.")
+            }
             HandOverTrouble::Failed(words) => {
                 write!(f, "The file could not be handed over ({words}); tap again.")
             }
@@ -83,7 +86,9 @@ impl fmt::Display for ReadTrouble {
                 f,
                 "This file has {size} bytes, and a match has at most {cap}; pick another one."
             ),
-            ReadTrouble::NotText => f.write_str("This file is not text, so it is no match; pick another one."),
+            ReadTrouble::NotText => {
+                f.write_str("This file is not text, so it is no match; pick another one.")
+            }
             ReadTrouble::Unreadable(words) => {
                 write!(f, "This file could not be read ({words}); pick it again.")
             }

@@ -141,7 +141,10 @@ mod tests {
         let mut skew = started();
         assert_eq!(skew.read(reading(1_000 - 2_000, 1_500, false)), None);
         let mut skew = started();
-        assert_eq!(skew.read(reading(1_000 - 2_001, 1_500, false)), Some(-2_001));
+        assert_eq!(
+            skew.read(reading(1_000 - 2_001, 1_500, false)),
+            Some(-2_001)
+        );
     }
 
     #[test]
@@ -165,7 +168,10 @@ mod tests {
     fn a_clock_set_back_during_a_gap_never_takes_time_back() {
         let mut skew = started();
         // Off screen for five minutes awake; meanwhile set back by an hour.
-        assert_eq!(skew.read(reading(300_000 - 3_600_000, 300_500, true)), Some(-3_600_000));
+        assert_eq!(
+            skew.read(reading(300_000 - 3_600_000, 300_500, true)),
+            Some(-3_600_000)
+        );
         assert_eq!(skew.steady(), NOON + 300_000);
     }
 

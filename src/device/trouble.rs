@@ -24,13 +24,15 @@ impl StorageTrouble {
     /// two with NS_ERROR are older Firefox (from memory).
     pub(super) fn from_thrown(thrown: &JsValue) -> StorageTrouble {
         match error_name(thrown).as_str() {
-            "QuotaExceededError" | "NS_ERROR_DOM_QUOTA_REACHED" | "NS_ERROR_FILE_NO_DEVICE_SPACE" => {
-                StorageTrouble::Full
-            }
+            "QuotaExceededError"
+            | "NS_ERROR_DOM_QUOTA_REACHED"
+            | "NS_ERROR_FILE_NO_DEVICE_SPACE" => StorageTrouble::Full,
             "SecurityError" | "NotAllowedError" => StorageTrouble::Refused,
-            "InvalidStateError" | "AbortError" | "TransactionInactiveError" | "UnknownError" | "TimeoutError" => {
-                StorageTrouble::Lost
-            }
+            "InvalidStateError"
+            | "AbortError"
+            | "TransactionInactiveError"
+            | "UnknownError"
+            | "TimeoutError" => StorageTrouble::Lost,
             _ => StorageTrouble::Unknown(error_words(thrown)),
         }
     }
@@ -39,9 +41,13 @@ impl StorageTrouble {
 impl fmt::Display for StorageTrouble {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            StorageTrouble::Refused => f.write_str("This browser does not allow this page to store anything."),
+            StorageTrouble::Refused => {
+                f.write_str("This browser does not allow this page to store anything.")
+            }
             StorageTrouble::Full => f.write_str("The storage of this browser is full."),
-            StorageTrouble::Lost => f.write_str("The browser lost its storage for a moment; it is being tried again."),
+            StorageTrouble::Lost => {
+                f.write_str("The browser lost its storage for a moment; it is being tried again.")
+            }
             StorageTrouble::Unknown(words) => {
                 write!(f, "The browser could not store the entry ({words}).")
             }

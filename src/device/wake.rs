@@ -71,13 +71,15 @@ impl Wake {
                     inner.ask();
                 }
             });
-            let taps = window().and_then(|window| window.document()).map(|document| {
-                Listener::new(&document, "pointerup", move |_| {
-                    if let Some(inner) = tapped.upgrade() {
-                        inner.ask();
-                    }
-                })
-            });
+            let taps = window()
+                .and_then(|window| window.document())
+                .map(|document| {
+                    Listener::new(&document, "pointerup", move |_| {
+                        if let Some(inner) = tapped.upgrade() {
+                            inner.ask();
+                        }
+                    })
+                });
             *inner.listeners.borrow_mut() = Some((resumed, taps));
         }
         Wake { inner }
@@ -122,7 +124,8 @@ impl Inner {
 
     /// Asks for the lock where it is wanted, not held and not being asked for already.
     fn ask(self: &Rc<Self>) {
-        if !self.wanted.get() || self.asking.get() || self.lock.borrow().is_some() || !is_visible() {
+        if !self.wanted.get() || self.asking.get() || self.lock.borrow().is_some() || !is_visible()
+        {
             return;
         }
         let Some(promise) = request() else {
@@ -149,12 +152,16 @@ impl Inner {
 
     fn take(self: &Rc<Self>, sentinel: JsValue) {
         let weak = Rc::downgrade(self);
-        let released = Listener::new(sentinel.unchecked_ref::<EventTarget>(), "release", move |_| {
-            if let Some(inner) = weak.upgrade() {
-                inner.lock.borrow_mut().take();
-                inner.tell();
-            }
-        });
+        let released = Listener::new(
+            sentinel.unchecked_ref::<EventTarget>(),
+            "release",
+            move |_| {
+                if let Some(inner) = weak.upgrade() {
+                    inner.lock.borrow_mut().take();
+                    inner.tell();
+                }
+            },
+        );
         *self.lock.borrow_mut() = Some(Lock {
             sentinel,
             _released: released,

@@ -50,8 +50,8 @@ struct Inner {
     // On the container, the registration and the page.
     listeners: RefCell<Vec<Listener>>,
     resumed: RefCell<Option<Listeners>>,
-    // On the worker being installed, replaced with each one.
-    installing: RefCell<Option<Listener>>,
+    // On the worker being installed or activated, replaced with each one.
+    under_way: RefCell<Option<Listener>>,
     taking_over: Cell<bool>,
     reload: RefCell<Option<Ticker>>,
 }
@@ -60,7 +60,8 @@ impl Worker {
     /// Registers the script (a relative address). `on_change` hears of every change of
     /// [`Worker::state`].
     pub fn register(script: &str, on_change: impl Fn(&Offline) + 'static) -> Worker {
-        let container = of_navigator("serviceWorker").map(JsCast::unchecked_into::<ServiceWorkerContainer>);
+        let container =
+            of_navigator("serviceWorker").map(JsCast::unchecked_into::<ServiceWorkerContainer>);
         let worker = Worker {
             inner: Rc::new(Inner {
                 state: RefCell::new(match container {
@@ -71,7 +72,7 @@ impl Worker {
                 on_change: Box::new(on_change),
                 listeners: RefCell::default(),
                 resumed: RefCell::default(),
-                installing: RefCell::default(),
+                under_way: RefCell::default(),
                 taking_over: Cell::new(false),
                 reload: RefCell::default(),
             }),
@@ -184,25 +185,32 @@ impl Inner {
         }
     }
 
-    /// Reads the registration and listens to the worker that is being installed, if any.
+    /// Reads the registration and listens to the worker that is on its way, if any.
     fn look(self: &Rc<Self>) {
         let Some(registration) = self.registration.borrow().clone() else {
             return;
         };
-        if let Some(installing) = registration.installing() {
+        // One that is just being activated still has to be heard when it is done: its own
+        // message comes a moment before.
+        let under_way = registration.installing().or_else(|| {
+            registration
+                .active()
+                .filter(|worker| worker.state() != ServiceWorkerState::Activated)
+        });
+        if let Some(worker) = under_way {
             let weak = Rc::downgrade(self);
-            let worker = installing.clone();
-            *self.installing.borrow_mut() = Some(Listener::new(&installing, "statechange", move |_| {
+            let watched = worker.clone();
+            let listener = Listener::new(&worker, "statechange", move |_| {
                 let Some(inner) = weak.upgrade() else {
                     return;
                 };
-                let failed = worker.state() == ServiceWorkerState::Redundant;
-                if failed && inner.is_first() {
+                if watched.state() == ServiceWorkerState::Redundant && inner.is_first() {
                     inner.turn(Offline::Failed("the files could not all be fetched".into()));
                 } else {
                     inner.look_at_state();
                 }
-            }));
+            });
+            *self.under_way.borrow_mut() = Some(listener);
         }
         self.look_at_state();
     }
@@ -212,7 +220,9 @@ impl Inner {
         self.registration
             .borrow()
             .as_ref()
-            .is_some_and(|registration| registration.active().is_none() && registration.waiting().is_none())
+            .is_some_and(|registration| {
+                registration.active().is_none() && registration.waiting().is_none()
+            })
     }
 
     fn look_at_state(&self) {
