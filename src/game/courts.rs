@@ -1,0 +1,30 @@
+//! The change of courts in the deciding set (18.2.2).
+
+use super::state::{Stage, State};
+use super::Refusal;
+
+pub(super) fn check(state: &State) -> Result<(), Refusal> {
+    let Stage::Playing(play) = &state.stage else {
+        return Err(Refusal::NoSetRunning);
+    };
+    match state.rules.decider.change_courts_at {
+        Some(at) if state.rules.is_decider(play.number) => {
+            if play.changed_courts {
+                Err(Refusal::CourtsChanged)
+            } else if play.change_of_courts_due(&state.rules) {
+                Ok(())
+            } else {
+                Err(Refusal::CourtsNotDue { at })
+            }
+        }
+        _ => Err(Refusal::NotDecider),
+    }
+}
+
+/// The sides swap; score, server and positions stay.
+pub(super) fn change(state: &mut State) {
+    if let Stage::Playing(play) = &mut state.stage {
+        play.left = play.left.other();
+        play.changed_courts = true;
+    }
+}

@@ -1,0 +1,188 @@
+//! Faults found late: which points go, which stay, who serves and how the order is put right
+//! (7.3.5, 7.7, 15.9.2, 19.3.2.9).
+
+use std::sync::Arc;
+
+use super::ask;
+use super::entry::{Fault, Found, LateFault, Since};
+use super::line_up;
+use super::rally;
+use super::set::{PointFor, SetPlay};
+use super::state::{Coming, How, SetRecord, Stage, State};
+use super::Refusal;
+use crate::rules::{ByTeam, Score, Team};
+
+pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
+    let play = at_hand(state)?;
+    if let Some(positions) = &fault.positions {
+        if state.rules.line_ups {
+            line_up::check_numbers(state, positions)?;
+            let team = fault.team;
+            if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
+                return Err(Refusal::NotListed { team, number });
+            }
+        }
+    }
+    let Some(since) = fault.since else {
+        return Ok(());
+    };
+    let set = since.set.unwrap_or(play.number);
+    if set == play.number {
+        return stood(play, since.score);
+    }
+    // A line-up ends with its set, and a decision can be put right only until the next one begins
+    // (FIVB Casebook 2024, case 7.5); a player who is not on the list is wrong in every set (7.3.5.4).
+    let earlier = state.sets().find(|s| s.number == set && set < play.number);
+    match earlier {
+        Some(record) if fault.fault == Fault::UnregisteredPlayer => match &record.play {
+            Some(play) => stood(play, since.score),
+            None => Err(Refusal::NotByPlay { set }),
+        },
+        _ => Err(Refusal::EarlierSet {
+            set,
+            now: play.number,
+        }),
+    }
+}
+
+fn stood(play: &SetPlay, score: Score) -> Result<(), Refusal> {
+    match play.moment(score) {
+        Some(_) => Ok(()),
+        None => Err(Refusal::ScoreNeverStood {
+            asked: score,
+            nearest: play.nearest(score),
+        }),
+    }
+}
+
+/// The set that can be corrected: the one played, or the last one until the next begins.
+fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
+    match &state.stage {
+        Stage::Playing(play) => Ok(play),
+        Stage::Suspended { .. } => Err(Refusal::Suspended),
+        Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed),
+        Stage::Coming(_) | Stage::Finished(_) => {
+            let last = state.sets.last().ok_or(Refusal::NothingPlayed)?;
+            match &last.play {
+                Some(play) if last.how == How::Played => Ok(play),
+                _ => Err(Refusal::NotByPlay { set: last.number }),
+            }
+        }
+    }
+}
+
+pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
+    reopen(state);
+    let team = fault.team;
+    let Stage::Playing(play) = &state.stage else {
+        return;
+    };
+    let now = play.number;
+    let in_earlier_set = fault.since.filter(|s| s.set.is_some_and(|set| set < now));
+    correct_set(state, n, fault, in_earlier_set.is_some());
+    if let Some(Since {
+        score,
+        set: Some(set),
+    }) = in_earlier_set
+    {
+        if score == Score::default() {
+            lose_earlier_sets(state, team, set, Beginning::ThatSet);
+        } else {
+            // Since a score inside an earlier set: the text does not say what becomes of that set.
+            ask::unregistered_inside(&mut state.questions, n, team, set);
+        }
+    }
+    rally::settle(state);
+}
+
+/// Brings the last set back on court.
+fn reopen(state: &mut State) {
+    if matches!(state.stage, Stage::Playing(_)) {
+        return;
+    }
+    if let Some(play) = state.sets.pop().and_then(|last| last.play.clone()) {
+        // Penalties given meanwhile still count in the set after this one.
+        let penalties = match &mut state.stage {
+            Stage::Coming(coming) => std::mem::take(&mut coming.penalties),
+            _ => ByTeam::default(),
+        };
+        state.carried = penalties;
+        state.stage = Stage::Playing(Box::new(play));
+    }
+}
+
+fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
+    let team = fault.team;
+    let opponent = team.other();
+    let liberos = state.teams[team].liberos.clone();
+    let Stage::Playing(play) = &mut state.stage else {
+        return;
+    };
+    let from = match fault.since {
+        _ if whole_set => Some(0),
+        Some(since) => play.moment(since.score),
+        None => None,
+    };
+    // A wrong server found after the rally costs exactly one point: a last rally that the opponent
+    // won is that point (7.7.1.1); with the moment unknown only the last rally is replaced.
+    let last = play
+        .last_rally()
+        .filter(|&i| from.is_none_or(|from| i >= from));
+    let replaces_last = fault.fault == Fault::Rotation && fault.during == Found::AfterRally;
+    let opponent_has_it = replaces_last && last.is_some_and(|i| play.points[i].to == opponent);
+    match (from, last) {
+        (Some(from), _) => play.cancel(team, from, n),
+        (None, Some(last)) if replaces_last => play.cancel_one(team, last, n),
+        (None, _) => {}
+    }
+    if opponent_has_it {
+        play.give_service(opponent);
+    } else {
+        play.award(opponent, PointFor::LateFault, n);
+    }
+    ask::expire(&mut state.questions);
+    if let (Some(positions), true) = (&fault.positions, state.rules.line_ups) {
+        if let Stage::Playing(play) = &mut state.stage {
+            play.sides[team].put_right(positions, |s| liberos.contains(&s));
+        }
+    }
+}
+
+/// Where lost sets begin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Beginning {
+    /// With the set named.
+    ThatSet,
+    /// With the one after it.
+    TheNext,
+}
+
+/// An unregistered player loses the set in which he or she came in, and every later one that the
+/// team won, to nothing (7.3.5.4); if that decides the match, what was played after it is void.
+pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin: Beginning) {
+    let winner = team.other();
+    for record in &mut state.sets {
+        let lost = match record.number.cmp(&since) {
+            std::cmp::Ordering::Less => false,
+            std::cmp::Ordering::Equal => begin == Beginning::ThatSet,
+            std::cmp::Ordering::Greater => record.winner == team,
+        };
+        if lost {
+            let record: &mut SetRecord = Arc::make_mut(record);
+            record.score[team] = 0;
+            record.score[winner] = state
+                .rules
+                .target_of(record.number)
+                .points_to_win_against(0);
+            record.winner = winner;
+            record.how = How::Unregistered;
+        }
+    }
+    let all = std::mem::take(&mut state.sets);
+    for record in all {
+        if !rally::is_decided(state) {
+            state.sets.push(record);
+        }
+    }
+    rally::finish_if_decided(state, How::Unregistered);
+}

@@ -1,0 +1,117 @@
+//! What is legal now: every entry of a state that can be listed, taken from the reducer's own check.
+
+use super::entry::{
+    Change, Court, Entry, Forced, Kind, Level, LiberoWhy, ReplayWhy, Scope, Toss, Who,
+};
+use super::reducer::may;
+use super::state::State;
+use crate::rules::{Shirt, Team};
+
+/// All legal entries of a state, but for those that carry words, whole lists or a moment of the past
+/// (lists, line-ups, remarks, count-downs, causes, strikes, faults found late): these are asked for one
+/// by one with [`may`].
+#[must_use]
+pub fn legal(state: &State) -> Vec<Kind> {
+    let mut all = Vec::new();
+    candidates(state, &mut all);
+    all.retain(|kind| may(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
+    all
+}
+
+/// Everything that could be legal in some state, with the numbers of this match.
+pub(super) fn candidates(state: &State, all: &mut Vec<Kind>) {
+    all.extend([Kind::BeginSet, Kind::ChangeCourts]);
+    all.extend([Kind::Suspend { why: String::new() }]);
+    all.extend([Court::Same, Court::Other].map(|court| Kind::Resume { court }));
+    let whys = [
+        ReplayWhy::DoubleFault,
+        ReplayWhy::Interference,
+        ReplayWhy::Injury,
+        ReplayWhy::Other,
+    ];
+    all.extend(whys.map(|why| Kind::Replay { why, hurt: None }));
+    for first_service in Team::BOTH {
+        for left in Team::BOTH {
+            all.push(Kind::Toss(Toss {
+                first_service,
+                left,
+            }));
+        }
+    }
+    for question in state.questions() {
+        all.extend(question.ask.choices().map(|choice| Kind::Answer {
+            entry: question.entry,
+            choice: choice.to_owned(),
+        }));
+    }
+    for team in Team::BOTH {
+        of_team(state, team, all);
+    }
+}
+
+fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
+    all.push(Kind::Rally {
+        won_by: team,
+        cause: None,
+        by: None,
+    });
+    all.push(Kind::TimeOut { team });
+    all.push(Kind::ImproperRequest { team });
+    all.extend([false, true].map(|request| Kind::Delay { team, request }));
+    all.extend([Scope::Set, Scope::Match].map(|scope| Kind::Incomplete { team, scope }));
+    all.push(Kind::Default { team });
+    let numbers: Vec<Shirt> = state
+        .team(team)
+        .list
+        .iter()
+        .flat_map(|l| l.players.iter().map(|p| p.number))
+        .collect();
+    let reasons = [
+        None,
+        Some(Forced::Injury),
+        Some(Forced::Expelled),
+        Some(Forced::Disqualified),
+    ];
+    for &out in &numbers {
+        all.push(Kind::Recovery { team, number: out });
+        for &into in numbers.iter().filter(|&&n| n != out) {
+            let change = Change { out, into };
+            for reason in reasons {
+                all.push(Kind::Substitution {
+                    team,
+                    changes: vec![change],
+                    reason,
+                });
+            }
+            all.push(Kind::LiberoReplacement { team, change });
+            for why in [LiberoWhy::Unable, LiberoWhy::Declared] {
+                let replaces = vec![out];
+                all.push(Kind::NewLibero {
+                    team,
+                    replaces,
+                    number: into,
+                    why: Some(why),
+                });
+            }
+        }
+    }
+    let staff = state
+        .team(team)
+        .list
+        .iter()
+        .flat_map(|l| l.staff.iter().map(|s| s.role.clone()));
+    let mut people: Vec<Who> = staff.map(Who::Staff).collect();
+    if !people.contains(&Who::Staff("coach".to_owned())) {
+        people.push(Who::Staff("coach".to_owned()));
+    }
+    people.extend(numbers.into_iter().map(Who::Player));
+    for who in people {
+        for sanction in Level::ALL {
+            all.push(Kind::Misconduct {
+                team,
+                who: who.clone(),
+                sanction,
+            });
+        }
+    }
+}

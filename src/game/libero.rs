@@ -1,0 +1,131 @@
+//! Libero replacements (19.3).
+
+use super::entry::Change;
+use super::set::{SetPlay, Side};
+use super::state::State;
+use super::Refusal;
+use crate::rules::{Shirt, Team};
+
+pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Refusal> {
+    let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
+    let side = &play.sides[team];
+    let known = &state.teams[team];
+    match side.slots.iter().find(|s| s.libero == Some(change.out)) {
+        Some(slot) => check_leaves(state, play, team, change.out, slot.player, change.into),
+        None => {
+            // A libero comes in for a player on court.
+            let Some(place) = side.slots.iter().position(|s| s.on_court() == change.out) else {
+                return Err(Refusal::NotOnCourt { number: change.out });
+            };
+            if !known.is_libero(change.into) {
+                return Err(Refusal::NotALibero {
+                    number: change.into,
+                });
+            }
+            if side.holds(change.into) {
+                return Err(Refusal::OnCourt {
+                    number: change.into,
+                });
+            }
+            if let Some((_, number)) = side.acting_libero() {
+                return Err(Refusal::LiberoOnCourt { number });
+            }
+            check_comes(state, play, team, change.into)?;
+            if is_front(place) {
+                return Err(Refusal::BackRowOnly { number: change.out });
+            }
+            if place == 0 && play.serving == Some(team) {
+                return Err(Refusal::LiberoServes {
+                    number: change.into,
+                });
+            }
+            check_rally_between(side, play)
+        }
+    }
+}
+
+/// Whether a place is in the front row: places 2, 3 and 4 (7.4.1).
+pub(super) fn is_front(place: usize) -> bool {
+    (1..=3).contains(&place)
+}
+
+/// The acting libero gives way to the player he or she stands in for, or to the other libero
+/// (19.3.2.2).
+fn check_leaves(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    libero: Shirt,
+    replaced: Shirt,
+    into: Shirt,
+) -> Result<(), Refusal> {
+    let known = &state.teams[team];
+    if !known.lists(into) {
+        return Err(Refusal::NotListed { team, number: into });
+    }
+    let side = &play.sides[team];
+    if into != replaced && side.holds(into) {
+        return Err(Refusal::OnCourt { number: into });
+    }
+    let to_libero = known.is_libero(into);
+    if into != replaced && !to_libero {
+        return Err(Refusal::NotForLibero { libero, replaced });
+    }
+    if to_libero {
+        check_comes(state, play, team, into)?;
+    } else if let Some(why) = known.barred(into, play.number) {
+        return Err(Refusal::PlayerBarred { number: into, why });
+    }
+    let at_once = known.barred(libero, play.number).is_some()
+        || known.hurt_libero == Some(libero)
+        || !known.is_libero(libero);
+    if at_once {
+        Ok(())
+    } else {
+        check_rally_between(&play.sides[team], play)
+    }
+}
+
+/// Whether a libero may come in at all now.
+fn check_comes(state: &State, play: &SetPlay, team: Team, libero: Shirt) -> Result<(), Refusal> {
+    if let Some(why) = state.teams[team].barred(libero, play.number) {
+        return Err(Refusal::PlayerBarred {
+            number: libero,
+            why,
+        });
+    }
+    match play.sides[team].libero_waits {
+        Some(until) if play.completed <= until => Err(Refusal::LiberoWaits { number: libero }),
+        _ => Ok(()),
+    }
+}
+
+/// One completed rally between two replacements (19.3.2.1). A penalty is a completed rally, so the
+/// libero whom it brings to place 4 may leave at once.
+fn check_rally_between(side: &Side, play: &SetPlay) -> Result<(), Refusal> {
+    match side.libero_moved {
+        Some(at) if at >= play.completed => Err(Refusal::RallyBetween),
+        _ => Ok(()),
+    }
+}
+
+pub(super) fn make(state: &mut State, team: Team, change: Change) {
+    let comes = state.teams[team].is_libero(change.into);
+    if state.teams[team].hurt_libero == Some(change.out) {
+        state.teams[team].hurt_libero = None;
+    }
+    let Some(play) = state.on_floor_mut() else {
+        return;
+    };
+    let completed = play.completed;
+    let side = &mut play.sides[team];
+    if let Some(slot) = side.slots.iter_mut().find(|s| s.on_court() == change.out) {
+        if comes {
+            slot.libero = Some(change.into);
+        } else {
+            slot.libero = None;
+            slot.player = change.into;
+        }
+        side.libero_moved = Some(completed);
+    }
+}

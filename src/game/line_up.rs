@@ -1,0 +1,111 @@
+//! Line-ups (7.3) and the beginning of a set.
+
+use super::set::SetPlay;
+use super::state::{Stage, State};
+use super::Refusal;
+use crate::rules::{Shirt, Team};
+
+pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<(), Refusal> {
+    let Some(coming) = state.coming() else {
+        // Handed in already, and a change now would need a substitution (7.3.4).
+        return Err(Refusal::SetRunning);
+    };
+    check_numbers(state, positions)?;
+    if state.rules.line_ups && state.teams[team].list.is_none() {
+        return Err(Refusal::NoTeamList { team });
+    }
+    if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
+        return Err(Refusal::NotListed { team, number });
+    }
+    if coming.line_ups[team].is_some() {
+        return Err(Refusal::LineUpGiven { team });
+    }
+    if let Some(&number) = positions.iter().find(|&&s| state.teams[team].is_libero(s)) {
+        return Err(Refusal::LiberoInLineUp { number });
+    }
+    let set = state.next_number();
+    for &number in positions {
+        if let Some(why) = state.teams[team].barred(number, set) {
+            return Err(Refusal::PlayerBarred { number, why });
+        }
+    }
+    Ok(())
+}
+
+/// Six different numbers, or as many as the competition plays with (7.3.1).
+pub(super) fn check_numbers(state: &State, positions: &[Shirt]) -> Result<(), Refusal> {
+    let needed = state.rules.players_on_court;
+    if positions.len() != usize::from(needed) {
+        return Err(Refusal::LineUpSize {
+            numbers: positions.len(),
+            needed,
+        });
+    }
+    match (1..positions.len()).find(|&i| positions[..i].contains(&positions[i])) {
+        Some(i) => Err(Refusal::NumberTwice {
+            number: positions[i],
+        }),
+        None => Ok(()),
+    }
+}
+
+pub(super) fn hand_in(state: &mut State, team: Team, positions: &[Shirt]) {
+    if let Stage::Coming(coming) = &mut state.stage {
+        coming.line_ups[team] = Some(positions.to_vec());
+    }
+    make_ready(state);
+}
+
+/// Puts the players of both line-ups on court once both are in.
+pub(super) fn make_ready(state: &mut State) {
+    let number = state.next_number();
+    let opener = state.opener_to_come();
+    let left = state.left_to_come().unwrap_or(Team::A);
+    if let Stage::Coming(coming) = &mut state.stage {
+        if let (Some(a), Some(b)) = (&coming.line_ups.a, &coming.line_ups.b) {
+            let line_ups = crate::rules::ByTeam {
+                a: a.clone(),
+                b: b.clone(),
+            };
+            coming.ready = Some(Box::new(SetPlay::start(number, opener, left, &line_ups)));
+        }
+    }
+}
+
+pub(super) fn check_begin(state: &State) -> Result<(), Refusal> {
+    let Some(coming) = state.coming() else {
+        return Err(Refusal::SetRunning);
+    };
+    if !state.rules.line_ups {
+        return Ok(());
+    }
+    if let Some(team) = Team::BOTH
+        .into_iter()
+        .find(|&t| coming.line_ups[t].is_none())
+    {
+        return Err(Refusal::LineUpMissing { team });
+    }
+    if state.opener_to_come().is_none() {
+        return Err(Refusal::TossMissing {
+            set: state.next_number(),
+        });
+    }
+    Ok(())
+}
+
+pub(super) fn begin(state: &mut State, entry: u32) {
+    let number = state.next_number();
+    let opener = state.opener_to_come();
+    let left = state.left_to_come().unwrap_or(Team::A);
+    if let Stage::Coming(coming) = &mut state.stage {
+        let coming = std::mem::take(coming);
+        let mut play = coming.ready.unwrap_or_else(|| {
+            let line_ups = coming.line_ups.map(|_, l| l.clone().unwrap_or_default());
+            Box::new(SetPlay::start(number, opener, left, &line_ups))
+        });
+        play.open_with_penalties(&coming.penalties);
+        super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);
+        state.stage = Stage::Playing(play);
+        super::rally::settle(state);
+    }
+}

@@ -1,0 +1,43 @@
+//! The reducer: how an entry changes a match, one file for each part of the rules.
+//!
+//! `rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.`
+
+mod ask;
+mod conduct;
+mod courts;
+pub mod entry;
+mod fold;
+mod forfeit;
+mod late_fault;
+mod legal;
+mod libero;
+mod line_up;
+mod new_libero;
+mod notes;
+mod notice;
+mod opening;
+mod rally;
+mod reducer;
+mod refusal;
+mod request;
+mod say;
+mod set;
+mod state;
+mod stop;
+mod substitution;
+mod time_out;
+mod toss;
+
+pub use ask::{Ask, Question};
+pub use entry::{Entry, Kind, Level, Who};
+pub use fold::{Outcome, Replay};
+pub use legal::legal;
+pub use notice::{notices, Notice};
+pub use reducer::{apply, may};
+pub use refusal::Refusal;
+pub use say::{say, say_question};
+pub use set::{Point, PointFor, SetPlay, Side, Slot};
+pub use state::{
+    Barred, How, OutFor, Phase, RunningTimer, Said, Sanction, SanctionKind, SetRecord, Signature,
+    State, TeamState,
+};

@@ -1,0 +1,35 @@
+//! What is written down and changes no score: checks, count-downs, signatures.
+
+use std::sync::Arc;
+
+use super::entry::{Check, Entry, Timer, TimerAction};
+use super::state::{RunningTimer, Signature, State};
+
+/// The last check of an item counts.
+pub(super) fn check(state: &mut State, check: &Check) {
+    let checks = Arc::make_mut(&mut state.checks);
+    checks.retain(|c| c.item != check.item);
+    checks.push(check.clone());
+}
+
+/// One count-down of a kind for a team at a time.
+pub(super) fn timer(state: &mut State, entry: &Entry, timer: &Timer) {
+    state
+        .timers
+        .retain(|t| t.timer.what != timer.what || t.timer.team != timer.team);
+    if timer.action == TimerAction::Start {
+        state.timers.push(RunningTimer {
+            entry: entry.n,
+            since: entry.at,
+            timer: timer.clone(),
+        });
+    }
+}
+
+pub(super) fn sign(state: &mut State, entry: u32, role: &str, name: Option<&String>) {
+    Arc::make_mut(&mut state.signatures).push(Signature {
+        entry,
+        role: role.to_owned(),
+        name: name.cloned(),
+    });
+}

@@ -1,0 +1,73 @@
+//! Opening the match, and the team lists (chapter 4).
+
+use std::sync::Arc;
+
+use super::entry::{Heading, TeamList};
+use super::state::{Phase, State};
+use super::Refusal;
+use crate::rules::Shirt;
+
+pub(super) fn check_match(state: &State, heading: &Heading) -> Result<(), Refusal> {
+    if state.heading.is_some() {
+        return Err(Refusal::MatchOpen);
+    }
+    heading.rules.check().map_err(Refusal::BadRules)
+}
+
+pub(super) fn open(state: &mut State, heading: &Heading) {
+    state.rules = heading.rules;
+    state.heading = Some(Arc::new(heading.clone()));
+}
+
+pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> {
+    let numbers: Vec<Shirt> = list.players.iter().map(|p| p.number).collect();
+    if let Some(i) = (1..numbers.len()).find(|&i| numbers[..i].contains(&numbers[i])) {
+        return Err(Refusal::NumberTwice { number: numbers[i] });
+    }
+    let captains: Vec<Shirt> = list
+        .players
+        .iter()
+        .filter(|p| p.captain)
+        .map(|p| p.number)
+        .collect();
+    if let [first, second, ..] = captains[..] {
+        return Err(Refusal::TwoCaptains { first, second });
+    }
+    if state.phase() != Phase::Preparation {
+        return Err(Refusal::ListClosed);
+    }
+    let rules = state.rules();
+    if numbers.len() > usize::from(rules.roster.max) {
+        return Err(Refusal::TooManyPlayers {
+            players: numbers.len(),
+            most: rules.roster.max,
+        });
+    }
+    let (lowest, highest) = (rules.roster.min_number, rules.roster.max_number);
+    if let Some(&number) = numbers.iter().find(|n| n.0 < lowest || n.0 > highest) {
+        return Err(Refusal::NumberOutOfRange {
+            number,
+            lowest,
+            highest,
+        });
+    }
+    let liberos = list.players.iter().filter(|p| p.libero).count();
+    if liberos > usize::from(rules.liberos) {
+        return Err(Refusal::TooManyLiberos {
+            liberos,
+            most: rules.liberos,
+        });
+    }
+    Ok(())
+}
+
+pub(super) fn take_list(state: &mut State, list: &TeamList) {
+    let team = &mut state.teams[list.team];
+    team.liberos = list
+        .players
+        .iter()
+        .filter(|p| p.libero)
+        .map(|p| p.number)
+        .collect();
+    team.list = Some(Arc::new(list.clone()));
+}

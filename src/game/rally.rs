@@ -1,0 +1,123 @@
+//! Rallies, their causes, replays, and what a point may end (6.1, 6.2, 6.3, 12.2).
+
+use std::sync::Arc;
+
+use super::entry::By;
+use super::set::PointFor;
+use super::state::{Coming, Ending, How, Said, SetRecord, Stage, State};
+use super::Refusal;
+use crate::rules::{Cause, Edition, Sets, Team};
+
+/// A rally that was played is never refused while a set runs: a point must not be lost to
+/// bookkeeping.
+pub(super) fn check(state: &State) -> Result<(), Refusal> {
+    match state.stage {
+        Stage::Playing(_) => Ok(()),
+        _ => Err(Refusal::NoSetRunning),
+    }
+}
+
+pub(super) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>, by: Option<By>) {
+    if let Some(cause) = cause {
+        Arc::make_mut(&mut state.causes).insert(n, Said { cause, by });
+    }
+    point(state, n, won_by, PointFor::Rally);
+}
+
+/// Gives a point in the running set and looks what it ends.
+pub(super) fn point(state: &mut State, n: u32, to: Team, why: PointFor) {
+    if let Stage::Playing(play) = state.stage_beneath_mut() {
+        play.award(to, why, n);
+    }
+    super::ask::expire(&mut state.questions);
+    settle(state);
+}
+
+pub(super) fn check_explain(state: &State, entry: u32, cause: Cause) -> Result<(), Refusal> {
+    let rally = state.rally(entry).ok_or(Refusal::NoSuchRally { entry })?;
+    // Under the 2025 text the serving team may stand anywhere in its court (7.4).
+    let serving_lost = rally.served.filter(|&t| t != rally.to);
+    match serving_lost {
+        Some(serving) if cause == Cause::PositionFault && state.rules.edition == Edition::E2025 => {
+            Err(Refusal::ServingTeamStandsFree { serving })
+        }
+        _ => Ok(()),
+    }
+}
+
+pub(super) fn explain(state: &mut State, entry: u32, cause: Cause, by: Option<By>) {
+    Arc::make_mut(&mut state.causes).insert(entry, Said { cause, by });
+}
+
+/// No point, same server (6.1.2.2, 17.1.1, 17.2).
+pub(super) fn replay(state: &mut State, hurt: Option<By>) {
+    if let Some(By {
+        team,
+        number: Some(number),
+    }) = hurt
+    {
+        if state.teams[team].is_libero(number) {
+            state.teams[team].hurt_libero = Some(number);
+        }
+    }
+    if let Stage::Playing(play) = &mut state.stage {
+        play.replay_open = true;
+    }
+}
+
+/// Ends the set, and the match, where the score does.
+pub(super) fn settle(state: &mut State) {
+    let target = match state.stage_beneath() {
+        Stage::Playing(play) => state.rules.target_of(play.number),
+        _ => return,
+    };
+    let winner = state.play().and_then(|play| target.winner(play.score));
+    if let Some(winner) = winner {
+        close(state, winner, How::Played);
+    }
+}
+
+/// Closes the running set for `winner`.
+pub(super) fn close(state: &mut State, winner: Team, how: How) {
+    let next = Coming {
+        penalties: std::mem::take(&mut state.carried),
+        ..Coming::default()
+    };
+    let stage = state.stage_beneath_mut();
+    if let Stage::Playing(play) = std::mem::replace(stage, Stage::Coming(next)) {
+        state.sets.push(Arc::new(SetRecord {
+            number: play.number,
+            score: play.score,
+            winner,
+            how,
+            opener: play.opener,
+            left: Some(play.left),
+            play: Some(*play),
+        }));
+        finish_if_decided(state, how);
+    }
+}
+
+/// Whether the sets played so far decide the match (6.3.1).
+pub(super) fn is_decided(state: &State) -> bool {
+    let won = state.sets_won();
+    match state.rules.sets {
+        Sets::Fixed(n) => state.sets.len() >= usize::from(n),
+        Sets::BestOf(_) => state
+            .rules
+            .sets_to_win()
+            .is_some_and(|needed| won.a.max(won.b) >= needed),
+    }
+}
+
+/// Ends the match where the sets decide it.
+pub(super) fn finish_if_decided(state: &mut State, how: How) {
+    if is_decided(state) {
+        let cut_off = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+        let left_over = match cut_off {
+            Stage::Playing(play) => Some(play),
+            _ => None,
+        };
+        state.stage = Stage::Finished(Ending { how, left_over });
+    }
+}

@@ -1,0 +1,312 @@
+//! Why an entry is refused: a type with the numbers that explain it, and the rule's number.
+//!
+//! Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028; where the 2021-2024 text
+//! has another number, [`Refusal::rule`] gives that one for its edition. (The chapters named here are
+//! numbered alike in both; chapter 25 ff. moved, and no refusal comes from there. From memory for the
+//! 2021-2024 text.) The words are in [`super::say`].
+
+use super::entry::{Change, Level, Who};
+use super::state::{Barred, OutFor};
+use crate::rules::{Invalid, Score, Shirt, Team};
+
+/// Why an entry is refused.
+#[derive(Clone, Debug, PartialEq, Eq)]
+#[allow(missing_docs)] // The fields are the numbers that the sentence names.
+pub enum Refusal {
+    // The log itself.
+    /// Nothing can be entered before the match is opened.
+    NoMatch,
+    /// The match is opened already.
+    MatchOpen,
+    /// These rules cannot be played by.
+    BadRules(Invalid),
+    /// The match is over.
+    MatchOver,
+    /// Play is interrupted.
+    Suspended,
+    /// Play is not interrupted.
+    NotSuspended,
+    /// No set is running.
+    NoSetRunning,
+    /// A set is running.
+    SetRunning,
+    /// Players can come and go only once both line-ups are in.
+    NobodyOnCourt,
+    /// Entry 1 cannot be taken back.
+    StrikeFirst,
+    /// Only an earlier entry can be taken back.
+    StrikeLater { entry: u32 },
+    /// That entry is taken back already.
+    AlreadyStruck { entry: u32 },
+    /// There is no such rally.
+    NoSuchRally { entry: u32 },
+    /// Nothing was asked there.
+    NoQuestion { entry: u32 },
+    /// That is none of the choices.
+    NoSuchChoice { choices: Vec<&'static str> },
+
+    // Lists, toss, line-ups.
+    /// The list is closed once the match has begun.
+    ListClosed,
+    /// More players than a list may have.
+    TooManyPlayers { players: usize, most: u8 },
+    /// A number stands twice.
+    NumberTwice { number: Shirt },
+    /// A number outside the range.
+    NumberOutOfRange {
+        number: Shirt,
+        lowest: u16,
+        highest: u16,
+    },
+    /// More than one captain.
+    TwoCaptains { first: Shirt, second: Shirt },
+    /// More liberos than the competition allows.
+    TooManyLiberos { liberos: usize, most: u8 },
+    /// No toss is due now.
+    TossNotDue { set: u8 },
+    /// The toss is missing.
+    TossMissing { set: u8 },
+    /// The team list is missing.
+    NoTeamList { team: Team },
+    /// The line-up was handed in.
+    LineUpGiven { team: Team },
+    /// A line-up is missing.
+    LineUpMissing { team: Team },
+    /// Too few or too many numbers in a line-up.
+    LineUpSize { numbers: usize, needed: u8 },
+    /// Not on the team list.
+    NotListed { team: Team, number: Shirt },
+    /// A libero in the line-up.
+    LiberoInLineUp { number: Shirt },
+    /// The player may not be on court.
+    PlayerBarred { number: Shirt, why: Barred },
+
+    // The rally.
+    /// The serving team has no positions to be wrong in.
+    ServingTeamStandsFree { serving: Team },
+
+    // Interruptions.
+    /// No time-out left.
+    NoTimeOutLeft { team: Team, most: u8 },
+    /// After a stopped rally nothing regular may be asked.
+    AfterReplay,
+    /// The last request was rejected with a delay warning.
+    RequestBarred { team: Team },
+    /// One request an interruption.
+    SecondRequest { team: Team },
+    /// A request without a change.
+    NoChange,
+    /// That player is not on court.
+    NotOnCourt { number: Shirt },
+    /// That player is on court, or holds a place there.
+    OnCourt { number: Shirt },
+    /// A player named twice in one request.
+    NamedTwice { number: Shirt },
+    /// Liberos take no part in substitutions.
+    LiberoNotSubstituted { number: Shirt },
+    /// The limit of the set.
+    NoSubstitutionLeft { used: u8, wanted: usize, most: u8 },
+    /// The starter has left and returned once.
+    PlaceClosed { number: Shirt },
+    /// Only the starter can come in for this substitute.
+    OnlyStarterReturns { out: Shirt, starter: Shirt },
+    /// A starter returns only to the own place.
+    OtherPlace { number: Shirt, now_held_by: Shirt },
+    /// A substitute comes in once.
+    SubstituteUsed { number: Shirt },
+    /// A player's entries are used up.
+    EntriesUsed { number: Shirt, most: u8 },
+    /// A legal change exists, so the exceptional one is not open.
+    LegalChangeExists { out: Shirt, into: Vec<Shirt> },
+    /// The player was not sent off.
+    NotSentOff { number: Shirt },
+    /// One change of a request is illegal; the legal ones may be asked for again.
+    PartlyIllegal {
+        legal: Vec<Change>,
+        because: Box<Refusal>,
+    },
+
+    // Liberos.
+    /// No libero of that number.
+    NotALibero { number: Shirt },
+    /// Only one libero on court.
+    LiberoOnCourt { number: Shirt },
+    /// Only back-row players.
+    BackRowOnly { number: Shirt },
+    /// The server stays.
+    LiberoServes { number: Shirt },
+    /// A completed rally between two replacements.
+    RallyBetween,
+    /// Only the replaced player or the other libero comes in.
+    NotForLibero { libero: Shirt, replaced: Shirt },
+    /// The new libero waits for a completed rally.
+    LiberoWaits { number: Shirt },
+    /// The replaced player cannot become the libero.
+    ReplacedPlayer { number: Shirt },
+    /// The other libero can play on.
+    OtherLibero { number: Shirt },
+    /// A libero already.
+    AlreadyLibero { number: Shirt },
+
+    // Conduct.
+    /// The team has had its warning.
+    TeamWarned { team: Team },
+    /// The next sanction must be heavier.
+    NotHeavier { who: Who, had: Level },
+
+    // Faults found late.
+    /// That score never stood.
+    ScoreNeverStood { asked: Score, nearest: Score },
+    /// Only an unregistered player reaches back into an earlier set.
+    EarlierSet { set: u8, now: u8 },
+    /// No set to correct.
+    NothingPlayed,
+    /// The set was decided without play.
+    NotByPlay { set: u8 },
+
+    // Stops and endings.
+    /// Recovery time once a player and match.
+    RecoveryUsed { number: Shirt },
+    /// Somebody can still come in.
+    SomebodyCanComeIn { number: Shirt, into: Vec<Shirt> },
+    /// Interruptions of more than four hours in all.
+    OverFourHours,
+    /// Courts change within a set only in the deciding one.
+    NotDecider,
+    /// Done already.
+    CourtsChanged,
+    /// Not yet due.
+    CourtsNotDue { at: u16 },
+}
+
+impl Refusal {
+    /// The number of the rule in the 2025-2028 text; `log` where it is no rule of play but the form
+    /// of the log, `school` where a competition's own limit is met.
+    #[must_use]
+    pub fn rule(&self) -> &'static str {
+        use Refusal as R;
+        match self {
+            R::NoMatch
+            | R::MatchOpen
+            | R::BadRules(_)
+            | R::StrikeFirst
+            | R::StrikeLater { .. }
+            | R::AlreadyStruck { .. }
+            | R::NoSuchRally { .. }
+            | R::NoQuestion { .. }
+            | R::NoSuchChoice { .. } => "log",
+            R::MatchOver => "6.3.1",
+            R::Suspended | R::NotSuspended => "17.3.1",
+            R::NoSetRunning => "12.3",
+            R::SetRunning => "6.2",
+            R::NobodyOnCourt => "15.3.2",
+            R::ListClosed => "4.1.3",
+            R::TooManyPlayers { .. } => "4.1.1",
+            R::NumberTwice { .. } | R::NumberOutOfRange { .. } => "4.3.3",
+            R::TwoCaptains { .. } => "4.1.2",
+            R::TooManyLiberos { .. } => "19.1.1",
+            R::TossNotDue { .. } | R::TossMissing { .. } => "7.1",
+            R::NoTeamList { .. } => "4.1.3",
+            R::LineUpGiven { .. } => "7.3.4",
+            R::LineUpMissing { .. } => "7.3.2",
+            R::LineUpSize { .. } => "7.3.1",
+            R::NotListed { .. } => "4.2.2",
+            R::LiberoInLineUp { .. } => "19.3.2.3",
+            R::PlayerBarred {
+                why: Barred::Expelled,
+                ..
+            } => "21.3.2.1",
+            R::PlayerBarred {
+                why: Barred::Out(OutFor::Disqualified),
+                ..
+            } => "21.3.3.1",
+            R::PlayerBarred {
+                why: Barred::Out(OutFor::Exceptional),
+                ..
+            } => "15.7",
+            R::PlayerBarred {
+                why: Barred::Out(OutFor::Redesignated),
+                ..
+            } => "19.4.2.2",
+            R::ServingTeamStandsFree { .. } => "7.4",
+            R::NoTimeOutLeft { .. } | R::NoSubstitutionLeft { .. } => "15.1",
+            // The interruption is the time after a completed rally.
+            R::AfterReplay => "15",
+            R::RequestBarred { .. } => "15.2.4",
+            R::SecondRequest { .. } => "15.2.2",
+            R::NoChange => "15.5",
+            R::NotOnCourt { .. } | R::OnCourt { .. } | R::NamedTwice { .. } => "15.5.1",
+            R::LiberoNotSubstituted { .. } => "15.5.1",
+            R::PlaceClosed { .. } | R::OtherPlace { .. } => "15.6.1",
+            R::OnlyStarterReturns { .. } | R::SubstituteUsed { .. } => "15.6.2",
+            R::EntriesUsed { .. } => "school",
+            R::LegalChangeExists { .. } => "15.7",
+            R::NotSentOff { .. } => "15.8",
+            R::PartlyIllegal { because, .. } => because.rule(),
+            R::NotALibero { .. } => "19.1.2",
+            R::LiberoOnCourt { .. } => "19.1.3",
+            R::BackRowOnly { .. } => "19.3.1.1",
+            R::LiberoServes { .. } => "19.3.1.3",
+            R::RallyBetween => "19.3.2.1",
+            R::NotForLibero { .. } => "19.3.2.2",
+            R::LiberoWaits { .. } => "19.4.2.2",
+            R::ReplacedPlayer { .. } | R::AlreadyLibero { .. } => "19.4.2.1",
+            R::OtherLibero { .. } => "19.4.3.1",
+            R::TeamWarned { .. } => "21.1",
+            R::NotHeavier { .. } => "21.4.2",
+            R::ScoreNeverStood { .. } | R::EarlierSet { .. } | R::NothingPlayed => "7.7.2",
+            R::NotByPlay { .. } => "6.4",
+            R::RecoveryUsed { .. } | R::SomebodyCanComeIn { .. } => "17.1.2",
+            R::OverFourHours => "17.3.3",
+            R::NotDecider | R::CourtsChanged | R::CourtsNotDue { .. } => "18.2.2",
+        }
+    }
+
+    /// Whether insisting does not help: there is nothing the entry could be carried out on.
+    #[must_use]
+    pub fn is_final(&self) -> bool {
+        use Refusal as R;
+        !matches!(
+            self,
+            R::ListClosed
+                | R::TooManyPlayers { .. }
+                | R::NumberOutOfRange { .. }
+                | R::TooManyLiberos { .. }
+                | R::TossNotDue { .. }
+                | R::TossMissing { .. }
+                | R::LineUpGiven { .. }
+                | R::LiberoInLineUp { .. }
+                | R::PlayerBarred { .. }
+                | R::ServingTeamStandsFree { .. }
+                | R::NoTimeOutLeft { .. }
+                | R::AfterReplay
+                | R::RequestBarred { .. }
+                | R::SecondRequest { .. }
+                | R::NoSubstitutionLeft { .. }
+                | R::PlaceClosed { .. }
+                | R::OnlyStarterReturns { .. }
+                | R::OtherPlace { .. }
+                | R::SubstituteUsed { .. }
+                | R::EntriesUsed { .. }
+                | R::LegalChangeExists { .. }
+                | R::NotSentOff { .. }
+                | R::PartlyIllegal { .. }
+                | R::LiberoOnCourt { .. }
+                | R::BackRowOnly { .. }
+                | R::LiberoServes { .. }
+                | R::RallyBetween
+                | R::NotForLibero { .. }
+                | R::LiberoWaits { .. }
+                | R::ReplacedPlayer { .. }
+                | R::OtherLibero { .. }
+                | R::TeamWarned { .. }
+                | R::NotHeavier { .. }
+                | R::RecoveryUsed { .. }
+                | R::SomebodyCanComeIn { .. }
+                | R::OverFourHours
+                | R::NotDecider
+                | R::CourtsChanged
+                | R::CourtsNotDue { .. }
+        )
+    }
+}

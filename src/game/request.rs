@@ -1,0 +1,82 @@
+//! Requests that cannot be granted, and delays (15.2, 15.11, chapter 16).
+
+use std::sync::Arc;
+
+use super::set::{PointFor, SetPlay};
+use super::state::{Sanction, SanctionKind, Stage, State};
+use super::Refusal;
+use crate::rules::{Score, Team};
+
+/// Whether a team may ask for a regular interruption at all just now.
+pub(super) fn check_open(play: &SetPlay, team: Team) -> Result<(), Refusal> {
+    if play.replay_open {
+        // A replayed rally is not a completed one (6.1.3), so no interruption has begun.
+        Err(Refusal::AfterReplay)
+    } else if play.sides[team].barred {
+        Err(Refusal::RequestBarred { team })
+    } else {
+        Ok(())
+    }
+}
+
+/// The first improper request of a team in the match is noted (15.11.2), any further one is a delay
+/// (15.11.3).
+pub(super) fn improper(state: &mut State, n: u32, team: Team) {
+    if std::mem::replace(&mut state.teams[team].improper_noted, true) {
+        delay(state, n, team, true);
+    } else {
+        record(state, n, team, SanctionKind::ImproperRequest);
+    }
+}
+
+/// The first delay of a team in the match is a warning (16.2.2), each further one costs a point and
+/// the service (16.2.3); between the sets it counts in the next one (16.2.4).
+pub(super) fn delay(state: &mut State, n: u32, team: Team, request: bool) {
+    let before = state.teams[team].delays;
+    state.teams[team].delays = before.saturating_add(1);
+    if before == 0 {
+        record(state, n, team, SanctionKind::DelayWarning);
+        if request {
+            if let Some(play) = state.on_floor_mut() {
+                play.sides[team].barred = true;
+            }
+        }
+    } else {
+        record(state, n, team, SanctionKind::DelayPenalty);
+        penalty(state, n, team);
+    }
+}
+
+/// A point and the service for the opponent, now or when the coming set begins.
+pub(super) fn penalty(state: &mut State, n: u32, team: Team) {
+    match state.stage_beneath_mut() {
+        Stage::Playing(_) => super::rally::point(state, n, team.other(), PointFor::Penalty),
+        Stage::Coming(coming) => coming.penalties[team].push(n),
+        Stage::Suspended { .. } | Stage::Finished(_) => {}
+    }
+}
+
+/// Writes a line into the sanctions box, with the score before it.
+pub(super) fn record(state: &mut State, entry: u32, team: Team, kind: SanctionKind) {
+    record_for(state, entry, team, kind, None);
+}
+
+/// The same with a person.
+pub(super) fn record_for(
+    state: &mut State,
+    entry: u32,
+    team: Team,
+    kind: SanctionKind,
+    who: Option<super::Who>,
+) {
+    let set = state.set_at_hand();
+    let score = state.play().map_or_else(Score::default, |p| p.score);
+    Arc::make_mut(&mut state.sanctions).push(Sanction {
+        entry,
+        set,
+        team,
+        kind,
+        who,
+        score,
+    });
+}

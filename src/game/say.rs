@@ -1,0 +1,320 @@
+//! The words of every refusal and question, in one place: what is wrong, and what would be legal.
+//!
+//! A second language is a second file like this one.
+
+use super::ask::{Ask, Question};
+use super::entry::{Change, Level, Who};
+use super::state::{Barred, OutFor, State};
+use super::Refusal;
+use crate::rules::{Invalid, Score, Shirt, Team};
+
+/// One sentence or two for a pupil. Teams are named as in the heading of `state`.
+#[must_use]
+pub fn say(refusal: &Refusal, state: &State) -> String {
+    let name = |team: Team| state.name(team).to_owned();
+    use Refusal as R;
+    match refusal {
+        R::NoMatch => "No match is open yet. The first entry opens it.".into(),
+        R::MatchOpen => "The match is open already. Start a new record for another match.".into(),
+        R::BadRules(why) => bad_rules(*why).into(),
+        R::MatchOver => "The match is over. A remark or a signature can still be added.".into(),
+        R::Suspended => "Play is interrupted. Resume it first.".into(),
+        R::NotSuspended => "Play is not interrupted, so there is nothing to resume.".into(),
+        R::NoSetRunning => "No set is running. Begin the set first.".into(),
+        R::SetRunning => "A set is running. This can be done before the next one.".into(),
+        R::NobodyOnCourt => "Players come and go only once both line-ups are in.".into(),
+        R::StrikeFirst => {
+            "The entry that opened the match cannot be taken back. Delete the match instead.".into()
+        }
+        R::StrikeLater { entry } => {
+            format!("Entry {entry} is not an earlier one. Only earlier entries can be taken back.")
+        }
+        R::AlreadyStruck { entry } => {
+            format!("Entry {entry} is taken back already. Take back that decision to restore it.")
+        }
+        R::NoSuchRally { entry } => {
+            format!("Entry {entry} is not a rally that counts. Choose a rally from the list.")
+        }
+        R::NoQuestion { entry } => format!("Entry {entry} leaves nothing to answer."),
+        R::NoSuchChoice { choices } => format!("Answer one of: {}.", choices.join(", ")),
+
+        R::ListClosed => {
+            "The match has begun, so the team lists are closed. Note the change as a remark.".into()
+        }
+        R::TooManyPlayers { players, most } => {
+            format!("{players} players are too many: the list may have {most}.")
+        }
+        R::NumberTwice { number } => {
+            format!("Number {number} stands twice. Give each player one number of his or her own.")
+        }
+        R::NumberOutOfRange { number, lowest, highest } => {
+            format!("Number {number} is not allowed here. Numbers run from {lowest} to {highest}.")
+        }
+        R::TwoCaptains { first, second } => {
+            format!("Both {first} and {second} are marked as captain. A team has one.")
+        }
+        R::TooManyLiberos { most: 0, .. } => {
+            "This competition plays without a libero. Take the mark off the list.".into()
+        }
+        R::TooManyLiberos { liberos, most } => {
+            format!("{liberos} liberos are too many: this competition allows {most}.")
+        }
+        R::TossNotDue { set } => format!(
+            "No toss before set {set}: the team that did not serve first in the last set opens it."
+        ),
+        R::TossMissing { set } => format!("The toss for set {set} is missing. Enter it first."),
+        R::NoTeamList { team } => {
+            format!("The list of {} is missing. Enter it before the line-up.", name(*team))
+        }
+        R::LineUpGiven { team } => format!(
+            "The line-up of {} is in. A change now is a substitution.",
+            name(*team)
+        ),
+        R::LineUpMissing { team } => {
+            format!("The line-up of {} is missing. Ask the coach for it.", name(*team))
+        }
+        R::LineUpSize { numbers, needed } => {
+            format!("A line-up has {needed} numbers, these are {numbers}.")
+        }
+        R::NotListed { team, number } => format!(
+            "Number {number} is not on the list of {}. Only listed players may play.",
+            name(*team)
+        ),
+        R::LiberoInLineUp { number } => format!(
+            "Number {number} is a libero and cannot start. Put a regular player in; the libero comes \
+             in afterwards."
+        ),
+        R::PlayerBarred { number, why } => barred(*number, *why),
+
+        R::ServingTeamStandsFree { serving } => format!(
+            "{} were serving, and the serving team may stand anywhere in its court. Choose another \
+             reason; the point stays.",
+            name(*serving)
+        ),
+
+        R::NoTimeOutLeft { team, most } => format!(
+            "{} have had their {most} time-outs in this set. Reject the request and note it as improper.",
+            name(*team)
+        ),
+        R::AfterReplay => {
+            "The last rally is replayed first. Nothing regular may be asked until a rally is \
+             completed; a forced substitution is possible."
+                .into()
+        }
+        R::RequestBarred { team } => format!(
+            "{} had a request rejected with a delay warning. They may ask again after the next \
+             completed rally.",
+            name(*team)
+        ),
+        R::SecondRequest { team } => format!(
+            "{} have had their request in this interruption. The next one is possible after a \
+             completed rally.",
+            name(*team)
+        ),
+        R::NoChange => "Say who goes out and who comes in.".into(),
+        R::NotOnCourt { number } => {
+            format!("Number {number} is not on court. Choose a player who is.")
+        }
+        R::OnCourt { number } => {
+            format!("Number {number} holds a place on court already. Choose somebody from the bench.")
+        }
+        R::NamedTwice { number } => {
+            format!("Number {number} is named twice in this request. Each player changes once.")
+        }
+        R::LiberoNotSubstituted { number } => format!(
+            "Number {number} is a libero and takes no part in substitutions. Use a libero replacement."
+        ),
+        R::NoSubstitutionLeft { used, wanted, most } => format!(
+            "{used} of {most} substitutions are used, {wanted} more cannot be granted in this set."
+        ),
+        R::PlaceClosed { number } => format!(
+            "The place of number {number} has had its way out and back. No further change there in \
+             this set."
+        ),
+        R::OnlyStarterReturns { out, starter } => {
+            format!("Only number {starter} can come back for number {out}.")
+        }
+        R::OtherPlace { number, now_held_by } => format!(
+            "Number {number} belongs to another place of this line-up and can come in only for \
+             number {now_held_by}."
+        ),
+        R::SubstituteUsed { number } => {
+            format!("Number {number} has been in once in this set. Choose somebody who has not.")
+        }
+        R::EntriesUsed { number, most } => {
+            format!("Number {number} has been on court {most} times in this set, the most allowed.")
+        }
+        R::LegalChangeExists { out, into } => format!(
+            "For number {out} a regular substitute is there: {}. An exceptional one is possible only \
+             without.",
+            numbers(into)
+        ),
+        R::NotSentOff { number } => format!(
+            "Number {number} was not sent off. Choose another reason, or record the sanction first."
+        ),
+        R::PartlyIllegal { legal, because } => format!(
+            "{} What can be granted: {}.",
+            say(because, state),
+            legal
+                .iter()
+                .map(|Change { out, into }| format!("{into} for {out}"))
+                .collect::<Vec<_>>()
+                .join(", ")
+        ),
+
+        R::NotALibero { number } => format!("Number {number} is not a libero of this team."),
+        R::LiberoOnCourt { number } => {
+            format!("Libero {number} is on court. Only one libero plays at a time.")
+        }
+        R::BackRowOnly { number } => format!(
+            "Number {number} is in the front row. The libero comes in only for places 1, 6 and 5."
+        ),
+        R::LiberoServes { number } => {
+            format!("Number {number} is a libero and may not serve. The server stays on court.")
+        }
+        R::RallyBetween => {
+            "Between two libero replacements a rally has to be completed. Wait for the next one.".into()
+        }
+        R::NotForLibero { libero, replaced } => format!(
+            "For libero {libero} only number {replaced} or the other libero comes in."
+        ),
+        R::LiberoWaits { number } => {
+            format!("The new libero {number} may come in after the next completed rally.")
+        }
+        R::ReplacedPlayer { number } => format!(
+            "Number {number} is the player the libero stands in for and cannot become the libero."
+        ),
+        R::OtherLibero { number } => {
+            format!("Libero {number} can still play, so no new libero is named.")
+        }
+        R::AlreadyLibero { number } => format!("Number {number} is a libero already."),
+
+        R::TeamWarned { team } => format!(
+            "{} have had their one warning. The next step is a penalty.",
+            name(*team)
+        ),
+        R::NotHeavier { who, had } => format!(
+            "{} has had {}. The next sanction for the same person is a heavier one.",
+            person(who),
+            level(*had)
+        ),
+
+        R::ScoreNeverStood { asked, nearest } => format!(
+            "{} never stood in this set. The nearest score that did is {}.",
+            score(*asked),
+            score(*nearest)
+        ),
+        R::EarlierSet { set, now } => format!(
+            "Set {set} is closed: this can be put right only until the next set begins. Name a score \
+             of set {now}."
+        ),
+        R::NothingPlayed => "No set has been played that could be put right.".into(),
+        R::NotByPlay { set } => {
+            format!("Set {set} was not decided by play, so there are no points to put right.")
+        }
+
+        R::RecoveryUsed { number } => format!(
+            "Number {number} has had the three minutes in this match. Without a substitute the team \
+             is incomplete."
+        ),
+        R::SomebodyCanComeIn { number, into } => {
+            format!("Somebody can come in for number {number}: {}.", numbers(into))
+        }
+        R::OverFourHours => {
+            "The interruptions are longer than four hours in all: the whole match is played again. \
+             Close this record with a remark and start a new one."
+                .into()
+        }
+        R::NotDecider => "Courts are changed within a set only in the deciding one.".into(),
+        R::CourtsChanged => "The change of courts of this set is done.".into(),
+        R::CourtsNotDue { at } => format!("Courts are changed when the first team has {at} points."),
+    }
+}
+
+/// The question in words, and each choice in words.
+#[must_use]
+pub fn say_question(question: &Question, state: &State) -> (String, [String; 2]) {
+    match question.ask {
+        Ask::WhoOpens { due } => (
+            format!(
+                "Both teams were penalised between the sets: 1-1, both have rotated. The rules do not \
+                 say who serves; {} were due. Who serves?",
+                state.name(due)
+            ),
+            [state.name(Team::A).to_owned(), state.name(Team::B).to_owned()],
+        ),
+        Ask::UnregisteredInside { team, set } => (
+            format!(
+                "The player of {} who is not on the list came in during set {set}. The rules do not \
+                 say what becomes of that set. Is it lost?",
+                state.name(team)
+            ),
+            [
+                format!("Set {set} and later ones they won are lost"),
+                format!("Set {set} stands, later ones they won are lost"),
+            ],
+        ),
+    }
+}
+
+fn bad_rules(why: Invalid) -> &'static str {
+    match why {
+        Invalid::Sets => {
+            "A match has an odd number of sets to win most of, or a fixed number, up to 9."
+        }
+        Invalid::Target => {
+            "A set needs a target and a lead of at least 1, and a cap not below the target."
+        }
+        Invalid::PlayersOnCourt => "Four to six players of a team are on court.",
+        Invalid::Liberos => "A team has no, one or two liberos.",
+        Invalid::Roster => {
+            "The team list must hold at least the team on court, and its lowest number must not be \
+             above its highest."
+        }
+    }
+}
+
+fn barred(number: Shirt, why: Barred) -> String {
+    match why {
+        Barred::Expelled => {
+            format!("Number {number} is expelled and may play again in the next set.")
+        }
+        Barred::Out(OutFor::Disqualified) => {
+            format!("Number {number} is disqualified and may not play again in this match.")
+        }
+        Barred::Out(OutFor::Exceptional) => format!(
+            "Number {number} was taken out by an exceptional substitution and may not play again in \
+             this match."
+        ),
+        Barred::Out(OutFor::Redesignated) => format!(
+            "Number {number} was replaced by a new libero and may not play again in this match."
+        ),
+    }
+}
+
+fn person(who: &Who) -> String {
+    match who {
+        Who::Player(number) => format!("Number {number}"),
+        Who::Staff(role) => format!("The {role}"),
+    }
+}
+
+fn level(level: Level) -> &'static str {
+    match level {
+        Level::Warning => "a warning",
+        Level::Penalty => "a penalty",
+        Level::Expulsion => "an expulsion",
+        Level::Disqualification => "a disqualification",
+    }
+}
+
+fn score(score: Score) -> String {
+    format!("{}:{}", score.a, score.b)
+}
+
+fn numbers(list: &[Shirt]) -> String {
+    list.iter()
+        .map(ToString::to_string)
+        .collect::<Vec<_>>()
+        .join(", ")
+}

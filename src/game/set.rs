@@ -1,0 +1,396 @@
+//! A set on court: the places, who stands in them, the points and what the interruption allows.
+
+use super::entry::Change;
+use crate::rules::{ByTeam, Rules, Score, Shirt, Team};
+
+/// One place of the line-up, wherever rotation has brought it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Slot {
+    /// The player who started the set here.
+    pub starter: Shirt,
+    /// The player who holds the place now, on court or on the bench for a libero.
+    pub player: Shirt,
+    /// The libero who stands in for that player.
+    pub libero: Option<Shirt>,
+    /// Whether an exceptional substitution has closed it to regular ones
+    /// (Official Volleyball Rules 2025-2028, 15.7).
+    pub closed: bool,
+}
+
+impl Slot {
+    /// Who really stands there.
+    #[must_use]
+    pub fn on_court(&self) -> Shirt {
+        self.libero.unwrap_or(self.player)
+    }
+}
+
+/// One team in a set.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Side {
+    /// The places in order, place 1 first; empty where line-ups are not kept.
+    pub slots: Vec<Slot>,
+    /// Every time a player came on court, with the starter of the place; starters first.
+    pub entered: Vec<(Shirt, Shirt)>,
+    /// Time-outs taken.
+    pub time_outs: u8,
+    /// Regular substitutions made.
+    pub substitutions: u8,
+    /// Exceptional substitutions made.
+    pub exceptional: u8,
+    /// Whether the substitution request of this interruption is used (15.2.2).
+    pub request_used: bool,
+    /// Whether a request rejected with a delay warning bars any further one (15.2.4).
+    pub barred: bool,
+    /// Completed rallies of the set when a libero last came or went (19.3.2.1).
+    pub libero_moved: Option<u16>,
+    /// A libero named after the old one was declared unable waits beyond this many rallies (19.4.2.2).
+    pub libero_waits: Option<u16>,
+}
+
+impl Side {
+    /// The side at the start of a set.
+    #[must_use]
+    pub fn start(line_up: &[Shirt]) -> Side {
+        Side {
+            slots: line_up
+                .iter()
+                .map(|&s| Slot {
+                    starter: s,
+                    player: s,
+                    libero: None,
+                    closed: false,
+                })
+                .collect(),
+            entered: line_up.iter().map(|&s| (s, s)).collect(),
+            ..Side::default()
+        }
+    }
+
+    /// Who stands on court, place 1 first.
+    pub fn on_court(&self) -> impl Iterator<Item = Shirt> + '_ {
+        self.slots.iter().map(Slot::on_court)
+    }
+
+    /// Whether a shirt holds or fills a place, on court or benched for a libero.
+    #[must_use]
+    pub fn holds(&self, shirt: Shirt) -> bool {
+        self.slots
+            .iter()
+            .any(|s| s.player == shirt || s.libero == Some(shirt))
+    }
+
+    /// The index of the place that a regular player holds (0 is place 1).
+    #[must_use]
+    pub fn place_of(&self, shirt: Shirt) -> Option<usize> {
+        self.slots.iter().position(|s| s.player == shirt)
+    }
+
+    /// The index of the place where a libero stands, with the libero.
+    #[must_use]
+    pub fn acting_libero(&self) -> Option<(usize, Shirt)> {
+        self.slots
+            .iter()
+            .enumerate()
+            .find_map(|(i, s)| s.libero.map(|l| (i, l)))
+    }
+
+    /// How often a player has come on court in this set, starting counted.
+    #[must_use]
+    pub fn entries_of(&self, shirt: Shirt) -> usize {
+        self.entered.iter().filter(|(s, _)| *s == shirt).count()
+    }
+
+    /// The starter of the place that a player is bound to, if he or she has been on court.
+    #[must_use]
+    pub fn bound_to(&self, shirt: Shirt) -> Option<Shirt> {
+        self.entered
+            .iter()
+            .find(|(s, _)| *s == shirt)
+            .map(|(_, starter)| *starter)
+    }
+
+    /// One place clockwise (7.6.2): the player of place 2 comes to place 1.
+    fn rotate(&mut self) {
+        if !self.slots.is_empty() {
+            self.slots.rotate_left(1);
+        }
+    }
+
+    /// Puts a player in for the holder of a place.
+    pub(super) fn bring_in(&mut self, change: Change) {
+        if let Some(place) = self.place_of(change.out) {
+            let slot = &mut self.slots[place];
+            slot.player = change.into;
+            self.entered.push((change.into, slot.starter));
+        }
+    }
+
+    /// Puts the side into the given order; each shirt keeps the place it holds, a shirt that holds
+    /// none takes over a place that would be left without one.
+    pub(super) fn put_right(&mut self, positions: &[Shirt], is_libero: impl Fn(Shirt) -> bool) {
+        let mut free: Vec<Slot> = self.slots.clone();
+        let mut take =
+            |test: &dyn Fn(&Slot) -> bool| free.iter().position(test).map(|i| free.remove(i));
+        let mut placed: Vec<Option<Slot>> = positions
+            .iter()
+            .map(|&shirt| {
+                take(&|s: &Slot| s.libero == Some(shirt))
+                    .or_else(|| take(&|s: &Slot| s.player == shirt))
+                    .map(|mut s| {
+                        s.libero = s.libero.filter(|&l| l == shirt);
+                        s
+                    })
+            })
+            .collect();
+        // A shirt that is nowhere: its own starting place first, then whatever is left.
+        for (slot, &shirt) in placed.iter_mut().zip(positions) {
+            if slot.is_none() {
+                *slot =
+                    take(&|s: &Slot| s.starter == shirt).map(|s| fill(s, shirt, is_libero(shirt)));
+            }
+        }
+        for (slot, &shirt) in placed.iter_mut().zip(positions) {
+            if slot.is_none() {
+                *slot = take(&|_| true).map(|s| fill(s, shirt, is_libero(shirt)));
+            }
+        }
+        self.slots = placed.into_iter().flatten().collect();
+    }
+}
+
+/// A place taken over by a shirt: a libero stands in, anybody else holds it.
+fn fill(mut slot: Slot, shirt: Shirt, libero: bool) -> Slot {
+    if libero {
+        slot.libero = Some(shirt);
+    } else {
+        slot.player = shirt;
+        slot.libero = None;
+    }
+    slot
+}
+
+/// What a point was given for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PointFor {
+    /// A rally.
+    Rally,
+    /// A misconduct or delay penalty.
+    Penalty,
+    /// A fault found late.
+    LateFault,
+}
+
+/// One point of a set, in the order given; a cancelled one stays and says what cancelled it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Point {
+    /// The entry that gave it.
+    pub entry: u32,
+    /// Whose.
+    pub to: Team,
+    /// What for.
+    pub why: PointFor,
+    /// Who served, where known.
+    pub served: Option<Team>,
+    /// The entry that cancelled it.
+    pub cancelled_by: Option<u32>,
+}
+
+/// A score that stood at some moment of the set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Stood {
+    score: Score,
+    points: usize,
+}
+
+/// A set being played, or as it was when it ended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SetPlay {
+    /// From 1.
+    pub number: u8,
+    /// Who was due to open it; unknown only in a tally without a toss.
+    pub opener: Option<Team>,
+    /// Who is on the left, seen from the stand.
+    pub left: Team,
+    /// Whether the change of courts of the deciding set is done.
+    pub changed_courts: bool,
+    /// Points.
+    pub score: Score,
+    /// Who serves next.
+    pub serving: Option<Team>,
+    /// The teams on court.
+    pub sides: ByTeam<Side>,
+    /// All points in order.
+    pub points: Vec<Point>,
+    /// Completed rallies so far; a penalty is one, a replay is not (6.1.3).
+    pub completed: u16,
+    /// Whether the last rally was stopped and not yet replayed.
+    pub replay_open: bool,
+    stood: Vec<Stood>,
+}
+
+impl SetPlay {
+    /// A set before its first service.
+    #[must_use]
+    pub fn start(
+        number: u8,
+        opener: Option<Team>,
+        left: Team,
+        line_ups: &ByTeam<Vec<Shirt>>,
+    ) -> SetPlay {
+        SetPlay {
+            number,
+            opener,
+            left,
+            changed_courts: false,
+            score: Score::default(),
+            serving: opener,
+            sides: line_ups.map(|_, l| Side::start(l)),
+            points: Vec::new(),
+            completed: 0,
+            replay_open: false,
+            stood: vec![Stood {
+                score: Score::default(),
+                points: 0,
+            }],
+        }
+    }
+
+    /// The player who serves next.
+    #[must_use]
+    pub fn server(&self) -> Option<Shirt> {
+        let side = &self.sides[self.serving?];
+        side.slots.first().map(Slot::on_court)
+    }
+
+    /// Gives a point and the service; the team that gains the service rotates (6.1.3.2).
+    pub(super) fn award(&mut self, to: Team, why: PointFor, entry: u32) {
+        self.point(to, why, entry);
+        self.give_service(to);
+        self.completed = self.completed.saturating_add(1);
+        self.replay_open = false;
+        for team in Team::BOTH {
+            self.sides[team].request_used = false;
+            self.sides[team].barred = false;
+        }
+    }
+
+    fn point(&mut self, to: Team, why: PointFor, entry: u32) {
+        self.points.push(Point {
+            entry,
+            to,
+            why,
+            served: self.serving,
+            cancelled_by: None,
+        });
+        self.score = self.score.plus(to);
+        self.stood.push(Stood {
+            score: self.score,
+            points: self.points.len(),
+        });
+    }
+
+    /// Gives the service to a team, which rotates where the other had it.
+    pub(super) fn give_service(&mut self, to: Team) {
+        if self.serving == Some(to.other()) {
+            self.sides[to].rotate();
+        }
+        self.serving = Some(to);
+    }
+
+    /// Points for penalties given between the sets, counted at the first service (FIVB Casebook
+    /// 2024, case 6.4): `penalties` holds the entries by the team at fault.
+    pub(super) fn open_with_penalties(&mut self, penalties: &ByTeam<Vec<u32>>) {
+        for (team, entries) in penalties.iter() {
+            for &entry in entries {
+                self.point(team.other(), PointFor::Penalty, entry);
+            }
+        }
+        let at_fault = |team: Team| !penalties[team].is_empty();
+        if at_fault(Team::A) && at_fault(Team::B) {
+            // 1-1 and both rotate; that the team due to open still serves is our choice, the text
+            // is silent.
+            for team in Team::BOTH {
+                self.sides[team].rotate();
+            }
+        } else if let Some(team) = Team::BOTH.into_iter().find(|&t| at_fault(t)) {
+            self.give_service(team.other());
+        }
+    }
+
+    /// How many points had been given when the score last stood so.
+    #[must_use]
+    pub fn moment(&self, score: Score) -> Option<usize> {
+        self.stood
+            .iter()
+            .rev()
+            .find(|s| s.score == score)
+            .map(|s| s.points)
+    }
+
+    /// The score that stood and is nearest to one that never did.
+    #[must_use]
+    pub fn nearest(&self, score: Score) -> Score {
+        let apart = |s: &Stood| {
+            u32::from(s.score.a.abs_diff(score.a)) + u32::from(s.score.b.abs_diff(score.b))
+        };
+        self.stood
+            .iter()
+            .rev()
+            .min_by_key(|s| apart(s))
+            .map_or_else(Score::default, |s| s.score)
+    }
+
+    /// All scores that stood, the first first.
+    pub fn scores(&self) -> impl Iterator<Item = Score> + '_ {
+        self.stood.iter().map(|s| s.score)
+    }
+
+    /// The last completed rally that still counts: its place among the points.
+    #[must_use]
+    pub fn last_rally(&self) -> Option<usize> {
+        self.points
+            .iter()
+            .rposition(|p| p.why == PointFor::Rally && p.cancelled_by.is_none())
+    }
+
+    /// Cancels the points of `team` from the given place on, and the scores that contained them.
+    pub(super) fn cancel(&mut self, team: Team, from: usize, by: u32) {
+        self.cancel_within(team, from..self.points.len(), by);
+    }
+
+    /// The same for one point, if it is that team's.
+    pub(super) fn cancel_one(&mut self, team: Team, place: usize, by: u32) {
+        self.cancel_within(team, place..place + 1, by);
+    }
+
+    fn cancel_within(&mut self, team: Team, places: std::ops::Range<usize>, by: u32) {
+        let mut first = None;
+        for i in places {
+            let point = &mut self.points[i];
+            if point.to == team && point.cancelled_by.is_none() {
+                point.cancelled_by = Some(by);
+                self.score[team] -= 1;
+                first.get_or_insert(i);
+            }
+        }
+        if let Some(first) = first {
+            self.stood.retain(|s| s.points <= first);
+            self.stood.push(Stood {
+                score: self.score,
+                points: self.points.len(),
+            });
+        }
+    }
+
+    /// Whether the teams have to change courts now (18.2.2).
+    #[must_use]
+    pub fn change_of_courts_due(&self, rules: &Rules) -> bool {
+        rules.is_decider(self.number)
+            && !self.changed_courts
+            && rules
+                .decider
+                .change_courts_at
+                .is_some_and(|at| self.score.a.max(self.score.b) >= at)
+    }
+}

@@ -1,0 +1,114 @@
+//! Injured players who cannot be replaced, and interruptions of the match (17.1.2, 17.3).
+
+use super::entry::Court;
+use super::state::{Again, Coming, Stage, State};
+use super::substitution;
+use super::Refusal;
+use crate::rules::{ByTeam, Shirt, Team};
+
+/// Interruptions may last four hours in all (17.3.2, 17.3.3).
+const FOUR_HOURS: i64 = 4 * 60 * 60 * 1000;
+
+pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result<(), Refusal> {
+    let Stage::Playing(play) = &state.stage else {
+        return Err(Refusal::NoSetRunning);
+    };
+    if state.rules.line_ups && !play.sides[team].on_court().any(|s| s == number) {
+        return Err(Refusal::NotOnCourt { number });
+    }
+    if state.teams[team].recovered.contains(&number) {
+        return Err(Refusal::RecoveryUsed { number });
+    }
+    let side = &play.sides[team];
+    let into = match side.slots.iter().find(|s| s.libero == Some(number)) {
+        // A libero gives way to the player he or she stands in for.
+        Some(slot) => vec![slot.player],
+        None => substitution::could_come_in(state, play, team, number),
+    };
+    if into.is_empty() {
+        Ok(())
+    } else {
+        Err(Refusal::SomebodyCanComeIn { number, into })
+    }
+}
+
+pub(super) fn recover(state: &mut State, team: Team, number: Shirt) {
+    state.teams[team].recovered.push(number);
+}
+
+pub(super) fn suspend(state: &mut State, at: Option<i64>) {
+    let then = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    state.stage = Stage::Suspended {
+        then: Box::new(then),
+        since: at,
+    };
+}
+
+pub(super) fn check_resume(state: &State, at: Option<i64>) -> Result<(), Refusal> {
+    if state.interrupted.saturating_add(lasted(state, at)) > FOUR_HOURS {
+        Err(Refusal::OverFourHours)
+    } else {
+        Ok(())
+    }
+}
+
+/// How long this interruption has lasted, milliseconds; nothing where a time is missing.
+fn lasted(state: &State, at: Option<i64>) -> i64 {
+    match (&state.stage, at) {
+        (
+            Stage::Suspended {
+                since: Some(since), ..
+            },
+            Some(at),
+        ) => at.saturating_sub(*since).max(0),
+        _ => 0,
+    }
+}
+
+/// On the same court everything goes on as it was (17.3.2.1); on another one the interrupted set is
+/// cancelled and played again with the same starting line-ups (17.3.2.2).
+pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
+    state.interrupted = state.interrupted.saturating_add(lasted(state, at));
+    let stage = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    let Stage::Suspended { then, .. } = stage else {
+        state.stage = stage;
+        return;
+    };
+    match (*then, court) {
+        (Stage::Playing(play), Court::Other) => {
+            let number = play.number;
+            let line_ups =
+                ByTeam::new(|team| {
+                    let starters: Vec<Shirt> = play.sides[team].entered.iter().map(|e| e.1).fold(
+                        Vec::new(),
+                        |mut seen, s| {
+                            if !seen.contains(&s) {
+                                seen.push(s);
+                            }
+                            seen
+                        },
+                    );
+                    // Whoever was sent off is missing: that team hands in a new line-up.
+                    let all_there = starters
+                        .iter()
+                        .all(|&s| state.teams[team].barred(s, number).is_none());
+                    (all_there && !starters.is_empty()).then_some(starters)
+                });
+            let left = if play.changed_courts {
+                play.left.other()
+            } else {
+                play.left
+            };
+            state.stage = Stage::Coming(Coming {
+                line_ups,
+                again: Some(Again {
+                    opener: play.opener,
+                    left,
+                }),
+                ..Coming::default()
+            });
+            super::line_up::make_ready(state);
+        }
+        (then, _) => state.stage = then,
+    }
+}

@@ -1,0 +1,303 @@
+//! Substitutions: regular, forced and exceptional (15.2, 15.5 to 15.8, 15.10.4).
+
+use super::entry::{Change, Forced};
+use super::request;
+use super::set::{SetPlay, Side, Slot};
+use super::state::{OutFor, Phase, State};
+use super::Refusal;
+use crate::rules::{Shirt, SubstitutionPolicy, Team};
+
+pub(super) fn check(
+    state: &State,
+    team: Team,
+    changes: &[Change],
+    reason: Option<Forced>,
+) -> Result<(), Refusal> {
+    if changes.is_empty() {
+        return Err(Refusal::NoChange);
+    }
+    if !state.rules.line_ups {
+        // Only counted: nobody knows who stands on court.
+        return if state.phase() == Phase::Playing {
+            Ok(())
+        } else {
+            Err(Refusal::NoSetRunning)
+        };
+    }
+    let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
+    check_objects(state, play, team, changes)?;
+    match reason {
+        None => {
+            request::check_open(play, team)?;
+            if play.sides[team].request_used {
+                return Err(Refusal::SecondRequest { team });
+            }
+            check_regular(state, play, team, changes)
+        }
+        Some(forced) => changes
+            .iter()
+            .enumerate()
+            .try_for_each(|(made, &change)| check_forced(state, play, team, change, forced, made)),
+    }
+}
+
+/// What has no object cannot be carried out, whoever insists.
+fn check_objects(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    changes: &[Change],
+) -> Result<(), Refusal> {
+    let side = &play.sides[team];
+    for (i, change) in changes.iter().enumerate() {
+        let named = |s: Shirt| changes[..i].iter().any(|c| c.out == s || c.into == s);
+        if let Some(number) = [change.out, change.into].into_iter().find(|&s| named(s)) {
+            return Err(Refusal::NamedTwice { number });
+        }
+        if side.acting_libero().is_some_and(|(_, l)| l == change.out) {
+            return Err(Refusal::LiberoNotSubstituted { number: change.out });
+        }
+        if side.place_of(change.out).is_none() {
+            return Err(Refusal::NotOnCourt { number: change.out });
+        }
+        if !state.teams[team].lists(change.into) {
+            return Err(Refusal::NotListed {
+                team,
+                number: change.into,
+            });
+        }
+        if side.holds(change.into) {
+            return Err(Refusal::OnCourt {
+                number: change.into,
+            });
+        }
+        if state.teams[team].is_libero(change.into) {
+            return Err(Refusal::LiberoNotSubstituted {
+                number: change.into,
+            });
+        }
+    }
+    Ok(())
+}
+
+/// A request is granted whole; if part of it is illegal, the refusal names the legal part (15.10.4).
+fn check_regular(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    changes: &[Change],
+) -> Result<(), Refusal> {
+    let mut legal = Vec::new();
+    let mut because = None;
+    for &change in changes {
+        match check_change(state, play, team, change, legal.len()) {
+            Ok(()) => legal.push(change),
+            Err(refusal) => {
+                because.get_or_insert(refusal);
+            }
+        }
+    }
+    match because {
+        None => Ok(()),
+        Some(refusal) if legal.is_empty() => Err(refusal),
+        Some(refusal) => Err(Refusal::PartlyIllegal {
+            legal,
+            because: Box::new(refusal),
+        }),
+    }
+}
+
+/// Whether one change is a regular one; `made` others of the same request count before it.
+fn check_change(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    change: Change,
+    made: usize,
+) -> Result<(), Refusal> {
+    let side = &play.sides[team];
+    let limits = state.rules.substitutions;
+    if let Some(why) = state.teams[team].barred(change.into, play.number) {
+        return Err(Refusal::PlayerBarred {
+            number: change.into,
+            why,
+        });
+    }
+    if let Some(most) = limits.per_set {
+        if usize::from(side.substitutions) + made >= usize::from(most) {
+            return Err(Refusal::NoSubstitutionLeft {
+                used: side.substitutions,
+                wanted: made + 1,
+                most,
+            });
+        }
+    }
+    let Some(slot) = side.place_of(change.out).map(|place| side.slots[place]) else {
+        return Err(Refusal::NotOnCourt { number: change.out });
+    };
+    match limits.policy {
+        SubstitutionPolicy::Paired => check_paired(side, &slot, change.into)?,
+        SubstitutionPolicy::SamePlace => check_same_place(side, &slot, change.into)?,
+        SubstitutionPolicy::Free => {}
+    }
+    match limits.entries_per_player {
+        Some(most) if side.entries_of(change.into) >= usize::from(most) => {
+            Err(Refusal::EntriesUsed {
+                number: change.into,
+                most,
+            })
+        }
+        _ => Ok(()),
+    }
+}
+
+/// A starter leaves once and returns once, to the own place (15.6.1); a substitute comes in once, for
+/// a starter, and only that starter comes in for him or her (15.6.2).
+fn check_paired(side: &Side, slot: &Slot, into: Shirt) -> Result<(), Refusal> {
+    if slot.closed {
+        return Err(Refusal::PlaceClosed {
+            number: slot.player,
+        });
+    }
+    let times_in_place = side
+        .entered
+        .iter()
+        .filter(|(_, starter)| *starter == slot.starter)
+        .count();
+    match times_in_place {
+        // The starter has not left yet.
+        1 => match side.bound_to(into) {
+            None => Ok(()),
+            Some(starter) if starter == into => Err(Refusal::OtherPlace {
+                number: into,
+                now_held_by: holder(side, starter),
+            }),
+            Some(_) => Err(Refusal::SubstituteUsed { number: into }),
+        },
+        2 if into == slot.starter => Ok(()),
+        2 => Err(Refusal::OnlyStarterReturns {
+            out: slot.player,
+            starter: slot.starter,
+        }),
+        _ => Err(Refusal::PlaceClosed {
+            number: slot.player,
+        }),
+    }
+}
+
+/// Who has been on court in a place stays bound to that place for the set.
+fn check_same_place(side: &Side, slot: &Slot, into: Shirt) -> Result<(), Refusal> {
+    match side.bound_to(into) {
+        Some(starter) if starter != slot.starter => Err(Refusal::OtherPlace {
+            number: into,
+            now_held_by: holder(side, starter),
+        }),
+        _ => Ok(()),
+    }
+}
+
+fn holder(side: &Side, starter: Shirt) -> Shirt {
+    side.slots
+        .iter()
+        .find(|s| s.starter == starter)
+        .map_or(starter, |s| s.player)
+}
+
+/// A forced change is a regular one where that is legal, else an exceptional one (15.7, 15.8).
+fn check_forced(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    change: Change,
+    forced: Forced,
+    made: usize,
+) -> Result<(), Refusal> {
+    let sent_off = state.teams[team].barred(change.out, play.number).is_some();
+    if forced != Forced::Injury && !sent_off {
+        return Err(Refusal::NotSentOff { number: change.out });
+    }
+    if check_change(state, play, team, change, made).is_ok() {
+        return Ok(());
+    }
+    if let Some(why) = state.teams[team].barred(change.into, play.number) {
+        return Err(Refusal::PlayerBarred {
+            number: change.into,
+            why,
+        });
+    }
+    let into = legal_for(state, play, team, change.out, made);
+    if into.is_empty() {
+        Ok(())
+    } else {
+        Err(Refusal::LegalChangeExists {
+            out: change.out,
+            into,
+        })
+    }
+}
+
+/// Who could come in regularly for a player, if a request were open.
+fn legal_for(state: &State, play: &SetPlay, team: Team, out: Shirt, made: usize) -> Vec<Shirt> {
+    bench(state, play, team)
+        .filter(|&into| check_change(state, play, team, Change { out, into }, made).is_ok())
+        .collect()
+}
+
+/// Everybody who could come in for a player who must leave: regularly if anybody can, else
+/// exceptionally (15.7: anybody not on court but a libero and the player a libero stands in for).
+pub(super) fn could_come_in(state: &State, play: &SetPlay, team: Team, out: Shirt) -> Vec<Shirt> {
+    let legal = legal_for(state, play, team, out, 0);
+    if legal.is_empty() {
+        bench(state, play, team)
+            .filter(|&s| state.teams[team].barred(s, play.number).is_none())
+            .collect()
+    } else {
+        legal
+    }
+}
+
+/// Listed players who hold no place on court and are no liberos.
+pub(super) fn bench<'a>(
+    state: &'a State,
+    play: &'a SetPlay,
+    team: Team,
+) -> impl Iterator<Item = Shirt> + 'a {
+    let side = &play.sides[team];
+    state.teams[team]
+        .list
+        .iter()
+        .flat_map(|l| l.players.iter().map(|p| p.number))
+        .filter(move |&s| !side.holds(s) && !state.teams[team].is_libero(s))
+}
+
+pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Option<Forced>) {
+    for &change in changes {
+        let exceptional = reason.is_some()
+            && state.rules.line_ups
+            && state
+                .on_floor()
+                .is_some_and(|play| check_change(state, play, team, change, 0).is_err());
+        let Some(play) = state.on_floor_mut() else {
+            return;
+        };
+        let side = &mut play.sides[team];
+        side.bring_in(change);
+        if exceptional {
+            side.exceptional = side.exceptional.saturating_add(1);
+            if let Some(place) = side.place_of(change.into) {
+                side.slots[place].closed = true;
+            }
+            let out = &mut state.teams[team].out;
+            if !out.iter().any(|(s, _)| *s == change.out) {
+                out.push((change.out, OutFor::Exceptional));
+            }
+        } else {
+            side.substitutions = side.substitutions.saturating_add(1);
+        }
+    }
+    if reason.is_none() {
+        if let Some(play) = state.on_floor_mut() {
+            play.sides[team].request_used = true;
+        }
+    }
+}

@@ -1,0 +1,26 @@
+//! Time-outs (15.1, 15.4).
+
+use super::request;
+use super::state::{Stage, State};
+use super::Refusal;
+use crate::rules::Team;
+
+pub(super) fn check(state: &State, team: Team) -> Result<(), Refusal> {
+    let Stage::Playing(play) = &state.stage else {
+        return Err(Refusal::NoSetRunning);
+    };
+    request::check_open(play, team)?;
+    match state.rules.time_outs.per_set {
+        Some(most) if play.sides[team].time_outs >= most => {
+            Err(Refusal::NoTimeOutLeft { team, most })
+        }
+        _ => Ok(()),
+    }
+}
+
+pub(super) fn take(state: &mut State, team: Team) {
+    if let Stage::Playing(play) = &mut state.stage {
+        let taken = &mut play.sides[team].time_outs;
+        *taken = taken.saturating_add(1);
+    }
+}

@@ -1,0 +1,51 @@
+//! The log: how entries are kept, written down and read again.
+
+mod file;
+mod line;
+mod wire;
+
+pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
+pub use line::{recover, LineWriter, Recovered};
+
+use crate::game::Entry;
+
+/// A match record: its id and its entries, oldest first.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Log {
+    /// Any text that no other match has.
+    pub id: String,
+    /// The entries.
+    pub entries: Vec<Entry>,
+}
+
+/// What reading a file gave.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Reading {
+    /// Every entry that could be read.
+    pub log: Log,
+    /// How many entries the file has, good or bad.
+    pub entries: usize,
+    /// Numbers of the entries that could not be read.
+    pub unreadable: Vec<u32>,
+    /// What was wrong.
+    pub problems: Vec<Problem>,
+}
+
+impl Reading {
+    /// Whether nothing could be read at all.
+    #[must_use]
+    pub fn is_nothing(&self) -> bool {
+        self.problems.iter().any(|p| p.fatal)
+    }
+}
+
+/// Something that could not be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// The entry it is about.
+    pub entry: Option<u32>,
+    /// Whether nothing at all could be read.
+    pub fatal: bool,
+    /// What is wrong, in one sentence.
+    pub say: String,
+}

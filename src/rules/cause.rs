@@ -1,0 +1,202 @@
+//! Why a rally ended: the cause codes of a log, where they belong and which signal announces them.
+
+use super::Signal;
+
+/// Why a rally ended. The side at fault follows from who won it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[allow(missing_docs)] // Each is the code of the same name.
+pub enum Cause {
+    BallIn,
+    BallOut,
+    BallTouched,
+    FourHits,
+    DoubleContact,
+    Catch,
+    AssistedHit,
+    NetTouch,
+    UnderNet,
+    OverNet,
+    AttackFault,
+    BlockFault,
+    LiberoFault,
+    ServiceTime,
+    ServiceFoot,
+    ServiceToss,
+    ServiceNet,
+    ServiceOut,
+    Screen,
+    PositionFault,
+    RotationFault,
+    Antenna,
+    OutsideCrossing,
+    ServiceWinner,
+    NotSaid,
+}
+
+/// The groups a referee thinks in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Group {
+    /// Where the ball went.
+    Ball,
+    /// How it was played.
+    Hits,
+    /// At and under the net.
+    Net,
+    /// The service.
+    Service,
+    /// Positions, attack and block.
+    Positions,
+}
+
+impl Group {
+    /// All of them in their fixed order on the screen.
+    pub const ALL: [Group; 5] = [
+        Group::Ball,
+        Group::Net,
+        Group::Hits,
+        Group::Service,
+        Group::Positions,
+    ];
+}
+
+impl Cause {
+    /// All of them; inside a group the commonest first (common practice, no source).
+    pub const ALL: [Cause; 25] = [
+        Cause::BallIn,
+        Cause::BallOut,
+        Cause::BallTouched,
+        Cause::Antenna,
+        Cause::OutsideCrossing,
+        Cause::NetTouch,
+        Cause::UnderNet,
+        Cause::OverNet,
+        Cause::DoubleContact,
+        Cause::Catch,
+        Cause::FourHits,
+        Cause::AssistedHit,
+        Cause::ServiceNet,
+        Cause::ServiceOut,
+        Cause::ServiceFoot,
+        Cause::ServiceWinner,
+        Cause::ServiceTime,
+        Cause::ServiceToss,
+        Cause::Screen,
+        Cause::AttackFault,
+        Cause::BlockFault,
+        Cause::PositionFault,
+        Cause::RotationFault,
+        Cause::LiberoFault,
+        Cause::NotSaid,
+    ];
+
+    /// The code in the log.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Cause::BallIn => "ball_in",
+            Cause::BallOut => "ball_out",
+            Cause::BallTouched => "ball_touched",
+            Cause::FourHits => "four_hits",
+            Cause::DoubleContact => "double_contact",
+            Cause::Catch => "catch",
+            Cause::AssistedHit => "assisted_hit",
+            Cause::NetTouch => "net_touch",
+            Cause::UnderNet => "under_net",
+            Cause::OverNet => "over_net",
+            Cause::AttackFault => "attack_fault",
+            Cause::BlockFault => "block_fault",
+            Cause::LiberoFault => "libero_fault",
+            Cause::ServiceTime => "service_time",
+            Cause::ServiceFoot => "service_foot",
+            Cause::ServiceToss => "service_toss",
+            Cause::ServiceNet => "service_net",
+            Cause::ServiceOut => "service_out",
+            Cause::Screen => "screen",
+            Cause::PositionFault => "position_fault",
+            Cause::RotationFault => "rotation_fault",
+            Cause::Antenna => "antenna",
+            Cause::OutsideCrossing => "outside_crossing",
+            Cause::ServiceWinner => "service_winner",
+            Cause::NotSaid => "not_said",
+        }
+    }
+
+    /// The cause of that code.
+    #[must_use]
+    pub fn from_code(code: &str) -> Option<Cause> {
+        Cause::ALL.into_iter().find(|c| c.code() == code)
+    }
+
+    /// The group it is found in; none for "not said".
+    #[must_use]
+    pub const fn group(self) -> Option<Group> {
+        Some(match self {
+            Cause::BallIn
+            | Cause::BallOut
+            | Cause::BallTouched
+            | Cause::Antenna
+            | Cause::OutsideCrossing => Group::Ball,
+            Cause::FourHits | Cause::DoubleContact | Cause::Catch | Cause::AssistedHit => {
+                Group::Hits
+            }
+            Cause::NetTouch | Cause::UnderNet | Cause::OverNet => Group::Net,
+            Cause::ServiceTime
+            | Cause::ServiceFoot
+            | Cause::ServiceToss
+            | Cause::ServiceNet
+            | Cause::ServiceOut
+            | Cause::ServiceWinner
+            | Cause::Screen => Group::Service,
+            Cause::AttackFault
+            | Cause::BlockFault
+            | Cause::PositionFault
+            | Cause::RotationFault
+            | Cause::LiberoFault => Group::Positions,
+            Cause::NotSaid => return None,
+        })
+    }
+
+    /// The signal that announces it (Official Volleyball Rules 2025-2028, diagram 11); none where
+    /// nothing is shown beyond the team to serve.
+    #[must_use]
+    pub const fn signal(self) -> Option<Signal> {
+        Some(match self {
+            Cause::BallIn | Cause::ServiceWinner => Signal::BallIn,
+            Cause::BallOut | Cause::ServiceOut | Cause::Antenna | Cause::OutsideCrossing => {
+                Signal::BallOut
+            }
+            Cause::BallTouched => Signal::BallTouched,
+            Cause::FourHits => Signal::FourHits,
+            Cause::DoubleContact => Signal::DoubleContact,
+            Cause::Catch | Cause::AssistedHit => Signal::Catch,
+            Cause::NetTouch | Cause::ServiceNet => Signal::NetTouch,
+            Cause::UnderNet | Cause::ServiceFoot => Signal::LineOrUnder,
+            Cause::OverNet => Signal::OverNet,
+            // Diagram 11 (21) covers back-row and libero attacks alike; a libero who blocks is
+            // shown by 12, which the text of the card says.
+            Cause::AttackFault | Cause::LiberoFault => Signal::AttackFault,
+            Cause::BlockFault | Cause::Screen => Signal::BlockOrScreen,
+            Cause::ServiceTime => Signal::ServiceDelay,
+            Cause::ServiceToss => Signal::NotTossed,
+            Cause::PositionFault | Cause::RotationFault => Signal::Position,
+            Cause::NotSaid => return None,
+        })
+    }
+
+    /// Whether a rally can have ended so, given that the serving side lost it. Some faults only the
+    /// serving side can make, some results only it can have.
+    #[must_use]
+    pub const fn fits(self, serving_side_lost: bool) -> bool {
+        match self {
+            Cause::ServiceTime
+            | Cause::ServiceFoot
+            | Cause::ServiceToss
+            | Cause::ServiceNet
+            | Cause::ServiceOut
+            | Cause::Screen
+            | Cause::RotationFault => serving_side_lost,
+            Cause::ServiceWinner => !serving_side_lost,
+            _ => true,
+        }
+    }
+}

@@ -1,0 +1,18 @@
+//! What a competition plays by: formats, limits, presets, causes and signals, as data.
+//!
+//! Nothing here knows a match. Every value carries its source, where it is written.
+
+mod cause;
+mod format;
+mod preset;
+mod signal;
+mod team;
+
+pub use cause::{Cause, Group};
+pub use format::{
+    Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
+    TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+};
+pub use preset::Preset;
+pub use signal::{Hand, Signal};
+pub use team::{ByTeam, Score, Shirt, Team};

@@ -1,0 +1,153 @@
+//! The official hand signals that announce a decision.
+//!
+//! Numbers: FIVB Official Volleyball Rules 2025-2028, diagram 11. The wording of the poses is our own.
+
+/// Which arm makes the signal.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Hand {
+    /// The arm on the side of the team at fault or requesting (rule 30.1).
+    FaultSide,
+    /// Both arms.
+    Both,
+    /// The arm on the side where the ball landed.
+    LandingSide,
+}
+
+/// One official hand signal.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Signal {
+    /// 1: authorisation to serve.
+    AuthoriseService,
+    /// 2: team to serve.
+    TeamToServe,
+    /// 3: change of courts.
+    ChangeOfCourts,
+    /// 4: time-out.
+    TimeOut,
+    /// 5: substitution.
+    Substitution,
+    /// 6a: misconduct warning.
+    Warning,
+    /// 6b: misconduct penalty.
+    Penalty,
+    /// 7: expulsion.
+    Expulsion,
+    /// 8: disqualification.
+    Disqualification,
+    /// 9: end of set or match.
+    EndOfSet,
+    /// 10: ball not tossed or released at the service.
+    NotTossed,
+    /// 11: delay in service.
+    ServiceDelay,
+    /// 12: block fault or screening.
+    BlockOrScreen,
+    /// 13: positional or rotational fault.
+    Position,
+    /// 14: ball in.
+    BallIn,
+    /// 15: ball out.
+    BallOut,
+    /// 16: catch.
+    Catch,
+    /// 17: double contact.
+    DoubleContact,
+    /// 18: four hits.
+    FourHits,
+    /// 19: net touched by a player, or a service into the net.
+    NetTouch,
+    /// 20: reaching beyond the net.
+    OverNet,
+    /// 21: attack-hit fault.
+    AttackFault,
+    /// 22: penetration, ball under the net, foot fault at the service.
+    LineOrUnder,
+    /// 23: double fault and replay.
+    Replay,
+    /// 24: ball touched.
+    BallTouched,
+    /// 25: delay warning or penalty.
+    Delay,
+}
+
+impl Signal {
+    /// All of them, in the order of the diagram.
+    pub const ALL: [Signal; 26] = [
+        Signal::AuthoriseService,
+        Signal::TeamToServe,
+        Signal::ChangeOfCourts,
+        Signal::TimeOut,
+        Signal::Substitution,
+        Signal::Warning,
+        Signal::Penalty,
+        Signal::Expulsion,
+        Signal::Disqualification,
+        Signal::EndOfSet,
+        Signal::NotTossed,
+        Signal::ServiceDelay,
+        Signal::BlockOrScreen,
+        Signal::Position,
+        Signal::BallIn,
+        Signal::BallOut,
+        Signal::Catch,
+        Signal::DoubleContact,
+        Signal::FourHits,
+        Signal::NetTouch,
+        Signal::OverNet,
+        Signal::AttackFault,
+        Signal::LineOrUnder,
+        Signal::Replay,
+        Signal::BallTouched,
+        Signal::Delay,
+    ];
+
+    /// The number in diagram 11 of the 2025-2028 text.
+    #[must_use]
+    pub const fn number(self) -> &'static str {
+        match self {
+            Signal::AuthoriseService => "1",
+            Signal::TeamToServe => "2",
+            Signal::ChangeOfCourts => "3",
+            Signal::TimeOut => "4",
+            Signal::Substitution => "5",
+            Signal::Warning => "6a",
+            Signal::Penalty => "6b",
+            Signal::Expulsion => "7",
+            Signal::Disqualification => "8",
+            Signal::EndOfSet => "9",
+            Signal::NotTossed => "10",
+            Signal::ServiceDelay => "11",
+            Signal::BlockOrScreen => "12",
+            Signal::Position => "13",
+            Signal::BallIn => "14",
+            Signal::BallOut => "15",
+            Signal::Catch => "16",
+            Signal::DoubleContact => "17",
+            Signal::FourHits => "18",
+            Signal::NetTouch => "19",
+            Signal::OverNet => "20",
+            Signal::AttackFault => "21",
+            Signal::LineOrUnder => "22",
+            Signal::Replay => "23",
+            Signal::BallTouched => "24",
+            Signal::Delay => "25",
+        }
+    }
+
+    /// Which arm makes it (rule 30.1: one-handed signals on the side of the team concerned).
+    #[must_use]
+    pub const fn hand(self) -> Hand {
+        match self {
+            Signal::ChangeOfCourts
+            | Signal::Substitution
+            | Signal::Disqualification
+            | Signal::EndOfSet
+            | Signal::ServiceDelay
+            | Signal::BlockOrScreen
+            | Signal::BallOut
+            | Signal::Replay => Hand::Both,
+            Signal::BallIn => Hand::LandingSide,
+            _ => Hand::FaultSide,
+        }
+    }
+}
