@@ -5,7 +5,7 @@
 //! The standard's own words are used for its parts (W3C Indexed Database API 3.0): a request
 //! succeeds before a transaction completes, and only the latter means safe.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use js_sys::{Array, Promise};
@@ -35,9 +35,22 @@ const OPENING_MS: u32 = 4_000;
 pub(super) struct Durable {
     // The promise of the open database, shared by all who wait for it.
     opening: Rc<RefCell<Option<Promise>>>,
+    opened: Rc<Cell<bool>>,
+    made: Rc<Cell<u32>>,
 }
 
 impl Durable {
+    /// Whether no opening has succeeded during this visit.
+    pub(super) fn never_opened(&self) -> bool {
+        !self.opened.get()
+    }
+
+    /// How often an empty store had to be made during this visit. A second one means that
+    /// somebody cleared the browser's storage under the open page.
+    pub(super) fn times_made(&self) -> u32 {
+        self.made.get()
+    }
+
     /// Keeps these lines, all or none. Returns once they are on disk as far as the browser
     /// can tell.
     pub(super) async fn put(&self, lines: &[(String, u32, String)]) -> Result<(), StorageTrouble> {
@@ -52,18 +65,30 @@ impl Durable {
 
     /// Every line of one match, ascending.
     pub(super) async fn lines(&self, id: &str) -> Result<Vec<(u32, String)>, StorageTrouble> {
-        let range = range(id)?;
+        let found = self.records(&range(id)?).await?;
+        Ok(found.into_iter().map(|((_, n), line)| (n, line)).collect())
+    }
+
+    /// Every line of every match, in the order of ids and numbers.
+    pub(super) async fn every_line(&self) -> Result<Vec<((String, u32), String)>, StorageTrouble> {
+        self.records(&JsValue::UNDEFINED).await
+    }
+
+    async fn records(
+        &self,
+        range: &JsValue,
+    ) -> Result<Vec<((String, u32), String)>, StorageTrouble> {
         self.read(async |store: IdbObjectStore| {
             // Both are asked for before the first answer is awaited, so that the transaction
             // stays open for both; they come in the same order.
-            let keys = store.get_all_keys_with_key(&range)?;
-            let values = store.get_all_with_key(&range)?;
+            let keys = store.get_all_keys_with_key(range)?;
+            let values = store.get_all_with_key(range)?;
             let keys: Array = answer(&keys).await?.unchecked_into();
             let values: Array = answer(&values).await?.unchecked_into();
             Ok(keys
                 .iter()
                 .zip(values.iter())
-                .filter_map(|(key, value)| Some((split(&key)?.1, value.as_string()?)))
+                .filter_map(|(key, value)| Some((split(&key)?, value.as_string()?)))
                 .collect())
         })
         .await
@@ -189,7 +214,10 @@ impl Durable {
             }
         };
         match JsFuture::from(opening).await {
-            Ok(database) => Ok(database.unchecked_into()),
+            Ok(database) => {
+                self.opened.set(true);
+                Ok(database.unchecked_into())
+            }
             Err(thrown) => {
                 self.let_go();
                 Err(sort(&thrown))
@@ -206,7 +234,9 @@ fn open(durable: Durable) -> Result<Promise, StorageTrouble> {
         .map_err(|thrown| StorageTrouble::from_thrown(&thrown))?;
     let made = {
         let request = request.clone();
+        let times = Rc::clone(&durable.made);
         Closure::<dyn FnMut()>::new(move || {
+            times.set(times.get().saturating_add(1));
             // A failure here aborts the opening, which then says so by itself.
             if let Ok(database) = request.result() {
                 let _ = database

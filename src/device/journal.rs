@@ -48,7 +48,9 @@ impl Health {
 /// What a journal tells those who watch it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Notice {
-    /// Every line of the match `id` up to this number is on disk.
+    /// Every line of the match `id` up to this number is on disk. It falls only where somebody
+    /// cleared the browser's storage meanwhile; [`Journal::repair`] with the lines in memory
+    /// then keeps them again.
     Safe {
         /// The match.
         id: String,
@@ -70,6 +72,34 @@ pub struct Copies {
 
 type Line = (String, u32);
 
+/// Which lines of a match are on disk.
+#[derive(Default)]
+struct OnDisk {
+    // All from 1 up to this one,
+    upto: u32,
+    // and these, whose forerunners are not there yet.
+    beyond: BTreeSet<u32>,
+}
+
+impl OnDisk {
+    fn add(&mut self, n: u32) {
+        self.beyond.insert(n);
+        while self.beyond.remove(&(self.upto.saturating_add(1))) {
+            self.upto += 1;
+        }
+    }
+}
+
+impl FromIterator<u32> for OnDisk {
+    fn from_iter<I: IntoIterator<Item = u32>>(numbers: I) -> Self {
+        let mut on_disk = OnDisk::default();
+        for n in numbers {
+            on_disk.add(n);
+        }
+        on_disk
+    }
+}
+
 /// The journal of every match on this phone. Clones are the same journal.
 #[derive(Clone)]
 pub struct Journal {
@@ -82,8 +112,10 @@ struct Inner {
     // Lines each store has not taken yet, in order.
     not_local: RefCell<BTreeMap<Line, String>>,
     not_durable: RefCell<BTreeMap<Line, String>>,
-    // The highest number that is known to be on disk, by match.
-    durable_to: RefCell<HashMap<String, u32>>,
+    // What is known to be in the durable copy, by match, and how often that copy had been made
+    // when it was learnt.
+    on_disk: RefCell<HashMap<String, OnDisk>>,
+    made: Cell<u32>,
     // Whether everything unsaved is being written to IndexedDB just now, and whether there is
     // something unsaved that nothing under way will write.
     catching_up: Cell<bool>,
@@ -105,7 +137,8 @@ impl Journal {
             }),
             not_local: RefCell::default(),
             not_durable: RefCell::default(),
-            durable_to: RefCell::default(),
+            on_disk: RefCell::default(),
+            made: Cell::new(0),
             catching_up: Cell::new(false),
             behind: Cell::new(false),
             retry: RefCell::default(),
@@ -161,7 +194,12 @@ impl Journal {
     /// The number of the last line of this match that is safely on disk together with every
     /// line before it. 0 while nothing is, or before the match was read.
     pub fn safe_upto(&self, id: &str) -> u32 {
-        let known = self.inner.durable_to.borrow().get(id).copied().unwrap_or(0);
+        let known = self
+            .inner
+            .on_disk
+            .borrow()
+            .get(id)
+            .map_or(0, |on_disk| on_disk.upto);
         match first_of(&self.inner.not_durable.borrow(), id) {
             Some(missing) => known.min(missing.saturating_sub(1)),
             None => known,
@@ -211,6 +249,40 @@ impl Journal {
         ids.into_iter().collect()
     }
 
+    /// Both copies of every match, in one go: for a list of them, where one
+    /// [`Journal::read_all`] after the other would look through everything each time.
+    pub async fn read_every(&self) -> BTreeMap<String, Copies> {
+        let mut local: BTreeMap<Line, String> = BTreeMap::new();
+        match local::keys(local::LINES) {
+            Ok(names) => {
+                for name in names {
+                    if let (Some((id, n)), Ok(Some(line))) =
+                        (local::split_line_key(&name), local::get(&name))
+                    {
+                        local.insert((id.to_owned(), n), line);
+                    }
+                }
+            }
+            Err(trouble) => self.local_went(Err(trouble)),
+        }
+        local.extend(self.inner.not_local.borrow().clone());
+        let durable = match self.inner.durable.every_line().await {
+            Ok(lines) => lines,
+            Err(trouble) => {
+                self.durable_went(Err(trouble));
+                Vec::new()
+            }
+        };
+        let mut every: BTreeMap<String, Copies> = BTreeMap::new();
+        for ((id, n), line) in local {
+            every.entry(id).or_default().local.push((n, line));
+        }
+        for ((id, n), line) in durable {
+            every.entry(id).or_default().durable.push((n, line));
+        }
+        every
+    }
+
     /// Both copies of a match. A copy that cannot be read is empty, and the health says why.
     pub async fn read_all(&self, id: &str) -> Copies {
         let mut copy: BTreeMap<u32, String> = match self.local_lines(id) {
@@ -223,8 +295,7 @@ impl Journal {
         copy.extend(of_match(&self.inner.not_local.borrow(), id));
         let durable = match self.inner.durable.lines(id).await {
             Ok(lines) => {
-                let to = unbroken(&lines);
-                self.inner.durable_to.borrow_mut().insert(id.to_owned(), to);
+                self.learn(id, lines.iter().map(|(n, _)| *n));
                 lines
             }
             Err(trouble) => {
@@ -253,8 +324,7 @@ impl Journal {
         self.local_went(local.clone());
         let durable = self.repair_durable(id, &wanted).await;
         if durable.is_ok() {
-            let to = unbroken(lines);
-            self.inner.durable_to.borrow_mut().insert(id.to_owned(), to);
+            self.learn(id, wanted.keys().copied());
         }
         self.durable_went(durable.clone());
         self.tell_safe(id);
@@ -268,7 +338,7 @@ impl Journal {
     pub async fn forget(&self, id: &str) -> Result<(), StorageTrouble> {
         forget_in(&mut self.inner.not_local.borrow_mut(), id);
         forget_in(&mut self.inner.not_durable.borrow_mut(), id);
-        self.inner.durable_to.borrow_mut().remove(id);
+        self.inner.on_disk.borrow_mut().remove(id);
         let local = self.local_lines(id).and_then(|lines| {
             lines
                 .keys()
@@ -286,7 +356,7 @@ impl Journal {
     pub async fn forget_all(&self) -> Result<(), StorageTrouble> {
         self.inner.not_local.borrow_mut().clear();
         self.inner.not_durable.borrow_mut().clear();
-        self.inner.durable_to.borrow_mut().clear();
+        self.inner.on_disk.borrow_mut().clear();
         let local = local::keys(local::OURS)
             .and_then(|keys| keys.iter().try_for_each(|key| local::remove(key)));
         let durable = self.inner.durable.forget_all().await;
@@ -414,11 +484,12 @@ impl Journal {
 
     /// The durable copy has taken these lines, or not.
     fn taken(&self, batch: &[(String, u32, String)], outcome: Result<(), StorageTrouble>) {
+        self.mind_cleared_storage();
         let worked = outcome.is_ok();
         let mut touched = BTreeSet::new();
         if worked {
             let mut unsaved = self.inner.not_durable.borrow_mut();
-            let mut durable_to = self.inner.durable_to.borrow_mut();
+            let mut on_disk = self.inner.on_disk.borrow_mut();
             for (id, n, line) in batch {
                 let key = (id.clone(), *n);
                 // Gone already when the match was forgotten or repaired meanwhile; another line
@@ -427,8 +498,7 @@ impl Journal {
                     continue;
                 }
                 unsaved.remove(&key);
-                let to = durable_to.entry(id.clone()).or_default();
-                *to = (*to).max(*n);
+                on_disk.entry(id.clone()).or_default().add(*n);
                 touched.insert(id.as_str());
             }
         }
@@ -443,6 +513,32 @@ impl Journal {
         }
     }
 
+    /// Where the durable copy was emptied under the open page, nothing of what was on disk is any
+    /// more: offers it what local storage still has, and says so.
+    fn mind_cleared_storage(&self) {
+        let made = self.inner.durable.times_made();
+        if self.inner.made.replace(made) == made {
+            return;
+        }
+        let gone = self.inner.on_disk.take();
+        for id in gone.keys() {
+            if let Ok(lines) = self.local_lines(id) {
+                let lines = lines.into_iter().map(|(n, line)| ((id.clone(), n), line));
+                self.inner.not_durable.borrow_mut().extend(lines);
+                self.inner.behind.set(true);
+            }
+            self.tell_safe(id);
+        }
+    }
+
+    fn learn(&self, id: &str, numbers: impl Iterator<Item = u32>) {
+        self.mind_cleared_storage();
+        self.inner
+            .on_disk
+            .borrow_mut()
+            .insert(id.to_owned(), numbers.collect());
+    }
+
     fn tell_safe(&self, id: &str) {
         self.inner.watchers.tell(&Notice::Safe {
             id: id.to_owned(),
@@ -455,6 +551,14 @@ impl Journal {
     }
 
     fn durable_went(&self, outcome: Result<(), StorageTrouble>) {
+        // Chromium that forbids storage says so of the local one, but of the other only that
+        // it would not open, which elsewhere passes.
+        let forbidden = self.inner.health.borrow().local == Err(StorageTrouble::Refused)
+            && self.inner.durable.never_opened();
+        let outcome = match outcome {
+            Err(StorageTrouble::Lost) if forbidden => Err(StorageTrouble::Refused),
+            outcome => outcome,
+        };
         let may_pass = matches!(
             outcome,
             Err(StorageTrouble::Lost | StorageTrouble::Unknown(_))
@@ -481,17 +585,6 @@ impl Journal {
             self.inner.watchers.tell(&Notice::Health(now));
         }
     }
-}
-
-/// The last number before the first hole, counted from 1.
-fn unbroken(lines: &[(u32, String)]) -> u32 {
-    lines
-        .iter()
-        .zip(1..)
-        .take_while(|((n, _), expected)| n == expected)
-        .map(|((n, _), _)| *n)
-        .last()
-        .unwrap_or(0)
 }
 
 fn range(id: &str) -> std::ops::RangeInclusive<Line> {
