@@ -1,0 +1,215 @@
+//! The plan before a match, counted back from its scheduled start.
+//!
+//! Sources: the times between toss and warm-up follow the FIVB Refereeing Guidelines 2024, protocol
+//! alternative A (toss 21 minutes before the start, warm-up at the net from 18 on); the guidelines'
+//! anthems and presentation fall away in a school match, which is common practice, no source. To be
+//! courtside at least 15 minutes before the toss, and the order of the checks in that time, is this
+//! project's own design.
+
+use super::{Rules, WarmUpStyle};
+
+/// What a step asks for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Step {
+    /// Own kit is complete and the official is at the court.
+    Kit,
+    /// Court, lines and free zone are safe and free (rules 1.1 and 1.5).
+    Floor,
+    /// Net height, tension, antennas and padded posts (rules 2.1 to 2.5).
+    Net,
+    /// Match ball and its pressure (rule 3.1).
+    Ball,
+    /// First aid, the way out, who calls for help: common practice, no source.
+    FirstAid,
+    /// The duty team knows its tasks: common practice, no source.
+    Briefing,
+    /// The team lists are in (rule 4.1.3).
+    TeamLists,
+    /// Toss with both captains (rule 7.1).
+    Toss,
+    /// Official warm-up at the net (rule 7.2).
+    WarmUp,
+    /// Line-ups of both teams (rule 7.3.2).
+    LineUps,
+    /// Last look at court, table and line-ups before the first whistle.
+    LastCheck,
+}
+
+impl Step {
+    /// The name of the check in the log.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Step::Kit => "kit",
+            Step::Floor => "floor",
+            Step::Net => "net",
+            Step::Ball => "ball",
+            Step::FirstAid => "first_aid",
+            Step::Briefing => "briefing",
+            Step::TeamLists => "team_lists",
+            Step::Toss => "toss",
+            Step::WarmUp => "warm_up",
+            Step::LineUps => "line_ups",
+            Step::LastCheck => "last_check",
+        }
+    }
+
+    /// Whether the step is ticked by hand; the others are done when their entry is in the log.
+    #[must_use]
+    pub const fn is_ticked(self) -> bool {
+        matches!(
+            self,
+            Step::Kit
+                | Step::Floor
+                | Step::Net
+                | Step::Ball
+                | Step::FirstAid
+                | Step::Briefing
+        )
+    }
+
+    /// Whether somebody can be hurt if it fails, so that the match is not started (project design).
+    #[must_use]
+    pub const fn is_safety(self) -> bool {
+        matches!(self, Step::Floor | Step::Net | Step::Ball | Step::FirstAid)
+    }
+}
+
+/// A step with its time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Moment {
+    /// What.
+    pub step: Step,
+    /// Minutes before the scheduled start at which it begins.
+    pub before: u16,
+}
+
+/// How a step that is not done stands against the clock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Timing {
+    /// Its time has not come.
+    Ahead,
+    /// It should be done now.
+    Due,
+    /// It should have been done.
+    Late,
+}
+
+/// Minutes after which a step that is due counts as late: project design.
+const GRACE: i64 = 3;
+
+/// From the last line-up to the first whistle: common practice, no source.
+const AFTER_WARM_UP: u16 = 5;
+/// From the toss to the warm-up: Refereeing Guidelines 2024, protocol A (21 and 18 minutes before).
+const TOSS_TO_WARM_UP: u16 = 3;
+/// From arriving at the court to the toss: project design.
+const COURTSIDE: u16 = 15;
+
+/// The steps in the order of their times.
+#[must_use]
+pub fn plan(rules: &Rules) -> Vec<Moment> {
+    let minutes = u16::from(rules.warm_up.minutes);
+    let warm_up = AFTER_WARM_UP
+        + match rules.warm_up.style {
+            WarmUpStyle::Shared => minutes,
+            WarmUpStyle::Separate => minutes * 2,
+        };
+    let toss = warm_up + TOSS_TO_WARM_UP;
+    let moment = |step, before| Moment { step, before };
+    let mut plan = vec![
+        moment(Step::Kit, toss + COURTSIDE),
+        moment(Step::Floor, toss + 13),
+        moment(Step::Net, toss + 11),
+        moment(Step::Ball, toss + 9),
+        moment(Step::FirstAid, toss + 7),
+        moment(Step::Briefing, toss + 5),
+        moment(Step::TeamLists, toss + 3),
+        moment(Step::Toss, toss),
+        moment(Step::WarmUp, warm_up),
+        // Collected during the warm-up: Refereeing Guidelines 2024, protocol; due at its end.
+        moment(Step::LineUps, AFTER_WARM_UP),
+        moment(Step::LastCheck, 2),
+    ];
+    plan.retain(|m| match m.step {
+        Step::TeamLists | Step::LineUps => rules.line_ups,
+        Step::WarmUp => rules.warm_up.minutes > 0,
+        _ => true,
+    });
+    plan
+}
+
+impl Moment {
+    /// How the step stands `minutes_left` whole minutes before the scheduled start.
+    #[must_use]
+    pub fn timing(&self, minutes_left: i64) -> Timing {
+        let overdue = i64::from(self.before) - minutes_left;
+        if overdue < 0 {
+            Timing::Ahead
+        } else if overdue <= GRACE {
+            Timing::Due
+        } else {
+            Timing::Late
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::Preset;
+
+    fn before(rules: &Rules, step: Step) -> Option<u16> {
+        plan(rules)
+            .iter()
+            .find(|m| m.step == step)
+            .map(|m| m.before)
+    }
+
+    #[test]
+    fn the_plan_runs_towards_the_start() {
+        for preset in Preset::ALL {
+            let plan = plan(&preset.rules());
+            assert!(plan.windows(2).all(|p| p[0].before >= p[1].before));
+            assert_eq!(plan.last().map(|m| m.step), Some(Step::LastCheck));
+        }
+    }
+
+    #[test]
+    fn courtside_is_fifteen_minutes_before_the_toss() {
+        let rules = Preset::SchoolSenior.rules();
+        let kit = before(&rules, Step::Kit);
+        assert_eq!(kit, before(&rules, Step::Toss).map(|m| m + 15));
+    }
+
+    #[test]
+    fn separate_warm_ups_follow_each_other() {
+        // Three minutes a team, then five to the whistle.
+        let junior = Preset::SchoolJunior.rules();
+        assert_eq!(before(&junior, Step::WarmUp), Some(11));
+        let shared = Preset::International.rules();
+        assert_eq!(before(&shared, Step::WarmUp), Some(15));
+    }
+
+    #[test]
+    fn what_a_competition_leaves_out_is_not_planned() {
+        let tally = Preset::Tally.rules();
+        assert_eq!(before(&tally, Step::TeamLists), None);
+        assert_eq!(before(&tally, Step::LineUps), None);
+        let mut rules = Preset::SchoolJunior.rules();
+        rules.warm_up.minutes = 0;
+        assert_eq!(before(&rules, Step::WarmUp), None);
+    }
+
+    #[test]
+    fn a_step_is_ahead_then_due_then_late() {
+        let toss = Moment {
+            step: Step::Toss,
+            before: 14,
+        };
+        assert_eq!(toss.timing(15), Timing::Ahead);
+        assert_eq!(toss.timing(14), Timing::Due);
+        assert_eq!(toss.timing(11), Timing::Due);
+        assert_eq!(toss.timing(10), Timing::Late);
+        assert_eq!(toss.timing(-5), Timing::Late);
+    }
+}

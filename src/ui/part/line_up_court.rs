@@ -1,0 +1,1 @@
+//! A court half with the places of a line-up.

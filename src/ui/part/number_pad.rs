@@ -1,0 +1,1 @@
+//! Large keys to tap shirt numbers in.
