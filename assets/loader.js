@@ -14,8 +14,8 @@ if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly))
     .then((glue) => glue.default({ module_or_path: new URL("./dutystand_bg.wasm", import.meta.url) }))
     .then(() => starting.remove())
     .catch((trouble) => {
-      // A module that the browser cannot even compile was written after the browser was.
-      sayInstead(trouble instanceof WebAssembly.CompileError ? "too-old" : "not-started");
+      // Whether the browser is at fault or the connection broke cannot be told from here.
+      sayInstead("not-started");
       throw trouble;
     });
 }

@@ -115,8 +115,8 @@ fn serve(wish: &Wish) -> Outcome<()> {
         .or_else(|_| Server::start(site(), 0, |_| ()))
         .map_err(|trouble| format!("Cannot listen on 127.0.0.1: {trouble}."))?;
     println!(
-        "Dutystand is at {} on this machine. End it with Ctrl-C.",
-        server.url()
+        "Dutystand is at http://127.0.0.1:{}/ on this machine. End it with Ctrl-C.",
+        server.port
     );
     loop {
         std::thread::park();

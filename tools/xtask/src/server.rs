@@ -30,8 +30,8 @@ pub struct Site {
 
 /// A running server; it ends when dropped.
 pub struct Server {
-    port: u16,
-    prefix: String,
+    /// The port that it listens on.
+    pub port: u16,
     ending: Arc<AtomicBool>,
     thread: Option<JoinHandle<()>>,
 }
@@ -46,7 +46,6 @@ impl Server {
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
         let port = listener.local_addr()?.port();
         let ending = Arc::new(AtomicBool::new(false));
-        let prefix = site.prefix.clone();
         let shared = Arc::new((site, watch));
         let thread = std::thread::spawn({
             let ending = ending.clone();
@@ -65,15 +64,9 @@ impl Server {
         });
         Ok(Server {
             port,
-            prefix,
             ending,
             thread: Some(thread),
         })
-    }
-
-    /// The address of the page.
-    pub fn url(&self) -> String {
-        format!("http://127.0.0.1:{}{}", self.port, self.prefix)
     }
 }
 

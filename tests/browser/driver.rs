@@ -1,0 +1,345 @@
+//! A browser, as a test wants it: go there, find that, tap it, wait until this is so.
+//!
+//! Our own small client: WebDriver (W3C Recommendation) over HTTP for Chromium and WebKit,
+//! Firefox's Marionette (the same commands over a socket) for Firefox. It needs the standard
+//! library and JSON, compiles in seconds and matches no version of anything.
+//!
+//! Every method panics when the browser does not do its part: the test has failed then.
+
+mod command;
+mod engine;
+mod processes;
+mod wire;
+
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use serde_json::{json, Value};
+
+use command::Command;
+pub use engine::Engine;
+use engine::Running;
+
+/// How long anything may take before it counts as never. Generous, because it decides nothing
+/// but how soon a failure is seen.
+const PATIENCE: Duration = Duration::from_secs(20);
+
+/// The key of an element reference (WebDriver, "Elements").
+const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
+
+/// Finds what can be operated and is called so: by `aria-label`, label, or its own text.
+const BY_NAME: &str = "
+    const wanted = arguments[0];
+    const called = (e) => (e.getAttribute('aria-label')
+        ?? (e.getAttribute('aria-labelledby') ?? '').split(' ').filter(Boolean)
+            .map((id) => document.getElementById(id)?.innerText).join(' '))
+        || e.labels?.[0]?.innerText || e.innerText || e.value || '';
+    const kinds = 'a[href], button, input, select, textarea, summary, [role], [tabindex]';
+    return [...document.querySelectorAll(kinds)].filter((e) =>
+        called(e).replace(/\\s+/g, ' ').trim() === wanted
+        && e.getClientRects().length > 0 && !e.closest('[inert]'));
+";
+
+/// Brings an element into view and says what lies over its middle, if anything does.
+const UNCOVER: &str = "
+    const e = arguments[0];
+    e.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+    const box = e.getBoundingClientRect();
+    const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+    if (top === null) return 'lies outside the screen';
+    return e.contains(top) ? null : 'is covered by ' + top.outerHTML.slice(0, 200);
+";
+
+/// A running browser with one page.
+pub struct Browser {
+    engine: Engine,
+    running: Running,
+}
+
+/// Something on the page.
+#[derive(Clone)]
+pub struct Element(Value);
+
+impl Browser {
+    /// Starts a browser on a profile folder, on a phone-sized screen with a touch surface as far
+    /// as the engine allows.
+    pub fn start(engine: Engine, profile: &Path) -> Browser {
+        let running = engine.start(profile);
+        let mut browser = Browser { engine, running };
+        browser.screen(360, 740);
+        browser
+    }
+
+    /// Which engine this is.
+    pub fn engine(&self) -> Engine {
+        self.engine
+    }
+
+    /// Opens an address.
+    pub fn goto(&mut self, url: &str) {
+        self.must(Command::Goto(url));
+    }
+
+    /// Loads the page again, as a person would, and waits until the old one is gone. The
+    /// drivers' own reload will not do: Firefox's goes past the service worker.
+    pub fn reload(&mut self) {
+        // A mark on the document, not a variable: Firefox's driver runs scripts beside the page.
+        self.run(
+            "document.documentElement.dataset.old = ''; location.reload();",
+            json!([]),
+        );
+        self.wait_until(
+            "the old page is gone",
+            "!('old' in document.documentElement.dataset)",
+        );
+    }
+
+    /// Runs the body of a function in the page, with `arguments`, and gives what it returns.
+    pub fn run(&mut self, script: &str, arguments: Value) -> Value {
+        self.must(Command::Run { script, arguments })
+    }
+
+    /// The value of an expression; a promise is waited for.
+    pub fn value(&mut self, expression: &str) -> Value {
+        self.run(&format!("return ({expression});"), json!([]))
+    }
+
+    /// Waits until an expression is true.
+    pub fn wait_until(&mut self, what: &str, expression: &str) {
+        let begun = Instant::now();
+        let script = format!("return Boolean({expression});");
+        loop {
+            // While a page gives way to the next one, a question may find neither.
+            let answer = self.try_to(Command::Run {
+                script: &script,
+                arguments: json!([]),
+            });
+            if matches!(answer, Ok(Value::Bool(true))) {
+                return;
+            }
+            if begun.elapsed() > PATIENCE {
+                let page = self.try_to(Command::Run {
+                    script: "return location.href + '\\n' + document.body.innerText;",
+                    arguments: json!([]),
+                });
+                panic!("waited in vain until {what}; last answer {answer:?}; the page: {page:?}");
+            }
+            std::thread::sleep(Duration::from_millis(20));
+        }
+    }
+
+    /// The first element that a CSS selector finds; waits for it.
+    pub fn find(&mut self, css: &str) -> Element {
+        self.wait_until(
+            &format!("there is a {css}"),
+            &format!("document.querySelector({}) !== null", json!(css)),
+        );
+        Element(self.run("return document.querySelector(arguments[0]);", json!([css])))
+    }
+
+    /// The one element that can be operated and is called so; waits for it.
+    pub fn find_named(&mut self, name: &str) -> Element {
+        let begun = Instant::now();
+        loop {
+            let mut found = self.named(name);
+            match found.len() {
+                1 => return found.remove(0),
+                0 if begun.elapsed() < PATIENCE => std::thread::sleep(Duration::from_millis(20)),
+                0 => panic!(
+                    "nothing on the page is called {name:?}: {}",
+                    self.value("document.body.innerText")
+                ),
+                many => panic!("{many} things on the page are called {name:?}"),
+            }
+        }
+    }
+
+    /// Everything visible that can be operated and is called so, now.
+    pub fn named(&mut self, name: &str) -> Vec<Element> {
+        match self.run(BY_NAME, json!([name])) {
+            Value::Array(found) => found.into_iter().map(Element).collect(),
+            other => panic!("a list of elements was expected, not {other}"),
+        }
+    }
+
+    /// The visible text of the first element that a CSS selector finds.
+    pub fn text(&mut self, css: &str) -> String {
+        let Element(element) = self.find(css);
+        let text = self.run("return arguments[0].innerText;", json!([element]));
+        text.as_str().unwrap_or_default().to_owned()
+    }
+
+    /// Puts a finger on the middle of an element and lifts it. Fails if something lies over it.
+    pub fn tap(&mut self, element: &Element) {
+        let Element(reference) = element;
+        if let Some(over) = self.over(element) {
+            panic!("what should be tapped {over}");
+        }
+        let kind = self.engine.finger();
+        let actions = json!([{ "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": [
+            { "type": "pointerMove", "duration": 0, "x": 0, "y": 0, "origin": reference },
+            { "type": "pointerDown", "button": 0 },
+            { "type": "pointerUp", "button": 0 },
+        ]}]);
+        self.must(Command::Act(actions));
+        self.must(Command::LetGo);
+    }
+
+    /// Brings an element into view and says what keeps a finger from its middle, if anything.
+    pub fn over(&mut self, element: &Element) -> Option<String> {
+        let Element(reference) = element;
+        self.run(UNCOVER, json!([reference]))
+            .as_str()
+            .map(str::to_owned)
+    }
+
+    /// Taps the one thing that is called so.
+    pub fn tap_named(&mut self, name: &str) {
+        let element = self.find_named(name);
+        self.tap(&element);
+    }
+
+    /// Types into a field, replacing what it holds.
+    pub fn write(&mut self, element: &Element, text: &str) {
+        let Element(reference) = element;
+        self.must(Command::Clear(id(reference)));
+        self.must(Command::Write {
+            element: id(reference),
+            text,
+        });
+    }
+
+    /// Sets the size of the page in CSS pixels. Firefox and WebKit have a least window size of
+    /// their own and may stay wider.
+    pub fn screen(&mut self, width: u32, height: u32) {
+        if self.engine == Engine::Chromium {
+            let lying = width > height;
+            self.cdp(
+                "Emulation.setDeviceMetricsOverride",
+                json!({
+                    "width": width, "height": height, "deviceScaleFactor": 2, "mobile": true,
+                    "screenOrientation": {
+                        "type": if lying { "landscapePrimary" } else { "portraitPrimary" },
+                        "angle": if lying { 90 } else { 0 },
+                    },
+                }),
+            );
+            self.cdp(
+                "Emulation.setTouchEmulationEnabled",
+                json!({ "enabled": true, "maxTouchPoints": 5 }),
+            );
+        } else {
+            self.must(Command::Window { width, height });
+        }
+    }
+
+    /// Writes a picture of the page to `shots/NAME.png`, which is not kept under version control.
+    pub fn picture(&mut self, name: &str) -> PathBuf {
+        let picture = self.must(Command::Picture);
+        let bytes = from_base64(picture.as_str().expect("a picture as text"));
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("shots");
+        std::fs::create_dir_all(&folder).expect("a folder for pictures");
+        let file = folder.join(format!("{name}.png"));
+        std::fs::write(&file, bytes).expect("room for a picture");
+        file
+    }
+
+    /// Speaks Chromium's own protocol.
+    pub fn cdp(&mut self, method: &str, parameters: Value) -> Value {
+        assert_eq!(
+            self.engine,
+            Engine::Chromium,
+            "only Chromium knows {method}"
+        );
+        self.must(Command::Cdp { method, parameters })
+    }
+
+    /// Makes the processor this many times slower (Chromium only).
+    pub fn slow_down(&mut self, times: f64) {
+        self.cdp("Emulation.setCPUThrottlingRate", json!({ "rate": times }));
+    }
+
+    /// Errors and warnings in the browser's log since the last call (Chromium only); a violation
+    /// of the page's policy is one of them.
+    pub fn complaints(&mut self) -> Vec<String> {
+        self.log("browser")
+            .into_iter()
+            .filter(|entry| matches!(entry["level"].as_str(), Some("SEVERE" | "WARNING")))
+            .map(|entry| entry["message"].as_str().unwrap_or_default().to_owned())
+            .collect()
+    }
+
+    /// The addresses that the page asked for since the last call (Chromium only), whoever
+    /// answered; the browser's own pages and what a page holds in itself are left out.
+    pub fn fetched(&mut self) -> Vec<String> {
+        self.log("performance")
+            .into_iter()
+            .filter_map(|entry| serde_json::from_str::<Value>(entry["message"].as_str()?).ok())
+            .filter(|entry| entry["message"]["method"] == "Network.requestWillBeSent")
+            .filter_map(|entry| {
+                Some(
+                    entry["message"]["params"]["request"]["url"]
+                        .as_str()?
+                        .to_owned(),
+                )
+            })
+            .filter(|url| {
+                !["chrome:", "about:", "data:", "blob:"]
+                    .iter()
+                    .any(|own| url.starts_with(own))
+            })
+            .collect()
+    }
+
+    fn log(&mut self, kind: &str) -> Vec<Value> {
+        match self.must(Command::Log(kind)) {
+            Value::Array(entries) => entries,
+            other => panic!("a log was expected, not {other}"),
+        }
+    }
+
+    /// Kills every process of the browser and of its driver with SIGKILL.
+    pub fn kill(&mut self) {
+        self.running.processes.kill();
+    }
+
+    fn must(&mut self, command: Command) -> Value {
+        let said = format!("{command:?}");
+        self.try_to(command).unwrap_or_else(|trouble| {
+            panic!("{} refused {said:.300}: {trouble}", self.engine.name())
+        })
+    }
+
+    fn try_to(&mut self, command: Command) -> Result<Value, String> {
+        self.running.wire.ask(&command)
+    }
+}
+
+fn id(reference: &Value) -> &str {
+    reference[ELEMENT]
+        .as_str()
+        .expect("a reference to an element")
+}
+
+/// RFC 4648 base64; the drivers send no line breaks.
+fn from_base64(text: &str) -> Vec<u8> {
+    let mut bytes = Vec::with_capacity(text.len() * 3 / 4);
+    let (mut held, mut bits) = (0_u32, 0);
+    for c in text.bytes() {
+        let six = match c {
+            b'A'..=b'Z' => c - b'A',
+            b'a'..=b'z' => c - b'a' + 26,
+            b'0'..=b'9' => c - b'0' + 52,
+            b'+' => 62,
+            b'/' => 63,
+            _ => continue,
+        };
+        held = held << 6 | u32::from(six);
+        bits += 6;
+        if bits >= 8 {
+            bits -= 8;
+            bytes.push((held >> bits & 0xff) as u8);
+        }
+    }
+    bytes
+}

@@ -1,0 +1,179 @@
+//! What a test plays on: the built page on a server in this process, and a browser with a
+//! profile of its own that outlives the browser.
+
+use std::path::PathBuf;
+use std::sync::atomic::{AtomicU32, Ordering};
+use std::sync::{Arc, Mutex};
+
+use crate::driver::{Browser, Engine};
+use crate::server::{Server, Site};
+use crate::{Ran, Skipped};
+
+/// The page is served from a folder below the host, as a school's web space would do it.
+const PREFIX: &str = "/school/duty/";
+
+/// A server, a browser, and the profile between one browser and the next.
+pub struct Stage {
+    engine: Engine,
+    profile: PathBuf,
+    browser: Option<Browser>,
+    server: Option<Server>,
+    port: u16,
+    instead: Vec<(String, Vec<u8>)>,
+    asked: Arc<Mutex<Vec<String>>>,
+}
+
+impl Stage {
+    /// Serves the build and starts a browser that has never seen it.
+    pub fn new(engine: Engine) -> Stage {
+        static COUNT: AtomicU32 = AtomicU32::new(0);
+        let number = COUNT.fetch_add(1, Ordering::SeqCst);
+        let profile =
+            std::env::temp_dir().join(format!("dutystand-{}-{number}", std::process::id()));
+        std::fs::create_dir_all(&profile).expect("a folder for the profile");
+        let mut stage = Stage {
+            engine,
+            profile,
+            browser: None,
+            server: None,
+            port: 0,
+            instead: Vec::new(),
+            asked: Arc::default(),
+        };
+        stage.network_on();
+        stage.start_browser();
+        stage
+    }
+
+    /// The browser; it must be running.
+    pub fn browser(&mut self) -> &mut Browser {
+        self.browser.as_mut().expect("the browser is running")
+    }
+
+    /// The address of the page, the same as long as the stage stands.
+    pub fn url(&self) -> String {
+        format!("http://127.0.0.1:{}{PREFIX}", self.port)
+    }
+
+    /// Opens the page and waits until it has started.
+    pub fn open(&mut self) {
+        let url = self.url();
+        self.browser().goto(&url);
+        self.started();
+    }
+
+    /// Loads the page again and waits until it has started.
+    pub fn reload(&mut self) {
+        self.browser().reload();
+        self.started();
+    }
+
+    /// Waits until the page has taken the place of the line that says it is starting.
+    pub fn started(&mut self) {
+        // A browser's own error page has a text as well; only the place and title are ours.
+        let here = self.url();
+        self.browser().wait_until(
+            "the page has started",
+            &format!(
+                "location.href.startsWith('{here}') && document.title.startsWith('Dutystand') \
+                 && document.readyState === 'complete' && document.querySelector('#starting') === null \
+                 && document.body.innerText.trim() !== ''"
+            ),
+        );
+    }
+
+    /// Waits until every answer comes from the phone itself.
+    pub fn ready_offline(&mut self) {
+        self.browser().wait_until(
+            "the service worker answers for the page",
+            "navigator.serviceWorker.controller !== null \
+             && navigator.serviceWorker.controller.state === 'activated'",
+        );
+    }
+
+    /// Takes the network away: connections are refused.
+    pub fn network_off(&mut self) {
+        self.server = None;
+    }
+
+    /// Brings the network back, at the same address.
+    pub fn network_on(&mut self) {
+        self.server = None;
+        let site = Site {
+            folder: build(),
+            prefix: PREFIX.into(),
+            instead: self.instead.clone(),
+        };
+        let asked = self.asked.clone();
+        let watch = move |path: &str| {
+            asked
+                .lock()
+                .expect("nobody panics here")
+                .push(path.to_owned())
+        };
+        let server = Server::start(site, self.port, watch).expect("a port on 127.0.0.1");
+        self.port = server.port;
+        self.server = Some(server);
+    }
+
+    /// From now on the server hands out these bytes under this name.
+    pub fn hand_out(&mut self, name: &str, bytes: &[u8]) {
+        self.instead.retain(|(other, _)| other != name);
+        self.instead.push((name.into(), bytes.into()));
+        self.network_on();
+    }
+
+    /// The paths that the server was asked for since the last call.
+    pub fn asked(&mut self) -> Vec<String> {
+        std::mem::take(&mut *self.asked.lock().expect("nobody panics here"))
+    }
+
+    /// Skips a test that starts a second browser on the profile where that finds nothing.
+    pub fn keeps(&self) -> Ran {
+        self.engine.keeps().map_err(Skipped)
+    }
+
+    /// Kills every process of the browser at once, as an empty battery would.
+    pub fn kill_browser(&mut self) {
+        self.browser().kill();
+        self.browser = None;
+    }
+
+    /// Starts the browser on the profile that the last one left.
+    pub fn start_browser(&mut self) {
+        self.browser = Some(Browser::start(self.engine, &self.profile));
+    }
+}
+
+impl Drop for Stage {
+    fn drop(&mut self) {
+        self.browser = None;
+        // A leftover in the temporary folder harms nobody.
+        let _ = std::fs::remove_dir_all(&self.profile);
+    }
+}
+
+/// The folder of the build that is to be tested.
+fn build() -> PathBuf {
+    let folder = std::env::var_os("BROWSER_DIST")
+        .map(PathBuf::from)
+        .expect("BROWSER_DIST names the build: cargo xtask dist --out FOLDER");
+    assert!(
+        folder.join("index.html").is_file(),
+        "there is no build in {}",
+        folder.display()
+    );
+    folder
+}
+
+/// A file of the build, found by how its name begins and ends.
+pub fn built(begins: &str, ends: &str) -> (String, Vec<u8>) {
+    let folder = build();
+    let name = std::fs::read_dir(&folder)
+        .expect("the build can be listed")
+        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .find(|name| name.starts_with(begins) && name.ends_with(ends))
+        .unwrap_or_else(|| panic!("the build holds no {begins}…{ends}"));
+    let bytes = std::fs::read(folder.join(&name)).expect("the build can be read");
+    (name, bytes)
+}
