@@ -54,13 +54,7 @@ impl Durable {
     /// Keeps these lines, all or none. Returns once they are on disk as far as the browser
     /// can tell.
     pub(super) async fn put(&self, lines: &[(String, u32, String)]) -> Result<(), StorageTrouble> {
-        self.write(|store| {
-            for (id, n, line) in lines {
-                store.put_with_key(&JsValue::from_str(line), &key(id, *n))?;
-            }
-            Ok(())
-        })
-        .await
+        self.write(|store| put_all(store, lines)).await
     }
 
     /// Every line of one match, ascending.
@@ -116,13 +110,17 @@ impl Durable {
         .await
     }
 
-    /// Removes single lines of a match.
-    pub(super) async fn remove(&self, id: &str, numbers: &[u32]) -> Result<(), StorageTrouble> {
+    /// Makes these the only lines of a match, all or none, so that nothing written before or
+    /// after it is mixed with them.
+    pub(super) async fn replace(
+        &self,
+        id: &str,
+        lines: &[(String, u32, String)],
+    ) -> Result<(), StorageTrouble> {
+        let range = range(id)?;
         self.write(|store| {
-            for n in numbers {
-                store.delete(&key(id, *n))?;
-            }
-            Ok(())
+            store.delete(&range)?;
+            put_all(store, lines)
         })
         .await
     }
@@ -345,6 +343,13 @@ fn sort(thrown: &JsValue) -> StorageTrouble {
         return StorageTrouble::Lost;
     }
     StorageTrouble::from_thrown(thrown)
+}
+
+fn put_all(store: &IdbObjectStore, lines: &[(String, u32, String)]) -> Result<(), JsValue> {
+    for (id, n, line) in lines {
+        store.put_with_key(&JsValue::from_str(line), &key(id, *n))?;
+    }
+    Ok(())
 }
 
 fn key(id: &str, n: u32) -> JsValue {

@@ -309,8 +309,8 @@ impl Journal {
         }
     }
 
-    /// Makes both copies hold exactly these lines: writes those that are missing or differ,
-    /// removes all others of this match. What must not be lost is exported before.
+    /// Makes both copies hold exactly these lines, and no other of this match. What must not be
+    /// lost is exported before. Only where the copies differ: the durable one is written anew.
     ///
     /// # Errors
     /// The first trouble met; the other copy is put right all the same.
@@ -404,39 +404,17 @@ impl Journal {
         id: &str,
         wanted: &BTreeMap<u32, &str>,
     ) -> Result<(), StorageTrouble> {
-        let found: BTreeMap<u32, String> = match self.inner.durable.lines(id).await {
-            Ok(found) => found.into_iter().collect(),
-            Err(trouble) => {
-                self.inner.not_durable.borrow_mut().extend(
-                    wanted
-                        .iter()
-                        .map(|(n, line)| ((id.to_owned(), *n), (*line).to_owned())),
-                );
-                return Err(trouble);
-            }
-        };
-        let missing: Vec<(String, u32, String)> = wanted
+        let lines: Vec<(String, u32, String)> = wanted
             .iter()
-            .filter(|(n, line)| found.get(n).map(String::as_str) != Some(line))
             .map(|(n, line)| (id.to_owned(), *n, (*line).to_owned()))
             .collect();
-        let strays: Vec<u32> = found
-            .into_keys()
-            .filter(|n| !wanted.contains_key(n))
-            .collect();
-        if !missing.is_empty() {
-            if let Err(trouble) = self.inner.durable.put(&missing).await {
-                self.inner
-                    .not_durable
-                    .borrow_mut()
-                    .extend(missing.into_iter().map(|(id, n, line)| ((id, n), line)));
-                return Err(trouble);
-            }
+        let outcome = self.inner.durable.replace(id, &lines).await;
+        if outcome.is_err() {
+            let lines = lines.into_iter().map(|(id, n, line)| ((id, n), line));
+            self.inner.not_durable.borrow_mut().extend(lines);
+            self.inner.behind.set(true);
         }
-        if !strays.is_empty() {
-            self.inner.durable.remove(id, &strays).await?;
-        }
-        Ok(())
+        outcome
     }
 
     /// Writes what local storage has not taken yet, in order, up to the first that it refuses:
@@ -485,9 +463,8 @@ impl Journal {
     /// The durable copy has taken these lines, or not.
     fn taken(&self, batch: &[(String, u32, String)], outcome: Result<(), StorageTrouble>) {
         self.mind_cleared_storage();
-        let worked = outcome.is_ok();
         let mut touched = BTreeSet::new();
-        if worked {
+        if outcome.is_ok() {
             let mut unsaved = self.inner.not_durable.borrow_mut();
             let mut on_disk = self.inner.on_disk.borrow_mut();
             for (id, n, line) in batch {
@@ -501,15 +478,12 @@ impl Journal {
                 on_disk.entry(id.clone()).or_default().add(*n);
                 touched.insert(id.as_str());
             }
+        } else {
+            self.inner.behind.set(true);
         }
         self.durable_went(outcome);
         for id in touched {
             self.tell_safe(id);
-        }
-        if !worked {
-            self.inner.behind.set(true);
-        } else if self.inner.behind.replace(false) {
-            self.catch_up_durable();
         }
     }
 
@@ -572,7 +546,11 @@ impl Journal {
             })
         });
         *self.inner.retry.borrow_mut() = later;
+        let works = outcome.is_ok();
         self.health_went(|health| health.durable = outcome);
+        if works && self.inner.behind.replace(false) {
+            self.catch_up_durable();
+        }
     }
 
     fn health_went(&self, change: impl FnOnce(&mut Health)) {
