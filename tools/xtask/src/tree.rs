@@ -1,6 +1,6 @@
 //! Where things lie on this machine.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use crate::compile::Build;
 
@@ -13,9 +13,13 @@ pub struct Tree {
 }
 
 impl Tree {
-    /// The tree that this program was compiled from.
+    /// The tree that this program belongs to.
     pub fn here() -> Tree {
-        let root = Path::new(env!("CARGO_MANIFEST_DIR"))
+        // Cargo says it when it runs a program; what was true when the program was compiled may
+        // not be, if two checkouts share one target folder.
+        let mine = std::env::var_os("CARGO_MANIFEST_DIR")
+            .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")), PathBuf::from);
+        let root = mine
             .ancestors()
             .nth(2)
             .expect("xtask lies two folders below the root")
