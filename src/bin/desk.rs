@@ -1,1 +1,79 @@
-fn main(){}
+//! The core on a coordinator's command line.
+//!
+//! Exit status: 0 fine, 1 findings, 2 could not read.
+
+use std::process::ExitCode;
+
+use dutystand::record::{self, Reading};
+use dutystand::sheet;
+
+const USAGE: &str = "\
+desk replay FILE…      the state after each match record, one JSON object a line
+";
+
+fn main() -> ExitCode {
+    let mut args = std::env::args().skip(1);
+    let command = args.next();
+    let rest: Vec<String> = args.collect();
+    match command.as_deref() {
+        Some("replay") => over_files(&rest, replay),
+        Some("--help" | "-h") => {
+            print!("{USAGE}");
+            ExitCode::SUCCESS
+        }
+        Some(other) => wrong(&format!("There is no command `{other}`.")),
+        None => wrong("Say what to do."),
+    }
+}
+
+fn wrong(say: &str) -> ExitCode {
+    eprint!("{say}\n{USAGE}");
+    ExitCode::from(2)
+}
+
+/// What became of one file; the worst over all files is the exit status.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Verdict {
+    Fine = 0,
+    Findings = 1,
+    Unreadable = 2,
+}
+
+fn over_files(files: &[String], each: fn(&str, &Reading) -> Verdict) -> ExitCode {
+    if files.is_empty() {
+        return wrong("Name at least one file.");
+    }
+    let worst = files
+        .iter()
+        .map(|name| match std::fs::read_to_string(name) {
+            Ok(text) => {
+                let reading = record::read(&text);
+                for problem in reading.problems.iter().filter(|p| p.fatal) {
+                    eprintln!("{name}: {}", problem.say);
+                }
+                if reading.is_nothing() {
+                    Verdict::Unreadable
+                } else {
+                    each(name, &reading)
+                }
+            }
+            Err(e) => {
+                eprintln!("{name}: {e}. Check the name and try again.");
+                Verdict::Unreadable
+            }
+        })
+        .max()
+        .unwrap_or(Verdict::Fine);
+    ExitCode::from(worst as u8)
+}
+
+fn replay(_name: &str, reading: &Reading) -> Verdict {
+    let fold = sheet::fold_print(reading);
+    println!("{fold}");
+    let none = |key: &str| fold.get(key).is_none_or(|v| v.as_array().is_none_or(Vec::is_empty));
+    if none("refused") && none("problems") {
+        Verdict::Fine
+    } else {
+        Verdict::Findings
+    }
+}

@@ -33,6 +33,8 @@ impl Entry {
 pub enum Kind {
     /// The match is opened; always entry 1.
     Match(Box<Heading>),
+    /// Parts of the heading that were left for later, or were wrong.
+    Heading(Box<Amendment>),
     /// A team's list.
     TeamList(TeamList),
     /// A check before the match was done, or failed.
@@ -210,6 +212,25 @@ pub struct Heading {
     pub names: ByTeam<String>,
     /// What it is played by.
     pub rules: Rules,
+}
+
+/// Parts of the heading, given later; what is left out stays as it is.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Amendment {
+    /// Competition.
+    pub competition: Option<String>,
+    /// Division.
+    pub division: Option<String>,
+    /// Hall.
+    pub venue: Option<String>,
+    /// Court in the hall.
+    pub court: Option<String>,
+    /// Number of the match.
+    pub match_no: Option<String>,
+    /// Scheduled start.
+    pub scheduled: Option<String>,
+    /// Names of the teams.
+    pub names: ByTeam<Option<String>>,
 }
 
 /// A team's list.

@@ -130,14 +130,25 @@ impl Replay {
     /// The entry that a single step back would take back: the last that counts and is no strike.
     #[must_use]
     pub fn last_standing(&self) -> Option<&Entry> {
-        self.outcomes()
-            .filter(|(e, o)| {
+        self.entries
+            .iter()
+            .zip(&self.outcomes)
+            .rev()
+            .find(|(e, o)| {
                 e.n > 1
                     && !matches!(e.kind, Kind::Strike { .. })
                     && matches!(o, Outcome::Taken | Outcome::Insisted(_))
             })
-            .last()
             .map(|(e, _)| e)
+    }
+
+    /// The last rally that counts.
+    #[must_use]
+    pub fn last_rally(&self) -> Option<&Entry> {
+        let rally = |o: &Outcome, e: &Entry| {
+            matches!(o, Outcome::Taken | Outcome::Insisted(_)) && matches!(e.kind, Kind::Rally { .. })
+        };
+        self.entries.iter().zip(&self.outcomes).rev().find(|(e, o)| rally(o, e)).map(|(e, _)| e)
     }
 
     /// Goes through the log once more and shows every entry that was not taken back, with the state

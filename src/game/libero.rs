@@ -120,7 +120,7 @@ pub(super) fn make(state: &mut State, team: Team, change: Change) {
     let completed = play.completed;
     let side = &mut play.sides[team];
     if let Some(slot) = side.slots.iter_mut().find(|s| s.on_court() == change.out) {
-        if comes {
+        if comes && slot.player != change.into {
             slot.libero = Some(change.into);
         } else {
             slot.libero = None;

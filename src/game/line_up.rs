@@ -3,12 +3,12 @@
 use super::set::SetPlay;
 use super::state::{Stage, State};
 use super::Refusal;
-use crate::rules::{Shirt, Team};
+use crate::rules::{ByTeam, Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<(), Refusal> {
     let Some(coming) = state.coming() else {
-        // Handed in already, and a change now would need a substitution (7.3.4).
-        return Err(Refusal::SetRunning);
+        // It was handed in; a change now is a substitution.
+        return Err(Refusal::LineUpGiven { team });
     };
     check_numbers(state, positions)?;
     if state.rules.line_ups && state.teams[team].list.is_none() {
@@ -20,16 +20,24 @@ pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<()
     if coming.line_ups[team].is_some() {
         return Err(Refusal::LineUpGiven { team });
     }
-    if let Some(&number) = positions.iter().find(|&&s| state.teams[team].is_libero(s)) {
-        return Err(Refusal::LiberoInLineUp { number });
+    positions.iter().try_for_each(|&number| may_start(state, team, number))
+}
+
+/// Whether one player may stand in the line-up of the set to come.
+///
+/// # Errors
+/// Why not.
+pub fn may_start(state: &State, team: Team, number: Shirt) -> Result<(), Refusal> {
+    let known = &state.teams[team];
+    if !known.lists(number) {
+        Err(Refusal::NotListed { team, number })
+    } else if known.is_libero(number) {
+        Err(Refusal::LiberoInLineUp { number })
+    } else if let Some(why) = known.barred(number, state.next_number()) {
+        Err(Refusal::PlayerBarred { number, why })
+    } else {
+        Ok(())
     }
-    let set = state.next_number();
-    for &number in positions {
-        if let Some(why) = state.teams[team].barred(number, set) {
-            return Err(Refusal::PlayerBarred { number, why });
-        }
-    }
-    Ok(())
 }
 
 /// Six different numbers, or as many as the competition plays with (7.3.1).
@@ -56,14 +64,17 @@ pub(super) fn hand_in(state: &mut State, team: Team, positions: &[Shirt]) {
     make_ready(state);
 }
 
-/// Puts the players of both line-ups on court once both are in.
+/// Puts the players of both line-ups on court once both are in, where line-ups are kept.
 pub(super) fn make_ready(state: &mut State) {
+    if !state.rules.line_ups {
+        return;
+    }
     let number = state.next_number();
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
     if let Stage::Coming(coming) = &mut state.stage {
         if let (Some(a), Some(b)) = (&coming.line_ups.a, &coming.line_ups.b) {
-            let line_ups = crate::rules::ByTeam {
+            let line_ups = ByTeam {
                 a: a.clone(),
                 b: b.clone(),
             };
@@ -100,8 +111,7 @@ pub(super) fn begin(state: &mut State, entry: u32) {
     if let Stage::Coming(coming) = &mut state.stage {
         let coming = std::mem::take(coming);
         let mut play = coming.ready.unwrap_or_else(|| {
-            let line_ups = coming.line_ups.map(|_, l| l.clone().unwrap_or_default());
-            Box::new(SetPlay::start(number, opener, left, &line_ups))
+            Box::new(SetPlay::start(number, opener, left, &ByTeam::default()))
         });
         play.open_with_penalties(&coming.penalties);
         super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);

@@ -32,6 +32,7 @@ pub use ask::{Ask, Question};
 pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Replay};
 pub use legal::legal;
+pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use reducer::{apply, may};
 pub use refusal::Refusal;

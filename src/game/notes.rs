@@ -17,12 +17,14 @@ pub(super) fn timer(state: &mut State, entry: &Entry, timer: &Timer) {
     state
         .timers
         .retain(|t| t.timer.what != timer.what || t.timer.team != timer.team);
-    if timer.action == TimerAction::Start {
-        state.timers.push(RunningTimer {
+    match timer.action {
+        TimerAction::Start => state.timers.push(RunningTimer {
             entry: entry.n,
             since: entry.at,
             timer: timer.clone(),
-        });
+        }),
+        TimerAction::Stop if timer.what == "warm_up" => state.warmed_up.push(timer.team),
+        TimerAction::Stop => {}
     }
 }
 

@@ -3,7 +3,7 @@
 use super::entry::Check;
 use super::libero;
 use super::state::{Phase, Stage, State};
-use crate::rules::{Shirt, Team};
+use crate::rules::{Shirt, Step, Team};
 
 /// Something that is due, or worth knowing now.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -115,7 +115,9 @@ fn questions(state: &State) -> impl Iterator<Item = Notice> + '_ {
 fn before_set(state: &State) -> Vec<Notice> {
     let mut due = Vec::new();
     if state.phase() == Phase::Preparation {
-        let failed = state.checks().iter().filter(|c| !c.ok);
+        // Where nobody can be hurt a failed check is no reason not to start.
+        let safety = |c: &&Check| Step::from_code(&c.item).is_none_or(Step::is_safety);
+        let failed = state.checks().iter().filter(|c| !c.ok).filter(safety);
         due.extend(failed.map(|Check { item, .. }| Notice::DoNotStart { item: item.clone() }));
     }
     if !state.rules.line_ups {

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::entry::{Heading, TeamList};
+use super::entry::{Amendment, Heading, TeamList};
 use super::state::{Phase, State};
 use super::Refusal;
 use crate::rules::Shirt;
@@ -17,6 +17,30 @@ pub(super) fn check_match(state: &State, heading: &Heading) -> Result<(), Refusa
 pub(super) fn open(state: &mut State, heading: &Heading) {
     state.rules = heading.rules;
     state.heading = Some(Arc::new(heading.clone()));
+}
+
+/// The heading with what was left for later.
+pub(super) fn amend(state: &mut State, given: &Amendment) {
+    let Some(heading) = &mut state.heading else { return };
+    let heading = Arc::make_mut(heading);
+    let fields = [
+        (&mut heading.competition, &given.competition),
+        (&mut heading.division, &given.division),
+        (&mut heading.venue, &given.venue),
+        (&mut heading.court, &given.court),
+        (&mut heading.match_no, &given.match_no),
+        (&mut heading.scheduled, &given.scheduled),
+    ];
+    for (field, given) in fields {
+        if given.is_some() {
+            field.clone_from(given);
+        }
+    }
+    for (team, name) in given.names.iter() {
+        if let Some(name) = name {
+            heading.names[team].clone_from(name);
+        }
+    }
 }
 
 pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> {

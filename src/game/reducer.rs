@@ -58,7 +58,11 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     }
     // What may be written down at any time, also on a finished sheet.
     match &entry.kind {
-        Kind::Check(_) | Kind::Timer(_) | Kind::Remark { .. } | Kind::Sign { .. } => return Ok(()),
+        Kind::Heading(_)
+        | Kind::Check(_)
+        | Kind::Timer(_)
+        | Kind::Remark { .. }
+        | Kind::Sign { .. } => return Ok(()),
         Kind::Explain { entry, cause, .. } => return rally::check_explain(state, *entry, *cause),
         Kind::Strike { entry: target, .. } => return check_strike(entry.n, *target),
         Kind::Answer { entry, choice } => return ask::check(state, *entry, choice),
@@ -110,6 +114,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::ChangeCourts => courts::check(state),
         Kind::Resume { .. } => Err(Refusal::NotSuspended),
         Kind::Match(_)
+        | Kind::Heading(_)
         | Kind::Check(_)
         | Kind::Timer(_)
         | Kind::Remark { .. }
@@ -137,6 +142,7 @@ fn carry_out(state: &mut State, entry: &Entry) {
     let n = entry.n;
     match &entry.kind {
         Kind::Match(heading) => opening::open(state, heading),
+        Kind::Heading(given) => opening::amend(state, given),
         Kind::TeamList(list) => opening::take_list(state, list),
         Kind::Check(check) => notes::check(state, check),
         Kind::Toss(toss) => toss::take(state, *toss),

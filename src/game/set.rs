@@ -67,6 +67,12 @@ impl Side {
         }
     }
 
+    /// The line-up that the side started the set with, place 1 first.
+    #[must_use]
+    pub fn line_up(&self) -> Vec<Shirt> {
+        self.entered[..self.slots.len().min(self.entered.len())].iter().map(|e| e.0).collect()
+    }
+
     /// Who stands on court, place 1 first.
     pub fn on_court(&self) -> impl Iterator<Item = Shirt> + '_ {
         self.slots.iter().map(Slot::on_court)
@@ -129,45 +135,50 @@ impl Side {
     /// Puts the side into the given order; each shirt keeps the place it holds, a shirt that holds
     /// none takes over a place that would be left without one.
     pub(super) fn put_right(&mut self, positions: &[Shirt], is_libero: impl Fn(Shirt) -> bool) {
-        let mut free: Vec<Slot> = self.slots.clone();
+        let mut left: Vec<Slot> = std::mem::take(&mut self.slots);
         let mut take =
-            |test: &dyn Fn(&Slot) -> bool| free.iter().position(test).map(|i| free.remove(i));
+            |test: &dyn Fn(&Slot) -> bool| left.iter().position(test).map(|i| left.remove(i));
         let mut placed: Vec<Option<Slot>> = positions
             .iter()
             .map(|&shirt| {
-                take(&|s: &Slot| s.libero == Some(shirt))
-                    .or_else(|| take(&|s: &Slot| s.player == shirt))
-                    .map(|mut s| {
-                        s.libero = s.libero.filter(|&l| l == shirt);
-                        s
-                    })
+                take(&|s| s.libero == Some(shirt)).or_else(|| take(&|s| s.player == shirt))
             })
             .collect();
         // A shirt that is nowhere: its own starting place first, then whatever is left.
-        for (slot, &shirt) in placed.iter_mut().zip(positions) {
-            if slot.is_none() {
-                *slot =
-                    take(&|s: &Slot| s.starter == shirt).map(|s| fill(s, shirt, is_libero(shirt)));
+        for own_place in [true, false] {
+            for (slot, &shirt) in placed.iter_mut().zip(positions) {
+                if slot.is_none() {
+                    *slot = take(&|s| !own_place || s.starter == shirt);
+                }
             }
         }
-        for (slot, &shirt) in placed.iter_mut().zip(positions) {
-            if slot.is_none() {
-                *slot = take(&|_| true).map(|s| fill(s, shirt, is_libero(shirt)));
-            }
-        }
-        self.slots = placed.into_iter().flatten().collect();
+        // Who held a place that somebody else takes over.
+        let displaced: Vec<(Shirt, Shirt)> = placed
+            .iter()
+            .zip(positions)
+            .filter_map(|(slot, &shirt)| slot.map(|s| (shirt, s.player)))
+            .collect();
+        let instead_of = |player: Shirt| {
+            displaced.iter().find(|(shirt, _)| *shirt == player).map_or(player, |(_, held)| *held)
+        };
+        self.slots = placed
+            .into_iter()
+            .zip(positions)
+            .filter_map(|(slot, &shirt)| {
+                let mut slot = slot?;
+                if slot.libero == Some(shirt) || (is_libero(shirt) && slot.player != shirt) {
+                    // The player on the bench for the libero may stand in another place now; then
+                    // the holder of that place has gone to the bench for him or her.
+                    slot.libero = Some(shirt);
+                    slot.player = instead_of(slot.player);
+                } else {
+                    slot.libero = None;
+                    slot.player = shirt;
+                }
+                Some(slot)
+            })
+            .collect();
     }
-}
-
-/// A place taken over by a shirt: a libero stands in, anybody else holds it.
-fn fill(mut slot: Slot, shirt: Shirt, libero: bool) -> Slot {
-    if libero {
-        slot.libero = Some(shirt);
-    } else {
-        slot.player = shirt;
-        slot.libero = None;
-    }
-    slot
 }
 
 /// What a point was given for.

@@ -22,6 +22,7 @@ pub struct State {
     pub(super) signatures: Arc<Vec<Signature>>,
     pub(super) timers: Vec<RunningTimer>,
     pub(super) questions: Vec<Question>,
+    pub(super) warmed_up: Vec<Option<Team>>,
     /// Milliseconds of all interruptions that are over (17.3: their sum counts).
     pub(super) interrupted: i64,
     /// Penalties for the coming set, kept while a finished one is on court again.
@@ -315,6 +316,7 @@ impl State {
             signatures: Arc::default(),
             timers: Vec::new(),
             questions: Vec::new(),
+            warmed_up: Vec::new(),
             interrupted: 0,
             carried: ByTeam::default(),
         }
@@ -503,6 +505,20 @@ impl State {
     #[must_use]
     pub fn line_up_given(&self, team: Team) -> Option<&[Shirt]> {
         self.coming()?.line_ups[team].as_deref()
+    }
+
+    /// The line-up that a team started the last set with.
+    #[must_use]
+    pub fn last_line_up(&self, team: Team) -> Option<Vec<Shirt>> {
+        let side = &self.sets.iter().rev().find_map(|s| s.play.as_ref())?.sides[team];
+        let line_up = side.line_up();
+        (!line_up.is_empty()).then_some(line_up)
+    }
+
+    /// Whether a warm-up count-down was stopped: a team's, or the shared one.
+    #[must_use]
+    pub fn warmed_up(&self, team: Option<Team>) -> bool {
+        self.warmed_up.contains(&team)
     }
 
     /// Who is on the left, once a set has begun.

@@ -79,16 +79,8 @@ pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
             let number = play.number;
             let line_ups =
                 ByTeam::new(|team| {
-                    let starters: Vec<Shirt> = play.sides[team].entered.iter().map(|e| e.1).fold(
-                        Vec::new(),
-                        |mut seen, s| {
-                            if !seen.contains(&s) {
-                                seen.push(s);
-                            }
-                            seen
-                        },
-                    );
-                    // Whoever was sent off is missing: that team hands in a new line-up.
+                    let starters = play.sides[team].line_up();
+                // Whoever was sent off is missing: that team hands in a new line-up.
                     let all_there = starters
                         .iter()
                         .all(|&s| state.teams[team].barred(s, number).is_none());

@@ -1,6 +1,8 @@
 //! One entry as a line in storage, chained to the one before it by a check, and what to do when two
 //! stores hold different lengths of the same log.
 
+use std::collections::BTreeMap;
+
 use sha2::{Digest, Sha256};
 
 use super::file;
@@ -127,11 +129,9 @@ pub fn recover(id: &str, first: &[(u32, String)], second: &[(u32, String)]) -> R
     let mut writer = LineWriter::new(id);
     let right: Vec<(u32, String)> = best.entries.iter().map(|e| (e.n, writer.line(e))).collect();
     let lacking = |have: &[(u32, String)]| {
-        right
-            .iter()
-            .filter(|line| !have.contains(line))
-            .cloned()
-            .collect::<Vec<_>>()
+        let have: BTreeMap<u32, &str> = have.iter().map(|(n, l)| (*n, l.as_str())).collect();
+        let lacks = |(n, line): &&(u32, String)| have.get(n) != Some(&line.as_str());
+        right.iter().filter(lacks).cloned().collect::<Vec<_>>()
     };
     Recovered {
         repair_first: lacking(first),

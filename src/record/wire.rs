@@ -55,6 +55,22 @@ enum WKind {
         teams: Pair<WName>,
         rules: Map<String, Value>,
     },
+    Heading {
+        #[serde(skip_serializing_if = "Option::is_none")]
+        competition: Option<String>,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        division: Option<String>,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        venue: Option<String>,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        court: Option<String>,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        match_no: Option<String>,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        scheduled: Option<String>,
+        #[serde(default, skip_serializing_if = "WNames::is_empty")]
+        teams: WNames,
+    },
     TeamList {
         team: WTeam,
         players: Vec<WPlayer>,
@@ -190,6 +206,21 @@ enum WKind {
 struct WName {
     #[serde(default)]
     name: String,
+}
+
+/// Names given later, each team's for itself.
+#[derive(Default, Serialize, Deserialize)]
+struct WNames {
+    #[serde(rename = "A", skip_serializing_if = "Option::is_none")]
+    a: Option<WName>,
+    #[serde(rename = "B", skip_serializing_if = "Option::is_none")]
+    b: Option<WName>,
+}
+
+impl WNames {
+    fn is_empty(&self) -> bool {
+        self.a.is_none() && self.b.is_none()
+    }
 }
 
 #[derive(Serialize, Deserialize)]
@@ -382,6 +413,17 @@ fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
             },
             rules: read_rules(&rules)?,
         })),
+        WKind::Heading { competition, division, venue, court, match_no, scheduled, teams } => {
+            K::Heading(Box::new(mem::Amendment {
+                competition,
+                division,
+                venue,
+                court,
+                match_no,
+                scheduled,
+                names: ByTeam { a: teams.a.map(|n| n.name), b: teams.b.map(|n| n.name) },
+            }))
+        }
         WKind::TeamList {
             team,
             players,
@@ -569,6 +611,18 @@ fn write_kind(kind: &mem::Kind) -> WKind {
                 },
             },
             rules: write_rules(&h.rules),
+        },
+        K::Heading(given) => WKind::Heading {
+            competition: given.competition.clone(),
+            division: given.division.clone(),
+            venue: given.venue.clone(),
+            court: given.court.clone(),
+            match_no: given.match_no.clone(),
+            scheduled: given.scheduled.clone(),
+            teams: WNames {
+                a: given.names.a.clone().map(|name| WName { name }),
+                b: given.names.b.clone().map(|name| WName { name }),
+            },
         },
         K::TeamList(list) => WKind::TeamList {
             team: list.team.into(),

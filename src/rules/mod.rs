@@ -4,6 +4,7 @@
 
 mod cause;
 mod format;
+mod plan;
 mod preset;
 mod signal;
 mod team;
@@ -13,6 +14,7 @@ pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
     TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
+pub use plan::{plan, Moment, Step, Timing};
 pub use preset::Preset;
-pub use signal::{Hand, Signal};
+pub use signal::{Arm, Signal};
 pub use team::{ByTeam, Score, Shirt, Team};

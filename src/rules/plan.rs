@@ -36,6 +36,27 @@ pub enum Step {
 }
 
 impl Step {
+    /// All of them, in the order of the plan.
+    pub const ALL: [Step; 11] = [
+        Step::Kit,
+        Step::Floor,
+        Step::Net,
+        Step::Ball,
+        Step::FirstAid,
+        Step::Briefing,
+        Step::TeamLists,
+        Step::Toss,
+        Step::WarmUp,
+        Step::LineUps,
+        Step::LastCheck,
+    ];
+
+    /// The step of that name.
+    #[must_use]
+    pub fn from_code(code: &str) -> Option<Step> {
+        Step::ALL.into_iter().find(|s| s.code() == code)
+    }
+
     /// The name of the check in the log.
     #[must_use]
     pub const fn code(self) -> &'static str {
@@ -59,12 +80,7 @@ impl Step {
     pub const fn is_ticked(self) -> bool {
         matches!(
             self,
-            Step::Kit
-                | Step::Floor
-                | Step::Net
-                | Step::Ball
-                | Step::FirstAid
-                | Step::Briefing
+            Step::Kit | Step::Floor | Step::Net | Step::Ball | Step::FirstAid | Step::Briefing
         )
     }
 
@@ -171,6 +187,15 @@ mod tests {
             let plan = plan(&preset.rules());
             assert!(plan.windows(2).all(|p| p[0].before >= p[1].before));
             assert_eq!(plan.last().map(|m| m.step), Some(Step::LastCheck));
+        }
+    }
+
+    #[test]
+    fn every_step_is_planned_somewhere_and_found_by_its_name() {
+        let full = plan(&Preset::SchoolSenior.rules());
+        for step in Step::ALL {
+            assert_eq!(Step::from_code(step.code()), Some(step));
+            assert!(full.iter().any(|m| m.step == step), "{step:?}");
         }
     }
 

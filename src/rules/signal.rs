@@ -1,16 +1,18 @@
 //! The official hand signals that announce a decision.
 //!
-//! Numbers: FIVB Official Volleyball Rules 2025-2028, diagram 11. The wording of the poses is our own.
+//! Numbers: FIVB Official Volleyball Rules 2025-2028, diagram 11.
 
-/// Which arm makes the signal.
+use super::Team;
+
+/// Which arm makes a signal, as the first referee on the stand makes it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Hand {
-    /// The arm on the side of the team at fault or requesting (rule 30.1).
-    FaultSide,
+pub enum Arm {
+    /// The left arm.
+    Left,
+    /// The right arm.
+    Right,
     /// Both arms.
     Both,
-    /// The arm on the side where the ball landed.
-    LandingSide,
 }
 
 /// One official hand signal.
@@ -134,9 +136,11 @@ impl Signal {
         }
     }
 
-    /// Which arm makes it (rule 30.1: one-handed signals on the side of the team concerned).
+    /// Which arm makes it: one-handed signals come from the side of the team at fault or requesting
+    /// (rule 30.1), "ball in" shows the court where the ball fell, which is that of the team that
+    /// lost the rally, so the same side. `left` is the team on the first referee's left.
     #[must_use]
-    pub const fn hand(self) -> Hand {
+    pub fn arm(self, concerned: Team, left: Team) -> Arm {
         match self {
             Signal::ChangeOfCourts
             | Signal::Substitution
@@ -145,9 +149,9 @@ impl Signal {
             | Signal::ServiceDelay
             | Signal::BlockOrScreen
             | Signal::BallOut
-            | Signal::Replay => Hand::Both,
-            Signal::BallIn => Hand::LandingSide,
-            _ => Hand::FaultSide,
+            | Signal::Replay => Arm::Both,
+            _ if concerned == left => Arm::Left,
+            _ => Arm::Right,
         }
     }
 }

@@ -1,0 +1,90 @@
+//! What several tests share: the standard opening of a match, the expander of the worked cases and
+//! logs drawn at random.
+#![allow(dead_code)] // Each test file uses its part.
+
+pub mod case;
+pub mod random;
+
+use dutystand::game::entry::{Heading, Player, TeamList, Toss};
+use dutystand::game::{Entry, Kind, Replay};
+use dutystand::rules::{ByTeam, Preset, Rules, Shirt, Team};
+
+/// Numbers entries from 1 in their order.
+pub fn numbered(kinds: impl IntoIterator<Item = Kind>) -> Vec<Entry> {
+    (1..).zip(kinds).map(|(n, kind)| Entry::new(n, kind)).collect()
+}
+
+/// A match between the Otters and the Herons.
+pub fn heading(rules: Rules) -> Kind {
+    Kind::Match(Box::new(Heading {
+        competition: None,
+        division: None,
+        venue: None,
+        court: None,
+        match_no: None,
+        scheduled: None,
+        names: ByTeam { a: "Otters".into(), b: "Herons".into() },
+        rules,
+    }))
+}
+
+/// Players 1 to `players`, captain 1, the given liberos.
+pub fn list(team: Team, players: u16, liberos: &[u16]) -> Kind {
+    let player = |n| Player {
+        number: Shirt(n),
+        name: None,
+        captain: n == 1,
+        libero: liberos.contains(&n),
+    };
+    Kind::TeamList(TeamList { team, players: (1..=players).map(player).collect(), staff: vec![] })
+}
+
+/// A line-up from place 1 on.
+pub fn line_up(team: Team, numbers: &[u16]) -> Kind {
+    Kind::LineUp { team, positions: numbers.iter().map(|&n| Shirt(n)).collect() }
+}
+
+/// Both line-ups 1 to as many as play, and the beginning of the set.
+pub fn set_begins(rules: &Rules) -> Vec<Kind> {
+    let numbers: Vec<u16> = (1..=u16::from(rules.players_on_court)).collect();
+    let mut kinds: Vec<Kind> = Team::BOTH.map(|team| line_up(team, &numbers)).into();
+    kinds.push(Kind::BeginSet);
+    kinds
+}
+
+/// The opening of a match up to its first service: A serves and stands left, players 1 to 12, and
+/// number 12 the libero where there is one.
+pub fn opening(rules: Rules) -> Vec<Kind> {
+    let liberos: &[u16] = if rules.liberos > 0 { &[12] } else { &[] };
+    let mut kinds = vec![heading(rules), list(Team::A, 12, liberos), list(Team::B, 12, liberos)];
+    kinds.push(Kind::Toss(Toss { first_service: Team::A, left: Team::A }));
+    kinds.extend(set_begins(&rules));
+    kinds
+}
+
+/// The rules of all presets.
+pub fn presets() -> [Rules; 4] {
+    Preset::ALL.map(Preset::rules)
+}
+
+/// Rallies, one for each letter, won by that team.
+pub fn run(letters: &str) -> Vec<Kind> {
+    letters
+        .chars()
+        .map(|c| Kind::Rally {
+            won_by: if c == 'A' { Team::A } else { Team::B },
+            cause: None,
+            by: None,
+        })
+        .collect()
+}
+
+/// The fold of an international match with these entries behind its opening.
+pub fn played(more: impl IntoIterator<Item = Kind>) -> Replay {
+    played_by(Preset::International.rules(), more)
+}
+
+/// The same by other rules.
+pub fn played_by(rules: Rules, more: impl IntoIterator<Item = Kind>) -> Replay {
+    Replay::of(numbered(opening(rules).into_iter().chain(more)))
+}
