@@ -1,0 +1,19 @@
+//! Screens and parts: taps become entries, the state becomes pictures. No rule is decided here.
+//!
+//! Whatever changes a match goes through [`session::Session`]; screens read the state from it and
+//! ask the core what is legal and what is due.
+
+pub mod before;
+pub mod part;
+pub mod play;
+pub mod session;
+pub mod sheet_view;
+pub mod shell;
+pub mod start;
+pub mod text;
+pub mod text_before;
+
+/// Puts the page together. Called once.
+pub fn start() {
+    leptos::mount::mount_to_body(shell::Page);
+}

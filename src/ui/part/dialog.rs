@@ -1,0 +1,97 @@
+//! Sheets of choices that come from the bottom, and the question before something cannot be undone.
+
+use leptos::ev::KeyboardEvent;
+use leptos::html;
+use leptos::prelude::*;
+
+use crate::ui::text;
+
+/// A sheet of choices from the bottom of the screen.
+#[component]
+pub fn Drawer(
+    /// Whether it shows.
+    open: RwSignal<bool>,
+    /// What it is about.
+    #[prop(into)]
+    title: Signal<String>,
+    /// What can be chosen.
+    children: ChildrenFn,
+) -> impl IntoView {
+    let children = StoredValue::new(children);
+    view! {
+        <Show when=move || open.get()>
+            <Shown open title>
+                {children.with_value(|children| children())}
+            </Shown>
+        </Show>
+    }
+}
+
+#[component]
+fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> impl IntoView {
+    let close = NodeRef::<html::Button>::new();
+    // Whoever uses keys or listens stands at the head of the sheet when it comes.
+    Effect::new(move |_| {
+        if let Some(button) = close.get() {
+            // Fails only for a button that is gone already.
+            let _ = button.focus();
+        }
+    });
+    let on_key = move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            open.set(false);
+        }
+    };
+    view! {
+        <div class="drawer-shade" aria-hidden="true" on:click=move |_| open.set(false)></div>
+        <div class="drawer" role="dialog" aria-modal="true" aria-labelledby="drawer-title" on:keydown=on_key>
+            <div class="drawer-head">
+                <h2 id="drawer-title">{title}</h2>
+                <button
+                    type="button"
+                    class="bar-button"
+                    aria-label=text::CLOSE
+                    node_ref=close
+                    on:click=move |_| open.set(false)
+                >
+                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
+                        <path d="M5 5 L19 19 M19 5 L5 19" />
+                    </svg>
+                </button>
+            </div>
+            <div class="drawer-body stack">{children()}</div>
+        </div>
+    }
+}
+
+/// A question with one way forward and one back.
+#[component]
+pub fn Confirm(
+    /// Whether it shows.
+    open: RwSignal<bool>,
+    /// What is asked.
+    #[prop(into)]
+    question: Signal<String>,
+    /// The way forward.
+    #[prop(into)]
+    yes: Signal<String>,
+    /// What happens then.
+    on_yes: Callback<()>,
+) -> impl IntoView {
+    let go = move |_| {
+        open.set(false);
+        on_yes.run(());
+    };
+    view! {
+        <Drawer open title=question>
+            <div class="row">
+                <button type="button" class="button primary" on:click=go>
+                    {yes}
+                </button>
+                <button type="button" class="button" on:click=move |_| open.set(false)>
+                    {text::LEAVE_IT}
+                </button>
+            </div>
+        </Drawer>
+    }
+}

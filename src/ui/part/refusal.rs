@@ -1,0 +1,88 @@
+//! What is wrong, by which rule, what would be legal, and the way past the advice.
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::dialog::Drawer;
+use crate::game::say;
+use crate::ui::session::{use_session, NotEntered, Refused};
+use crate::ui::text;
+
+/// Shows the session's refused entry. Mounted once, by the shell.
+#[component]
+pub fn RefusalSheet() -> impl IntoView {
+    let session = use_session();
+    let refused = session.refused();
+    let open = RwSignal::new(false);
+    // The sheet follows the refusal, and closing it ends the talk about it.
+    Effect::new(move |_| open.set(refused.read().is_some()));
+    Effect::new(move |_| {
+        if !open.get() {
+            refused.set(None);
+        }
+    });
+    view! {
+        <Drawer open title=text::REFUSED_TITLE>
+            {move || refused.get().map(|refused| view! { <Talk refused open /> })}
+        </Drawer>
+    }
+}
+
+#[component]
+fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let state = session.state_now();
+    let sentence = say(&refused.why, &state);
+    let rule = text::rule_of(&refused.why);
+    let possible = !refused.why.is_final();
+    let why = NodeRef::<html::Input>::new();
+    let missing = RwSignal::new(false);
+    let kind = StoredValue::new(refused.kind);
+    let insist = move || {
+        let reason = why.get().map(|input| input.value()).unwrap_or_default();
+        let reason = reason.trim();
+        if reason.is_empty() {
+            return missing.set(true);
+        }
+        match session.insist(kind.get_value(), reason) {
+            Ok(()) | Err(NotEntered::ReadOnly | NotEntered::Stale | NotEntered::NoMatch) => {
+                open.set(false);
+            }
+            Err(NotEntered::Refused(why)) => session.refused().set(Some(Refused {
+                kind: kind.get_value(),
+                why,
+            })),
+        }
+    };
+    view! {
+        <p class="sentence" id="refusal-sentence">
+            {sentence}
+        </p>
+        <p class="muted">{rule}</p>
+        <Show when=move || possible>
+            <form
+                class="stack"
+                on:submit=move |event| {
+                    event.prevent_default();
+                    insist();
+                }
+            >
+                <label class="field">
+                    <span>{text::INSIST_WHY}</span>
+                    <input type="text" id="insist-why" maxlength="200" node_ref=why />
+                </label>
+                <Show when=move || missing.get()>
+                    <p class="sentence bad" role="alert">
+                        {text::INSIST_NEEDS_WHY}
+                    </p>
+                </Show>
+                <button type="submit" class="button">
+                    {text::INSIST}
+                </button>
+            </form>
+        </Show>
+        <button type="button" class="button primary" on:click=move |_| open.set(false)>
+            {text::LEAVE_IT}
+        </button>
+    }
+}

@@ -1,0 +1,129 @@
+//! Takes a match in from a file. What cannot be read is said, what is here is never overwritten.
+
+use leptos::prelude::*;
+
+use super::library::Library;
+use crate::device;
+use crate::game::{Entry, Kind};
+use crate::record::{self, LineWriter, Reading};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The field, and what came of the last file.
+#[component]
+pub fn Import(library: Library) -> impl IntoView {
+    let session = use_session();
+    let said = RwSignal::new(Vec::<String>::new());
+    let take = move |event: leptos::ev::Event| {
+        let files = device::picked_files(&event);
+        let journal = session.journal();
+        leptos::task::spawn_local(async move {
+            let mut words = Vec::new();
+            for file in files {
+                let name = file.name();
+                match file.read_text(record::MOST_BYTES as u64).await {
+                    Err(trouble) => words.push(text::unreadable_file(&name, &trouble)),
+                    Ok(content) => {
+                        let reading = record::read(&content);
+                        words.extend(text::reading_problems(&name, &reading));
+                        if reading.is_nothing() {
+                            continue;
+                        }
+                        let taken = Taken::of(reading, library);
+                        words.push(text::imported(&name, taken.how));
+                        if let Some((id, lines)) = taken.lines {
+                            if journal.repair(&id, &lines).await.is_err() {
+                                words.push(text::import_not_saved(&name));
+                            }
+                        }
+                    }
+                }
+            }
+            said.set(words);
+            library.refresh();
+        });
+    };
+    view! {
+        <section class="stack">
+            <h2>{text::IMPORT}</h2>
+            <label class="button import">
+                <span>{text::IMPORT_CHOOSE}</span>
+                <input type="file" id="import" multiple accept=".json,application/json" on:change=take />
+            </label>
+            <div role="status" class="stack">
+                <For each=move || said.get() key=Clone::clone let:sentence>
+                    <p class="sentence">{sentence}</p>
+                </For>
+            </div>
+        </section>
+    }
+}
+
+/// What became of a file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum How {
+    /// It is on this phone now.
+    New,
+    /// The very same was here.
+    Here,
+    /// Another record of that match was here; both are now.
+    Beside,
+}
+
+struct Taken {
+    how: How,
+    /// What is to be written, and under which id.
+    lines: Option<(String, Vec<(u32, String)>)>,
+}
+
+impl Taken {
+    fn of(reading: Reading, library: Library) -> Taken {
+        let entries = whole(reading.log.entries);
+        if library.holds(&entries) {
+            return Taken {
+                how: How::Here,
+                lines: None,
+            };
+        }
+        let given = reading.log.id;
+        let (how, id) = if library.find(&given).is_some() {
+            (How::Beside, device::new_id())
+        } else if is_plain(&given) {
+            (How::New, given)
+        } else {
+            (How::New, device::new_id())
+        };
+        let mut writer = LineWriter::new(&id);
+        let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
+        Taken {
+            how,
+            lines: Some((id, lines)),
+        }
+    }
+}
+
+/// Whether an id can stand in an address as it is.
+fn is_plain(id: &str) -> bool {
+    (1..=64).contains(&id.len())
+        && id
+            .bytes()
+            .all(|b| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_'))
+}
+
+/// The same log without gaps: where an entry could not be read, a remark says so, and the numbers
+/// that others refer to stay.
+fn whole(entries: Vec<Entry>) -> Vec<Entry> {
+    let mut whole: Vec<Entry> = Vec::new();
+    let readable = entries
+        .into_iter()
+        // A number from nowhere must not be reached by counting.
+        .take_while(|entry| entry.n as usize <= record::MOST_ENTRIES);
+    for entry in readable {
+        for n in whole.len() as u32 + 1..entry.n {
+            let text = text::unreadable_entry(n);
+            whole.push(Entry::new(n, Kind::Remark { text, team: None }));
+        }
+        whole.push(entry);
+    }
+    whole
+}

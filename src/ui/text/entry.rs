@@ -1,0 +1,177 @@
+//! Entries in words, for the last line of the court and the list of all entries.
+
+use super::team_name;
+use crate::game::entry::{
+    Change, Court, Fault, Forced, Level, LiberoWhy, ReplayWhy, Scope, TimerAction, Who,
+};
+use crate::game::{Kind, Outcome, State};
+use crate::rules::{Score, Team};
+
+/// An entry in a few words; teams are named as in `state`.
+#[must_use]
+pub fn entry(kind: &Kind, state: &State) -> String {
+    let name = |team: Team| team_name(state, team);
+    match kind {
+        Kind::Match(_) => "Match opened".into(),
+        Kind::Heading(_) => "Heading corrected".into(),
+        Kind::TeamList(list) => format!(
+            "List of {}: {} players",
+            name(list.team),
+            list.players.len()
+        ),
+        Kind::Check(check) if check.ok => format!("Checked: {}", check.item.replace('_', " ")),
+        Kind::Check(check) => format!("Not in order: {}", check.item.replace('_', " ")),
+        Kind::Toss(toss) => format!(
+            "Toss: {} serve first, {} on the left",
+            name(toss.first_service),
+            name(toss.left)
+        ),
+        Kind::LineUp { team, positions } => {
+            let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
+            format!("Line-up of {}: {}", name(*team), numbers.join(" "))
+        }
+        Kind::BeginSet => "Set begun".into(),
+        Kind::Rally { won_by, cause, .. } => match cause {
+            Some(why) => format!("Point {}: {}", name(*won_by), super::cause(*why)),
+            None => format!("Point {}", name(*won_by)),
+        },
+        Kind::Explain { cause, .. } => format!("Reason: {}", super::cause(*cause)),
+        Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
+        Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
+        Kind::Substitution { team, changes, .. } => {
+            format!("Change {}: {}", name(*team), changes_in_words(changes))
+        }
+        Kind::LiberoReplacement { team, change } => {
+            format!("Libero {}: {}", name(*team), one_change(change))
+        }
+        Kind::NewLibero { team, number, .. } => format!("New libero {}: {number}", name(*team)),
+        Kind::ImproperRequest { team } => format!("Improper request {}", name(*team)),
+        Kind::Delay { team, .. } => format!("Delay {}", name(*team)),
+        Kind::Misconduct {
+            team,
+            who,
+            sanction,
+        } => format!("{} {}, {}", level(*sanction), name(*team), person(who)),
+        Kind::LateFault(fault) => format!("{} {}", late(fault.fault), name(fault.team)),
+        Kind::Recovery { team, number } => {
+            format!("Recovery time {}, number {number}", name(*team))
+        }
+        Kind::Incomplete { team, scope } => format!(
+            "{} incomplete for the {}",
+            name(*team),
+            match scope {
+                Scope::Set => "set",
+                Scope::Match => "match",
+            }
+        ),
+        Kind::Default { team } => format!("{} default", name(*team)),
+        Kind::ChangeCourts => "Courts changed".into(),
+        Kind::Suspend { why } if why.is_empty() => "Play interrupted".into(),
+        Kind::Suspend { why } => format!("Play interrupted: {why}"),
+        Kind::Resume { court: Court::Same } => "Play resumed".into(),
+        Kind::Resume {
+            court: Court::Other,
+        } => "Play resumed on another court".into(),
+        Kind::Timer(timer) => {
+            let what = timer.what.replace('_', "-");
+            match timer.action {
+                TimerAction::Start => format!("Count-down {what} started"),
+                TimerAction::Stop => format!("Count-down {what} ended"),
+            }
+        }
+        Kind::Remark { text, .. } => format!("Remark: {text}"),
+        Kind::Sign { role, .. } => format!("Signed: {role}"),
+        Kind::Strike { entry, .. } => format!("Entry {entry} taken back"),
+        Kind::Answer { choice, .. } => format!("Answer: {}", choice.replace('_', " ")),
+    }
+}
+
+/// What became of an entry, where that is not plain.
+#[must_use]
+pub fn outcome(outcome: &Outcome, state: &State) -> Option<String> {
+    match outcome {
+        Outcome::Taken => None,
+        Outcome::Insisted(advice) => Some(format!(
+            "Recorded against advice: {}",
+            crate::game::say(advice, state)
+        )),
+        Outcome::Refused(why) => Some(format!("Does not count: {}", crate::game::say(why, state))),
+        Outcome::Struck(by) => Some(format!("Taken back by entry {by}")),
+    }
+}
+
+fn changes_in_words(changes: &[Change]) -> String {
+    let words: Vec<String> = changes.iter().map(one_change).collect();
+    words.join(", ")
+}
+
+/// Who comes for whom.
+#[must_use]
+pub fn one_change(change: &Change) -> String {
+    format!("{} in for {}", change.into, change.out)
+}
+
+/// What stopped a rally.
+#[must_use]
+pub const fn replay_why(why: ReplayWhy) -> &'static str {
+    match why {
+        ReplayWhy::DoubleFault => "both teams at fault",
+        ReplayWhy::Interference => "something on court",
+        ReplayWhy::Injury => "somebody hurt",
+        ReplayWhy::Other => "another reason",
+    }
+}
+
+/// What forces a substitution.
+#[must_use]
+pub const fn forced(reason: Option<Forced>) -> &'static str {
+    match reason {
+        None => "Ordinary",
+        Some(Forced::Injury) => "Injury or illness",
+        Some(Forced::Expelled) => "Expelled",
+        Some(Forced::Disqualified) => "Disqualified",
+    }
+}
+
+/// The level of a sanction.
+#[must_use]
+pub const fn level(level: Level) -> &'static str {
+    match level {
+        Level::Warning => "Warning",
+        Level::Penalty => "Penalty",
+        Level::Expulsion => "Expulsion",
+        Level::Disqualification => "Disqualification",
+    }
+}
+
+/// Why a new libero is named.
+#[must_use]
+pub const fn libero_why(why: LiberoWhy) -> &'static str {
+    match why {
+        LiberoWhy::Unable => "cannot go on",
+        LiberoWhy::Declared => "declared by the coach",
+    }
+}
+
+fn person(who: &Who) -> String {
+    match who {
+        Who::Player(number) => format!("number {number}"),
+        Who::Staff(role) => role.clone(),
+    }
+}
+
+const fn late(fault: Fault) -> &'static str {
+    match fault {
+        Fault::Rotation => "Wrong server",
+        Fault::IllegalSubstitution => "Illegal substitution",
+        Fault::IllegalLibero => "Illegal libero replacement",
+        Fault::WrongLineUp => "Wrong line-up",
+        Fault::UnregisteredPlayer => "Player not on the list",
+    }
+}
+
+/// A score, A first.
+#[must_use]
+pub fn score(score: Score) -> String {
+    format!("{}:{}", score.a, score.b)
+}

@@ -1,0 +1,396 @@
+//! The words of the screens, in one place; a second language is a second folder like this one.
+
+mod entry;
+mod play;
+
+pub use entry::*;
+pub use play::*;
+
+use super::session::Saved;
+use super::shell::Theme;
+use super::start::How;
+use crate::device::{Health, LocalTime, Offline, ReadTrouble};
+use crate::game::{Phase, Refusal, State};
+use crate::record::Reading;
+use crate::rules::Team;
+
+/// The name of the program.
+pub const APP: &str = "Dutystand";
+/// The way back.
+pub const BACK: &str = "Back";
+/// Closes a sheet of choices.
+pub const CLOSE: &str = "Close";
+/// Leaves everything as it is.
+pub const LEAVE_IT: &str = "Leave it";
+/// A sentence has been read.
+pub const UNDERSTOOD: &str = "Understood";
+/// While a match is read.
+pub const OPENING: &str = "Opening the match …";
+/// A match that is not in storage.
+pub const NOT_HERE: &str = "This match is not on this phone";
+/// What may have happened to it.
+pub const NOT_HERE_MORE: &str = "It may have been deleted here, or recorded on another phone. \
+    If you have its file, open it from the start screen.";
+/// To the start screen.
+pub const TO_START: &str = "To the start screen";
+/// Title of a screen.
+pub const NEW_MATCH: &str = "New match";
+/// What it is for.
+pub const NEW_MATCH_MORE: &str = "Lists, toss, line-ups and sheet";
+/// The quick way.
+pub const QUICK_TALLY: &str = "Quick tally";
+/// What it is for.
+pub const QUICK_TALLY_MORE: &str = "Count points at once";
+/// Goes on with the running match.
+pub const CONTINUE: &str = "Continue";
+/// Heading.
+pub const SHEETS: &str = "Sheets on this phone";
+/// While they are read.
+pub const READING: &str = "Reading …";
+/// There are none.
+pub const NO_SHEETS: &str = "None yet. Every match you record stays here until you delete it.";
+/// Opens one.
+pub const OPEN: &str = "Open";
+/// Makes a file of one.
+pub const EXPORT: &str = "Export";
+/// Removes one.
+pub const DELETE: &str = "Delete";
+/// Heading.
+pub const IMPORT: &str = "Open a match file";
+/// The field.
+pub const IMPORT_CHOOSE: &str = "Choose a file";
+/// Heading.
+pub const SETTINGS: &str = "This phone";
+/// Legend.
+pub const THEME: &str = "Light or dark";
+/// Title of a screen.
+pub const ABOUT: &str = "What this app does not replace";
+/// Title of a screen.
+pub const BEFORE: &str = "Before the match";
+/// Title of a screen.
+pub const LOG: &str = "Every entry";
+/// Title of a screen.
+pub const SHEET: &str = "Sheet";
+/// A newer version waits.
+pub const NEW_VERSION: &str = "A newer version of Dutystand is on this phone.";
+/// Takes it.
+pub const NEW_VERSION_TAKE: &str = "Use it now";
+/// Makes this tab the writer.
+pub const TAKE_OVER: &str = "Take over here";
+/// A refused entry.
+pub const REFUSED_TITLE: &str = "Not by the rules";
+/// The way past the advice.
+pub const INSIST: &str = "Record it anyway";
+/// Its reason.
+pub const INSIST_WHY: &str = "Your reason (it goes on the sheet)";
+/// The reason is missing.
+pub const INSIST_NEEDS_WHY: &str = "Write a short reason first. It goes on the sheet.";
+/// A count-down has ended.
+pub const TIME_OVER: &str = "time is over";
+
+/// What the app is for and what it is not.
+pub const ABOUT_PARTS: [(&str, &[&str]); 4] = [
+    (
+        "The rules that count",
+        &[
+            "Dutystand knows the Official Volleyball Rules and some common school limits. Your \
+             competition may have its own regulations. They count first, and this app does not \
+             replace them.",
+            "The app advises. The first referee decides.",
+        ],
+    ),
+    (
+        "When somebody is hurt",
+        &[
+            "Stop play at once and get the adult in charge. The app makes no diagnosis and knows no \
+             treatment.",
+            "After a blow to the head, or when in doubt: the player comes off and comes back only \
+             when a qualified person allows it under your local rules.",
+        ],
+    ),
+    (
+        "What stays on this phone",
+        &[
+            "Everything. Names are optional; shirt numbers are enough. Nothing leaves the phone \
+             unless you hand it over yourself.",
+            "If the browser clears its data, the records go too. Export what matters.",
+        ],
+    ),
+    (
+        "Without a network",
+        &[
+            "Once the app has been opened with a network, it works without one.",
+            "The screen stays on during a match where the phone allows it.",
+        ],
+    ),
+];
+
+/// The title of the window.
+#[must_use]
+pub fn page_title(heading: &str) -> String {
+    if heading == APP {
+        APP.into()
+    } else {
+        format!("{heading} – {APP}")
+    }
+}
+
+/// The name of a team, or "Team A".
+#[must_use]
+pub fn team_name(state: &State, team: Team) -> String {
+    match state.heading() {
+        Some(heading) if !heading.names[team].trim().is_empty() => heading.names[team].clone(),
+        _ => format!("Team {team}"),
+    }
+}
+
+/// Both teams.
+#[must_use]
+pub fn teams(state: &State) -> String {
+    if state.heading().is_none() {
+        return "Unreadable record".into();
+    }
+    format!(
+        "{} – {}",
+        team_name(state, Team::A),
+        team_name(state, Team::B)
+    )
+}
+
+/// A button about one match of a list.
+#[must_use]
+pub fn of_teams(what: &str, teams: &str) -> String {
+    format!("{what} {teams}")
+}
+
+/// Where a match stands, on one line.
+#[must_use]
+pub fn standing(state: &State) -> String {
+    let won = state.sets_won();
+    let score = state.score();
+    match state.phase() {
+        Phase::Preparation => "Not begun".into(),
+        Phase::Playing | Phase::Suspended => format!(
+            "{}:{}, set {} at {}:{}",
+            won.a,
+            won.b,
+            state.set_number(),
+            score.a,
+            score.b
+        ),
+        Phase::BetweenSets => format!("{}:{} after set {}", won.a, won.b, state.set_number()),
+        Phase::Finished => {
+            let sets: Vec<String> = state
+                .sets()
+                .map(|set| format!("{}:{}", set.score.a, set.score.b))
+                .collect();
+            format!("{}:{} ({})", won.a, won.b, sets.join(", "))
+        }
+    }
+}
+
+/// A date and a time.
+#[must_use]
+pub fn when(at: Option<i64>) -> String {
+    at.map_or_else(String::new, |at| {
+        let t = LocalTime::at(at);
+        format!(
+            "{}-{:02}-{:02}, {:02}:{:02}",
+            t.year, t.month, t.day, t.hour, t.minute
+        )
+    })
+}
+
+/// A time of the day.
+#[must_use]
+pub fn clock_time(at: Option<i64>) -> String {
+    at.map_or_else(String::new, |at| {
+        let t = LocalTime::at(at);
+        format!("{:02}:{:02}:{:02}", t.hour, t.minute, t.second)
+    })
+}
+
+/// Minutes and seconds.
+#[must_use]
+pub fn minutes(seconds: i64) -> String {
+    format!("{}:{:02}", seconds / 60, seconds % 60)
+}
+
+/// Before a match is deleted.
+#[must_use]
+pub fn delete_question(teams: &str) -> String {
+    format!("Delete {teams} from this phone for good?")
+}
+
+/// The name of an exported file: the teams, never a person.
+#[must_use]
+pub fn file_name(state: &State) -> String {
+    let plain = |team: Team| -> String {
+        let name = state.name(team).to_lowercase();
+        let plain: String = name
+            .chars()
+            .map(|c| if c.is_alphanumeric() { c } else { '-' })
+            .take(24)
+            .collect();
+        plain.trim_matches('-').to_owned()
+    };
+    format!("match-{}-{}.json", plain(Team::A), plain(Team::B))
+}
+
+/// How well the last entry is kept.
+#[must_use]
+pub const fn saved(saved: Saved) -> &'static str {
+    match saved {
+        Saved::Safe => "saved",
+        Saved::Saving => "saving",
+        Saved::OneCopy => "one copy",
+        Saved::MemoryOnly => "not saved",
+    }
+}
+
+/// What is wrong with the storage, and the way out.
+#[must_use]
+pub fn storage_trouble(health: &Health) -> Option<String> {
+    if health.memory_only() {
+        let trouble = health.local.as_ref().err()?;
+        return Some(format!(
+            "{trouble} You can go on: the match is kept while this page stays open. Export it before \
+             you close the page."
+        ));
+    }
+    match (&health.local, &health.durable) {
+        (Ok(()), Ok(())) => None,
+        (Err(trouble), _) | (_, Err(trouble)) => Some(format!(
+            "{trouble} One of the two copies on this phone cannot be written; the other is. Export \
+             the match when you can."
+        )),
+    }
+}
+
+/// Another tab writes.
+#[must_use]
+pub const fn read_only(robbed: bool) -> &'static str {
+    if robbed {
+        "Another tab has taken over this match. Here you can only look."
+    } else {
+        "This match is open in another tab. Here you can only look."
+    }
+}
+
+/// What was found damaged.
+#[must_use]
+pub fn damaged(problems: &[String]) -> String {
+    let list: Vec<String> = problems.iter().map(|p| problem(p)).collect();
+    format!(
+        "One of the two copies of this match was damaged: {} Everything that could be read is here. \
+         Check the last entries.",
+        list.join(" ")
+    )
+}
+
+/// One problem as a sentence.
+#[must_use]
+pub fn problem(problem: &str) -> String {
+    let mut chars = problem.chars();
+    let first = chars.next().map(|c| c.to_uppercase().to_string());
+    format!("{}{}.", first.unwrap_or_default(), chars.as_str())
+}
+
+/// Whether the program opens without a network.
+#[must_use]
+pub fn offline(offline: &Offline) -> String {
+    match offline {
+        Offline::ReadyOffline | Offline::NewVersionWaiting => "Works offline.".into(),
+        Offline::Installing => "Getting ready to work offline …".into(),
+        Offline::NotSupported => {
+            "This browser or private window cannot keep the app for use without a network.".into()
+        }
+        Offline::Failed(why) => format!(
+            "The app could not be kept for use without a network ({why}). Open it again with a \
+             network."
+        ),
+    }
+}
+
+/// Light or dark.
+#[must_use]
+pub const fn theme(theme: Theme) -> &'static str {
+    match theme {
+        Theme::System => "As the phone",
+        Theme::Light => "Light",
+        Theme::Dark => "Dark",
+    }
+}
+
+/// The rule of a refusal.
+#[must_use]
+pub fn rule_of(refusal: &Refusal) -> String {
+    match refusal.rule() {
+        "log" => "How a record is kept".into(),
+        "school" => "A limit of this competition".into(),
+        rule => format!("Rule {rule} of the Official Volleyball Rules"),
+    }
+}
+
+/// A file that could not be opened.
+#[must_use]
+pub fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
+    match trouble {
+        ReadTrouble::TooBig { .. } => {
+            format!("{name} is far too large for a match. Choose another file.")
+        }
+        ReadTrouble::NotText => {
+            format!("{name} is not a match file. Choose one that this app has exported.")
+        }
+        ReadTrouble::Unreadable(why) => {
+            format!("{name} could not be read ({why}). Choose it again.")
+        }
+    }
+}
+
+/// What was wrong in a file, line by line.
+#[must_use]
+pub fn reading_problems(name: &str, reading: &Reading) -> Vec<String> {
+    const MOST: usize = 5;
+    let mut words: Vec<String> = reading
+        .problems
+        .iter()
+        .take(MOST)
+        .map(|p| match p.entry {
+            Some(entry) => format!("{name}, entry {entry}: {}.", p.say.trim_end_matches('.')),
+            None => format!("{name}: {}.", p.say.trim_end_matches('.')),
+        })
+        .collect();
+    if reading.problems.len() > MOST {
+        words.push(format!(
+            "{name}: {} more of that kind.",
+            reading.problems.len() - MOST
+        ));
+    }
+    words
+}
+
+/// What became of a file.
+#[must_use]
+pub fn imported(name: &str, how: How) -> String {
+    match how {
+        How::New => format!("{name} is on this phone now."),
+        How::Here => format!("{name} is here already; nothing was changed."),
+        How::Beside => format!(
+            "{name} is another record of a match that is here. It was put beside it; nothing was \
+             overwritten."
+        ),
+    }
+}
+
+/// The storage did not take it.
+#[must_use]
+pub fn import_not_saved(name: &str) -> String {
+    format!("{name} could not be saved on this phone completely. Keep the file.")
+}
+
+/// Stands in the place of an entry that could not be read.
+#[must_use]
+pub fn unreadable_entry(n: u32) -> String {
+    format!("Entry {n} of the file could not be read.")
+}
