@@ -23,7 +23,13 @@ fn check(file: &str) {
             ));
         }
     }
-    assert!(failed.is_empty(), "{} of {}:\n{}", failed.len(), cases.len(), failed.join("\n"));
+    assert!(
+        failed.is_empty(),
+        "{} of {}:\n{}",
+        failed.len(),
+        cases.len(),
+        failed.join("\n")
+    );
 }
 
 macro_rules! topics {

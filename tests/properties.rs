@@ -11,7 +11,9 @@ use support::random;
 
 /// So many cases of each law; `TIMES` multiplies them for a long run.
 fn config(cases: u32) -> ProptestConfig {
-    let times = std::env::var("TIMES").ok().and_then(|v| v.parse::<u32>().ok());
+    let times = std::env::var("TIMES")
+        .ok()
+        .and_then(|v| v.parse::<u32>().ok());
     ProptestConfig {
         cases: cases * times.unwrap_or(1),
         failure_persistence: None,
@@ -21,7 +23,10 @@ fn config(cases: u32) -> ProptestConfig {
 
 /// What a state prints, as the measure of two states being the same.
 fn print(replay: &Replay) -> String {
-    let log = Log { id: "same".into(), entries: replay.entries().to_vec() };
+    let log = Log {
+        id: "same".into(),
+        entries: replay.entries().to_vec(),
+    };
     sheet::fold_print(&record::read(&record::write(&log))).to_string()
 }
 
@@ -34,9 +39,17 @@ fn nobody_stands_twice(state: &State) {
         let count = all.len();
         all.sort();
         all.dedup();
-        assert_eq!(all.len(), count, "{team} has a player twice: {:?}", side.slots);
+        assert_eq!(
+            all.len(),
+            count,
+            "{team} has a player twice: {:?}",
+            side.slots
+        );
         if state.rules().line_ups {
-            assert_eq!(side.slots.len(), usize::from(state.rules().players_on_court));
+            assert_eq!(
+                side.slots.len(),
+                usize::from(state.rules().players_on_court)
+            );
         }
     }
 }
@@ -46,8 +59,11 @@ fn points_add_up(state: &State) {
     let finished = state.sets().filter_map(|s| s.play.as_ref());
     for play in finished.chain(state.play()) {
         for team in Team::BOTH {
-            let standing =
-                play.points.iter().filter(|p| p.to == team && p.cancelled_by.is_none()).count();
+            let standing = play
+                .points
+                .iter()
+                .filter(|p| p.to == team && p.cancelled_by.is_none())
+                .count();
             assert_eq!(usize::from(play.score[team]), standing);
         }
     }
@@ -59,8 +75,14 @@ fn counts_keep_limits(state: &State) {
     for team in Team::BOTH {
         let side = &play.sides[team];
         let rules = state.rules();
-        assert!(rules.time_outs.per_set.is_none_or(|most| side.time_outs <= most));
-        assert!(rules.substitutions.per_set.is_none_or(|most| side.substitutions <= most));
+        assert!(rules
+            .time_outs
+            .per_set
+            .is_none_or(|most| side.time_outs <= most));
+        assert!(rules
+            .substitutions
+            .per_set
+            .is_none_or(|most| side.substitutions <= most));
     }
 }
 
@@ -193,13 +215,19 @@ proptest! {
 /// no moment of the past, and names players of the list.
 fn listed(kind: &Kind, state: &State) -> bool {
     let on_list = |team: Team, s: Shirt| {
-        state.team(team).list.as_ref().is_some_and(|l| l.player(s).is_some())
+        state
+            .team(team)
+            .list
+            .as_ref()
+            .is_some_and(|l| l.player(s).is_some())
     };
     match kind {
         Kind::Rally { cause, by, .. } => cause.is_none() && by.is_none(),
         Kind::Substitution { team, changes, .. } => {
             changes.len() == 1
-                && changes.iter().all(|c| on_list(*team, c.out) && on_list(*team, c.into) && c.out != c.into)
+                && changes
+                    .iter()
+                    .all(|c| on_list(*team, c.out) && on_list(*team, c.into) && c.out != c.into)
         }
         Kind::LiberoReplacement { team, change } => {
             on_list(*team, change.out) && on_list(*team, change.into) && change.out != change.into

@@ -4,11 +4,13 @@
 
 use std::process::ExitCode;
 
+use dutystand::game::Replay;
 use dutystand::record::{self, Reading};
 use dutystand::sheet;
 
 const USAGE: &str = "\
 desk replay FILE…      the state after each match record, one JSON object a line
+desk sheet FILE…       the sheet of each match record
 ";
 
 fn main() -> ExitCode {
@@ -17,6 +19,7 @@ fn main() -> ExitCode {
     let rest: Vec<String> = args.collect();
     match command.as_deref() {
         Some("replay") => over_files(&rest, replay),
+        Some("sheet") => over_files(&rest, print_sheet),
         Some("--help" | "-h") => {
             print!("{USAGE}");
             ExitCode::SUCCESS
@@ -70,8 +73,24 @@ fn over_files(files: &[String], each: fn(&str, &Reading) -> Verdict) -> ExitCode
 fn replay(_name: &str, reading: &Reading) -> Verdict {
     let fold = sheet::fold_print(reading);
     println!("{fold}");
-    let none = |key: &str| fold.get(key).is_none_or(|v| v.as_array().is_none_or(Vec::is_empty));
+    let none = |key: &str| {
+        fold.get(key)
+            .is_none_or(|v| v.as_array().is_none_or(Vec::is_empty))
+    };
     if none("refused") && none("problems") {
+        Verdict::Fine
+    } else {
+        Verdict::Findings
+    }
+}
+
+fn print_sheet(name: &str, reading: &Reading) -> Verdict {
+    for problem in &reading.problems {
+        eprintln!("{name}: {}", problem.say);
+    }
+    let replay = Replay::of(reading.log.entries.clone());
+    print!("{}", sheet::text(&sheet::Sheet::of(&replay)));
+    if reading.problems.is_empty() {
         Verdict::Fine
     } else {
         Verdict::Findings

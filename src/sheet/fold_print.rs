@@ -30,7 +30,10 @@ pub fn fold_print(reading: &Reading) -> Value {
     refused.sort_by_key(|(n, _)| *n);
     let mut out = state_json(replay.state());
     out.insert("entries".into(), reading.entries.into());
-    out.insert("refused".into(), refused.into_iter().map(|(_, r)| r).collect());
+    out.insert(
+        "refused".into(),
+        refused.into_iter().map(|(_, r)| r).collect(),
+    );
     let others = reading
         .problems
         .iter()
@@ -50,9 +53,8 @@ fn refusal_json(n: u32, refusal: &Refusal, state: &State) -> Value {
 /// A state as JSON, without what only the whole log knows.
 fn state_json(state: &State) -> Map<String, Value> {
     let shown = state.shown();
-    let count = |f: fn(&SetPlay, Team) -> u8| {
-        by_team(|team| shown.map_or(0, |play| f(play, team)).into())
-    };
+    let count =
+        |f: fn(&SetPlay, Team) -> u8| by_team(|team| shown.map_or(0, |play| f(play, team)).into());
     let on_court = match shown.filter(|_| state.rules().line_ups) {
         Some(play) => by_team(|team| shirts(play.sides[team].on_court())),
         None => Value::Null,
@@ -84,7 +86,10 @@ fn state_json(state: &State) -> Map<String, Value> {
     put("left", state.left().map(Team::letter).into());
     put("time_outs_used", count(|p, t| p.sides[t].time_outs));
     put("substitutions_used", count(|p, t| p.sides[t].substitutions));
-    put("exceptional_substitutions", count(|p, t| p.sides[t].exceptional));
+    put(
+        "exceptional_substitutions",
+        count(|p, t| p.sides[t].exceptional),
+    );
     put("sanctions", sanctions.into());
     put("notices", notices(state).iter().map(notice).collect());
     put("questions", questions(state));

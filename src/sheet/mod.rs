@@ -1,5 +1,13 @@
-//! What is computed from a log: the printed fold, the sheet.
+//! What is computed from a log: the printed fold and the sheet.
 
 mod fold_print;
+mod remark;
+mod score_sheet;
+mod text;
 
 pub use fold_print::fold_print;
+pub use remark::RemarkLine;
+pub use score_sheet::{
+    PointMark, Replacement, Requested, ResultBox, Round, SetSheet, Sheet, Substitution, TeamBlock,
+};
+pub use text::text;

@@ -48,7 +48,8 @@ fn standard(extra: Option<&Value>) -> Vec<Value> {
             _ => json!({ "number": n }),
         })
         .collect();
-    let line_up = |team| json!({ "kind": "line_up", "team": team, "positions": [1, 2, 3, 4, 5, 6] });
+    let line_up =
+        |team| json!({ "kind": "line_up", "team": team, "positions": [1, 2, 3, 4, 5, 6] });
     vec![
         json!({ "kind": "match", "teams": { "A": { "name": "Otters" }, "B": { "name": "Herons" } }, "rules": rules }),
         json!({ "kind": "team_list", "team": "A", "players": players }),
@@ -65,12 +66,17 @@ fn expand(input: &Value) -> Value {
     if input.get("setup").is_none() && input.get("entries").is_none() {
         return input.clone();
     }
-    let mut entries =
-        if input.get("setup").is_some() { standard(input.get("setup_rules")) } else { Vec::new() };
+    let mut entries = if input.get("setup").is_some() {
+        standard(input.get("setup_rules"))
+    } else {
+        Vec::new()
+    };
     for entry in input["entries"].as_array().into_iter().flatten() {
         match entry.get("run").and_then(Value::as_str) {
-            Some(run) => entries
-                .extend(run.chars().map(|c| json!({ "kind": "rally", "won_by": c.to_string() }))),
+            Some(run) => entries.extend(
+                run.chars()
+                    .map(|c| json!({ "kind": "rally", "won_by": c.to_string() })),
+            ),
             None => entries.push(entry.clone()),
         }
     }
@@ -148,7 +154,10 @@ fn refused(want: &Value, have: &Value, path: &str, found: &mut Vec<String>) {
     };
     let (want, have) = (by_entry(want), by_entry(have));
     let fits = want.len() == have.len()
-        && want.iter().zip(&have).all(|(w, h)| w.0 == h.0 && h.1.starts_with(&w.1));
+        && want
+            .iter()
+            .zip(&have)
+            .all(|(w, h)| w.0 == h.0 && h.1.starts_with(&w.1));
     if !fits {
         found.push(format!("{path}: expected {want:?}, got {have:?}"));
     }

@@ -11,7 +11,10 @@ use dutystand::rules::{ByTeam, Preset, Rules, Shirt, Team};
 
 /// Numbers entries from 1 in their order.
 pub fn numbered(kinds: impl IntoIterator<Item = Kind>) -> Vec<Entry> {
-    (1..).zip(kinds).map(|(n, kind)| Entry::new(n, kind)).collect()
+    (1..)
+        .zip(kinds)
+        .map(|(n, kind)| Entry::new(n, kind))
+        .collect()
 }
 
 /// A match between the Otters and the Herons.
@@ -23,7 +26,10 @@ pub fn heading(rules: Rules) -> Kind {
         court: None,
         match_no: None,
         scheduled: None,
-        names: ByTeam { a: "Otters".into(), b: "Herons".into() },
+        names: ByTeam {
+            a: "Otters".into(),
+            b: "Herons".into(),
+        },
         rules,
     }))
 }
@@ -36,12 +42,19 @@ pub fn list(team: Team, players: u16, liberos: &[u16]) -> Kind {
         captain: n == 1,
         libero: liberos.contains(&n),
     };
-    Kind::TeamList(TeamList { team, players: (1..=players).map(player).collect(), staff: vec![] })
+    Kind::TeamList(TeamList {
+        team,
+        players: (1..=players).map(player).collect(),
+        staff: vec![],
+    })
 }
 
 /// A line-up from place 1 on.
 pub fn line_up(team: Team, numbers: &[u16]) -> Kind {
-    Kind::LineUp { team, positions: numbers.iter().map(|&n| Shirt(n)).collect() }
+    Kind::LineUp {
+        team,
+        positions: numbers.iter().map(|&n| Shirt(n)).collect(),
+    }
 }
 
 /// Both line-ups 1 to as many as play, and the beginning of the set.
@@ -56,8 +69,15 @@ pub fn set_begins(rules: &Rules) -> Vec<Kind> {
 /// number 12 the libero where there is one.
 pub fn opening(rules: Rules) -> Vec<Kind> {
     let liberos: &[u16] = if rules.liberos > 0 { &[12] } else { &[] };
-    let mut kinds = vec![heading(rules), list(Team::A, 12, liberos), list(Team::B, 12, liberos)];
-    kinds.push(Kind::Toss(Toss { first_service: Team::A, left: Team::A }));
+    let mut kinds = vec![
+        heading(rules),
+        list(Team::A, 12, liberos),
+        list(Team::B, 12, liberos),
+    ];
+    kinds.push(Kind::Toss(Toss {
+        first_service: Team::A,
+        left: Team::A,
+    }));
     kinds.extend(set_begins(&rules));
     kinds
 }

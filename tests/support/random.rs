@@ -47,14 +47,22 @@ fn late_fault() -> impl Strategy<Value = Kind> {
         Just(Fault::WrongLineUp),
         Just(Fault::UnregisteredPlayer),
     ];
-    let since = proptest::option::of(
-        (0u16..6, 0u16..6, proptest::option::of(0u8..4))
-            .prop_map(|(a, b, set)| Since { score: Score { a, b }, set }),
-    );
+    let since = proptest::option::of((0u16..6, 0u16..6, proptest::option::of(0u8..4)).prop_map(
+        |(a, b, set)| Since {
+            score: Score { a, b },
+            set,
+        },
+    ));
     let found = prop_oneof![Just(Found::Rally), Just(Found::AfterRally)];
     (team(), fault, since, found, proptest::option::of(numbers())).prop_map(
         |(team, fault, since, during, positions)| {
-            Kind::LateFault(LateFault { team, fault, since, during, positions })
+            Kind::LateFault(LateFault {
+                team,
+                fault,
+                since,
+                during,
+                positions,
+            })
         },
     )
 }
@@ -82,8 +90,10 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         Just(ReplayWhy::Injury),
         Just(ReplayWhy::Other)
     ];
-    let libero_why =
-        proptest::option::of(prop_oneof![Just(LiberoWhy::Unable), Just(LiberoWhy::Declared)]);
+    let libero_why = proptest::option::of(prop_oneof![
+        Just(LiberoWhy::Unable),
+        Just(LiberoWhy::Declared)
+    ]);
     let often = prop_oneof![
         12 => (team(), proptest::option::of(cause()), by())
             .prop_map(|(won_by, cause, by)| Kind::Rally { won_by, cause, by }),
@@ -100,11 +110,23 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         2 => (0u32..60).prop_map(|entry| Kind::Strike { entry, why: None }),
     ];
     let seldom = prop_oneof![
-        (team(), team()).prop_map(|(first_service, left)| Kind::Toss(Toss { first_service, left })),
+        (team(), team()).prop_map(|(first_service, left)| Kind::Toss(Toss {
+            first_service,
+            left
+        })),
         (replay, by()).prop_map(|(why, hurt)| Kind::Replay { why, hurt }),
-        (team(), proptest::collection::vec(shirt(), 0..3), shirt(), libero_why).prop_map(
-            |(team, replaces, number, why)| Kind::NewLibero { team, replaces, number, why }
-        ),
+        (
+            team(),
+            proptest::collection::vec(shirt(), 0..3),
+            shirt(),
+            libero_why
+        )
+            .prop_map(|(team, replaces, number, why)| Kind::NewLibero {
+                team,
+                replaces,
+                number,
+                why
+            }),
         team().prop_map(|team| Kind::ImproperRequest { team }),
         (team(), any::<bool>()).prop_map(|(team, request)| Kind::Delay { team, request }),
         (team(), shirt()).prop_map(|(team, number)| Kind::Recovery { team, number }),
@@ -113,21 +135,38 @@ pub fn kind() -> impl Strategy<Value = Kind> {
             scope: if whole { Scope::Match } else { Scope::Set },
         }),
         Just(Kind::ChangeCourts),
-        Just(Kind::Suspend { why: "lights".into() }),
-        any::<bool>()
-            .prop_map(|same| Kind::Resume { court: if same { Court::Same } else { Court::Other } }),
+        Just(Kind::Suspend {
+            why: "lights".into()
+        }),
+        any::<bool>().prop_map(|same| Kind::Resume {
+            court: if same { Court::Same } else { Court::Other }
+        }),
         (1u32..40, 0..4usize).prop_map(|(entry, i)| Kind::Answer {
             entry,
             choice: ["A", "B", "lose_set", "keep_set"][i].into(),
         }),
-        Just(Kind::Remark { text: "late bus".into(), team: None }),
-        Just(Kind::Sign { role: "scorer".into(), name: None }),
-        any::<bool>().prop_map(|ok| Kind::Check(Check { item: "net".into(), ok, note: None })),
+        Just(Kind::Remark {
+            text: "late bus".into(),
+            team: None
+        }),
+        Just(Kind::Sign {
+            role: "scorer".into(),
+            name: None
+        }),
+        any::<bool>().prop_map(|ok| Kind::Check(Check {
+            item: "net".into(),
+            ok,
+            note: None
+        })),
         any::<bool>().prop_map(|start| Kind::Timer(Timer {
             what: "interval".into(),
             team: None,
             seconds: 180,
-            action: if start { TimerAction::Start } else { TimerAction::Stop },
+            action: if start {
+                TimerAction::Start
+            } else {
+                TimerAction::Stop
+            },
         })),
         (team(), 0u16..16).prop_map(|(team, n)| super::list(team, n, &[12])),
         team().prop_map(|team| Kind::Default { team }),
@@ -138,7 +177,11 @@ pub fn kind() -> impl Strategy<Value = Kind> {
 /// An entry with or without insisting, and now and then a time.
 pub fn entries(most: usize) -> impl Strategy<Value = Vec<(Kind, bool, Option<i64>)>> {
     proptest::collection::vec(
-        (kind(), prop::bool::weighted(0.15), proptest::option::of(0i64..20_000_000)),
+        (
+            kind(),
+            prop::bool::weighted(0.15),
+            proptest::option::of(0i64..20_000_000),
+        ),
         0..most,
     )
 }
@@ -148,7 +191,12 @@ pub fn log(rules: Rules, drawn: Vec<(Kind, bool, Option<i64>)>) -> Vec<Entry> {
     let mut all = super::numbered(super::opening(rules));
     for (kind, insist, at) in drawn {
         let n = all.last().map_or(1, |e| e.n + 1);
-        all.push(Entry { n, at, insist: insist.then(|| "first referee's decision".into()), kind });
+        all.push(Entry {
+            n,
+            at,
+            insist: insist.then(|| "first referee's decision".into()),
+            kind,
+        });
     }
     all
 }
@@ -205,9 +253,7 @@ fn due(replay: &Replay) -> Vec<Kind> {
             let known = state.team(team);
             let set = state.set_at_hand();
             let numbers: Vec<u16> = (1..=12)
-                .filter(|&n| {
-                    !known.is_libero(Shirt(n)) && known.barred(Shirt(n), set).is_none()
-                })
+                .filter(|&n| !known.is_libero(Shirt(n)) && known.barred(Shirt(n), set).is_none())
                 .take(usize::from(state.rules().players_on_court))
                 .collect();
             kinds.push(super::line_up(team, &numbers));

@@ -1,0 +1,188 @@
+//! The remarks of a sheet: what was written, what was insisted on, what was taken back, and what the
+//! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7).
+
+use crate::game::entry::{Entry, Forced};
+use crate::game::{say, Kind, Outcome, Replay, State};
+use crate::rules::{Score, Team};
+
+/// One remark.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RemarkLine {
+    /// The entry it comes from.
+    pub entry: u32,
+    /// The set at that moment.
+    pub set: u8,
+    /// The score at that moment.
+    pub score: Score,
+    /// The words.
+    pub text: String,
+}
+
+/// The remarks of a log in its order.
+#[must_use]
+pub fn lines(replay: &Replay) -> Vec<RemarkLine> {
+    let mut lines = Vec::new();
+    replay.walk(|before, entry, outcome, after| {
+        let texts = match outcome {
+            Outcome::Struck(by) => taken_back(replay, entry, *by).into_iter().collect(),
+            _ => texts(before, entry, outcome, after),
+        };
+        for text in texts {
+            lines.push(RemarkLine {
+                entry: entry.n,
+                set: before.set_at_hand(),
+                score: before.play().map_or_else(Score::default, |p| p.score),
+                text,
+            });
+        }
+    });
+    lines
+}
+
+fn texts(before: &State, entry: &Entry, outcome: &Outcome, after: &State) -> Vec<String> {
+    let mut texts = Vec::new();
+    match outcome {
+        Outcome::Taken | Outcome::Insisted(_) => texts.extend(noted(before, &entry.kind, after)),
+        Outcome::Struck(_) => {}
+        Outcome::Refused(refusal) => texts.push(format!(
+            "Entry {} does not count ({}): {}",
+            entry.n,
+            refusal.rule(),
+            say(refusal, before)
+        )),
+    }
+    if let (Outcome::Insisted(advice), Some(why)) = (outcome, &entry.insist) {
+        texts.push(format!(
+            "Recorded against rule {} on the first referee's decision: {why}. The advice was: {}",
+            advice.rule(),
+            say(advice, before)
+        ));
+    }
+    texts
+}
+
+/// A slip of the finger taken back at once is no remark; one taken back with a reason, or after play
+/// went on, is.
+fn taken_back(replay: &Replay, entry: &Entry, by: u32) -> Option<String> {
+    let aside = |e: &Entry| {
+        matches!(
+            e.kind,
+            Kind::Explain { .. } | Kind::Timer(_) | Kind::Strike { .. }
+        )
+    };
+    let went_on = replay
+        .entries()
+        .iter()
+        .any(|e| e.n > entry.n && e.n < by && !aside(e));
+    let why = match &replay.entry(by)?.kind {
+        Kind::Strike { why, .. } => why.as_deref(),
+        _ => None,
+    };
+    if aside(entry) || (!went_on && why.is_none()) {
+        return None;
+    }
+    let why = why.map(|w| format!(": {w}")).unwrap_or_default();
+    Some(format!(
+        "Entry {} was taken back by entry {by}{why}.",
+        entry.n
+    ))
+}
+
+/// What the rules, or the official, want noted of an entry that counts.
+fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
+    let name = |team: Team| before.name(team);
+    Some(match kind {
+        Kind::Remark {
+            text,
+            team: Some(team),
+        } => format!("{}: {text}", name(*team)),
+        Kind::Remark { text, team: None } => text.clone(),
+        Kind::Check(check) if !check.ok => match &check.note {
+            Some(note) => format!("Check failed: {} ({note}).", check.item),
+            None => format!("Check failed: {}.", check.item),
+        },
+        Kind::Check(check) => {
+            let failed = before
+                .checks()
+                .iter()
+                .any(|c| c.item == check.item && !c.ok);
+            failed.then_some(())?;
+            format!(
+                "Cleared: {} ({}).",
+                check.item,
+                check.note.as_deref().unwrap_or("no note")
+            )
+        }
+        Kind::Substitution {
+            team,
+            changes,
+            reason: Some(reason),
+        } => {
+            let why = match reason {
+                Forced::Injury => "injury",
+                Forced::Expelled => "expulsion",
+                Forced::Disqualified => "disqualification",
+            };
+            let changes: Vec<String> = changes
+                .iter()
+                .map(|c| format!("{} for {}", c.into, c.out))
+                .collect();
+            let exceptional = after
+                .shown()
+                .zip(before.shown())
+                .is_some_and(|(after, before)| {
+                    after.sides[*team].exceptional > before.sides[*team].exceptional
+                });
+            let sort = if exceptional {
+                "Exceptional substitution"
+            } else {
+                "Substitution"
+            };
+            format!("{sort}, {}: {} ({why}).", name(*team), changes.join(", "))
+        }
+        Kind::Recovery { team, number } => {
+            format!("Recovery time, {}: number {number}.", name(*team))
+        }
+        Kind::NewLibero {
+            team,
+            number,
+            replaces,
+            ..
+        } => {
+            let old: Vec<String> = replaces.iter().map(ToString::to_string).collect();
+            format!(
+                "New libero, {}: number {number} for {}.",
+                name(*team),
+                old.join(", ")
+            )
+        }
+        Kind::LateFault(fault) => {
+            let now = after
+                .play()
+                .or_else(|| after.sets().last()?.play.as_ref())?;
+            let gone = before
+                .play()
+                .or_else(|| before.sets().last()?.play.as_ref())
+                .map_or_else(Score::default, |p| p.score);
+            format!(
+                "Fault found late, {}: score {}:{} put right to {}:{}.",
+                name(fault.team),
+                gone.a,
+                gone.b,
+                now.score.a,
+                now.score.b
+            )
+        }
+        Kind::Suspend { why } => format!("Play was interrupted: {why}."),
+        Kind::Resume { .. } => "Play was resumed.".to_owned(),
+        Kind::Incomplete { team, .. } => format!("{} incomplete.", name(*team)),
+        Kind::Default { team } => format!("{} in default.", name(*team)),
+        Kind::Answer { entry, choice } => {
+            let question = before.questions().iter().find(|q| q.entry == *entry)?;
+            let (_, words) = crate::game::say_question(question, before);
+            let at = question.ask.choices().iter().position(|c| c == choice)?;
+            format!("Decided by the first referee: {}.", words[at])
+        }
+        _ => return None,
+    })
+}

@@ -1,0 +1,236 @@
+//! The sheet of told matches: what stands in which box.
+
+mod support;
+
+use dutystand::game::entry::{Change, LateFault, Timer, TimerAction};
+use dutystand::game::entry::{Fault, Found, Since};
+use dutystand::game::{Entry, Kind, Level, Replay, Who};
+use dutystand::rules::{Score, Shirt, Team};
+use dutystand::sheet::{Round, Sheet};
+use support::{line_up, numbered, played, run};
+
+fn totals(rounds: &[Round]) -> Vec<u16> {
+    rounds.iter().map(|r| r.total).collect()
+}
+
+/// Score-sheet practice as taught to scorers: a team that loses the service writes its own total.
+#[test]
+fn a_total_is_written_when_the_service_is_lost() {
+    let sheet = Sheet::of(&played(run("AABBA")));
+    let set = &sheet.sets[0];
+    assert_eq!(totals(&set.rounds.a), [2]);
+    assert_eq!(set.rounds.a[0].server, Some(Shirt(1)));
+    assert_eq!(totals(&set.rounds.b), [2]);
+    assert_eq!(
+        set.rounds.b[0].server,
+        Some(Shirt(2)),
+        "B rotated before its first service"
+    );
+    assert_eq!(set.score, Score { a: 3, b: 2 });
+}
+
+/// A set won on the opponent's service gives the winner one more number, without a server.
+#[test]
+fn a_set_won_on_the_other_service_ends_with_a_bare_total() {
+    let sheet = Sheet::of(&played(run(&format!("{}BA", "A".repeat(24)))));
+    let set = &sheet.sets[0];
+    assert_eq!(totals(&set.rounds.a), [24, 25]);
+    assert_eq!(set.rounds.a[1].server, None);
+    assert_eq!(totals(&set.rounds.b), [1]);
+    assert_eq!(set.won.map(|w| w.0), Some(Team::A));
+}
+
+#[test]
+fn a_set_won_on_the_own_service_ends_with_the_server_s_total() {
+    let sheet = Sheet::of(&played(run(&"A".repeat(25))));
+    assert_eq!(
+        sheet.sets[0].rounds.a,
+        [Round {
+            server: Some(Shirt(1)),
+            total: 25
+        }]
+    );
+    assert_eq!(totals(&sheet.sets[0].rounds.b), Vec::<u16>::new());
+}
+
+/// A penalty for the serving team: its total is written, the point is marked (rules 21.3.1, 6.1.3).
+#[test]
+fn a_penalty_ends_the_turn_and_is_marked() {
+    let mut more = run("AAA");
+    more.push(Kind::Misconduct {
+        team: Team::A,
+        who: Who::Staff("coach".into()),
+        sanction: Level::Penalty,
+    });
+    let sheet = Sheet::of(&played(more));
+    let set = &sheet.sets[0];
+    assert_eq!(totals(&set.rounds.a), [3]);
+    let last = set.running.last().expect("four points");
+    assert_eq!((last.team, last.total), (Team::B, Some(1)));
+    assert_eq!(last.given_for, dutystand::game::PointFor::Penalty);
+    assert_eq!(sheet.sanctions[0].score, Score { a: 3, b: 0 });
+}
+
+#[test]
+fn substitutions_and_time_outs_stand_with_their_score() {
+    let mut more = run("AB");
+    more.push(Kind::Substitution {
+        team: Team::B,
+        changes: vec![Change {
+            out: Shirt(4),
+            into: Shirt(9),
+        }],
+        reason: None,
+    });
+    more.push(Kind::TimeOut { team: Team::A });
+    let sheet = Sheet::of(&played(more));
+    let set = &sheet.sets[0];
+    assert_eq!(set.substitutions[0].score, Score { a: 1, b: 1 });
+    assert!(!set.substitutions[0].exceptional);
+    assert_eq!(set.time_outs[0].team, Team::A);
+    assert_eq!(sheet.result.substitutions.b, 1);
+    assert_eq!(sheet.result.time_outs.a, 1);
+}
+
+/// Points cancelled for a wrong server (rule 7.7.2) stay visible, and a remark says what happened.
+#[test]
+fn cancelled_points_stay_visible() {
+    let mut more = run("AAAA");
+    more.push(Kind::LateFault(LateFault {
+        team: Team::A,
+        fault: Fault::Rotation,
+        since: Some(Since {
+            score: Score { a: 2, b: 0 },
+            set: None,
+        }),
+        during: Found::Rally,
+        positions: None,
+    }));
+    let sheet = Sheet::of(&played(more));
+    let set = &sheet.sets[0];
+    assert_eq!(set.score, Score { a: 2, b: 1 });
+    assert_eq!(
+        set.running
+            .iter()
+            .filter(|p| p.cancelled_by == Some(12))
+            .count(),
+        2
+    );
+    assert_eq!(set.running.last().and_then(|p| p.total), Some(1));
+    assert!(
+        sheet.remarks[0].text.contains("4:0 put right to 2:1"),
+        "{:?}",
+        sheet.remarks
+    );
+}
+
+#[test]
+fn minutes_run_from_the_first_service_to_the_last_point() {
+    let mut entries = numbered(support::opening(
+        dutystand::rules::Preset::International.rules(),
+    ));
+    let start = 1_800_000_000_000;
+    for (i, entry) in entries.iter_mut().enumerate() {
+        entry.at = Some(start + 1000 * i as i64);
+    }
+    let began = entries.last().and_then(|e| e.at).expect("begin_set");
+    for i in 0..25u32 {
+        let n = entries.len() as u32 + 1;
+        let kind = Kind::Rally {
+            won_by: Team::A,
+            cause: None,
+            by: None,
+        };
+        let at = Some(began + 60_000 * i64::from(i + 1));
+        entries.push(Entry {
+            n,
+            at,
+            insist: None,
+            kind,
+        });
+    }
+    let sheet = Sheet::of(&Replay::of(entries));
+    assert_eq!(sheet.sets[0].minutes(), Some(25));
+    assert_eq!(sheet.result.minutes, Some(25));
+}
+
+#[test]
+fn a_slip_taken_back_at_once_is_no_remark_but_a_later_one_is() {
+    let slip = [
+        run("AB"),
+        vec![Kind::Strike {
+            entry: 9,
+            why: None,
+        }],
+    ]
+    .concat();
+    assert!(Sheet::of(&played(slip)).remarks.is_empty());
+    let late = [
+        run("ABA"),
+        vec![Kind::Strike {
+            entry: 9,
+            why: Some("wrong side".into()),
+        }],
+    ]
+    .concat();
+    let sheet = Sheet::of(&played(late));
+    assert!(
+        sheet.remarks[0].text.contains("wrong side"),
+        "{:?}",
+        sheet.remarks
+    );
+}
+
+#[test]
+fn what_was_insisted_on_and_what_was_refused_are_remarks() {
+    let third = Kind::TimeOut { team: Team::A };
+    let mut entries: Vec<Entry> = played(vec![third.clone(); 3]).entries().to_vec();
+    let sheet = Sheet::of(&Replay::of(entries.clone()));
+    assert!(sheet.remarks[0]
+        .text
+        .starts_with("Entry 10 does not count (15.1)"));
+    if let Some(last) = entries.last_mut() {
+        last.insist = Some("agreed with both coaches".into());
+    }
+    let sheet = Sheet::of(&Replay::of(entries));
+    assert!(sheet.remarks[0].text.contains("agreed with both coaches"));
+    assert_eq!(sheet.sets[0].time_outs.len(), 3);
+}
+
+/// Incomplete for the match (rule 6.4.3): the sets that were not played stand on the sheet too.
+#[test]
+fn sets_never_played_stand_on_the_sheet() {
+    let mut more = run(&"A".repeat(25));
+    more.push(Kind::Incomplete {
+        team: Team::A,
+        scope: dutystand::game::entry::Scope::Match,
+    });
+    let sheet = Sheet::of(&played(more));
+    let scores: Vec<(u16, u16)> = sheet.sets.iter().map(|s| (s.score.a, s.score.b)).collect();
+    assert_eq!(scores, [(25, 0), (0, 25), (0, 25), (0, 25)]);
+    assert_eq!(sheet.result.winner, Some(Team::B));
+}
+
+#[test]
+fn line_ups_of_a_set_that_has_not_begun_are_shown() {
+    let mut more = run(&"A".repeat(25));
+    more.push(line_up(Team::A, &[6, 5, 4, 3, 2, 1]));
+    more.push(line_up(Team::B, &[1, 2, 3, 4, 5, 6]));
+    more.push(Kind::Timer(Timer {
+        what: "interval".into(),
+        team: None,
+        seconds: 180,
+        action: TimerAction::Start,
+    }));
+    more.push(Kind::Substitution {
+        team: Team::A,
+        changes: vec![Change {
+            out: Shirt(6),
+            into: Shirt(8),
+        }],
+        reason: None,
+    });
+    let sheet = Sheet::of(&played(more));
+    assert_eq!(sheet.sets[1].line_ups.a[0], Shirt(6));
+    assert_eq!(sheet.sets[1].substitutions.len(), 1);
+}
