@@ -56,6 +56,10 @@ pub struct Browser {
     running: Running,
 }
 
+/// One of the browser's open pages.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tab(String);
+
 /// Something on the page.
 #[derive(Clone)]
 pub struct Element(Value);
@@ -207,6 +211,62 @@ impl Browser {
             element: id(reference),
             text,
         });
+    }
+
+    /// Chooses a file in a field that takes one.
+    pub fn choose_file(&mut self, element: &Element, file: &Path) {
+        let Element(reference) = element;
+        let path = file.to_str().expect("a path of plain letters");
+        self.must(Command::Write {
+            element: id(reference),
+            text: path,
+        });
+    }
+
+    /// The page that everything goes to.
+    pub fn tab(&mut self) -> Tab {
+        let handle = self.must(Command::Tab);
+        Tab(handle.as_str().expect("a page has a name").to_owned())
+    }
+
+    /// Opens an empty second page, with the same storage; everything goes to it from now on.
+    pub fn open_tab(&mut self) -> Tab {
+        let made = self.must(Command::NewTab);
+        let tab = Tab(made["handle"]
+            .as_str()
+            .expect("a page has a name")
+            .to_owned());
+        self.to_tab(&tab);
+        self.screen(360, 740);
+        tab
+    }
+
+    /// From now on everything goes to this page.
+    pub fn to_tab(&mut self, tab: &Tab) {
+        self.must(Command::ToTab(&tab.0));
+    }
+
+    /// What the page does wrong by the rules of accessibility that a machine can check; `Err`
+    /// says why they cannot be checked here.
+    pub fn hindrances(&mut self) -> Result<Vec<String>, String> {
+        let file = std::env::var("BROWSER_AXE").unwrap_or_default();
+        if file.is_empty() {
+            return Err("no axe-core on this machine (BROWSER_AXE is not set)".into());
+        }
+        let rules =
+            std::fs::read_to_string(&file).map_err(|trouble| format!("{file}: {trouble}"))?;
+        let script = format!(
+            "{rules}
+             return axe.run(document).then((result) => result.violations.flatMap((rule) =>
+                 rule.nodes.map((node) => rule.id + ': ' + node.html.slice(0, 200))));"
+        );
+        match self.run(&script, json!([])) {
+            Value::Array(all) => Ok(all
+                .iter()
+                .map(|one| one.as_str().unwrap_or_default().to_owned())
+                .collect()),
+            other => panic!("a list was expected, not {other}"),
+        }
     }
 
     /// Sets the size of the page in CSS pixels. Firefox and WebKit have a least window size of

@@ -4,7 +4,7 @@ use serde_json::json;
 
 use crate::driver::Engine;
 use crate::stage::Stage;
-use crate::{Ran, Test, ALL};
+use crate::{Ran, Skipped, Test, ALL};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[
@@ -22,6 +22,21 @@ pub const TESTS: &[Test] = &[
         name: "what_is_safe_on_disk_outlives_a_kill",
         engines: ALL,
         run: what_is_safe_on_disk_outlives_a_kill,
+    },
+    Test {
+        name: "two_tabs_share_their_storage",
+        engines: ALL,
+        run: two_tabs_share_their_storage,
+    },
+    Test {
+        name: "a_chosen_file_is_read",
+        engines: ALL,
+        run: a_chosen_file_is_read,
+    },
+    Test {
+        name: "a_button_without_a_name_is_a_hindrance",
+        engines: &[Engine::Chromium],
+        run: a_button_without_a_name_is_a_hindrance,
     },
     Test {
         name: "the_screen_is_a_phone",
@@ -44,7 +59,7 @@ const PAGE: &[u8] = b"<!doctype html><html lang=en><meta charset=utf-8>\
     <meta name=viewport content='width=device-width'><title>Probe</title>\
     <p id=taps>0</p><p id=by></p><button aria-label='one more'>+</button>\
     <label>Number <input id=number></label>\
-    <button id=under>under</button><button hidden>hidden</button>\
+    <button id=under>under</button><button hidden>hidden</button><input id=file type=file aria-label=File>\
     <script src=probe.js></script>";
 
 const SCRIPT: &[u8] = b"\
@@ -138,6 +153,57 @@ fn what_is_safe_on_disk_outlives_a_kill(stage: &mut Stage) -> Ran {
     visit(stage);
     let lines: Vec<String> = (0..10).map(|n| format!("line {n}")).collect();
     assert_eq!(stage.browser().value("kept()"), json!(lines));
+    Ok(())
+}
+
+fn two_tabs_share_their_storage(stage: &mut Stage) -> Ran {
+    open(stage);
+    stage
+        .browser()
+        .run("localStorage.setItem('first', '1');", json!([]));
+    let first = stage.browser().tab();
+    let second = stage.browser().open_tab();
+    assert_ne!(first, second);
+    visit(stage);
+    let browser = stage.browser();
+    assert_eq!(browser.value("localStorage.getItem('first')"), json!("1"));
+    browser.run("localStorage.setItem('second', '2');", json!([]));
+    browser.to_tab(&first);
+    browser.wait_until(
+        "the first sees it",
+        "localStorage.getItem('second') === '2'",
+    );
+    Ok(())
+}
+
+fn a_chosen_file_is_read(stage: &mut Stage) -> Ran {
+    open(stage);
+    let file = stage.scratch("a file.txt");
+    std::fs::write(&file, "forty-two").expect("room for a file");
+    let browser = stage.browser();
+    let field = browser.find("#file");
+    browser.choose_file(&field, &file);
+    assert_eq!(
+        browser.value("document.querySelector('#file').files[0].text()"),
+        json!("forty-two")
+    );
+    Ok(())
+}
+
+fn a_button_without_a_name_is_a_hindrance(stage: &mut Stage) -> Ran {
+    open(stage);
+    let browser = stage.browser();
+    browser.run(
+        "document.body.append(document.createElement('button'));",
+        json!([]),
+    );
+    let hindrances = browser.hindrances().map_err(Skipped)?;
+    assert!(
+        hindrances
+            .iter()
+            .any(|line| line.starts_with("button-name: ")),
+        "{hindrances:?}"
+    );
     Ok(())
 }
 

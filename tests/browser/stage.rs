@@ -128,6 +128,11 @@ impl Stage {
         std::mem::take(&mut *self.asked.lock().expect("nobody panics here"))
     }
 
+    /// A path for a file that goes away with the stage.
+    pub fn scratch(&self, name: &str) -> PathBuf {
+        self.profile.join(name)
+    }
+
     /// Skips a test that starts a second browser on the profile where that finds nothing.
     pub fn keeps(&self) -> Ran {
         self.engine.keeps().map_err(Skipped)

@@ -12,6 +12,9 @@ pub enum Command<'a> {
     Clear(&'a str),
     Write { element: &'a str, text: &'a str },
     Window { width: u32, height: u32 },
+    NewTab,
+    Tab,
+    ToTab(&'a str),
     Picture,
     Cdp { method: &'a str, parameters: Value },
     Log(&'a str),
@@ -37,6 +40,9 @@ impl Command<'_> {
             Command::Window { width, height } => {
                 post("window/rect", json!({ "width": width, "height": height }))
             }
+            Command::NewTab => post("window/new", json!({ "type": "tab" })),
+            Command::Tab => ("GET", "window".into(), Value::Null),
+            Command::ToTab(handle) => post("window", json!({ "handle": handle })),
             Command::Picture => ("GET", "screenshot".into(), Value::Null),
             Command::Cdp { method, parameters } => post(
                 "goog/cdp/execute",
@@ -65,6 +71,9 @@ impl Command<'_> {
                 "WebDriver:SetWindowRect",
                 json!({ "width": width, "height": height }),
             ),
+            Command::NewTab => ("WebDriver:NewWindow", json!({ "type": "tab" })),
+            Command::Tab => ("WebDriver:GetWindowHandle", json!({})),
+            Command::ToTab(handle) => ("WebDriver:SwitchToWindow", json!({ "handle": handle })),
             Command::Picture => ("WebDriver:TakeScreenshot", json!({ "full": false })),
             Command::Cdp { method, .. } => panic!("Firefox does not know {method}"),
             Command::Log(kind) => panic!("Firefox has no log called {kind}"),
