@@ -3,8 +3,10 @@
 //! The set-up script names the browsers and the build in the environment (`BROWSER_…`). A test
 //! whose engine is missing says so and is counted as skipped; it never passes unseen.
 //!
-//! `cargo test --test browser -- [WORD]…` runs the tests whose names hold one of the words.
+//! `cargo test --test browser -- [WORD]…` runs the tests whose names hold one of the words;
+//! `cargo test --test browser -- --bench` measures instead.
 
+mod bench;
 mod driver;
 mod probe;
 #[path = "../../tools/xtask/src/server.rs"]
@@ -39,6 +41,15 @@ const ALL: &[Engine] = &[Engine::Chromium, Engine::Firefox, Engine::WebKit];
 const FILES: &[&[Test]] = &[probe::TESTS, smoke::TESTS];
 
 fn main() -> ExitCode {
+    if std::env::args().any(|word| word == "--bench") {
+        return match bench::print() {
+            Ok(()) => ExitCode::SUCCESS,
+            Err(why) => {
+                eprintln!("nothing was measured: {why}");
+                ExitCode::FAILURE
+            }
+        };
+    }
     // Words that begin with a dash are cargo's own and mean nothing here.
     let words: Vec<String> = std::env::args()
         .skip(1)
