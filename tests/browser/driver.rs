@@ -236,13 +236,13 @@ impl Browser {
             .as_str()
             .expect("a page has a name")
             .to_owned());
-        self.to_tab(&tab);
+        self.switch_to(&tab);
         self.screen(360, 740);
         tab
     }
 
     /// From now on everything goes to this page.
-    pub fn to_tab(&mut self, tab: &Tab) {
+    pub fn switch_to(&mut self, tab: &Tab) {
         self.must(Command::ToTab(&tab.0));
     }
 

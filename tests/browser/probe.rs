@@ -168,7 +168,7 @@ fn two_tabs_share_their_storage(stage: &mut Stage) -> Ran {
     let browser = stage.browser();
     assert_eq!(browser.value("localStorage.getItem('first')"), json!("1"));
     browser.run("localStorage.setItem('second', '2');", json!([]));
-    browser.to_tab(&first);
+    browser.switch_to(&first);
     browser.wait_until(
         "the first sees it",
         "localStorage.getItem('second') === '2'",
