@@ -4,13 +4,16 @@
 
 use std::process::ExitCode;
 
-use dutystand::game::Replay;
+use dutystand::game::{self, Replay};
 use dutystand::record::{self, Reading};
+use dutystand::rules::Preset;
 use dutystand::sheet;
 
 const USAGE: &str = "\
 desk replay FILE…      the state after each match record, one JSON object a line
 desk sheet FILE…       the sheet of each match record
+desk rehearse [--seed S] [--matches N] [--preset NAME]
+                       invented matches, one record a line
 ";
 
 fn main() -> ExitCode {
@@ -20,6 +23,7 @@ fn main() -> ExitCode {
     match command.as_deref() {
         Some("replay") => over_files(&rest, replay),
         Some("sheet") => over_files(&rest, print_sheet),
+        Some("rehearse") => rehearse(&rest),
         Some("--help" | "-h") => {
             print!("{USAGE}");
             ExitCode::SUCCESS
@@ -95,4 +99,33 @@ fn print_sheet(name: &str, reading: &Reading) -> Verdict {
     } else {
         Verdict::Findings
     }
+}
+
+/// Invented matches: each record on one line, from consecutive seeds.
+fn rehearse(args: &[String]) -> ExitCode {
+    let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
+    let mut args = args.iter();
+    while let Some(name) = args.next() {
+        let value = args.next().map(String::as_str);
+        let understood = match (name.as_str(), value) {
+            ("--seed", Some(v)) => v.parse().map(|v| seed = v).is_ok(),
+            ("--matches", Some(v)) => v.parse().map(|v| matches = v).is_ok(),
+            ("--preset", Some(v)) => Preset::from_code(v).map(|v| preset = v).is_some(),
+            _ => false,
+        };
+        if !understood {
+            return wrong(&format!(
+                "`{name}` is not understood here, or its value is missing."
+            ));
+        }
+    }
+    for seed in seed..seed.saturating_add(matches) {
+        let entries = game::rehearse(preset, seed);
+        let log = record::Log {
+            id: format!("rehearsal-{}-{seed}", preset.code()),
+            entries,
+        };
+        println!("{}", record::write(&log).replace('\n', ""));
+    }
+    ExitCode::SUCCESS
 }

@@ -146,9 +146,15 @@ impl Replay {
     #[must_use]
     pub fn last_rally(&self) -> Option<&Entry> {
         let rally = |o: &Outcome, e: &Entry| {
-            matches!(o, Outcome::Taken | Outcome::Insisted(_)) && matches!(e.kind, Kind::Rally { .. })
+            matches!(o, Outcome::Taken | Outcome::Insisted(_))
+                && matches!(e.kind, Kind::Rally { .. })
         };
-        self.entries.iter().zip(&self.outcomes).rev().find(|(e, o)| rally(o, e)).map(|(e, _)| e)
+        self.entries
+            .iter()
+            .zip(&self.outcomes)
+            .rev()
+            .find(|(e, o)| rally(o, e))
+            .map(|(e, _)| e)
     }
 
     /// Goes through the log once more and shows every entry that was not taken back, with the state

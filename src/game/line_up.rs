@@ -20,7 +20,9 @@ pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<()
     if coming.line_ups[team].is_some() {
         return Err(Refusal::LineUpGiven { team });
     }
-    positions.iter().try_for_each(|&number| may_start(state, team, number))
+    positions
+        .iter()
+        .try_for_each(|&number| may_start(state, team, number))
 }
 
 /// Whether one player may stand in the line-up of the set to come.
@@ -110,9 +112,9 @@ pub(super) fn begin(state: &mut State, entry: u32) {
     let left = state.left_to_come().unwrap_or(Team::A);
     if let Stage::Coming(coming) = &mut state.stage {
         let coming = std::mem::take(coming);
-        let mut play = coming.ready.unwrap_or_else(|| {
-            Box::new(SetPlay::start(number, opener, left, &ByTeam::default()))
-        });
+        let mut play = coming
+            .ready
+            .unwrap_or_else(|| Box::new(SetPlay::start(number, opener, left, &ByTeam::default())));
         play.open_with_penalties(&coming.penalties);
         super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);
         state.stage = Stage::Playing(play);

@@ -19,6 +19,7 @@ mod opening;
 mod rally;
 mod reducer;
 mod refusal;
+mod rehearsal;
 mod request;
 mod say;
 mod set;
@@ -36,6 +37,7 @@ pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use reducer::{apply, may};
 pub use refusal::Refusal;
+pub use rehearsal::{rehearse, rehearse_by};
 pub use say::{say, say_question};
 pub use set::{Point, PointFor, SetPlay, Side, Slot};
 pub use state::{

@@ -21,7 +21,9 @@ pub(super) fn open(state: &mut State, heading: &Heading) {
 
 /// The heading with what was left for later.
 pub(super) fn amend(state: &mut State, given: &Amendment) {
-    let Some(heading) = &mut state.heading else { return };
+    let Some(heading) = &mut state.heading else {
+        return;
+    };
     let heading = Arc::make_mut(heading);
     let fields = [
         (&mut heading.competition, &given.competition),

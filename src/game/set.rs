@@ -70,7 +70,10 @@ impl Side {
     /// The line-up that the side started the set with, place 1 first.
     #[must_use]
     pub fn line_up(&self) -> Vec<Shirt> {
-        self.entered[..self.slots.len().min(self.entered.len())].iter().map(|e| e.0).collect()
+        self.entered[..self.slots.len().min(self.entered.len())]
+            .iter()
+            .map(|e| e.0)
+            .collect()
     }
 
     /// Who stands on court, place 1 first.
@@ -159,7 +162,10 @@ impl Side {
             .filter_map(|(slot, &shirt)| slot.map(|s| (shirt, s.player)))
             .collect();
         let instead_of = |player: Shirt| {
-            displaced.iter().find(|(shirt, _)| *shirt == player).map_or(player, |(_, held)| *held)
+            displaced
+                .iter()
+                .find(|(shirt, _)| *shirt == player)
+                .map_or(player, |(_, held)| *held)
         };
         self.slots = placed
             .into_iter()

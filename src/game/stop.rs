@@ -77,15 +77,14 @@ pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
     match (*then, court) {
         (Stage::Playing(play), Court::Other) => {
             let number = play.number;
-            let line_ups =
-                ByTeam::new(|team| {
-                    let starters = play.sides[team].line_up();
+            let line_ups = ByTeam::new(|team| {
+                let starters = play.sides[team].line_up();
                 // Whoever was sent off is missing: that team hands in a new line-up.
-                    let all_there = starters
-                        .iter()
-                        .all(|&s| state.teams[team].barred(s, number).is_none());
-                    (all_there && !starters.is_empty()).then_some(starters)
-                });
+                let all_there = starters
+                    .iter()
+                    .all(|&s| state.teams[team].barred(s, number).is_none());
+                (all_there && !starters.is_empty()).then_some(starters)
+            });
             let left = if play.changed_courts {
                 play.left.other()
             } else {

@@ -413,17 +413,26 @@ fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
             },
             rules: read_rules(&rules)?,
         })),
-        WKind::Heading { competition, division, venue, court, match_no, scheduled, teams } => {
-            K::Heading(Box::new(mem::Amendment {
-                competition,
-                division,
-                venue,
-                court,
-                match_no,
-                scheduled,
-                names: ByTeam { a: teams.a.map(|n| n.name), b: teams.b.map(|n| n.name) },
-            }))
-        }
+        WKind::Heading {
+            competition,
+            division,
+            venue,
+            court,
+            match_no,
+            scheduled,
+            teams,
+        } => K::Heading(Box::new(mem::Amendment {
+            competition,
+            division,
+            venue,
+            court,
+            match_no,
+            scheduled,
+            names: ByTeam {
+                a: teams.a.map(|n| n.name),
+                b: teams.b.map(|n| n.name),
+            },
+        })),
         WKind::TeamList {
             team,
             players,
