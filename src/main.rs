@@ -7,6 +7,8 @@ fn main() {
 
 #[cfg(not(target_arch = "wasm32"))]
 fn main() {
-    eprintln!("This program is the page. Run it with `sh tools/run`; on a command line use `desk`.");
+    eprintln!(
+        "This program is the page. Run it with `sh tools/run`; on a command line use `desk`."
+    );
     std::process::exit(2);
 }

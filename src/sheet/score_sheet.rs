@@ -389,7 +389,7 @@ fn result(sets: &[SetSheet], state: &State) -> ResultBox {
         minutes: over().map(SetSheet::minutes).sum(),
         times: (
             sets.iter().find_map(|s| s.began),
-            over().last().and_then(|s| s.ended),
+            over().next_back().and_then(|s| s.ended),
         ),
         ended: state.ended(),
         winner: state.winner(),
