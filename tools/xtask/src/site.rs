@@ -35,6 +35,7 @@ const VERSION_MARK: &str = "const VERSION = \"unbuilt\";";
 
 /// Builds the page into `out`, which holds nothing else afterwards.
 pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
+    ours_to_replace(out)?;
     let mut site = Site::default();
     let assets = tree.root.join("assets");
 
@@ -192,17 +193,22 @@ impl Site {
             std::fs::write(fresh.join(&file.name), &file.bytes).map_err(trouble)?;
         }
         if out.exists() {
-            // Never empties a folder that was not made here.
-            if !out.join("sw.js").is_file() {
-                return Err(format!(
-                    "{} holds something else: give another --out.",
-                    out.display()
-                ));
-            }
             std::fs::remove_dir_all(out).map_err(trouble)?;
         }
         std::fs::rename(fresh, out).map_err(trouble)
     }
+}
+
+/// Never empties a folder that holds something else than an earlier build.
+fn ours_to_replace(out: &Path) -> Outcome<()> {
+    let empty = || std::fs::read_dir(out).is_ok_and(|mut entries| entries.next().is_none());
+    if !out.exists() || out.join("sw.js").is_file() || empty() {
+        return Ok(());
+    }
+    Err(format!(
+        "{} holds something else: give another --out.",
+        out.display()
+    ))
 }
 
 /// All sheets as one, each under its name.
