@@ -1,1 +1,711 @@
-//! The words of the screens before a match and of the sheet, in one place.
+//! The words of the screens before a match and between sets, in one place.
+//!
+//! A second language is a second file like this one.
+
+use super::before::{Field, Standing, TossChoice};
+use crate::device::Face;
+use crate::game::entry::{Player, TeamList};
+use crate::rules::{
+    Preset, Rules, Sets, Shirt, Step, SubstitutionPolicy, Timing, WarmUp, WarmUpStyle,
+};
+
+// ---- Number pad and line-up court.
+
+/// Name of the field that shows the digits.
+pub const SHIRT_NUMBER: &str = "Shirt number";
+/// Name of the key that takes a digit away.
+pub const DELETE_DIGIT: &str = "Delete the last digit";
+/// The key that takes a number over.
+pub const ADD: &str = "Add";
+
+/// A place of the line-up in Roman figures, as line-up sheets have it.
+#[must_use]
+pub fn roman(place: usize) -> &'static str {
+    ["", "I", "II", "III", "IV", "V", "VI"]
+        .get(place)
+        .copied()
+        .unwrap_or_default()
+}
+
+/// Name of a place for whoever listens.
+#[must_use]
+pub fn place_holds(place: usize, shown: &str) -> String {
+    match shown {
+        "" => format!("Place {place}, empty"),
+        "\u{2022}" => format!("Place {place}, covered"),
+        shirt => format!("Place {place}, number {shirt}"),
+    }
+}
+
+// ---- New match.
+
+/// Above the form.
+pub const ALL_CAN_WAIT: &str = "Choose the rules. Everything else can stay empty.";
+/// Over the presets.
+pub const RULES: &str = "Rules";
+/// Over the names.
+pub const TEAMS: &str = "Teams";
+/// Opens the rest of the form.
+pub const MORE: &str = "More: competition, hall, rules in detail";
+/// Over the adjustable rules.
+pub const RULES_IN_DETAIL: &str = "Rules in detail";
+/// In the place of the summary.
+pub const RULES_NOT_USABLE: &str = "A rule below cannot be used as it stands.";
+/// The form's button.
+pub const OPEN_MATCH: &str = "Open the match";
+/// Where a match could not be opened.
+pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost: try once more.";
+
+/// A preset by name.
+#[must_use]
+pub fn preset(preset: Preset) -> &'static str {
+    match preset {
+        Preset::SchoolJunior => "School, juniors",
+        Preset::SchoolSenior => "School, seniors",
+        Preset::International => "International",
+        Preset::Tally => "Points only",
+    }
+}
+
+/// What a preset is for.
+#[must_use]
+pub fn preset_is_for(preset: Preset) -> &'static str {
+    match preset {
+        Preset::SchoolJunior => "Shorter, no libero",
+        Preset::SchoolSenior => "Full length, one libero",
+        Preset::International => "The official text",
+        Preset::Tally => "No line-ups, no limits",
+    }
+}
+
+/// The most important rules in a line.
+#[must_use]
+pub fn rules_in_short(rules: &Rules) -> String {
+    let mut parts = vec![sets(rules.sets), format!("to {}", rules.set.target)];
+    if matches!(rules.sets, Sets::BestOf(n) if n > 1) {
+        parts.push(format!("last set to {}", rules.decider.to.target));
+    }
+    parts.push(match rules.time_outs.per_set {
+        Some(1) => "1 time-out a set".to_owned(),
+        Some(n) => format!("{n} time-outs a set"),
+        None => "time-outs without limit".to_owned(),
+    });
+    parts.push(match rules.substitutions.per_set {
+        Some(n) => format!("{n} substitutions a set"),
+        None => "substitutions without limit".to_owned(),
+    });
+    parts.push(liberos(&rules.liberos.to_string()));
+    if rules.players_on_court != 6 {
+        parts.push(format!("{} players on court", rules.players_on_court));
+    }
+    if !rules.line_ups {
+        parts.push("line-ups not kept".to_owned());
+    }
+    parts.push(match rules.warm_up.style {
+        WarmUpStyle::Shared => format!("warm-up {} min together", rules.warm_up.minutes),
+        WarmUpStyle::Separate => format!("warm-up {} min each", rules.warm_up.minutes),
+    });
+    parts.join(", ") + "."
+}
+
+/// A format.
+#[must_use]
+pub fn sets(sets: Sets) -> String {
+    match sets {
+        Sets::BestOf(1) => "One set".to_owned(),
+        Sets::BestOf(n) => format!("Best of {n}"),
+        Sets::Fixed(n) => format!("All {n} sets are played"),
+    }
+}
+
+/// Label of a field.
+#[must_use]
+pub fn field(field: Field) -> &'static str {
+    match field {
+        Field::Preset => "Rules",
+        Field::NameA => "Team A",
+        Field::NameB => "Team B",
+        Field::Time => "Planned start",
+        Field::Day => "Day",
+        Field::Competition => "Competition",
+        Field::Division => "Division",
+        Field::Hall => "Hall",
+        Field::Court => "Court",
+        Field::MatchNumber => "Match number",
+        Field::Edition => "Edition of the rules",
+        Field::Sets => "Sets",
+        Field::Target => "Points that win a set",
+        Field::Lead => "Points ahead",
+        Field::Cap => "Limit: wins with any lead (empty: none)",
+        Field::DeciderTarget => "Points that win the deciding set",
+        Field::DeciderLead => "Points ahead in the deciding set",
+        Field::DeciderCap => "Limit of the deciding set (empty: none)",
+        Field::ChangeCourts => "Deciding set: change courts at (empty: never)",
+        Field::TimeOuts => "Time-outs a set for each team (empty: no limit)",
+        Field::TimeOutSeconds => "Seconds of a time-out",
+        Field::Policy => "Substitutions: who for whom",
+        Field::Substitutions => "Substitutions a set for each team (empty: no limit)",
+        Field::Entries => "Times on court for one player in a set (empty: no limit)",
+        Field::Liberos => "Liberos",
+        Field::OnCourt => "Players on court",
+        Field::ListMost => "Players on a team list, at most",
+        Field::LowestNumber => "Lowest shirt number",
+        Field::HighestNumber => "Highest shirt number",
+        Field::WarmUp => "Warm-up at the net",
+        Field::WarmUpMinutes => "Minutes of warm-up (each team, or together)",
+        Field::Interval => "Seconds between sets",
+        Field::ServiceSeconds => "Seconds for the service",
+        Field::UnderNet => "Feet and hands under the net",
+    }
+}
+
+/// The part of an id that names a field.
+#[must_use]
+pub fn field_id(field: Field) -> String {
+    format!("{field:?}").to_lowercase()
+}
+
+/// A field and what is wrong with it.
+#[must_use]
+pub fn field_says(wrong: Field, say: &str) -> String {
+    format!("{}: {say}", field(wrong))
+}
+
+/// What a number field takes.
+#[must_use]
+pub fn number_wanted(lowest: u16, highest: u16, may_be_empty: bool) -> String {
+    if may_be_empty {
+        format!("Write a whole number from {lowest} to {highest}, or leave it empty.")
+    } else {
+        format!("Write a whole number from {lowest} to {highest}.")
+    }
+}
+
+/// A policy of substitutions, by its value in the form.
+#[must_use]
+pub fn policy(code: &str) -> String {
+    policy_words(match code {
+        "paired" => SubstitutionPolicy::Paired,
+        "free" => SubstitutionPolicy::Free,
+        _ => SubstitutionPolicy::SamePlace,
+    })
+    .to_owned()
+}
+
+fn policy_words(policy: SubstitutionPolicy) -> &'static str {
+    match policy {
+        SubstitutionPolicy::Paired => "A starter and one substitute, once",
+        SubstitutionPolicy::SamePlace => "Always back to the same place",
+        SubstitutionPolicy::Free => "Anybody for anybody",
+    }
+}
+
+/// A number of liberos.
+#[must_use]
+pub fn liberos(code: &str) -> String {
+    match code {
+        "0" => "no libero".to_owned(),
+        "1" => "1 libero".to_owned(),
+        n => format!("{n} liberos"),
+    }
+}
+
+/// How many are on court.
+#[must_use]
+pub fn on_court(code: &str) -> String {
+    match code {
+        "0" => "Line-ups are not kept".to_owned(),
+        n => format!("{n} players of each team"),
+    }
+}
+
+/// How the teams warm up.
+#[must_use]
+pub fn warm_up_style(code: &str) -> String {
+    match code {
+        "shared" => "Both teams together",
+        _ => "One team after the other",
+    }
+    .to_owned()
+}
+
+/// How strict the centre line is.
+#[must_use]
+pub fn under_net(code: &str) -> String {
+    match code {
+        "junior" => "Junior: stricter",
+        _ => "As in the official text",
+    }
+    .to_owned()
+}
+
+/// An edition of the rules.
+#[must_use]
+pub fn edition(code: &str) -> String {
+    match code {
+        "2021" => "2021\u{2013}2024",
+        _ => "2025\u{2013}2028",
+    }
+    .to_owned()
+}
+
+// ---- The plan.
+
+/// Before the name of the next step.
+pub const NEXT: &str = "Next";
+/// Opens the next step.
+pub const OPEN_STEP: &str = "Open";
+
+/// A step by name.
+#[must_use]
+pub fn step(step: Step) -> &'static str {
+    match step {
+        Step::Kit => "Own kit, at the court",
+        Step::Floor => "Floor and free zone",
+        Step::Net => "Net and posts",
+        Step::Ball => "Ball",
+        Step::FirstAid => "First aid and way out",
+        Step::Briefing => "Duty team briefed",
+        Step::TeamLists => "Team lists",
+        Step::Toss => TOSS,
+        Step::WarmUp => "Warm-up",
+        Step::LineUps => LINE_UPS,
+        Step::LastCheck => LAST_CHECK,
+    }
+}
+
+/// The toss.
+pub const TOSS: &str = "Toss";
+/// The line-ups.
+pub const LINE_UPS: &str = "Line-ups";
+/// The last check.
+pub const LAST_CHECK: &str = "Last check";
+
+/// What to look at in a step that is ticked. The measures are those of the FIVB Official Volleyball
+/// Rules 2025-2028 (rule numbers beside them); the rest is common practice, no source.
+#[must_use]
+pub fn look_at(step: Step) -> &'static [&'static str] {
+    match step {
+        Step::Kit => &[
+            "Whistle, watch, coin, pen.",
+            "You are at the court, the table is set up.",
+        ],
+        // 1.1, 1.2.1
+        Step::Floor => &[
+            "Dry, level, not slippery, nothing loose.",
+            "At least 3 m free on every side, nothing in the way.",
+            "You can tell the lines of this court from the others.",
+        ],
+        // 2.1.2, 2.3, 2.4, 2.5; torn mesh: Refereeing Guidelines 2024, rule 2; padding of the posts is
+        // common practice, no source.
+        Step::Net => &[
+            "Height in the middle is that of your competition and age group.",
+            "Both sides equally high, at most 2 cm above the middle.",
+            "Tight, nothing torn; antennas over the side lines and firm.",
+            "Posts stand firm and are padded, no wires or hooks stick out.",
+        ],
+        // 3.1, 3.2
+        Step::Ball => &[
+            "Pressure 0.30 to 0.325 kg/cm\u{b2} (294 to 319 hPa, 4.26 to 4.61 psi).",
+            "Round and undamaged; a spare ball of the same kind is at the table.",
+        ],
+        Step::FirstAid => &[
+            "You know who gives first aid and where the kit is.",
+            "You know which adult calls for help, and from which telephone.",
+            "The ways out are open.",
+        ],
+        Step::Briefing => &[
+            "Second referee: net, line-ups, requests of the coaches.",
+            "Scorer: says at once when something does not fit.",
+            "Line judges: know their lines and their signals.",
+        ],
+        Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps | Step::LastCheck => &[],
+    }
+}
+
+/// The sign before a step.
+#[must_use]
+pub fn standing_mark(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Done => "\u{2713}",
+        Standing::Failed => "!",
+        Standing::Running => "\u{25b8}",
+        Standing::Open(Timing::Late | Timing::Due) => "\u{25cf}",
+        Standing::Open(Timing::Ahead) => "\u{25cb}",
+    }
+}
+
+/// How a step stands, in a word.
+#[must_use]
+pub fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Done => "done",
+        Standing::Failed => "not in order",
+        Standing::Running => "running",
+        Standing::Open(Timing::Ahead) => "",
+        Standing::Open(Timing::Due) => "due now",
+        Standing::Open(Timing::Late) => "late",
+    }
+}
+
+/// The scheduled start, and how far it is away.
+#[must_use]
+pub fn start_at(time: &str, minutes_left: i64) -> String {
+    match minutes_left {
+        0 => format!("Start {time}: now"),
+        1..=180 => format!("Start {time}, in {minutes_left} min"),
+        -180..=-1 => format!("Start was {time}, {} min ago", -minutes_left),
+        _ => format!("Start {time}"),
+    }
+}
+
+/// From a finished step to the next.
+#[must_use]
+pub fn go_on_to(next: Step) -> String {
+    format!("Next: {}", step(next))
+}
+
+/// Name of the tick.
+#[must_use]
+pub fn tick(of: Step) -> String {
+    format!("Done: {}", step(of))
+}
+
+/// Where a safety check failed.
+pub const DO_NOT_START: &str = "Do not start. Speak to the coach or the organiser.";
+/// Where another check failed.
+pub const NOT_DONE: &str = "Not in order yet.";
+/// Label of the note that clears.
+pub const WHO_CLEARED_IT: &str = "Who says it is safe now, and what was done?";
+/// Label of a note nobody needs.
+pub const NOTE_OPTIONAL: &str = "Note (can stay empty)";
+/// Label of the note of a failed check.
+pub const WHAT_IS_WRONG: &str = "What is wrong? (can stay empty)";
+/// Records a failed check.
+pub const NOT_IN_ORDER: &str = "Not in order";
+/// Records that it is in order now.
+pub const CLEARED: &str = "In order now";
+
+/// What was written when a check was cleared.
+#[must_use]
+pub fn cleared_by(note: &str) -> String {
+    format!("In order: {note}")
+}
+
+/// Which checks failed.
+#[must_use]
+pub fn not_in_order(items: &[String]) -> String {
+    let names: Vec<&str> = items
+        .iter()
+        .map(|item| match Step::from_code(item) {
+            Some(known) => step(known),
+            None => item.as_str(),
+        })
+        .collect();
+    format!("Not in order: {}.", names.join(", "))
+}
+
+/// After the match has begun.
+pub const MATCH_HAS_BEGUN: &str = "This match has begun.";
+/// To the play screen.
+pub const TO_THE_COURT: &str = "To the court";
+/// Said to whoever listens.
+pub const IS_DONE: &str = "done";
+
+/// A refusal with its rule.
+#[must_use]
+pub fn refusal(say: &str, rule: &str) -> String {
+    if rule.starts_with(|c: char| c.is_ascii_digit()) {
+        format!("{say} (Rule {rule})")
+    } else {
+        say.to_owned()
+    }
+}
+
+// ---- Toss.
+
+/// First question.
+pub const WHO_IS_HEADS: &str = "Each captain gets a side of the coin. Who gets heads?";
+/// Throws it.
+pub const TOSS_THE_COIN: &str = "Toss the coin";
+/// The other way.
+pub const TOSSED_ALREADY: &str = "We have tossed already";
+/// Back to the coin.
+pub const USE_THE_COIN: &str = "Use the coin here";
+/// Where the browser has no chance to give.
+pub const NO_COIN: &str =
+    "This browser cannot toss a fair coin. Toss a real one and enter it here.";
+/// Goes back to the winner's choice.
+pub const CHOOSE_AGAIN: &str = "Choose again";
+/// Makes the entry.
+pub const RECORD_TOSS: &str = "Record the toss";
+/// Changes a recorded toss.
+pub const TOSS_AGAIN: &str = "Change the toss";
+/// First question by hand.
+pub const WHO_SERVES_FIRST: &str = "Who serves first?";
+/// Second question by hand.
+pub const WHO_IS_LEFT: &str = "Who starts left, seen from the stand?";
+/// On the half of the team that serves.
+pub const SERVES_FIRST: &str = "serves first";
+/// Under the drawn court.
+pub const SEEN_FROM_THE_STAND: &str = "As seen from the stand";
+
+/// A captain to give heads to.
+#[must_use]
+pub fn gets_heads(name: &str) -> String {
+    format!("Heads: {name}")
+}
+
+/// Whose is which side of the coin.
+#[must_use]
+pub fn coin_sides(heads: &str, tails: &str) -> String {
+    format!("Heads: {heads}. Tails: {tails}.")
+}
+
+/// A side of the coin.
+#[must_use]
+pub fn face(face: Face) -> &'static str {
+    match face {
+        Face::Heads => "Heads",
+        Face::Tails => "Tails",
+    }
+}
+
+/// What the coin says.
+#[must_use]
+pub fn won_the_toss(winner: &str) -> String {
+    format!("{winner} won the toss")
+}
+
+/// Who is asked.
+#[must_use]
+pub fn what_does_choose(name: &str) -> String {
+    format!("What does the captain of {name} choose?")
+}
+
+/// What can be chosen (7.1.2).
+#[must_use]
+pub fn toss_choice(choice: TossChoice) -> &'static str {
+    match choice {
+        TossChoice::Serve => "Serve",
+        TossChoice::Receive => "Receive",
+        TossChoice::Left => "Left side",
+        TossChoice::Right => "Right side",
+    }
+}
+
+/// What the winner chose.
+#[must_use]
+pub fn chose(name: &str, choice: TossChoice) -> String {
+    format!("{name}: {}", toss_choice(choice).to_lowercase())
+}
+
+// ---- Team lists.
+
+/// Name of the choice of a team.
+pub const WHOSE_LIST: &str = "Whose list";
+/// Name of the pad.
+pub const SHIRT_NUMBERS: &str = "Shirt numbers of the players";
+/// Fills the list.
+pub const ONE_TO_TWELVE: &str = "Numbers 1 to 12";
+/// Name of the list.
+pub const PLAYERS_ON_THE_LIST: &str = "Players on the list";
+/// While nobody is marked.
+pub const MARK_THE_CAPTAIN: &str = "Tap a number to mark the captain.";
+/// Opens the staff.
+pub const STAFF: &str = "Coach and others on the bench";
+/// A mark.
+pub const CAPTAIN: &str = "Captain";
+/// A mark.
+pub const LIBERO: &str = "Libero";
+/// Takes a player off the list.
+pub const REMOVE: &str = "Remove";
+/// Label of a name.
+pub const NAME_OPTIONAL: &str = "Name (can stay empty)";
+/// Opens the editor again.
+pub const CHANGE_LIST: &str = "Change this list";
+/// Against the advice of the rules.
+pub const WRITE_IT_ANYWAY: &str = "Write it down anyway";
+
+/// A player by number and marks.
+#[must_use]
+pub fn player(player: &Player) -> String {
+    let mut words = player.number.to_string();
+    if player.captain {
+        words.push_str(" C");
+    }
+    if player.libero {
+        words.push_str(" L");
+    }
+    words
+}
+
+/// The same for whoever listens.
+#[must_use]
+pub fn player_in_full(player: &Player) -> String {
+    let mut words = format!("Number {}", player.number);
+    if let Some(name) = &player.name {
+        words.push_str(", ");
+        words.push_str(name);
+    }
+    if player.captain {
+        words.push_str(", captain");
+    }
+    if player.libero {
+        words.push_str(", libero");
+    }
+    words
+}
+
+/// Over the marks of one player.
+#[must_use]
+pub fn number_is(number: Shirt) -> String {
+    format!("Number {number}")
+}
+
+/// A list that is in.
+#[must_use]
+pub fn list_in_short(list: &TeamList) -> String {
+    let players = match list.players.len() {
+        1 => "1 player".to_owned(),
+        n => format!("{n} players"),
+    };
+    let captain = list.players.iter().find(|p| p.captain);
+    let captain = match captain {
+        Some(p) => format!("captain {}", p.number),
+        None => "no captain marked".to_owned(),
+    };
+    let staff = if list.staff.is_empty() {
+        String::new()
+    } else {
+        let roles: Vec<&str> = list.staff.iter().map(|s| s.role.as_str()).collect();
+        format!(", {}", roles.join(", "))
+    };
+    format!("The list is in: {players}, {captain}{staff}.")
+}
+
+/// Makes the entry.
+#[must_use]
+pub fn hand_in_list(players: usize) -> String {
+    match players {
+        1 => "Hand in the list (1 player)".to_owned(),
+        n => format!("Hand in the list ({n} players)"),
+    }
+}
+
+/// A member of the staff.
+#[must_use]
+pub fn staff(role: &str) -> &'static str {
+    match role {
+        "coach" => "Coach",
+        "assistant coach" => "Assistant coach",
+        "therapist" => "Therapist",
+        _ => "Doctor",
+    }
+}
+
+/// Label of that person's name.
+#[must_use]
+pub fn staff_name(role: &str) -> String {
+    format!("{}: name, can stay empty", staff(role))
+}
+
+// ---- Line-ups.
+
+/// Name of the choice of a team.
+pub const WHOSE_LINE_UP: &str = "Whose line-up";
+/// Before a list is there.
+pub const LIST_FIRST: &str = "The list of this team is missing. Enter it first, under Team lists.";
+/// After it was handed in.
+pub const LINE_UP_IS_IN: &str = "The line-up is in.";
+/// A mistake of the hand that typed.
+pub const TAKE_LINE_UP_BACK: &str = "Typed wrong: take it back";
+/// Covers.
+pub const COVER_NUMBERS: &str = "Cover the numbers";
+/// Uncovers.
+pub const SHOW_NUMBERS: &str = "Show the numbers";
+/// Fills in.
+pub const SAME_AS_LAST_SET: &str = "Same as last set";
+/// Takes the number out of the chosen place.
+pub const EMPTY_PLACE: &str = "Empty this place";
+/// Makes the entry.
+pub const HAND_IN_LINE_UP: &str = "Hand in the line-up";
+
+/// Where the next number goes.
+#[must_use]
+pub fn number_for_place(place: usize) -> String {
+    match place {
+        1 => "Tap the number for place I: it serves first.".to_owned(),
+        _ => format!("Tap the number for place {}.", roman(place)),
+    }
+}
+
+/// Name of a number to put in.
+#[must_use]
+pub fn put_in(player: &Player, placed: bool, barred: bool) -> String {
+    let mut words = player_in_full(player);
+    if placed {
+        words.push_str(", in the line-up");
+    }
+    if barred {
+        words.push_str(", cannot start");
+    }
+    words
+}
+
+// ---- Warm-up.
+
+/// Where the warm-up is shared.
+pub const BOTH_TEAMS: &str = "Both teams";
+/// Starts it.
+pub const START_WARM_UP: &str = "Start";
+/// Ends it early.
+pub const END_WARM_UP: &str = "End now";
+/// It is over.
+pub const WARM_UP_OVER: &str = "Warm-up is over.";
+/// Once more.
+pub const WARM_UP_AGAIN: &str = "Start again";
+
+/// How it goes (7.2).
+#[must_use]
+pub fn warm_up_is(warm_up: WarmUp, tossed: bool) -> String {
+    let minutes = warm_up.minutes;
+    match (warm_up.style, tossed) {
+        (WarmUpStyle::Shared, _) => format!("{minutes} minutes, both teams together."),
+        (WarmUpStyle::Separate, true) => {
+            format!("{minutes} minutes each. The team that serves first begins.")
+        }
+        (WarmUpStyle::Separate, false) => {
+            format!("{minutes} minutes each. The team that serves first begins: toss before it.")
+        }
+    }
+}
+
+/// Name of a button of one team's warm-up.
+#[must_use]
+pub fn warm_up_of(words: &str, name: &str) -> String {
+    format!("{words}: warm-up, {name}")
+}
+
+// ---- Last check.
+
+/// Against a failed safety check.
+pub const BEGIN_ALL_THE_SAME: &str = "Begin all the same";
+/// Asked before that.
+pub const BEGIN_UNSAFE: &str =
+    "A safety check failed and nobody has cleared it. Somebody may get hurt. Begin all the same?";
+
+/// The button.
+#[must_use]
+pub fn begin_set(set: u8) -> String {
+    format!("Begin set {set}")
+}
+
+/// Who serves.
+#[must_use]
+pub fn serves_with(name: &str, number: Option<Shirt>) -> String {
+    match number {
+        Some(number) => format!("{name} serve, number {number}"),
+        None => format!("{name} serve"),
+    }
+}

@@ -1,15 +1,94 @@
 //! Before the match: new match, plan, lists, toss, warm-up, line-ups, last check.
+//!
+//! Half-typed work is kept in [`draft`]; everything that counts is an entry.
+
+mod begin;
+mod draft;
+mod fields;
+mod line_up;
+mod new_match;
+mod plan_list;
+mod stand;
+mod team_list;
+mod team_tabs;
+mod toss;
+mod warm_up;
 
 use leptos::prelude::*;
 
-/// Opens a new match.
-#[component]
-pub fn NewMatch() -> impl IntoView {}
+pub use draft::forget_drafts;
+pub(super) use fields::Field;
+pub use new_match::NewMatch;
+pub(super) use stand::Standing;
+pub(super) use toss::Choice as TossChoice;
+
+use crate::game::entry::Toss;
+use crate::game::{Kind, Phase};
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text_before as text;
+
+use begin::BeginCard;
+use line_up::LineUpsCard;
+use plan_list::PlanList;
+use toss::TossCard;
 
 /// What has to be done before the first whistle.
 #[component]
-pub fn Before() -> impl IntoView {}
+pub fn Before() -> impl IntoView {
+    let session = use_session();
+    let shell = use_shell();
+    let phase = Memo::new(move |_| session.state().phase());
+    let to_court = move |_| {
+        if let Some(id) = session.id() {
+            shell.go(Screen::Play { id });
+        }
+    };
+    move || match phase.get() {
+        Phase::Preparation => view! { <PlanList /> }.into_any(),
+        _ => view! {
+            <div class="before stack">
+                <p>{text::MATCH_HAS_BEGUN}</p>
+                <button type="button" class="button primary" on:click=to_court>
+                    {text::TO_THE_COURT}
+                </button>
+            </div>
+        }
+        .into_any(),
+    }
+}
 
-/// What has to be done between two sets.
+/// What has to be done between two sets: the toss where one is due, line-ups, the beginning.
 #[component]
-pub fn BetweenSets() -> impl IntoView {}
+pub fn BetweenSets() -> impl IntoView {
+    let session = use_session();
+    let toss_decides = Memo::new(move |_| {
+        let any = Toss {
+            first_service: Team::A,
+            left: Team::A,
+        };
+        session.may(&Kind::Toss(any)).is_ok()
+    });
+    let with_line_ups = Memo::new(move |_| session.state().rules().line_ups);
+    view! {
+        <div class="between stack">
+            {move || toss_decides.get().then(|| view! {
+                <section class="card stack">
+                    <h2>{text::TOSS}</h2>
+                    <TossCard />
+                </section>
+            })}
+            {move || with_line_ups.get().then(|| view! {
+                <section class="card stack">
+                    <h2>{text::LINE_UPS}</h2>
+                    <LineUpsCard />
+                </section>
+            })}
+            <section class="card stack">
+                <h2>{text::LAST_CHECK}</h2>
+                <BeginCard />
+            </section>
+        </div>
+    }
+}

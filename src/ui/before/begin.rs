@@ -1,0 +1,106 @@
+//! The last check before a set, and its beginning.
+
+use leptos::prelude::*;
+
+use super::line_up::BothLineUps;
+use super::toss::CourtSketch;
+use crate::game::entry::Toss;
+use crate::game::{notices, say, Kind, Notice};
+use crate::rules::Team;
+use crate::ui::part::dialog::Confirm;
+use crate::ui::part::team_mark::team_name;
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text_before as text;
+
+/// Who serves, who is where, both line-ups, and the button that begins the set.
+#[component]
+pub(super) fn BeginCard() -> impl IntoView {
+    let session = use_session();
+    let shell = use_shell();
+    let outcome = Memo::new(move |_| {
+        let state = session.state();
+        Some(Toss {
+            first_service: state.opener_to_come()?,
+            left: state.left_to_come()?,
+        })
+    });
+    let line_ups = Memo::new(move |_| {
+        let state = session.state();
+        Team::BOTH.iter().all(|&t| state.line_up_given(t).is_some())
+    });
+    let missing = move || {
+        let why = session.may(&Kind::BeginSet).err()?;
+        Some(text::refusal(&say(&why, &session.state()), why.rule()))
+    };
+    let unsafe_items = Memo::new(move |_| failed_items(&notices(&session.state())));
+    let ready = Memo::new(move |_| session.may(&Kind::BeginSet).is_ok());
+    let set = Memo::new(move |_| session.state().set_at_hand());
+    let asked = RwSignal::new(false);
+    let begin = move |expected: u32| {
+        if session.tell_as(expected, Kind::BeginSet) {
+            if let Some(id) = session.id() {
+                shell.replace(Screen::Play { id });
+            }
+        }
+    };
+    let server = move || {
+        let toss = outcome.get()?;
+        let state = session.state();
+        let number = state.ready().and_then(|play| play.server());
+        Some(text::serves_with(
+            &team_name(&state, toss.first_service),
+            number,
+        ))
+    };
+    let button = move || {
+        let expected = session.next();
+        let unsafe_now = unsafe_items.with(|items| !items.is_empty());
+        view! {
+            <button
+                id="begin-set"
+                type="button"
+                class="button"
+                class:primary=!unsafe_now
+                disabled=move || !ready.get()
+                on:click=move |_| if unsafe_now { asked.set(true) } else { begin(expected) }
+            >
+                {if unsafe_now { text::BEGIN_ALL_THE_SAME.to_owned() } else { text::begin_set(set.get()) }}
+            </button>
+        }
+    };
+    view! {
+        <div class="stack">
+            {move || unsafe_items.with(|items| (!items.is_empty()).then(|| view! {
+                <div class="sentence bad do-not-start" role="alert">
+                    <strong>{text::DO_NOT_START}</strong>
+                    <p>{text::not_in_order(items)}</p>
+                </div>
+            }))}
+            {move || outcome.get().map(|toss| view! { <CourtSketch toss /> })}
+            {move || server().map(|words| view! { <p class="server">{words}</p> })}
+            {move || {
+                let left = outcome.get()?.left;
+                line_ups.get().then(|| view! { <BothLineUps left /> })
+            }}
+            {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
+            {button}
+            <Confirm
+                open=asked
+                question=Signal::stored(text::BEGIN_UNSAFE.to_owned())
+                yes=Signal::stored(text::BEGIN_ALL_THE_SAME.to_owned())
+                on_yes=Callback::new(move |()| begin(session.next()))
+            />
+        </div>
+    }
+}
+
+/// The checks that stand in the way.
+fn failed_items(due: &[Notice]) -> Vec<String> {
+    due.iter()
+        .filter_map(|notice| match notice {
+            Notice::DoNotStart { item } => Some(item.clone()),
+            _ => None,
+        })
+        .collect()
+}

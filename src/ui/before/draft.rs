@@ -1,0 +1,58 @@
+//! What is half typed, kept on the phone so that a reload or a wrong tap loses nothing.
+
+use crate::device;
+use crate::game::{Entry, Kind};
+use crate::record::{self, Log};
+
+fn key(id: &str, what: &str) -> String {
+    format!("draft/{id}/{what}")
+}
+
+/// Keeps a text. Where storage is full the draft lives only as long as the page.
+pub(super) fn keep(id: &str, what: &str, text: &str) {
+    let _ = device::set_setting(&key(id, what), text);
+}
+
+/// The text kept last.
+pub(super) fn kept(id: &str, what: &str) -> Option<String> {
+    device::setting(&key(id, what))
+}
+
+/// The draft was handed in or given up.
+pub(super) fn drop(id: &str, what: &str) {
+    device::forget_setting(&key(id, what));
+}
+
+/// Keeps an entry that was not made yet, in the words of the match file.
+pub(super) fn keep_entry(id: &str, what: &str, kind: Kind) {
+    keep(id, what, &written(kind));
+}
+
+/// The entry kept last.
+pub(super) fn kept_entry(id: &str, what: &str) -> Option<Kind> {
+    unwritten(&kept(id, what)?)
+}
+
+/// One entry as text.
+pub(super) fn written(kind: Kind) -> String {
+    record::write(&Log {
+        id: "draft".to_owned(),
+        entries: vec![Entry::new(1, kind)],
+    })
+}
+
+/// The entry of such a text.
+pub(super) fn unwritten(text: &str) -> Option<Kind> {
+    let entry = record::read(text).log.entries.into_iter().next()?;
+    Some(entry.kind)
+}
+
+/// Names of everything that may be half typed about a match, for whoever wipes one.
+const ALL: [&str; 5] = ["toss", "list-A", "list-B", "line-up-A", "line-up-B"];
+
+/// Wipes what is half typed about a match.
+pub fn forget_drafts(id: &str) {
+    for what in ALL {
+        drop(id, what);
+    }
+}

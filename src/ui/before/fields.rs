@@ -1,0 +1,485 @@
+//! The fields of a new match, and how what was typed becomes a heading.
+
+use leptos::prelude::*;
+
+use crate::device::LocalTime;
+use crate::game::entry::Heading;
+use crate::game::{say, Refusal, State};
+use crate::rules::{
+    ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy,
+    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+};
+use crate::ui::text_before as text;
+
+/// Everything that can be filled in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Field {
+    /// Name of a preset.
+    Preset,
+    /// Name of team A.
+    NameA,
+    /// Name of team B.
+    NameB,
+    /// Time of the scheduled start.
+    Time,
+    /// Its day.
+    Day,
+    /// Competition.
+    Competition,
+    /// Division.
+    Division,
+    /// Hall.
+    Hall,
+    /// Court in the hall.
+    Court,
+    /// Number of the match.
+    MatchNumber,
+    /// Text of the rules.
+    Edition,
+    /// How many sets.
+    Sets,
+    /// Points of a set.
+    Target,
+    /// Points ahead.
+    Lead,
+    /// Points that win with any lead.
+    Cap,
+    /// Points of the deciding set.
+    DeciderTarget,
+    /// Points ahead in it.
+    DeciderLead,
+    /// Points that win it with any lead.
+    DeciderCap,
+    /// When courts are changed in it.
+    ChangeCourts,
+    /// Time-outs for each team in each set.
+    TimeOuts,
+    /// Their length.
+    TimeOutSeconds,
+    /// Who may come in for whom.
+    Policy,
+    /// Substitutions for each team in each set.
+    Substitutions,
+    /// How often one player may be on court.
+    Entries,
+    /// Liberos.
+    Liberos,
+    /// Players on court, or none where line-ups are not kept.
+    OnCourt,
+    /// Players on a list.
+    ListMost,
+    /// Lowest number.
+    LowestNumber,
+    /// Highest number.
+    HighestNumber,
+    /// Together or one after the other.
+    WarmUp,
+    /// How long.
+    WarmUpMinutes,
+    /// Pause between sets.
+    Interval,
+    /// From the whistle to the service hit.
+    ServiceSeconds,
+    /// Under the net.
+    UnderNet,
+}
+
+impl Field {
+    const ALL: [Field; 34] = [
+        Field::Preset,
+        Field::NameA,
+        Field::NameB,
+        Field::Time,
+        Field::Day,
+        Field::Competition,
+        Field::Division,
+        Field::Hall,
+        Field::Court,
+        Field::MatchNumber,
+        Field::Edition,
+        Field::Sets,
+        Field::Target,
+        Field::Lead,
+        Field::Cap,
+        Field::DeciderTarget,
+        Field::DeciderLead,
+        Field::DeciderCap,
+        Field::ChangeCourts,
+        Field::TimeOuts,
+        Field::TimeOutSeconds,
+        Field::Policy,
+        Field::Substitutions,
+        Field::Entries,
+        Field::Liberos,
+        Field::OnCourt,
+        Field::ListMost,
+        Field::LowestNumber,
+        Field::HighestNumber,
+        Field::WarmUp,
+        Field::WarmUpMinutes,
+        Field::Interval,
+        Field::ServiceSeconds,
+        Field::UnderNet,
+    ];
+
+    /// The smallest and the largest number the field takes, and whether it may stay empty. These are
+    /// the ranges in which the core can reckon, and sensible lengths of time; no rule stands behind
+    /// them.
+    fn range(self) -> Option<(u16, u16, bool)> {
+        Some(match self {
+            Field::Target | Field::DeciderTarget => (1, 999, false),
+            Field::Lead | Field::DeciderLead => (1, 99, false),
+            Field::Cap | Field::DeciderCap | Field::ChangeCourts => (1, 999, true),
+            Field::TimeOuts => (0, 20, true),
+            Field::TimeOutSeconds => (1, 600, false),
+            Field::Substitutions => (0, 99, true),
+            Field::Entries => (1, 99, true),
+            Field::ListMost => (4, 99, false),
+            Field::LowestNumber => (0, 999, false),
+            Field::HighestNumber => (1, 999, false),
+            Field::WarmUpMinutes => (0, 60, false),
+            Field::Interval => (0, 3600, false),
+            Field::ServiceSeconds => (1, 60, false),
+            _ => return None,
+        })
+    }
+}
+
+/// A field that cannot be used as it stands, and one sentence about it.
+pub type Wrong = (Field, String);
+
+/// What was typed, as text, whatever it is.
+#[derive(Clone, Copy)]
+pub struct Fields {
+    values: StoredValue<Vec<RwSignal<String>>>,
+}
+
+impl Fields {
+    /// All empty.
+    pub fn new() -> Fields {
+        Fields {
+            values: StoredValue::new(Field::ALL.map(|_| RwSignal::new(String::new())).to_vec()),
+        }
+    }
+
+    /// What stands in a field.
+    pub fn at(self, field: Field) -> RwSignal<String> {
+        self.values.with_value(|v| v[field as usize])
+    }
+
+    fn get(self, field: Field) -> String {
+        self.at(field).get()
+    }
+
+    fn set(self, field: Field, value: impl ToString) {
+        self.at(field).set(value.to_string());
+    }
+
+    /// Puts the values of some rules into the fields.
+    pub fn take_rules(self, rules: &Rules) {
+        let some = |n: Option<u16>| n.map(|n| n.to_string()).unwrap_or_default();
+        self.set(Field::Preset, rules.preset.code());
+        self.set(Field::Edition, edition_code(rules.edition));
+        self.set(Field::Sets, sets_code(rules.sets));
+        self.set(Field::Target, rules.set.target);
+        self.set(Field::Lead, rules.set.lead);
+        self.set(Field::Cap, some(rules.set.cap));
+        self.set(Field::DeciderTarget, rules.decider.to.target);
+        self.set(Field::DeciderLead, rules.decider.to.lead);
+        self.set(Field::DeciderCap, some(rules.decider.to.cap));
+        self.set(Field::ChangeCourts, some(rules.decider.change_courts_at));
+        self.set(
+            Field::TimeOuts,
+            some(rules.time_outs.per_set.map(u16::from)),
+        );
+        self.set(Field::TimeOutSeconds, rules.time_outs.seconds);
+        self.set(Field::Policy, policy_code(rules.substitutions.policy));
+        self.set(
+            Field::Substitutions,
+            some(rules.substitutions.per_set.map(u16::from)),
+        );
+        self.set(
+            Field::Entries,
+            some(rules.substitutions.entries_per_player.map(u16::from)),
+        );
+        self.set(Field::Liberos, rules.liberos);
+        self.set(
+            Field::OnCourt,
+            if rules.line_ups {
+                rules.players_on_court
+            } else {
+                0
+            },
+        );
+        self.set(Field::ListMost, rules.roster.max);
+        self.set(Field::LowestNumber, rules.roster.min_number);
+        self.set(Field::HighestNumber, rules.roster.max_number);
+        self.set(Field::WarmUp, style_code(rules.warm_up.style));
+        self.set(Field::WarmUpMinutes, rules.warm_up.minutes);
+        self.set(Field::Interval, rules.interval_seconds);
+        self.set(Field::ServiceSeconds, rules.service_seconds);
+        self.set(Field::UnderNet, under_net_code(rules.under_net));
+    }
+
+    /// The same as lines of text, for a draft.
+    pub fn written(self) -> String {
+        Field::ALL
+            .map(|f| self.at(f).get_untracked().replace('\n', " "))
+            .join("\n")
+    }
+
+    /// Fills the fields from such lines.
+    pub fn take_written(self, lines: &str) {
+        for (field, line) in Field::ALL.into_iter().zip(lines.split('\n')) {
+            self.set(field, line);
+        }
+    }
+
+    /// What is wrong with the number in a field.
+    pub fn trouble(self, field: Field) -> Option<String> {
+        self.number(field).err().map(|(_, say)| say)
+    }
+
+    fn number(self, field: Field) -> Result<Option<u16>, Wrong> {
+        let Some((lowest, highest, may_be_empty)) = field.range() else {
+            return Ok(None);
+        };
+        let typed = self.get(field);
+        let typed = typed.trim();
+        if typed.is_empty() && may_be_empty {
+            return Ok(None);
+        }
+        match typed.parse() {
+            Ok(n) if (lowest..=highest).contains(&n) => Ok(Some(n)),
+            _ => Err((field, text::number_wanted(lowest, highest, may_be_empty))),
+        }
+    }
+
+    fn given(self, field: Field) -> Result<u16, Wrong> {
+        // Only asked of fields that may not be empty.
+        Ok(self.number(field)?.unwrap_or_default())
+    }
+
+    fn small(self, field: Field) -> Result<Option<u8>, Wrong> {
+        Ok(self.number(field)?.and_then(|n| u8::try_from(n).ok()))
+    }
+
+    /// The rules as they stand in the fields.
+    ///
+    /// # Errors
+    /// The first field that cannot be used.
+    pub fn rules(self) -> Result<Rules, Wrong> {
+        let preset = Preset::from_code(&self.get(Field::Preset)).unwrap_or(Preset::SchoolJunior);
+        let on_court: u8 = self.get(Field::OnCourt).parse().unwrap_or(6);
+        let rules = Rules {
+            preset,
+            edition: edition(&self.get(Field::Edition)),
+            sets: sets(&self.get(Field::Sets)).unwrap_or(preset.rules().sets),
+            set: SetTarget {
+                target: self.given(Field::Target)?,
+                lead: self.given(Field::Lead)?,
+                cap: self.number(Field::Cap)?,
+            },
+            decider: Decider {
+                to: SetTarget {
+                    target: self.given(Field::DeciderTarget)?,
+                    lead: self.given(Field::DeciderLead)?,
+                    cap: self.number(Field::DeciderCap)?,
+                },
+                change_courts_at: self.number(Field::ChangeCourts)?,
+            },
+            time_outs: TimeOuts {
+                per_set: self.small(Field::TimeOuts)?,
+                seconds: self.given(Field::TimeOutSeconds)?,
+            },
+            substitutions: Substitutions {
+                policy: policy(&self.get(Field::Policy)),
+                per_set: self.small(Field::Substitutions)?,
+                entries_per_player: self.small(Field::Entries)?,
+            },
+            liberos: self.get(Field::Liberos).parse().unwrap_or(0),
+            line_ups: on_court > 0,
+            players_on_court: if on_court > 0 {
+                on_court
+            } else {
+                preset.rules().players_on_court
+            },
+            roster: Roster {
+                max: self.small(Field::ListMost)?.unwrap_or_default(),
+                min_number: self.given(Field::LowestNumber)?,
+                max_number: self.given(Field::HighestNumber)?,
+            },
+            warm_up: WarmUp {
+                style: style(&self.get(Field::WarmUp)),
+                minutes: self.small(Field::WarmUpMinutes)?.unwrap_or_default(),
+            },
+            interval_seconds: self.given(Field::Interval)?,
+            service_seconds: self.given(Field::ServiceSeconds)?,
+            under_net: under_net(&self.get(Field::UnderNet)),
+        };
+        match rules.check() {
+            Ok(()) => Ok(rules),
+            Err(why) => {
+                use crate::rules::Invalid as I;
+                let field = match why {
+                    I::Sets => Field::Sets,
+                    I::Target if rules.set.cap.is_some_and(|c| c < rules.set.target) => Field::Cap,
+                    I::Target => Field::DeciderCap,
+                    I::PlayersOnCourt => Field::OnCourt,
+                    I::Liberos => Field::Liberos,
+                    I::Roster if rules.roster.max < rules.players_on_court => Field::ListMost,
+                    I::Roster => Field::HighestNumber,
+                };
+                Err((field, say(&Refusal::BadRules(why), &State::new())))
+            }
+        }
+    }
+
+    /// The heading of the match.
+    ///
+    /// # Errors
+    /// The first field that cannot be used.
+    pub fn heading(self) -> Result<Heading, Wrong> {
+        let words = |field| {
+            let typed = self.get(field);
+            let typed = typed.trim();
+            (!typed.is_empty()).then(|| typed.to_owned())
+        };
+        let time = words(Field::Time);
+        Ok(Heading {
+            competition: words(Field::Competition),
+            division: words(Field::Division),
+            venue: words(Field::Hall),
+            court: words(Field::Court),
+            match_no: words(Field::MatchNumber),
+            scheduled: time.map(|time| match words(Field::Day) {
+                Some(day) => format!("{day}T{time}"),
+                None => time,
+            }),
+            names: ByTeam {
+                a: words(Field::NameA).unwrap_or_default(),
+                b: words(Field::NameB).unwrap_or_default(),
+            },
+            rules: self.rules()?,
+        })
+    }
+}
+
+/// The scheduled start as milliseconds, where it was written as this app writes it.
+pub fn scheduled_ms(scheduled: &str) -> Option<i64> {
+    let (day, time) = scheduled.split_once('T')?;
+    let mut day = day.splitn(3, '-');
+    let mut time = time.split(':');
+    let number = |part: Option<&str>| part?.parse::<u32>().ok();
+    let year = number(day.next())?;
+    let month = number(day.next()).filter(|m| (1..=12).contains(m))?;
+    let date = number(day.next()).filter(|d| (1..=31).contains(d))?;
+    let hour = number(time.next()).filter(|h| *h < 24)?;
+    let minute = number(time.next()).filter(|m| *m < 60)?;
+    Some(
+        LocalTime {
+            year: i32::try_from(year).ok()?,
+            month,
+            day: date,
+            hour,
+            minute,
+            second: 0,
+        }
+        .to_ms(),
+    )
+}
+
+/// The day of a moment, as the field for it wants it.
+pub fn day_of(ms: i64) -> String {
+    let t = LocalTime::at(ms);
+    format!("{:04}-{:02}-{:02}", t.year, t.month, t.day)
+}
+
+/// The time of day of a moment.
+pub fn time_of(ms: i64) -> String {
+    let t = LocalTime::at(ms);
+    format!("{:02}:{:02}", t.hour, t.minute)
+}
+
+// The codes below live only in the form's select boxes and its draft.
+
+fn edition_code(edition: Edition) -> &'static str {
+    match edition {
+        Edition::E2025 => "2025",
+        Edition::E2021 => "2021",
+    }
+}
+
+fn edition(code: &str) -> Edition {
+    match code {
+        "2021" => Edition::E2021,
+        _ => Edition::E2025,
+    }
+}
+
+/// The formats on offer: everything the rules can be, the usual ones first.
+pub fn all_sets() -> impl Iterator<Item = Sets> {
+    let best_of = [3, 5, 1, 7, 9].map(Sets::BestOf);
+    // One fixed set alone is the same as best of one.
+    best_of.into_iter().chain((2..=9).map(Sets::Fixed))
+}
+
+/// The value of a format in the form.
+pub fn sets_code(sets: Sets) -> String {
+    match sets {
+        Sets::BestOf(n) => format!("best-of-{n}"),
+        Sets::Fixed(n) => format!("fixed-{n}"),
+    }
+}
+
+fn sets(code: &str) -> Option<Sets> {
+    match code.rsplit_once('-')? {
+        ("best-of", n) => Some(Sets::BestOf(n.parse().ok()?)),
+        ("fixed", n) => Some(Sets::Fixed(n.parse().ok()?)),
+        _ => None,
+    }
+}
+
+fn policy_code(policy: SubstitutionPolicy) -> &'static str {
+    match policy {
+        SubstitutionPolicy::Paired => "paired",
+        SubstitutionPolicy::SamePlace => "same-place",
+        SubstitutionPolicy::Free => "free",
+    }
+}
+
+fn policy(code: &str) -> SubstitutionPolicy {
+    match code {
+        "paired" => SubstitutionPolicy::Paired,
+        "free" => SubstitutionPolicy::Free,
+        _ => SubstitutionPolicy::SamePlace,
+    }
+}
+
+fn style_code(style: WarmUpStyle) -> &'static str {
+    match style {
+        WarmUpStyle::Shared => "shared",
+        WarmUpStyle::Separate => "separate",
+    }
+}
+
+fn style(code: &str) -> WarmUpStyle {
+    match code {
+        "shared" => WarmUpStyle::Shared,
+        _ => WarmUpStyle::Separate,
+    }
+}
+
+fn under_net_code(under_net: UnderNet) -> &'static str {
+    match under_net {
+        UnderNet::Standard => "standard",
+        UnderNet::Junior => "junior",
+    }
+}
+
+fn under_net(code: &str) -> UnderNet {
+    match code {
+        "junior" => UnderNet::Junior,
+        _ => UnderNet::Standard,
+    }
+}

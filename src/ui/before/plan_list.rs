@@ -1,0 +1,330 @@
+//! The plan as a list of cards in the order things happen.
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::begin::BeginCard;
+use super::fields::time_of;
+use super::line_up::LineUpsCard;
+use super::stand::{Standing, Steps};
+use super::team_list::TeamListsCard;
+use super::toss::TossCard;
+use super::warm_up::WarmUpCard;
+use crate::game::entry::Check;
+use crate::game::{notices, Kind, Notice};
+use crate::rules::{Step, Timing};
+use crate::ui::session::use_session;
+use crate::ui::text_before as text;
+
+/// Which card is open, and which one is to be brought into sight.
+#[derive(Clone, Copy)]
+struct Opened {
+    step: RwSignal<Option<Step>>,
+    wanted: RwSignal<Option<Step>>,
+}
+
+impl Opened {
+    fn go_to(self, step: Step) {
+        self.step.set(Some(step));
+        self.wanted.set(Some(step));
+    }
+
+    fn toggle(self, step: Step) {
+        self.step
+            .update(|s| *s = (*s != Some(step)).then_some(step));
+    }
+}
+
+/// The cards, with the next step above them.
+#[component]
+pub(super) fn PlanList() -> impl IntoView {
+    let session = use_session();
+    let steps = Steps::of(session);
+    let opened = Opened {
+        step: RwSignal::new(None),
+        wanted: RwSignal::new(None),
+    };
+    provide_context(opened);
+    let order = Memo::new(move |_| {
+        steps
+            .plan
+            .with(|p| p.iter().map(|m| m.step).collect::<Vec<_>>())
+    });
+    let start = move || {
+        let start = steps.start.get()?;
+        Some(text::start_at(
+            &time_of(start),
+            steps.minutes_left.get().unwrap_or_default(),
+        ))
+    };
+    view! {
+        <div class="before stack">
+            {move || start().map(|words| view! { <p class="start-at tabular">{words}</p> })}
+            <NextStep steps />
+            <ol class="plan">
+                {move || {
+                    order.get().into_iter().map(|step| view! { <Card step steps /> }).collect_view()
+                }}
+            </ol>
+        </div>
+    }
+}
+
+/// The one obvious next step.
+#[component]
+fn NextStep(steps: Steps) -> impl IntoView {
+    let opened = expect_context::<Opened>();
+    let next = Memo::new(move |_| steps.next());
+    let standing = Memo::new(move |_| next.get().map(|step| steps.standing(step)));
+    move || {
+        let (step, standing) = (next.get()?, standing.get()?);
+        let class = match standing {
+            Standing::Failed => "next-step bad",
+            Standing::Open(Timing::Late) => "next-step warn",
+            _ => "next-step",
+        };
+        Some(view! {
+            <section class=class aria-labelledby="next-step">
+                <h2 id="next-step">
+                    <span class="next-word">{text::NEXT}</span>
+                    <span>{text::step(step)}</span>
+                    <span class="next-when">{text::standing(standing)}</span>
+                </h2>
+                <button
+                    type="button"
+                    class="button primary"
+                    on:click=move |_| opened.go_to(step)
+                >
+                    {text::OPEN_STEP}
+                </button>
+            </section>
+        })
+    }
+}
+
+/// One step: its time, how it stands, and what to do when it is opened.
+#[component]
+fn Card(step: Step, steps: Steps) -> impl IntoView {
+    let opened = expect_context::<Opened>();
+    let standing = Memo::new(move |_| steps.standing(step));
+    let time = Memo::new(move |_| steps.time(step).map(time_of));
+    let is_open = Memo::new(move |_| opened.step.get() == Some(step));
+    let head = NodeRef::<html::Button>::new();
+    // Outward only: the focus follows the step that was asked for, and the page scrolls with it.
+    Effect::new(move |_| {
+        if opened.wanted.get() == Some(step) {
+            if let Some(head) = head.get() {
+                let _ = head.focus();
+                opened.wanted.set(None);
+            }
+        }
+    });
+    let class = move || {
+        let state = match standing.get() {
+            Standing::Done => "done",
+            Standing::Running => "running",
+            Standing::Failed => "failed",
+            Standing::Open(Timing::Ahead) => "ahead",
+            Standing::Open(Timing::Due) => "due",
+            Standing::Open(Timing::Late) => "late",
+        };
+        format!("step {state}")
+    };
+    let body = move || match step {
+        Step::TeamLists => view! { <TeamListsCard /> }.into_any(),
+        Step::Toss => view! { <TossCard /> }.into_any(),
+        Step::WarmUp => view! { <WarmUpCard /> }.into_any(),
+        Step::LineUps => view! { <LineUpsCard /> }.into_any(),
+        Step::LastCheck => view! { <BeginCard /> }.into_any(),
+        _ => view! { <CheckCard step /> }.into_any(),
+    };
+    let followed = move || !step.is_ticked() && standing.get() == Standing::Done;
+    view! {
+        <li class=class>
+            <div class="step-row">
+                <h3>
+                    <button
+                        id=format!("step-{}", step.code())
+                        node_ref=head
+                        type="button"
+                        class="step-head"
+                        aria-expanded=move || is_open.get().to_string()
+                        on:click=move |_| opened.toggle(step)
+                    >
+                        <span class="step-mark" aria-hidden="true">
+                            {move || text::standing_mark(standing.get())}
+                        </span>
+                        <span class="step-name">{text::step(step)}</span>
+                        <span class="step-when tabular">
+                            {move || time.get()}
+                            " "
+                            <span class="step-standing">
+                                {move || text::standing(standing.get())}
+                            </span>
+                        </span>
+                    </button>
+                </h3>
+                {step.is_ticked().then(|| view! { <Tick step standing /> })}
+            </div>
+            {move || is_open.get().then(|| view! {
+                <div class="step-body stack">
+                    {body()}
+                    {move || followed().then(|| view! { <GoOn steps /> })}
+                </div>
+            })}
+        </li>
+    }
+}
+
+/// From a step that is through to the next one.
+#[component]
+fn GoOn(steps: Steps) -> impl IntoView {
+    let opened = expect_context::<Opened>();
+    let next = Memo::new(move |_| steps.next());
+    move || {
+        next.get().map(|step| {
+            view! {
+                <button
+                    type="button"
+                    class="button primary"
+                    on:click=move |_| opened.go_to(step)
+                >
+                    {text::go_on_to(step)}
+                </button>
+            }
+        })
+    }
+}
+
+/// The tick of a step that is done by looking.
+#[component]
+fn Tick(step: Step, standing: Memo<Standing>) -> impl IntoView {
+    let session = use_session();
+    let opened = expect_context::<Opened>();
+    let press = move |expected: u32| match standing.get_untracked() {
+        // It takes a word to clear what was wrong, and a second look to take a tick away.
+        Standing::Failed | Standing::Done => opened.go_to(step),
+        Standing::Running | Standing::Open(_) => {
+            session.tell_as(
+                expected,
+                Kind::Check(Check {
+                    item: step.code().to_owned(),
+                    ok: true,
+                    note: None,
+                }),
+            );
+        }
+    };
+    let expected = Memo::new(move |_| session.next());
+    view! {
+        <button
+            id=format!("tick-{}", step.code())
+            type="button"
+            class="tick"
+            aria-pressed=move || (standing.get() == Standing::Done).to_string()
+            aria-label=text::tick(step)
+            on:click=move |_| press(expected.get_untracked())
+        >
+            <span aria-hidden="true">
+                {move || match standing.get() {
+                    Standing::Done => "\u{2713}",
+                    Standing::Failed => "!",
+                    _ => "",
+                }}
+            </span>
+        </button>
+    }
+}
+
+/// What to look at, and the way to say that it is not in order.
+#[component]
+fn CheckCard(step: Step) -> impl IntoView {
+    let session = use_session();
+    let note = RwSignal::new(String::new());
+    let found = Memo::new(move |_| {
+        session
+            .state()
+            .checks()
+            .iter()
+            .find(|c| c.item == step.code())
+            .cloned()
+    });
+    let blocks = Memo::new(move |_| {
+        notices(&session.state())
+            .iter()
+            .any(|n| matches!(n, Notice::DoNotStart { item } if item == step.code()))
+    });
+    let record = move |expected: u32, ok: bool| {
+        let typed = note.get_untracked().trim().to_owned();
+        let entered = session.tell_as(
+            expected,
+            Kind::Check(Check {
+                item: step.code().to_owned(),
+                ok,
+                note: (!typed.is_empty()).then_some(typed),
+            }),
+        );
+        if entered {
+            note.set(String::new());
+        }
+    };
+    let field = move |label: &'static str| {
+        let id = format!("note-{}", step.code());
+        view! {
+            <div class="field">
+                <label for=id.clone()>{label}</label>
+                <input
+                    id=id
+                    type="text"
+                    maxlength="200"
+                    autocomplete="off"
+                    prop:value=move || note.get()
+                    on:input:target=move |ev| note.set(ev.target().value())
+                />
+            </div>
+        }
+    };
+    let failed = move |found: Check| {
+        let empty = move || note.with(|n| n.trim().is_empty());
+        let expected = session.next();
+        let must_say = blocks.get();
+        view! {
+            <div class="sentence bad do-not-start">
+                <strong>{if must_say { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
+                {found.note.map(|note| view! { <p>{note}</p> })}
+            </div>
+            {field(if must_say { text::WHO_CLEARED_IT } else { text::NOTE_OPTIONAL })}
+            <button
+                type="button"
+                class="button"
+                disabled=move || must_say && empty()
+                on:click=move |_| record(expected, true)
+            >
+                {text::CLEARED}
+            </button>
+        }
+        .into_any()
+    };
+    let open = move |found: Option<Check>| {
+        let expected = session.next();
+        view! {
+            {found.and_then(|c| c.note).map(|note| view! {
+                <p class="mark-ok">{text::cleared_by(&note)}</p>
+            })}
+            {field(text::WHAT_IS_WRONG)}
+            <button type="button" class="button" on:click=move |_| record(expected, false)>
+                {text::NOT_IN_ORDER}
+            </button>
+        }
+        .into_any()
+    };
+    view! {
+        <ul class="look-at">
+            {text::look_at(step).iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
+        </ul>
+        {move || match found.get() {
+            Some(check) if !check.ok => failed(check),
+            found => open(found),
+        }}
+    }
+}

@@ -1,0 +1,92 @@
+//! The official warm-up at the net (7.2), timed by entries, so that lock, reload and a changed clock
+//! leave it right.
+
+use leptos::prelude::*;
+
+use super::stand::{warm_ups, warmed_up, WARM_UP};
+use crate::game::entry::{Timer, TimerAction};
+use crate::game::Kind;
+use crate::rules::Team;
+use crate::ui::part::count_down::CountDown;
+use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::session::use_session;
+use crate::ui::text_before as text;
+
+/// One count-down for both teams together, or one for each.
+#[component]
+pub(super) fn WarmUpCard() -> impl IntoView {
+    let session = use_session();
+    let all = Memo::new(move |_| warm_ups(&session.state()));
+    let style = move || {
+        let state = session.state();
+        text::warm_up_is(state.rules().warm_up, state.opener_to_come().is_some())
+    };
+    view! {
+        <div class="stack">
+            <p class="muted">{style}</p>
+            {move || all.get().into_iter().map(|team| view! { <OneWarmUp team /> }).collect_view()}
+        </div>
+    }
+}
+
+#[component]
+fn OneWarmUp(team: Option<Team>) -> impl IntoView {
+    let session = use_session();
+    let running = Memo::new(move |_| {
+        let state = session.state();
+        state
+            .timers()
+            .iter()
+            .find(|t| t.timer.what == WARM_UP && t.timer.team == team)
+            .cloned()
+    });
+    let over = Memo::new(move |_| session.with_replay(|r| warmed_up(r, team, session.now())));
+    let enter = move |expected: u32, action: TimerAction| {
+        let seconds = u32::from(session.state_now().rules().warm_up.minutes) * 60;
+        session.tell_as(
+            expected,
+            Kind::Timer(Timer {
+                what: WARM_UP.to_owned(),
+                team,
+                seconds,
+                action,
+            }),
+        );
+    };
+    let name = move || match team {
+        Some(team) => team_name(&session.state(), team),
+        None => text::BOTH_TEAMS.to_owned(),
+    };
+    let button = move |words: &'static str, action: TimerAction, primary: bool| {
+        let expected = session.next();
+        view! {
+            <button
+                type="button"
+                class="button"
+                class:primary=primary
+                aria-label=move || text::warm_up_of(words, &name())
+                on:click=move |_| enter(expected, action)
+            >
+                {words}
+            </button>
+        }
+    };
+    view! {
+        <section class="warm-up" class:over=over>
+            <h4>{team.map(|team| view! { <TeamMark team /> })} {name}</h4>
+            {move || match (running.get(), over.get()) {
+                (Some(timer), false) => view! {
+                    <CountDown timer big=true />
+                    {button(text::END_WARM_UP, TimerAction::Stop, false)}
+                }
+                .into_any(),
+                (_, true) => view! {
+                    <p class="mark-ok" role="status">{text::WARM_UP_OVER}</p>
+                    {button(text::WARM_UP_AGAIN, TimerAction::Start, false)}
+                }
+                .into_any(),
+                (None, false) => button(text::START_WARM_UP, TimerAction::Start, true).into_any(),
+            }}
+        </section>
+    }
+}
