@@ -153,6 +153,12 @@ impl Session {
         self.with_replay(Replay::next_number)
     }
 
+    /// The same, without listening for it.
+    #[must_use]
+    pub fn next_now(self) -> u32 {
+        self.hands.with_value(|hands| hands.replay.next_number())
+    }
+
     /// Whether this tab is the one that writes.
     #[must_use]
     pub fn may_write(self) -> bool {

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
 use super::part::refusal::RefusalSheet;
-use super::play::{LogList, Play};
+use super::play::{BarTools, Court, LogList, Play};
 use super::session::{use_session, Saved, Session};
 use super::sheet_view::SheetScreen;
 use super::start::{About, Start};
@@ -243,6 +243,7 @@ pub fn Page() -> impl IntoView {
     let shell = Shell::begin();
     provide_context(session);
     provide_context(shell);
+    provide_context(Court::begin());
 
     let screen = shell.screen;
     let listening = device::on_hash_change(move |hash| screen.set(Screen::of_hash(&hash)));
@@ -342,6 +343,9 @@ fn Bar() -> impl IntoView {
     let shell = use_shell();
     let at_start = Memo::new(move |_| shell.screen() == Screen::Start);
     let in_match = Memo::new(move |_| shell.screen().match_id().is_some());
+    let on_court = Memo::new(move |_| {
+        matches!(shell.screen(), Screen::Play { .. }) && session.state().heading().is_some()
+    });
     let title = Memo::new(move |_| heading(session, &shell.screen()));
     let up = move |_| shell.go(shell.screen.get_untracked().up());
     view! {
@@ -357,7 +361,11 @@ fn Bar() -> impl IntoView {
             <Show when=move || in_match.get()>
                 <SavedMark />
             </Show>
-            <div id="bar-tools" class="bar-tools"></div>
+            <Show when=move || on_court.get()>
+                <div class="bar-tools">
+                    <BarTools />
+                </div>
+            </Show>
         </header>
     }
 }

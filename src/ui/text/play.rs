@@ -1,8 +1,9 @@
 //! The words of the court screen.
 
 use super::team_name;
+use crate::game::entry::{Change, ReplayWhy, Timer, Who};
 use crate::game::{Notice, Phase, State};
-use crate::rules::{Cause, Group, Shirt, Signal, Team};
+use crate::rules::{Arm, Cause, Group, Shirt, Signal, Team};
 
 /// The turn of the court.
 pub const STAND: &str = "Stand";
@@ -161,5 +162,328 @@ pub fn serves(number: Option<Shirt>) -> String {
     match number {
         Some(number) => format!("{number} serves"),
         None => "serves".into(),
+    }
+}
+
+/// Who serves, on the line above the court while nothing is due.
+#[must_use]
+pub fn serving_line(state: &State) -> String {
+    match state.serving() {
+        Some((team, Some(number))) => format!("{}: {number} serves", team_name(state, team)),
+        Some((team, None)) => format!("{} serve", team_name(state, team)),
+        None => "Tap the half of the side that wins the rally".into(),
+    }
+}
+
+/// After a point, for those who do not see it.
+#[must_use]
+pub fn score_news(state: &State) -> String {
+    match state.phase() {
+        Phase::BetweenSets => set_over(state),
+        Phase::Finished => match_over(state),
+        _ => {
+            let score = state.score();
+            let a = format!("{} {}", team_name(state, Team::A), score.a);
+            let b = format!("{} {}", team_name(state, Team::B), score.b);
+            format!("{a}, {b}. {}", serving_line(state))
+        }
+    }
+}
+
+/// A used count, with its limit.
+#[must_use]
+pub fn used((used, most): (u8, Option<u8>)) -> String {
+    match most {
+        Some(most) => format!("{used}/{most}"),
+        None => used.to_string(),
+    }
+}
+
+/// A team's button for those who do not see where it is.
+#[must_use]
+pub fn tool_label(what: &str, name: &str, (used, most): (u8, Option<u8>)) -> String {
+    match most {
+        Some(most) => format!("{what} {name}, {used} of {most} used"),
+        None => format!("{what} {name}, {used} used"),
+    }
+}
+
+/// What a count-down is for.
+#[must_use]
+pub fn timer(timer: &Timer, state: &State) -> String {
+    let what = match timer.what.as_str() {
+        "time_out" => TIME_OUT,
+        "recovery" => "Recovery",
+        "interval" => INTERVAL,
+        _ => "Count-down",
+    };
+    match timer.team {
+        Some(team) => format!("{what} {}", team_name(state, team)),
+        None => what.to_owned(),
+    }
+}
+
+/// Ends a count-down early, or puts it away.
+pub const END_COUNT_DOWN: &str = "End";
+/// In the deciding set.
+pub const CHANGE_COURTS: &str = "Change courts now";
+/// It was done.
+pub const COURTS_CHANGED: &str = "Courts changed";
+
+/// After the change.
+#[must_use]
+pub fn changed_courts(state: &State, on_left: Team) -> String {
+    format!(
+        "Courts changed: {} left, {} right",
+        team_name(state, on_left),
+        team_name(state, on_left.other())
+    )
+}
+
+/// The reasons of a point.
+#[must_use]
+pub fn why_point(name: &str) -> String {
+    format!("Why the point for {name}?")
+}
+
+/// The groups of reasons.
+pub const GROUPS: &str = "Groups of reasons";
+
+/// A reason that cannot be.
+#[must_use]
+pub const fn cause_does_not_fit(server_lost: bool) -> &'static str {
+    if server_lost {
+        "The serving side lost this rally, so that cannot be the reason."
+    } else {
+        "The serving side won this rally, so that cannot be the reason."
+    }
+}
+
+/// The card.
+pub const SIGNAL: &str = "Signal";
+/// Opens the reasons again.
+pub const OTHER_REASON: &str = "Other reason";
+
+/// Which arm.
+#[must_use]
+pub const fn arm(arm: Arm) -> &'static str {
+    match arm {
+        Arm::Left => "Left arm",
+        Arm::Right => "Right arm",
+        Arm::Both => "Both arms",
+    }
+}
+
+/// The first step of the signal.
+#[must_use]
+pub fn to_serve(name: &str) -> String {
+    format!("Side to serve: {name}")
+}
+
+/// The second step.
+#[must_use]
+pub fn signal_with_number(of: Signal) -> String {
+    format!("{} (signal {})", signal(of), of.number())
+}
+
+/// The panel.
+pub const REPLAY_TITLE: &str = "Replay the rally";
+/// What it does.
+pub const REPLAY_MORE: &str = "No point, the same player serves again.";
+/// Somebody may be hurt.
+pub const INJURY_CARE: &str = "Somebody hurt: stop play, get the adult in charge, touch and move \
+    nobody. A blow to the head: off, and back only when a qualified person allows it.";
+
+/// One reason for a replay.
+#[must_use]
+pub fn replay_button(why: ReplayWhy) -> String {
+    let words = super::replay_why(why);
+    let mut chars = words.chars();
+    let first = chars.next().map(|c| c.to_uppercase().to_string());
+    first.unwrap_or_default() + chars.as_str()
+}
+
+/// The panel.
+#[must_use]
+pub fn change_title(name: &str) -> String {
+    format!("Change, {name}")
+}
+
+/// Enters the request.
+#[must_use]
+pub fn record_changes(count: usize) -> String {
+    if count == 1 {
+        "Record this change".into()
+    } else {
+        format!("Record {count} changes")
+    }
+}
+
+/// The legend.
+pub const CHANGE_REASON: &str = "Why";
+/// The legend.
+pub const WHO_GOES: &str = "Who goes out?";
+
+/// A number that goes.
+#[must_use]
+pub fn goes_out(number: Shirt) -> String {
+    format!("{number} goes out")
+}
+
+/// A number that comes.
+#[must_use]
+pub fn comes_in(number: Shirt) -> String {
+    format!("{number} comes in")
+}
+
+/// The legend.
+#[must_use]
+pub fn who_comes(out: Option<Shirt>) -> String {
+    match out {
+        Some(out) => format!("Who comes in for {out}?"),
+        None => "Who comes in?".into(),
+    }
+}
+
+/// Takes one change out of the request.
+#[must_use]
+pub fn drop_change(change: &Change) -> String {
+    format!("Leave out {}", super::one_change(change))
+}
+
+/// While play is interrupted.
+pub const STOPPED: &str = "Play is interrupted";
+/// It goes on.
+pub const RESUME_SAME: &str = "Go on, same court";
+/// It goes on elsewhere.
+pub const RESUME_OTHER: &str = "Go on, other court";
+/// Interrupts it.
+pub const SUSPEND: &str = "Interrupt play";
+/// Before the first point of a tally.
+pub const TALLY_BEGIN: &str = "Who serves first? Or just tap the half that wins the first rally.";
+/// A choice.
+pub const LEFT_SERVES: &str = "Left serves first";
+/// A choice.
+pub const RIGHT_SERVES: &str = "Right serves first";
+/// The column.
+pub const SET: &str = "Set";
+/// The pause.
+pub const INTERVAL: &str = "Interval";
+/// Starts it by hand.
+pub const START_INTERVAL: &str = "Start the interval";
+/// The legend.
+pub const OR_WITH_SERVICE: &str = "Or say who serves first";
+/// The way on.
+pub const TO_SHEET: &str = "To the sheet";
+/// The way out.
+pub const EXPORT_MATCH: &str = "Export the match as a file";
+/// Above the list.
+pub const LOG_MORE: &str = "The latest entry first. What is taken back stays in the list and no \
+    longer counts.";
+/// The legend.
+pub const REQUESTS: &str = "Requests and delays";
+/// A request that cannot be granted.
+pub const IMPROPER: &str = "Improper request";
+/// A delay.
+pub const DELAY: &str = "Delay";
+/// The legend.
+pub const LIBERO: &str = "Libero";
+/// None is legal.
+pub const NO_LIBERO_NOW: &str = "No libero replacement is possible now.";
+/// The legend.
+pub const MISCONDUCT: &str = "Misconduct: who?";
+/// The field.
+pub const REMARK: &str = "Remark for the sheet";
+/// Enters it.
+pub const NOTE_IT: &str = "Note it";
+
+/// The result of the last set.
+#[must_use]
+pub fn set_over(state: &State) -> String {
+    state.sets().last().map_or_else(String::new, |set| {
+        format!(
+            "Set {}: {} win {}:{}",
+            set.number,
+            team_name(state, set.winner),
+            set.score[set.winner],
+            set.score[set.winner.other()]
+        )
+    })
+}
+
+/// The result of the match.
+#[must_use]
+pub fn match_over(state: &State) -> String {
+    let won = state.sets_won();
+    match state.winner() {
+        Some(team) => format!(
+            "{} win the match {}:{}",
+            team_name(state, team),
+            won[team],
+            won[team.other()]
+        ),
+        None => format!("The match ends level, {}:{}", won.a, won.b),
+    }
+}
+
+/// Where the teams go for the next set.
+#[must_use]
+pub fn sides_to_come(state: &State, on_left: Team) -> String {
+    format!(
+        "{} on the left, {} on the right.",
+        team_name(state, on_left),
+        team_name(state, on_left.other())
+    )
+}
+
+/// Begins a set.
+#[must_use]
+pub fn begin_set(number: u8) -> String {
+    format!("Begin set {number}")
+}
+
+/// A choice.
+#[must_use]
+pub fn team_serves(name: &str) -> String {
+    format!("{name} serve")
+}
+
+/// The switch.
+#[must_use]
+pub const fn turn_label(turned: bool) -> &'static str {
+    if turned {
+        "Seen from the table. Turn the court for the stand"
+    } else {
+        "Seen from the stand. Turn the court for the table"
+    }
+}
+
+/// Before an older entry is taken back.
+#[must_use]
+pub fn take_back_question(n: u32, words: &str) -> String {
+    format!("Take back entry {n}, {words}?")
+}
+
+/// The button of one line.
+#[must_use]
+pub fn take_back_label(n: u32, words: &str) -> String {
+    format!("Take back entry {n}, {words}")
+}
+
+/// A person.
+#[must_use]
+pub fn who(who: &Who) -> String {
+    match who {
+        Who::Player(number) => number.to_string(),
+        Who::Staff(role) => role.clone(),
+    }
+}
+
+/// The legend.
+#[must_use]
+pub fn level_for(person: &Who) -> String {
+    match person {
+        Who::Player(number) => format!("Number {number}: which level?"),
+        Who::Staff(role) => format!("The {role}: which level?"),
     }
 }

@@ -1,0 +1,174 @@
+//! Between two sets: the result, the pause, and what the next set needs.
+
+use leptos::prelude::*;
+
+use super::court::{stand_left, start_interval, use_court};
+use super::last::Last;
+use super::time_out;
+use crate::game::entry::Toss;
+use crate::game::Kind;
+use crate::rules::Team;
+use crate::ui::before::BetweenSets;
+use crate::ui::part::count_down::CountDown;
+use crate::ui::part::team_mark::TeamMark;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The screen between two sets.
+#[component]
+pub fn Between() -> impl IntoView {
+    let session = use_session();
+    let line_ups = Memo::new(move |_| session.state().rules().line_ups);
+    view! {
+        <div class="between stack">
+            <h2>{move || text::set_over(&session.state())}</h2>
+            <Results />
+            <Interval />
+            {move || {
+                if line_ups.get() {
+                    view! { <BetweenSets /> }.into_any()
+                } else {
+                    view! { <NextOfTally /> }.into_any()
+                }
+            }}
+            <Last />
+        </div>
+    }
+}
+
+/// Every finished set.
+#[component]
+pub fn Results() -> impl IntoView {
+    let session = use_session();
+    let sets = Memo::new(move |_| {
+        session
+            .state()
+            .sets()
+            .map(|set| (set.number, set.score, set.winner))
+            .collect::<Vec<_>>()
+    });
+    let head = |team: Team| {
+        let name = move || text::team_name(&session.state(), team);
+        view! {
+            <th scope="col" class:team-a=team == Team::A class:team-b=team == Team::B>
+                <TeamMark team />
+                " "
+                {name}
+            </th>
+        }
+    };
+    view! {
+        <table class="results tabular">
+            <thead>
+                <tr>
+                    <th scope="col">{text::SET}</th>
+                    {head(Team::A)}
+                    {head(Team::B)}
+                </tr>
+            </thead>
+            <tbody>
+                {move || {
+                    sets.get()
+                        .into_iter()
+                        .map(|(number, score, winner)| {
+                            view! {
+                                <tr>
+                                    <th scope="row">{number}</th>
+                                    <td class:won=winner == Team::A>{score.a}</td>
+                                    <td class:won=winner == Team::B>{score.b}</td>
+                                </tr>
+                            }
+                        })
+                        .collect_view()
+                }}
+            </tbody>
+        </table>
+    }
+}
+
+/// The pause between sets.
+#[component]
+fn Interval() -> impl IntoView {
+    let session = use_session();
+    let running = Memo::new(move |_| {
+        session
+            .state()
+            .timers()
+            .iter()
+            .find(|t| t.timer.what == time_out::INTERVAL)
+            .cloned()
+    });
+    view! {
+        {move || match running.get() {
+            Some(timer) => {
+                view! {
+                    <div class="card interval">
+                        <span>{text::INTERVAL}</span>
+                        <CountDown timer big=true />
+                    </div>
+                }
+                    .into_any()
+            }
+            None => {
+                view! {
+                    <button type="button" class="button" on:click=move |_| start_interval(session)>
+                        {text::START_INTERVAL}
+                    </button>
+                }
+                    .into_any()
+            }
+        }}
+    }
+}
+
+/// A tally needs no line-ups; who serves first in the deciding set may be told.
+#[component]
+fn NextOfTally() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let number = Memo::new(move |_| session.state().set_at_hand());
+    let unknown = Memo::new(move |_| session.state().opener_to_come().is_none());
+    let begin = move || {
+        session.tell(Kind::BeginSet);
+    };
+    let begin_with = move |first_service: Team| {
+        let left = stand_left(&session.state_now());
+        let toss = Toss {
+            first_service,
+            left,
+        };
+        if session.tell(Kind::Toss(toss)) {
+            begin();
+        }
+    };
+    view! {
+        <p>{move || text::sides_to_come(&session.state(), court.team_at(true))}</p>
+        <button type="button" class="button primary" id="begin-set" on:click=move |_| begin()>
+            {move || text::begin_set(number.get())}
+        </button>
+        <Show when=move || unknown.get()>
+            <fieldset class="choice">
+                <legend>{text::OR_WITH_SERVICE}</legend>
+                <div class="row">
+                    {Team::BOTH
+                        .into_iter()
+                        .map(|team| {
+                            let name = move || {
+                                text::team_serves(&text::team_name(&session.state(), team))
+                            };
+                            view! {
+                                <button
+                                    type="button"
+                                    class="button"
+                                    on:click=move |_| begin_with(team)
+                                >
+                                    {name}
+                                </button>
+                            }
+                        })
+                        .collect_view()}
+                </div>
+            </fieldset>
+        </Show>
+    }
+}

@@ -1,0 +1,210 @@
+//! What is due comes here: small things on the line above the court, large ones below it.
+
+use leptos::prelude::*;
+
+use super::court::{use_court, Panel};
+use crate::game::entry::{Change, Kind};
+use crate::game::{notices, say_question, Notice};
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// Whether something has to be done about it now.
+const fn is_large(notice: &Notice) -> bool {
+    matches!(
+        notice,
+        Notice::ChangeCourts
+            | Notice::MustSubstitute { .. }
+            | Notice::LiberoMustLeave { .. }
+            | Notice::Question { .. }
+    )
+}
+
+/// The line above the court. It is always there, so that the court never moves.
+#[component]
+pub fn DueLine() -> impl IntoView {
+    let session = use_session();
+    let due = Memo::new(move |_| {
+        let state = session.state();
+        let mut words: Vec<String> = notices(&state)
+            .iter()
+            .map(|n| text::notice(n, &state))
+            .collect();
+        // What decides a set is read first.
+        words.dedup();
+        words
+    });
+    let serving = Memo::new(move |_| text::serving_line(&session.state()));
+    view! {
+        <p class="due-line" class:due=move || !due.read().is_empty() id="due">
+            {move || {
+                let due = due.get();
+                if due.is_empty() { serving.get() } else { due.join(" · ") }
+            }}
+        </p>
+    }
+}
+
+/// The large ones, each with what to do about it.
+#[component]
+pub fn Prompts() -> impl IntoView {
+    let session = use_session();
+    let large = Memo::new(move |_| {
+        notices(&session.state())
+            .into_iter()
+            .filter(is_large)
+            .collect::<Vec<_>>()
+    });
+    view! {
+        {move || {
+            large
+                .get()
+                .into_iter()
+                .map(|notice| match notice {
+                    Notice::ChangeCourts => view! { <ChangeCourts /> }.into_any(),
+                    Notice::Question { entry } => view! { <Question entry /> }.into_any(),
+                    Notice::LiberoMustLeave { team, player } => {
+                        view! { <LiberoLeaves team player=player.0 notice /> }.into_any()
+                    }
+                    Notice::MustSubstitute { team, .. } => {
+                        view! { <Leaves team notice /> }.into_any()
+                    }
+                    _ => ().into_any(),
+                })
+                .collect_view()
+        }}
+        <Changed />
+    }
+}
+
+/// The teams change courts in the deciding set.
+#[component]
+fn ChangeCourts() -> impl IntoView {
+    let session = use_session();
+    view! {
+        <div class="prompt" role="alert" id="change-courts">
+            <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
+                <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
+            </svg>
+            <strong class="prompt-words">{text::CHANGE_COURTS}</strong>
+            <button
+                type="button"
+                class="button primary"
+                on:click=move |_| {
+                    session.tell(Kind::ChangeCourts);
+                }
+            >
+                {text::COURTS_CHANGED}
+            </button>
+        </div>
+    }
+}
+
+/// Said once more after the change, for whoever does not see the halves move.
+#[component]
+fn Changed() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    view! {
+        <Show when=move || court.just_changed()>
+            <p class="prompt" role="status">
+                <strong class="prompt-words">
+                    {move || text::changed_courts(&session.state(), court.team_at(true))}
+                </strong>
+            </p>
+        </Show>
+    }
+}
+
+/// Something that the rules leave to the first referee.
+#[component]
+fn Question(entry: u32) -> impl IntoView {
+    let session = use_session();
+    let state = session.state_now();
+    let asked = state
+        .questions()
+        .iter()
+        .find(|q| q.entry == entry)
+        .map(|q| (say_question(q, &state), q.ask.choices()));
+    asked.map(|((question, words), choices)| {
+        view! {
+            <div class="prompt tall" role="alert">
+                <p>{question}</p>
+                <div class="row">
+                    {words
+                        .into_iter()
+                        .zip(choices)
+                        .map(|(word, choice)| {
+                            view! {
+                                <button
+                                    type="button"
+                                    class="button"
+                                    on:click=move |_| {
+                                        let choice = choice.to_owned();
+                                        session.tell(Kind::Answer { entry, choice });
+                                    }
+                                >
+                                    {word}
+                                </button>
+                            }
+                        })
+                        .collect_view()}
+                </div>
+            </div>
+        }
+    })
+}
+
+/// A libero who may not stay: the player comes back with one tap.
+#[component]
+fn LiberoLeaves(team: Team, player: u16, notice: Notice) -> impl IntoView {
+    let session = use_session();
+    let state = session.state_now();
+    let words = text::notice(&notice, &state);
+    let change = state.on_floor().and_then(|play| {
+        let (place, libero) = play.sides[team].acting_libero()?;
+        (libero.0 == player).then(|| Change {
+            out: libero,
+            into: play.sides[team].slots[place].player,
+        })
+    });
+    view! {
+        <div class="prompt" role="alert">
+            <strong class="prompt-words">{words}</strong>
+            {change
+                .map(|change| {
+                    view! {
+                        <button
+                            type="button"
+                            class="button primary"
+                            on:click=move |_| {
+                                session.tell(Kind::LiberoReplacement { team, change });
+                            }
+                        >
+                            {text::one_change(&change)}
+                        </button>
+                    }
+                })}
+        </div>
+    }
+}
+
+/// A player who may not stay.
+#[component]
+fn Leaves(team: Team, notice: Notice) -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let words = text::notice(&notice, &session.state_now());
+    view! {
+        <div class="prompt" role="alert">
+            <strong class="prompt-words">{words}</strong>
+            <button
+                type="button"
+                class="button primary"
+                on:click=move |_| court.panel.set(Panel::Substitution(team))
+            >
+                {text::CHANGE}
+            </button>
+        </div>
+    }
+}

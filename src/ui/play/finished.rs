@@ -1,0 +1,31 @@
+//! The match is over: the result, and the way to the sheet.
+
+use leptos::prelude::*;
+
+use super::between::Results;
+use super::last::Last;
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text;
+
+/// The screen after the last point.
+#[component]
+pub fn Finished() -> impl IntoView {
+    let session = use_session();
+    let shell = use_shell();
+    let to_sheet = move |_| {
+        if let Some(id) = session.id() {
+            shell.go(Screen::Sheet { id });
+        }
+    };
+    view! {
+        <div class="between stack">
+            <h2>{move || text::match_over(&session.state())}</h2>
+            <Results />
+            <button type="button" class="button primary" id="to-sheet" on:click=to_sheet>
+                {text::TO_SHEET}
+            </button>
+            <Last />
+        </div>
+    }
+}

@@ -1,0 +1,206 @@
+//! One half of the court: the team, its score, who serves, the players at their places; and the
+//! net. A tap on a half gives that side the point and the next service.
+
+use leptos::prelude::*;
+
+use super::court::{use_court, Court};
+use super::pad::Pad;
+use crate::device;
+use crate::game::{Kind, Phase, State};
+use crate::rules::{Shirt, Team};
+use crate::ui::part::team_mark::TeamMark;
+use crate::ui::session::{use_session, Session};
+use crate::ui::text;
+
+/// What a half shows.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Picture {
+    team: Team,
+    name: String,
+    score: u16,
+    sets: u8,
+    /// Whether this side serves next, and with whom.
+    serves: Option<Option<Shirt>>,
+    /// Place 1 to place 6; empty where line-ups are not kept.
+    places: Vec<Standing>,
+}
+
+/// Who stands at a place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Standing {
+    shirt: Shirt,
+    libero: bool,
+}
+
+impl Picture {
+    fn of(state: &State, team: Team) -> Picture {
+        let on_floor = state.play().or_else(|| state.ready());
+        let places = on_floor.map_or_else(Vec::new, |play| {
+            play.sides[team]
+                .slots
+                .iter()
+                .map(|slot| Standing {
+                    shirt: slot.on_court(),
+                    libero: slot.libero.is_some(),
+                })
+                .collect()
+        });
+        let serving = state
+            .serving()
+            .or_else(|| state.opener_to_come().map(|t| (t, None)));
+        Picture {
+            team,
+            name: text::team_name(state, team),
+            score: state.play().map_or(0, |play| play.score[team]),
+            sets: state.sets_won()[team],
+            serves: serving.filter(|(t, _)| *t == team).map(|(_, s)| s),
+            places,
+        }
+    }
+}
+
+/// Where the places stand in a half, row by row from the far side to the near one. In the left half
+/// the net is on the right: 4, 3, 2 stand there from top to bottom, 5, 6, 1 behind them. The right
+/// half is the same half turned round.
+const LEFT_ROWS: [[usize; 2]; 3] = [[5, 4], [6, 3], [1, 2]];
+const RIGHT_ROWS: [[usize; 2]; 3] = [[2, 1], [3, 6], [4, 5]];
+
+/// One half of the court.
+#[component]
+pub fn Half(
+    /// Which one, on the screen.
+    left: bool,
+) -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let picture = Memo::new(move |_| Picture::of(&session.state(), court.team_at(left)));
+    let team = Memo::new(move |_| picture.read().team);
+    let label = Memo::new(move |_| text::point_pad(&session.state(), team.get(), left));
+    let serves = Memo::new(move |_| picture.read().serves);
+    let score = Memo::new(move |_| picture.read().score);
+    let long = Memo::new(move |_| score.get() >= 100);
+    let places = Memo::new(move |_| picture.read().places.clone());
+    let bare = Memo::new(move |_| places.read().is_empty());
+
+    let pad = Pad::default();
+    let number = move || pad.draw(session.next()).to_string();
+    let tap = move |number: Option<u32>| {
+        if let Some(number) = number {
+            point(session, court, number, team.get_untracked());
+        }
+    };
+
+    view! {
+        <button
+            type="button"
+            class="half"
+            id=if left { "half-left" } else { "half-right" }
+            class:left=left
+            class:right=!left
+            class:team-a=move || team.get() == Team::A
+            class:team-b=move || team.get() == Team::B
+            class:serving=move || serves.get().is_some()
+            class:bare=move || bare.get()
+            aria-label=label
+            value=number
+            on:pointerdown=move |event| pad.down(&event)
+            on:pointerup=move |event| tap(pad.up(&event))
+            on:pointercancel=move |_| pad.cancel()
+            on:keydown=move |event| pad.key(&event)
+            on:click=move |event| tap(pad.click(&event))
+        >
+            <span class="half-team">
+                {move || view! { <TeamMark team=team.get() /> }}
+                <span class="half-name">{move || picture.read().name.clone()}</span>
+                <span class="half-sets tabular" aria-hidden="true">
+                    {move || picture.read().sets}
+                </span>
+            </span>
+            <span class="half-score tabular" class:wide=long>
+                {score}
+            </span>
+            <span class="half-serves">
+                {move || {
+                    serves
+                        .get()
+                        .map(|with| {
+                            view! {
+                                <Ball />
+                                <span class="tabular">{text::serves(with)}</span>
+                            }
+                        })
+                }}
+            </span>
+            <Show when=move || !bare.get()>
+                <Places places left serves=Signal::derive(move || serves.get().is_some()) />
+            </Show>
+        </button>
+    }
+}
+
+/// The players at their places, the front row at the net.
+#[component]
+fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl IntoView {
+    let rows = if left { LEFT_ROWS } else { RIGHT_ROWS };
+    view! {
+        <span class="places">
+            {rows
+                .into_iter()
+                .flatten()
+                .map(|place| {
+                    let standing = Memo::new(move |_| places.read().get(place - 1).copied());
+                    view! {
+                        <span
+                            class="place tabular"
+                            class:front=(2..=4).contains(&place)
+                            class:server=move || place == 1 && serves.get()
+                            class:libero=move || standing.get().is_some_and(|s| s.libero)
+                        >
+                            {move || standing.get().map(|s| s.shirt.to_string())}
+                        </span>
+                    }
+                })
+                .collect_view()}
+        </span>
+    }
+}
+
+/// A ball, beside the side that serves.
+#[component]
+fn Ball() -> impl IntoView {
+    view! {
+        <svg viewBox="0 0 24 24" class="icon ball" aria-hidden="true">
+            <circle cx="12" cy="12" r="9" />
+            <path d="M12 3 C9 8 10 13 18 18 M12 3 C16 6 19 9 21 13 M4 8 C8 8 12 12 12 21" />
+        </svg>
+    }
+}
+
+/// The net with its antennas.
+#[component]
+pub fn Net() -> impl IntoView {
+    view! {
+        <span class="net" aria-hidden="true">
+            <span class="antenna"></span>
+            <span class="cord"></span>
+            <span class="antenna"></span>
+        </span>
+    }
+}
+
+/// A rally ends: the point and the next service. A tally's first point also begins its first set.
+fn point(session: Session, court: Court, number: u32, won_by: Team) {
+    let rally = Kind::Rally {
+        won_by,
+        cause: None,
+        by: None,
+    };
+    let entered = if session.state_now().phase() == Phase::Preparation {
+        session.tell_as(number, Kind::BeginSet) && court.tell_as(number + 1, rally)
+    } else {
+        court.tell_as(number, rally)
+    };
+    if entered {
+        device::vibrate(&[18]);
+    }
+}

@@ -1,0 +1,90 @@
+//! The last entry in words, with one tap to take it back.
+
+use leptos::prelude::*;
+
+use super::court::{use_court, Panel};
+use super::time_out;
+use crate::game::entry::Timer;
+use crate::game::entry::TimerAction;
+use crate::game::{Entry, Kind, Outcome, Phase, Replay};
+use crate::ui::session::{use_session, Session};
+use crate::ui::text;
+
+/// The last entry that a person made and that counts. Count-downs come and go with what they time.
+#[must_use]
+pub fn last_made(replay: &Replay) -> Option<&Entry> {
+    replay
+        .outcomes()
+        .filter(|(e, o)| {
+            e.n > 1
+                && !matches!(e.kind, Kind::Strike { .. } | Kind::Timer(_))
+                && matches!(o, Outcome::Taken | Outcome::Insisted(_))
+        })
+        .last()
+        .map(|(e, _)| e)
+}
+
+/// Takes an entry back, and ends the count-downs that only it had started.
+pub fn take_back(session: Session, entry: u32) {
+    let kind = session.with_replay(|r| r.entry(entry).map(|e| e.kind.clone()));
+    if !session.tell(Kind::Strike { entry, why: None }) {
+        return;
+    }
+    let state = session.state_now();
+    let orphans: Vec<Timer> = state
+        .timers()
+        .iter()
+        .map(|running| running.timer.clone())
+        .filter(|timer| match (timer.what.as_str(), &kind) {
+            (time_out::TIME_OUT, Some(Kind::TimeOut { team })) => timer.team == Some(*team),
+            (time_out::INTERVAL, _) => state.phase() == Phase::Playing,
+            _ => false,
+        })
+        .collect();
+    for timer in orphans {
+        session.tell(Kind::Timer(Timer {
+            action: TimerAction::Stop,
+            ..timer
+        }));
+    }
+}
+
+/// The line below the court.
+#[component]
+pub fn Last() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let last = Memo::new(move |_| {
+        session.with_replay(|replay| {
+            last_made(replay).map(|e| (e.n, text::entry(&e.kind, replay.state())))
+        })
+    });
+    let undo = move |_| {
+        if let Some((entry, _)) = last.get_untracked() {
+            take_back(session, entry);
+        }
+    };
+    let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
+    view! {
+        <div class="last">
+            <p class="last-words" id="last-entry">
+                {move || last.get().map_or_else(|| text::NO_ENTRY.to_owned(), |(_, words)| words)}
+            </p>
+            <Show when=move || playing.get()>
+                <button
+                    type="button"
+                    class="button small"
+                    id="replay"
+                    on:click=move |_| court.panel.set(Panel::Replay)
+                >
+                    {text::REPLAY}
+                </button>
+            </Show>
+            <Show when=move || last.get().is_some()>
+                <button type="button" class="button small" id="take-back" on:click=undo>
+                    {text::TAKE_BACK}
+                </button>
+            </Show>
+        </div>
+    }
+}

@@ -1,0 +1,91 @@
+//! The court screen's part of the bar: how the court lies, and everything that is not about one
+//! team.
+
+use leptos::prelude::*;
+
+use super::court::use_court;
+use crate::game::{Kind, Phase};
+use crate::ui::part::dialog::Drawer;
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::start::export;
+use crate::ui::text;
+
+/// The switch and the menu.
+#[component]
+pub fn BarTools() -> impl IntoView {
+    let court = use_court();
+    let open = RwSignal::new(false);
+    let turned = move || court.is_turned();
+    view! {
+        <button
+            type="button"
+            class="bar-button turn"
+            id="turn"
+            aria-label=move || text::turn_label(turned())
+            on:click=move |_| court.turn(!court.is_turned())
+        >
+            <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
+                <path d="M5 9 A8 8 0 0 1 19 9 M19 4 V9 H14 M19 15 A8 8 0 0 1 5 15 M5 20 V15 H10" />
+            </svg>
+            {move || if turned() { text::TABLE } else { text::STAND }}
+        </button>
+        <button
+            type="button"
+            class="bar-button"
+            id="menu"
+            aria-label=text::MENU
+            on:click=move |_| open.set(true)
+        >
+            <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
+                <path d="M4 7 H20 M4 12 H20 M4 17 H20" />
+            </svg>
+        </button>
+        <Drawer open title=Signal::stored(text::MENU.to_owned())>
+            <Choices open />
+        </Drawer>
+    }
+}
+
+#[component]
+fn Choices(open: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let shell = use_shell();
+    let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
+    let to = move |screen: fn(String) -> Screen| {
+        open.set(false);
+        if let Some(id) = session.id() {
+            shell.go(screen(id));
+        }
+    };
+    view! {
+        <button type="button" class="button" on:click=move |_| to(|id| Screen::Log { id })>
+            {text::LOG}
+        </button>
+        <button type="button" class="button" on:click=move |_| to(|id| Screen::Sheet { id })>
+            {text::SHEET}
+        </button>
+        <button
+            type="button"
+            class="button"
+            on:click=move |_| {
+                open.set(false);
+                export(session.log(), &session.state_now());
+            }
+        >
+            {text::EXPORT_MATCH}
+        </button>
+        <Show when=move || playing.get()>
+            <button
+                type="button"
+                class="button"
+                on:click=move |_| {
+                    open.set(false);
+                    session.tell(Kind::Suspend { why: String::new() });
+                }
+            >
+                {text::SUSPEND}
+            </button>
+        </Show>
+    }
+}

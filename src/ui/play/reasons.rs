@@ -1,0 +1,154 @@
+//! Why the last rally ended: for as long as one likes, and never in the way of the next rally.
+
+use leptos::prelude::*;
+
+use super::signal_card::SignalCard;
+use crate::game::{Kind, Phase, Said};
+use crate::rules::{Cause, Group, Team};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The rally that is talked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Talked {
+    /// Its entry.
+    pub entry: u32,
+    /// Who won it.
+    pub won_by: Team,
+    /// Whether the side that lost it had served.
+    pub server_lost: bool,
+    /// What was said about it.
+    pub said: Option<Said>,
+}
+
+/// The reasons of the last rally, or the signal of the one that was chosen.
+#[component]
+pub fn Reasons() -> impl IntoView {
+    let session = use_session();
+    let talked = Memo::new(move |_| {
+        session.with_replay(|replay| {
+            let state = replay.state();
+            (state.phase() == Phase::Playing).then_some(())?;
+            let entry = replay.last_rally()?.n;
+            let rally = state.rally(entry)?;
+            // Only a rally of this set.
+            state.play()?.points.iter().find(|p| p.entry == entry)?;
+            Some(Talked {
+                entry,
+                won_by: rally.to,
+                server_lost: rally.served.is_some_and(|t| t != rally.to),
+                said: state.said(entry),
+            })
+        })
+    });
+    // Another rally begins anew; another reason for the same one does not.
+    let entry = Memo::new(move |_| talked.get().map(|t| t.entry));
+    view! {
+        {move || {
+            entry.get()?;
+            Some(view! { <OfRally talked /> })
+        }}
+    }
+}
+
+#[component]
+fn OfRally(talked: Memo<Option<Talked>>) -> impl IntoView {
+    let choosing = RwSignal::new(false);
+    view! {
+        {move || {
+            let talked = talked.get()?;
+            Some(
+                match talked.said {
+                    Some(said) if !choosing.get() => {
+                        view! { <SignalCard talked cause=said.cause again=choosing /> }.into_any()
+                    }
+                    _ => view! { <Choice talked choosing /> }.into_any(),
+                },
+            )
+        }}
+    }
+}
+
+/// All reasons in their groups, always in the same places.
+#[component]
+fn Choice(talked: Talked, choosing: RwSignal<bool>) -> impl IntoView {
+    let open = RwSignal::new(Group::ALL[0]);
+    let name = text::team_name(&use_session().state_now(), talked.won_by);
+    view! {
+        <section class="reasons" aria-label=text::why_point(&name)>
+            <div class="groups" role="group" aria-label=text::GROUPS>
+                {Group::ALL
+                    .into_iter()
+                    .map(|group| {
+                        view! {
+                            <button
+                                type="button"
+                                class="group"
+                                aria-pressed=move || (open.get() == group).to_string()
+                                on:click=move |_| open.set(group)
+                            >
+                                {text::group(group)}
+                            </button>
+                        }
+                    })
+                    .collect_view()}
+            </div>
+            {move || view! { <Causes talked group=open.get() choosing /> }}
+        </section>
+    }
+}
+
+#[component]
+fn Causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let hint = RwSignal::new(false);
+    let choose = move |cause: Cause, fits: bool| {
+        if !fits {
+            return hint.set(true);
+        }
+        let explained = session.tell(Kind::Explain {
+            entry: talked.entry,
+            cause,
+            by: None,
+        });
+        if explained {
+            choosing.set(false);
+        }
+    };
+    view! {
+        <div class="causes">
+            {Cause::ALL
+                .into_iter()
+                .filter(|cause| cause.group() == Some(group))
+                .map(|cause| {
+                    let fits = cause.fits(talked.server_lost);
+                    let legal = fits
+                        && session
+                            .may(
+                                &Kind::Explain {
+                                    entry: talked.entry,
+                                    cause,
+                                    by: None,
+                                },
+                            )
+                            .is_ok();
+                    view! {
+                        <button
+                            type="button"
+                            class="button cause"
+                            aria-disabled=(!legal).to_string()
+                            on:click=move |_| choose(cause, fits)
+                        >
+                            {text::cause(cause)}
+                        </button>
+                    }
+                })
+                .collect_view()}
+        </div>
+        <Show when=move || hint.get()>
+            <p class="muted" role="status">
+                {text::cause_does_not_fit(talked.server_lost)}
+            </p>
+        </Show>
+    }
+}

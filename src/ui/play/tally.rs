@@ -1,0 +1,44 @@
+//! A tally may begin without knowing who serves; a tap says it, or the first point does.
+
+use leptos::prelude::*;
+
+use super::court::{stand_left, use_court};
+use crate::game::entry::Toss;
+use crate::game::{Kind, Phase};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// Who serves first, while nobody has scored and nothing is known.
+#[component]
+pub fn FirstService() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let open = Memo::new(move |_| {
+        let state = session.state();
+        state.phase() == Phase::Preparation && state.opener_to_come().is_none()
+    });
+    let begin = move |left: bool| {
+        let toss = Toss {
+            first_service: court.team_at(left),
+            left: stand_left(&session.state_now()),
+        };
+        if session.tell(Kind::Toss(toss)) {
+            session.tell(Kind::BeginSet);
+        }
+    };
+    view! {
+        <Show when=move || open.get()>
+            <div class="prompt tall">
+                <p>{text::TALLY_BEGIN}</p>
+                <div class="row">
+                    <button type="button" class="button" on:click=move |_| begin(true)>
+                        {text::LEFT_SERVES}
+                    </button>
+                    <button type="button" class="button" on:click=move |_| begin(false)>
+                        {text::RIGHT_SERVES}
+                    </button>
+                </div>
+            </div>
+        </Show>
+    }
+}

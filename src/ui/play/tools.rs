@@ -1,0 +1,101 @@
+//! What a team may ask for, below its half.
+
+use leptos::prelude::*;
+
+use super::court::{use_court, Panel};
+use super::time_out;
+use crate::game::Kind;
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// Both teams' buttons, each below its half.
+#[component]
+pub fn Tools() -> impl IntoView {
+    view! {
+        <div class="tools">
+            <OfTeam left=true />
+            <OfTeam left=false />
+        </div>
+    }
+}
+
+#[component]
+fn OfTeam(left: bool) -> impl IntoView {
+    let court = use_court();
+    let team = Memo::new(move |_| court.team_at(left));
+    view! { {move || view! { <Buttons team=team.get() left /> }} }
+}
+
+#[component]
+fn Buttons(team: Team, left: bool) -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let name = Memo::new(move |_| text::team_name(&session.state(), team));
+    let time_outs = Memo::new(move |_| {
+        let state = session.state();
+        let used = state.play().map_or(0, |play| play.sides[team].time_outs);
+        (used, state.rules().time_outs.per_set)
+    });
+    let changes = Memo::new(move |_| {
+        let state = session.state();
+        let used = state
+            .play()
+            .map_or(0, |play| play.sides[team].substitutions);
+        (used, state.rules().substitutions.per_set)
+    });
+    let line_ups = Memo::new(move |_| session.state().rules().line_ups);
+    let may_stop = Memo::new(move |_| session.may(&Kind::TimeOut { team }).is_ok());
+    let drawn = StoredValue::new(0);
+    let number = move || {
+        drawn.set_value(session.next());
+        drawn.get_value().to_string()
+    };
+    let side = if left { "left" } else { "right" };
+    view! {
+        <div class="team-tools" class:team-a=team == Team::A class:team-b=team == Team::B>
+            <button
+                type="button"
+                class="tool"
+                id=format!("time-out-{side}")
+                value=number
+                aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
+                aria-disabled=move || (!may_stop.get()).to_string()
+                on:click=move |_| time_out::grant(session, drawn.get_value(), team)
+            >
+                <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
+                    <path d="M4 6 H20 M12 6 V20" />
+                </svg>
+                <span class="tool-word">{text::TIME_OUT}</span>
+                <span class="tabular">{move || text::used(time_outs.get())}</span>
+            </button>
+            <Show when=move || line_ups.get()>
+                <button
+                    type="button"
+                    class="tool"
+                    id=format!("change-{side}")
+                    aria-label=move || text::tool_label(text::CHANGE, &name.get(), changes.get())
+                    on:click=move |_| court.panel.set(Panel::Substitution(team))
+                >
+                    <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
+                        <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
+                    </svg>
+                    <span class="tool-word">{text::CHANGE}</span>
+                    <span class="tabular">{move || text::used(changes.get())}</span>
+                </button>
+            </Show>
+            <button
+                type="button"
+                class="tool"
+                id=format!("more-{side}")
+                aria-label=move || text::of_teams(text::MORE, &name.get())
+                on:click=move |_| court.panel.set(Panel::More(team))
+            >
+                <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
+                    <path d="M5 12 H5.1 M12 12 H12.1 M19 12 H19.1" />
+                </svg>
+                <span class="tool-word">{text::MORE}</span>
+            </button>
+        </div>
+    }
+}
