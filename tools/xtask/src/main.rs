@@ -4,6 +4,8 @@ mod compile;
 mod icon;
 mod module;
 mod server;
+#[cfg(test)]
+mod server_tests;
 mod site;
 mod size;
 mod tree;
