@@ -2,10 +2,12 @@
 
 mod file;
 mod line;
+mod pack;
 mod wire;
 
 pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
 pub use line::{recover, LineWriter, Recovered};
+pub use pack::{pack, unpack, MOST_PACKED};
 
 use crate::game::Entry;
 
