@@ -1,11 +1,14 @@
 //! What is computed from a log: the printed fold and the sheet.
 
 mod fold_print;
+mod form;
 mod remark;
 mod score_sheet;
+pub mod standings;
 mod text;
 
 pub use fold_print::fold_print;
+pub use form::{Form, FormProblem};
 pub use remark::RemarkLine;
 pub use score_sheet::{
     PointMark, Replacement, Requested, ResultBox, Round, SetSheet, Sheet, Substitution, TeamBlock,

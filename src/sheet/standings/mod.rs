@@ -1,0 +1,68 @@
+//! Standings of a pool: the table under the rules of order that the competition has chosen, with the
+//! reason for every place.
+//!
+//! The rules of play are silent on ranking (FIVB Official Volleyball Rules 2025-2028); the criteria and
+//! their order are those of public competition regulations, named where they are used.
+
+mod check;
+mod criterion;
+mod print;
+mod rank;
+mod read;
+mod say;
+mod tally;
+
+pub use check::Finding;
+pub use criterion::Criterion;
+pub use print::{csv, json, text};
+pub use rank::{rank, Cut, Row, Standings};
+pub use read::read;
+pub use say::{say_finding, say_reason};
+pub use tally::{Ratio, Tally};
+
+use std::collections::BTreeMap;
+
+use crate::rules::Rules;
+
+/// The results of a pool and how it is ranked.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pool {
+    /// Criteria, the first one first.
+    pub rank_by: Vec<Criterion>,
+    /// Whether the order starts again from the top for teams that stay level when others have been
+    /// separated from them. International regulations of 2017 to 2021 do; some school tournaments do
+    /// not, so it is a setting.
+    pub restart: bool,
+    /// Match points of winner and loser by the result in sets, the higher number first.
+    pub match_points: BTreeMap<(u8, u8), (i32, i32)>,
+    /// Match points of the winner and of the team in default, where they differ.
+    pub default_points: Option<(i32, i32)>,
+    /// What the matches were played by, where it was said.
+    pub rules: Option<Rules>,
+    /// Teams of the pool that may not have played yet.
+    pub teams: Vec<String>,
+    /// The matches.
+    pub results: Vec<Played>,
+}
+
+/// One match.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Played {
+    /// The team named first.
+    pub home: String,
+    /// The team named second.
+    pub away: String,
+    /// Points of each set, the first team's first.
+    pub sets: Vec<(u16, u16)>,
+    /// Who did not appear or refused to play.
+    pub default: Option<Side>,
+}
+
+/// One of the two teams of a match.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Side {
+    /// The team named first.
+    Home,
+    /// The team named second.
+    Away,
+}

@@ -1,0 +1,99 @@
+//! The table as JSON, as CSV and as text.
+
+use std::fmt::Write;
+
+use serde_json::{json, Value};
+
+use super::{say_finding, say_reason, Pool, Standings};
+
+/// The table and the findings as one JSON object.
+#[must_use]
+pub fn json(pool: &Pool, standings: &Standings) -> Value {
+    let rows = standings.rows.iter().map(|row| {
+        let t = &row.tally;
+        json!({
+            "place": row.place, "team": row.team, "played": t.played, "wins": t.wins,
+            "losses": t.losses, "draws": t.draws, "match_points": t.match_points,
+            "sets": [t.sets.0, t.sets.1], "set_ratio": t.set_ratio().to_string(),
+            "points": [t.points.0, t.points.1], "point_ratio": t.point_ratio().to_string(),
+            "decided_by": row.decided_by(), "say": say_reason(row),
+        })
+    });
+    let findings = standings
+        .findings
+        .iter()
+        .map(|f| json!({ "where": f.place(), "code": f.code(), "say": say_finding(f, pool) }));
+    json!({ "table": rows.collect::<Vec<_>>(), "findings": findings.collect::<Vec<_>>() })
+}
+
+/// The table as CSV (RFC 4180), one line a team.
+#[must_use]
+pub fn csv(standings: &Standings) -> String {
+    let mut out = String::from(
+        "place,team,played,wins,losses,draws,match_points,sets_won,sets_lost,set_ratio,points_won,\
+         points_lost,point_ratio,decided_by,reason\r\n",
+    );
+    for row in &standings.rows {
+        let t = &row.tally;
+        // Writing into a string cannot fail.
+        let _ = write!(
+            out,
+            "{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\r\n",
+            row.place,
+            quoted(&row.team),
+            t.played,
+            t.wins,
+            t.losses,
+            t.draws,
+            t.match_points,
+            t.sets.0,
+            t.sets.1,
+            t.set_ratio(),
+            t.points.0,
+            t.points.1,
+            t.point_ratio(),
+            row.decided_by().unwrap_or_default(),
+            quoted(&say_reason(row)),
+        );
+    }
+    out
+}
+
+/// In quotes, and never the beginning of a formula: a name from somebody's file is opened in a
+/// spreadsheet here.
+fn quoted(text: &str) -> String {
+    let guard = if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        "'"
+    } else {
+        ""
+    };
+    format!("\"{guard}{}\"", text.replace('"', "\"\""))
+}
+
+/// The table as lines to read.
+#[must_use]
+pub fn text(pool: &Pool, standings: &Standings) -> String {
+    let wide = standings.rows.iter().map(|r| r.team.chars().count());
+    let wide = wide.max().unwrap_or(4).max(4);
+    let mut out = format!(
+        "   {:wide$}  matches  points  sets          points\n",
+        "team"
+    );
+    for row in &standings.rows {
+        let t = &row.tally;
+        let sets = format!("{}:{} ({})", t.sets.0, t.sets.1, t.set_ratio());
+        let points = format!("{}:{} ({})", t.points.0, t.points.1, t.point_ratio());
+        let _ = writeln!(
+            out,
+            "{:>2} {:wide$}  {:>2} – {:<2}  {:>6}  {sets:<13} {points}",
+            row.place, row.team, t.wins, t.losses, t.match_points
+        );
+    }
+    for row in &standings.rows {
+        let _ = writeln!(out, "{}", say_reason(row));
+    }
+    for f in &standings.findings {
+        let _ = writeln!(out, "{}: {}: {}", f.place(), f.code(), say_finding(f, pool));
+    }
+    out
+}

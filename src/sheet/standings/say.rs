@@ -1,0 +1,113 @@
+//! The words of the standings, in one place: the reason for each place, and each finding.
+//!
+//! A second language is a second file like this one.
+
+use super::{Criterion, Cut, Finding, Pool, Row};
+
+/// Why a team stands where it does, in one sentence.
+#[must_use]
+pub fn say_reason(row: &Row) -> String {
+    if row.level {
+        return format!(
+            "{} is level in every criterion and shares place {}.",
+            row.team, row.place
+        );
+    }
+    match &row.cut {
+        None => "There is no other team in the pool.".to_owned(),
+        Some(cut) => reason(cut),
+    }
+}
+
+fn reason(cut: &Cut) -> String {
+    let Cut {
+        over,
+        under,
+        above,
+        below,
+        ..
+    } = cut;
+    match &cut.among {
+        None => format!(
+            "{over} before {under} by {}: {above} to {below}.",
+            words(cut.criterion)
+        ),
+        Some((teams, Criterion::Wins)) if teams.len() == 2 => format!(
+            "{over} before {under} by the matches between the two: won {above}, lost {below}."
+        ),
+        Some((teams, by)) => format!(
+            "{over} before {under} by {} in the matches among {}: {above} to {below}.",
+            words(*by),
+            list(teams)
+        ),
+    }
+}
+
+/// A criterion in words.
+#[must_use]
+pub(super) fn words(criterion: Criterion) -> &'static str {
+    match criterion {
+        Criterion::Wins => "matches won",
+        Criterion::MatchPoints => "match points",
+        Criterion::SetRatio => "sets won to lost",
+        Criterion::PointRatio => "points won to lost",
+        Criterion::SetDifference => "sets won less lost",
+        Criterion::PointDifference => "points won less lost",
+        Criterion::SetsWon => "sets won",
+        Criterion::HeadToHead => "the matches among the level teams",
+    }
+}
+
+fn list(teams: &[String]) -> String {
+    match teams {
+        [all @ .., last] if !all.is_empty() => format!("{} and {last}", all.join(", ")),
+        _ => teams.concat(),
+    }
+}
+
+/// What is wrong, in one sentence with the way out.
+#[must_use]
+pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
+    let pair = |result: usize| {
+        let played = &pool.results[result];
+        format!("{} against {}", played.home, played.away)
+    };
+    match finding {
+        Finding::AgainstItself { result } => format!(
+            "{} cannot be; the match is left out. Put one of the names right.",
+            pair(*result)
+        ),
+        Finding::NoSets { result } => format!(
+            "{} has no sets; the match is left out until they are keyed in.",
+            pair(*result)
+        ),
+        Finding::MatchTwice { result, first } => format!(
+            "{} stands here and in results[{first}]; both count. Take one out if it is the same match.",
+            pair(*result)
+        ),
+        Finding::SetCannotBe { result, set } => {
+            let (home, away) = pool.results[*result].sets[*set];
+            format!(
+                "{}: a set cannot end {home}:{away}; it counts as written. Look it up on the sheet.",
+                pair(*result)
+            )
+        }
+        Finding::SetsCannotBe { result } => format!(
+            "{}: these sets are no whole match; they count as written. Look at their number and order.",
+            pair(*result)
+        ),
+        Finding::NoMatchPoints { result, won, lost } => format!(
+            "{}: no match points are laid down for {won}-{lost}, so both get none. Add \
+             \"{won}-{lost}\" to match_points.",
+            pair(*result)
+        ),
+        Finding::DefaultWon { result } => format!(
+            "{}: the team in default has won on paper; it counts as written. Put the sets or the \
+             default right.",
+            pair(*result)
+        ),
+        Finding::NamesAlike { one, other } => format!(
+            "\"{one}\" and \"{other}\" count as two teams. Write the name one way if it is one team."
+        ),
+    }
+}
