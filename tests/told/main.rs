@@ -1,0 +1,29 @@
+//! The rules, told: one story for each branch of the reducer, named by its rule, with the source in
+//! the comment. Rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.
+//!
+//! A story is written from the rule. Where the rule is silent the comment says that the choice is
+//! the project's.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod story;
+
+mod before;
+mod conduct;
+mod courts;
+mod endings;
+mod forced;
+mod formats;
+mod late;
+mod late_all;
+mod libero;
+mod new_libero;
+mod questions;
+mod rally;
+mod requests;
+mod stops;
+mod substitution;
+mod taken_back;
+mod tally;
+mod time_out;

@@ -1,0 +1,142 @@
+//! The tally: points and the serving team, nothing else (match-log contract: `line_ups` false).
+
+use dutystand::game::entry::{Fault, Found};
+use dutystand::game::{Kind, Level, Phase, Refusal};
+use dutystand::rules::{Preset, Shirt, Team};
+use Team::{A, B};
+
+use crate::story::{
+    card, coach, late, libero, player, since, substitution, time_out, toss, Story,
+};
+
+fn begun() -> Story {
+    let mut story = Story::opened(Preset::Tally.rules());
+    story.without("toss").without("line_up").without("team_list");
+    story.enter(Kind::BeginSet);
+    story
+}
+
+/// A whole match needs nothing but the beginnings of its sets.
+#[test]
+fn tally_a_match_needs_only_its_beginnings() {
+    let mut story = begun();
+    for _ in 0..2 {
+        story.set_to(B).enter(Kind::BeginSet);
+    }
+    story
+        .set_to(B)
+        .sets(&[(0, 25), (0, 25), (0, 25)])
+        .won_by(Some(B));
+}
+
+/// Without a toss nobody knows who opens; whoever wins a rally serves next (6.1.3).
+#[test]
+fn r6_1_3_the_winner_of_a_rally_serves_next() {
+    let mut story = begun();
+    assert_eq!(story.replay().state().serving(), None);
+    story.rallies("B");
+    assert_eq!(story.replay().state().serving(), Some((B, None)));
+    story.rallies("A");
+    assert_eq!(story.replay().state().serving(), Some((A, None)));
+    story.score(1, 1);
+}
+
+/// With a toss the opening service alternates as ever (12.1).
+#[test]
+fn r12_1_a_tally_with_a_toss_knows_who_opens() {
+    let mut story = Story::opened(Preset::Tally.rules());
+    story.enter(toss(B, A)).enter(Kind::BeginSet);
+    assert_eq!(story.replay().state().serving(), Some((B, None)));
+    story.set_to(A).enter(Kind::BeginSet);
+    assert_eq!(story.replay().state().serving(), Some((A, None)));
+    assert_eq!(story.replay().state().left(), Some(B));
+}
+
+/// No limits: time-outs and substitutions are only counted.
+#[test]
+fn tally_nothing_is_limited() {
+    let mut story = begun();
+    for _ in 0..5 {
+        story.enter(time_out(A));
+    }
+    for number in 1..=9 {
+        story
+            .rallies("A")
+            .enter(substitution(B, &[(number, number + 20)]));
+    }
+    story.time_outs(A, 5).substitutions(B, 9, 0);
+}
+
+/// Nothing is substituted before a set begins.
+#[test]
+fn tally_nothing_is_counted_between_the_sets() {
+    Story::opened(Preset::Tally.rules())
+        .refuses(
+            substitution(A, &[(1, 2)]),
+            "12.3",
+            Refusal::NoSetRunning,
+        )
+        .refuses(time_out(A), "12.3", Refusal::NoSetRunning)
+        .phase(Phase::Preparation);
+}
+
+/// Nobody is known to be on court, so no libero comes in.
+#[test]
+fn tally_no_libero_comes_in() {
+    begun().refuses_under(libero(A, 5, 12), "19.");
+}
+
+/// Chapter 21 and 16 hold all the same.
+#[test]
+fn r21_3_1_a_tally_has_sanctions() {
+    let mut story = begun();
+    story
+        .rallies("A")
+        .enter(card(A, coach(), Level::Penalty))
+        .score(1, 1)
+        .refuses(
+            card(A, coach(), Level::Penalty),
+            "21.4.2",
+            Refusal::NotHeavier {
+                who: coach(),
+                had: Level::Penalty,
+            },
+        )
+        .enter(card(B, player(44), Level::Warning));
+    assert_eq!(story.replay().state().serving(), Some((B, None)));
+}
+
+/// 7.7.2: points can be put right.
+#[test]
+fn r7_7_2_a_tally_is_put_right() {
+    begun()
+        .rallies("AAAA")
+        .enter(late(A, Fault::Rotation, since(2, 0), Found::Rally))
+        .score(2, 1);
+}
+
+/// 18.2.2: the deciding set has its change of courts.
+#[test]
+fn r18_2_2_a_tally_changes_courts_in_the_decider() {
+    let mut story = begun();
+    for team in [A, B, A] {
+        story.set_to(team).enter(Kind::BeginSet);
+    }
+    story
+        .set_to(B)
+        .enter(Kind::BeginSet)
+        .rallies("AAAAAAAA")
+        .enter(Kind::ChangeCourts)
+        .rallies("AAAAAAA")
+        .won_by(Some(A));
+}
+
+/// A player may be named all the same.
+#[test]
+fn tally_a_substitution_names_whom_it_likes() {
+    let mut story = begun();
+    story.enter(substitution(A, &[(77, 78)]));
+    let play = story.replay().state().play().expect("playing");
+    assert!(play.sides.a.on_court().all(|s| s != Shirt(78)));
+    story.substitutions(A, 1, 0);
+}
