@@ -4,6 +4,7 @@
 
 pub mod case;
 pub mod random;
+pub mod source;
 
 use dutystand::game::entry::{Heading, Player, TeamList, Toss};
 use dutystand::game::{Entry, Kind, Replay};

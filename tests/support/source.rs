@@ -1,0 +1,228 @@
+//! The sources of the project as text, for tests that read them.
+
+use std::path::Path;
+
+/// A file: its path from the root of the project with `/`, and its text.
+pub struct Source {
+    /// As in `src/game/set.rs`.
+    pub path: String,
+    /// As it stands there.
+    pub text: String,
+}
+
+/// All Rust files below a folder of the project, sorted by path.
+pub fn sources(folder: &str) -> Vec<Source> {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut found = Vec::new();
+    gather(root, &root.join(folder), &mut found);
+    found.sort_by(|a, b| a.path.cmp(&b.path));
+    assert!(!found.is_empty(), "{folder} has no Rust files");
+    found
+}
+
+fn gather(root: &Path, folder: &Path, found: &mut Vec<Source>) {
+    let entries = std::fs::read_dir(folder).unwrap_or_else(|e| panic!("{}: {e}", folder.display()));
+    for entry in entries {
+        let path = entry.expect("a readable folder").path();
+        if path.is_dir() {
+            gather(root, &path, found);
+        } else if path.extension().is_some_and(|e| e == "rs") {
+            let text = std::fs::read_to_string(&path)
+                .unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+            let below = path.strip_prefix(root).expect("below the root");
+            let path = below.to_string_lossy().replace('\\', "/");
+            found.push(Source { path, text });
+        }
+    }
+}
+
+/// The code alone: comments and the insides of strings are blank, lines stay where they are.
+pub fn code_of(text: &str) -> String {
+    let chars: Vec<char> = text.chars().collect();
+    let mut out = String::with_capacity(text.len());
+    let mut i = 0;
+    let blank = |c: char| if c == '\n' { '\n' } else { ' ' };
+    while i < chars.len() {
+        let rest = &chars[i..];
+        let end = match rest {
+            ['/', '/', ..] => rest.iter().position(|&c| c == '\n').unwrap_or(rest.len()),
+            ['/', '*', ..] => end_of_block_comment(rest),
+            ['"', ..] => end_of_string(rest),
+            ['r', '"' | '#', ..] if !follows_a_word(&chars, i) => end_of_raw_string(rest),
+            ['\'', ..] => end_of_char(rest),
+            _ => 0,
+        };
+        if end == 0 {
+            out.push(chars[i]);
+            i += 1;
+        } else {
+            out.extend(rest[..end].iter().copied().map(blank));
+            i += end;
+        }
+    }
+    out
+}
+
+fn follows_a_word(chars: &[char], i: usize) -> bool {
+    i > 0 && (chars[i - 1].is_alphanumeric() || chars[i - 1] == '_')
+}
+
+fn end_of_block_comment(rest: &[char]) -> usize {
+    let mut depth = 0usize;
+    let mut i = 0;
+    while i < rest.len() {
+        match rest[i..] {
+            ['/', '*', ..] => {
+                depth += 1;
+                i += 2;
+            }
+            ['*', '/', ..] => {
+                depth -= 1;
+                i += 2;
+                if depth == 0 {
+                    return i;
+                }
+            }
+            _ => i += 1,
+        }
+    }
+    rest.len()
+}
+
+fn end_of_string(rest: &[char]) -> usize {
+    let mut i = 1;
+    while i < rest.len() {
+        match rest[i] {
+            '\\' => i += 2,
+            '"' => return i + 1,
+            _ => i += 1,
+        }
+    }
+    rest.len()
+}
+
+/// Raw strings `r"…"`, `r#"…"#`; nothing for a raw name like `r#type`.
+fn end_of_raw_string(rest: &[char]) -> usize {
+    let hashes = rest[1..].iter().take_while(|&&c| c == '#').count();
+    if rest.get(1 + hashes) != Some(&'"') {
+        return 0;
+    }
+    let mut i = 2 + hashes;
+    while i < rest.len() {
+        let closes = rest[i] == '"'
+            && rest.len() >= i + 1 + hashes
+            && rest[i + 1..i + 1 + hashes].iter().all(|&c| c == '#');
+        i += 1;
+        if closes {
+            return i + hashes;
+        }
+    }
+    rest.len()
+}
+
+/// `'x'` and `'\n'`; nothing for a lifetime.
+fn end_of_char(rest: &[char]) -> usize {
+    match rest {
+        ['\'', '\\', ..] => rest[2..]
+            .iter()
+            .position(|&c| c == '\'')
+            .map_or(0, |i| i + 3)
+            .max(if rest.get(2) == Some(&'\'') { 4 } else { 0 }),
+        ['\'', _, '\'', ..] => 3,
+        _ => 0,
+    }
+}
+
+/// Every path written in code, as `crate::game::State`, from `use` trees and expressions alike, with
+/// the line it stands in.
+pub fn paths_in(code: &str) -> Vec<(usize, String)> {
+    let tokens = tokens(code);
+    let mut found = Vec::new();
+    let mut i = 0;
+    while i < tokens.len() {
+        if tokens[i].is_word() && !after_colons(&tokens, i) {
+            i = tree(&tokens, i, "", &mut found);
+        } else {
+            i += 1;
+        }
+    }
+    found
+}
+
+struct Token {
+    line: usize,
+    text: String,
+}
+
+impl Token {
+    fn is_word(&self) -> bool {
+        self.text
+            .starts_with(|c: char| c.is_alphabetic() || c == '_')
+    }
+}
+
+fn tokens(code: &str) -> Vec<Token> {
+    let mut all = Vec::new();
+    for (line, text) in (1..).zip(code.lines()) {
+        let mut rest = text.trim_start();
+        while let Some(first) = rest.chars().next() {
+            let word = |c: char| c.is_alphanumeric() || c == '_';
+            let len = if word(first) {
+                rest.find(|c| !word(c)).unwrap_or(rest.len())
+            } else if rest.starts_with("::") {
+                2
+            } else {
+                first.len_utf8()
+            };
+            let text = rest[..len].to_owned();
+            all.push(Token { line, text });
+            rest = rest[len..].trim_start();
+        }
+    }
+    all
+}
+
+fn after_colons(tokens: &[Token], i: usize) -> bool {
+    i > 0 && tokens[i - 1].text == "::"
+}
+
+/// Reads the path that begins at a word, and the tree behind it; gives the place behind it.
+fn tree(tokens: &[Token], start: usize, before: &str, found: &mut Vec<(usize, String)>) -> usize {
+    let mut path = format!("{before}{}", tokens[start].text);
+    let mut i = start + 1;
+    loop {
+        let after = |n: usize| tokens.get(i + n).map_or("", |t| t.text.as_str());
+        if after(0) != "::" {
+            break;
+        }
+        if tokens.get(i + 1).is_some_and(Token::is_word) {
+            path = format!("{path}::{}", tokens[i + 1].text);
+            i += 2;
+        } else if after(1) == "{" {
+            return group(tokens, i + 2, &format!("{path}::"), found);
+        } else {
+            i += 1; // `::<`, `::*`
+            break;
+        }
+    }
+    found.push((tokens[start].line, path));
+    i
+}
+
+/// The inside of `{a, b::c, d::{e}}` of a `use`.
+fn group(
+    tokens: &[Token],
+    start: usize,
+    before: &str,
+    found: &mut Vec<(usize, String)>,
+) -> usize {
+    let mut i = start;
+    while i < tokens.len() && tokens[i].text != "}" {
+        if tokens[i].is_word() {
+            i = tree(tokens, i, before, found);
+        } else {
+            i += 1;
+        }
+    }
+    i + 1
+}
