@@ -231,6 +231,8 @@ pub struct Amendment {
     pub scheduled: Option<String>,
     /// Names of the teams.
     pub names: ByTeam<Option<String>>,
+    /// What it is played by from now on: before the match, or where a tally grows into a match.
+    pub rules: Option<Rules>,
 }
 
 /// A team's list.

@@ -10,12 +10,12 @@ use super::rally;
 use super::set::{PointFor, SetPlay};
 use super::state::{Coming, How, SetRecord, Stage, State};
 use super::Refusal;
-use crate::rules::{ByTeam, Score, Team};
+use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     let play = at_hand(state)?;
     if let Some(positions) = &fault.positions {
-        if state.rules.line_ups {
+        if play.follows_places() {
             line_up::check_numbers(state, positions)?;
             let team = fault.team;
             if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
@@ -32,7 +32,10 @@ pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     }
     // A line-up ends with its set, and a decision can be put right only until the next one begins
     // (FIVB Casebook 2024, case 7.5); a player who is not on the list is wrong in every set (7.3.5.4).
-    let earlier = state.sets().find(|s| s.number == set && set < play.number);
+    if set == 0 || set > play.number {
+        return Err(Refusal::SetNotPlayed { set });
+    }
+    let earlier = state.sets().find(|s| s.number == set);
     match earlier {
         Some(record) if fault.fault == Fault::UnregisteredPlayer => match &record.play {
             Some(play) => stood(play, since.score),
@@ -72,7 +75,7 @@ fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
 }
 
 pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
-    reopen(state);
+    let waiting = reopen(state);
     let team = fault.team;
     let Stage::Playing(play) = &state.stage else {
         return;
@@ -93,21 +96,25 @@ pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
         }
     }
     rally::settle(state);
+    // A set that stays won closes again at once, and what was handed in for the next one stands.
+    if let (Stage::Coming(coming), Some(waiting)) = (&mut state.stage, waiting) {
+        *coming = waiting;
+    }
 }
 
-/// Brings the last set back on court.
-fn reopen(state: &mut State) {
+/// Brings the last set back on court; what waits for the next one is given back.
+fn reopen(state: &mut State) -> Option<Coming> {
     if matches!(state.stage, Stage::Playing(_)) {
-        return;
+        return None;
     }
-    if let Some(play) = state.sets.pop().and_then(|last| last.play.clone()) {
-        // Penalties given meanwhile still count in the set after this one.
-        let penalties = match &mut state.stage {
-            Stage::Coming(coming) => std::mem::take(&mut coming.penalties),
-            _ => ByTeam::default(),
-        };
-        state.carried = penalties;
-        state.stage = Stage::Playing(Box::new(play));
+    let play = state.sets.pop()?.play.clone()?;
+    match std::mem::replace(&mut state.stage, Stage::Playing(Box::new(play))) {
+        Stage::Coming(coming) => {
+            // Penalties given meanwhile count in the set after this one, whenever it comes.
+            state.carried = coming.penalties.clone();
+            Some(coming)
+        }
+        _ => None,
     }
 }
 
@@ -115,9 +122,11 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     let team = fault.team;
     let opponent = team.other();
     let liberos = state.teams[team].liberos.clone();
+    let rules = state.rules;
     let Stage::Playing(play) = &mut state.stage else {
         return;
     };
+    let target = rules.target_of(play.number);
     let from = match fault.since {
         _ if whole_set => Some(0),
         Some(since) => play.moment(since.score),
@@ -137,12 +146,13 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     }
     if opponent_has_it {
         play.give_service(opponent);
-    } else {
+    } else if target.winner(play.score) != Some(opponent) {
+        // A set that the opponent has won all the same has no further point (6.2).
         play.award(opponent, PointFor::LateFault, n);
     }
     ask::expire(&mut state.questions);
-    if let (Some(positions), true) = (&fault.positions, state.rules.line_ups) {
-        if let Stage::Playing(play) = &mut state.stage {
+    if let (Some(positions), Stage::Playing(play)) = (&fault.positions, &mut state.stage) {
+        if play.follows_places() {
             play.sides[team].put_right(positions, |s| liberos.contains(&s));
         }
     }

@@ -1,9 +1,9 @@
 //! Libero replacements (19.3).
 
 use super::entry::Change;
+use super::refusal::{Asked, Refusal};
 use super::set::{SetPlay, Side};
 use super::state::State;
-use super::Refusal;
 use crate::rules::{Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Refusal> {
@@ -15,7 +15,10 @@ pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Ref
         None => {
             // A libero comes in for a player on court.
             let Some(place) = side.slots.iter().position(|s| s.on_court() == change.out) else {
-                return Err(Refusal::NotOnCourt { number: change.out });
+                return Err(Refusal::NotOnCourt {
+                    number: change.out,
+                    asked: Asked::LiberoReplacement,
+                });
             };
             if !known.is_libero(change.into) {
                 return Err(Refusal::NotALibero {
@@ -25,6 +28,7 @@ pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Ref
             if side.holds(change.into) {
                 return Err(Refusal::OnCourt {
                     number: change.into,
+                    asked: Asked::LiberoReplacement,
                 });
             }
             if let Some((_, number)) = side.acting_libero() {
@@ -65,7 +69,10 @@ fn check_leaves(
     }
     let side = &play.sides[team];
     if into != replaced && side.holds(into) {
-        return Err(Refusal::OnCourt { number: into });
+        return Err(Refusal::OnCourt {
+            number: into,
+            asked: Asked::LiberoReplacement,
+        });
     }
     let to_libero = known.is_libero(into);
     if into != replaced && !to_libero {

@@ -52,7 +52,7 @@ pub(super) fn check_numbers(state: &State, positions: &[Shirt]) -> Result<(), Re
         });
     }
     match (1..positions.len()).find(|&i| positions[..i].contains(&positions[i])) {
-        Some(i) => Err(Refusal::NumberTwice {
+        Some(i) => Err(Refusal::TwiceInLineUp {
             number: positions[i],
         }),
         None => Ok(()),

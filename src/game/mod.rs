@@ -36,7 +36,7 @@ pub use legal::legal;
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use reducer::{apply, may};
-pub use refusal::Refusal;
+pub use refusal::{Asked, Refusal};
 pub use rehearsal::{rehearse, rehearse_by};
 pub use say::{say, say_question};
 pub use set::{Point, PointFor, SetPlay, Side, Slot};

@@ -1,8 +1,8 @@
 //! Naming a new libero (19.4).
 
 use super::entry::LiberoWhy;
+use super::refusal::{Asked, Refusal};
 use super::state::{OutFor, State};
-use super::Refusal;
 use crate::rules::{Shirt, Team};
 
 pub(super) fn check(
@@ -15,9 +15,9 @@ pub(super) fn check(
     if let Some(&number) = replaces.iter().find(|&&s| !known.is_libero(s)) {
         return Err(Refusal::NotALibero { number });
     }
-    let Some(&first) = replaces.first() else {
+    if replaces.is_empty() {
         return Err(Refusal::NotALibero { number });
-    };
+    }
     if !known.lists(number) {
         return Err(Refusal::NotListed { team, number });
     }
@@ -28,7 +28,10 @@ pub(super) fn check(
     if let Some(play) = state.on_floor() {
         let side = &play.sides[team];
         if side.on_court().any(|s| s == number) {
-            return Err(Refusal::OnCourt { number });
+            return Err(Refusal::OnCourt {
+                number,
+                asked: Asked::NewLibero,
+            });
         }
         if side
             .acting_libero()
@@ -46,8 +49,8 @@ pub(super) fn check(
         .iter()
         .find(|&&s| !replaces.contains(&s) && known.barred(s, set).is_none());
     match other {
-        Some(&number) if number != first => Err(Refusal::OtherLibero { number }),
-        _ => Ok(()),
+        Some(&number) => Err(Refusal::OtherLibero { number }),
+        None => Ok(()),
     }
 }
 

@@ -3,9 +3,11 @@
 use std::sync::Arc;
 
 use super::entry::{Amendment, Heading, TeamList};
-use super::state::{Phase, State};
+use super::line_up::may_start;
+use super::rally;
+use super::state::{Phase, Stage, State};
 use super::Refusal;
-use crate::rules::Shirt;
+use crate::rules::{ByTeam, Shirt};
 
 pub(super) fn check_match(state: &State, heading: &Heading) -> Result<(), Refusal> {
     if state.heading.is_some() {
@@ -19,12 +21,45 @@ pub(super) fn open(state: &mut State, heading: &Heading) {
     state.heading = Some(Arc::new(heading.clone()));
 }
 
+/// Rules change only before the match, and where line-ups were not kept so far: a tally that grows
+/// into a match. What was played must not be over by the new ones.
+pub(super) fn check_amendment(state: &State, given: &Amendment) -> Result<(), Refusal> {
+    let Some(rules) = &given.rules else {
+        return Ok(());
+    };
+    rules.check().map_err(Refusal::BadRules)?;
+    if state.phase() == Phase::Preparation {
+        return Ok(());
+    }
+    if state.rules.line_ups || state.phase() == Phase::Finished {
+        return Err(Refusal::RulesSettled);
+    }
+    let mut grown = state.clone();
+    grown.rules = *rules;
+    let set_over = state
+        .play()
+        .is_some_and(|p| rules.target_of(p.number).winner(p.score).is_some());
+    if set_over || rally::is_decided(&grown) {
+        return Err(Refusal::RulesSettled);
+    }
+    Ok(())
+}
+
 /// The heading with what was left for later.
 pub(super) fn amend(state: &mut State, given: &Amendment) {
     let Some(heading) = &mut state.heading else {
         return;
     };
     let heading = Arc::make_mut(heading);
+    if let Some(rules) = given.rules {
+        heading.rules = rules;
+        state.rules = rules;
+        // Line-ups for the set to come were made for other rules.
+        if let Stage::Coming(coming) = &mut state.stage {
+            coming.line_ups = ByTeam::default();
+            coming.ready = None;
+        }
+    }
     let fields = [
         (&mut heading.competition, &given.competition),
         (&mut heading.division, &given.division),
@@ -59,7 +94,9 @@ pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> 
     if let [first, second, ..] = captains[..] {
         return Err(Refusal::TwoCaptains { first, second });
     }
-    if state.phase() != Phase::Preparation {
+    // A list that was never handed in, as in a tally, can still come.
+    let closed = state.phase() != Phase::Preparation && state.teams[list.team].list.is_some();
+    if closed || state.phase() == Phase::Finished {
         return Err(Refusal::ListClosed);
     }
     let rules = state.rules();
@@ -87,6 +124,7 @@ pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> 
     Ok(())
 }
 
+/// The last list handed in counts; a line-up that it does not bear any more has to be handed in anew.
 pub(super) fn take_list(state: &mut State, list: &TeamList) {
     let team = &mut state.teams[list.team];
     team.liberos = list
@@ -96,4 +134,12 @@ pub(super) fn take_list(state: &mut State, list: &TeamList) {
         .map(|p| p.number)
         .collect();
     team.list = Some(Arc::new(list.clone()));
+    let given = state.line_up_given(list.team).unwrap_or_default();
+    let borne = given
+        .iter()
+        .all(|&s| may_start(state, list.team, s).is_ok());
+    if let (false, Stage::Coming(coming)) = (borne, &mut state.stage) {
+        coming.line_ups[list.team] = None;
+        coming.ready = None;
+    }
 }

@@ -58,11 +58,8 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     }
     // What may be written down at any time, also on a finished sheet.
     match &entry.kind {
-        Kind::Heading(_)
-        | Kind::Check(_)
-        | Kind::Timer(_)
-        | Kind::Remark { .. }
-        | Kind::Sign { .. } => return Ok(()),
+        Kind::Heading(given) => return opening::check_amendment(state, given),
+        Kind::Check(_) | Kind::Timer(_) | Kind::Remark { .. } | Kind::Sign { .. } => return Ok(()),
         Kind::Explain { entry, cause, .. } => return rally::check_explain(state, *entry, *cause),
         Kind::Strike { entry: target, .. } => return check_strike(entry.n, *target),
         Kind::Answer { entry, choice } => return ask::check(state, *entry, choice),

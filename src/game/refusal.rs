@@ -9,6 +9,19 @@ use super::entry::{Change, Level, Who};
 use super::state::{Barred, OutFor};
 use crate::rules::{Invalid, Score, Shirt, Team};
 
+/// What was asked of a player who is, or is not, on court.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Asked {
+    /// To change with another.
+    Substitution,
+    /// To change with a libero.
+    LiberoReplacement,
+    /// To become a libero.
+    NewLibero,
+    /// To have recovery time.
+    Recovery,
+}
+
 /// Why an entry is refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[allow(missing_docs)] // The fields are the numbers that the sentence names.
@@ -46,6 +59,8 @@ pub enum Refusal {
     NoSuchChoice { choices: Vec<&'static str> },
 
     // Lists, toss, line-ups.
+    /// The rules are settled once the match has begun.
+    RulesSettled,
     /// The list is closed once the match has begun.
     ListClosed,
     /// More players than a list may have.
@@ -76,6 +91,8 @@ pub enum Refusal {
     LineUpSize { numbers: usize, needed: u8 },
     /// Not on the team list.
     NotListed { team: Team, number: Shirt },
+    /// A number twice in a line-up.
+    TwiceInLineUp { number: Shirt },
     /// A libero in the line-up.
     LiberoInLineUp { number: Shirt },
     /// The player may not be on court.
@@ -97,13 +114,15 @@ pub enum Refusal {
     /// A request without a change.
     NoChange,
     /// That player is not on court.
-    NotOnCourt { number: Shirt },
+    NotOnCourt { number: Shirt, asked: Asked },
     /// That player is on court, or holds a place there.
-    OnCourt { number: Shirt },
+    OnCourt { number: Shirt, asked: Asked },
     /// A player named twice in one request.
     NamedTwice { number: Shirt },
-    /// Liberos take no part in substitutions.
+    /// A libero on court takes no part in substitutions.
     LiberoNotSubstituted { number: Shirt },
+    /// A libero on the bench takes no part in them either.
+    LiberoNoSubstitute { number: Shirt },
     /// The limit of the set.
     NoSubstitutionLeft { used: u8, wanted: usize, most: u8 },
     /// The starter has left and returned once.
@@ -159,6 +178,8 @@ pub enum Refusal {
     ScoreNeverStood { asked: Score, nearest: Score },
     /// Only an unregistered player reaches back into an earlier set.
     EarlierSet { set: u8, now: u8 },
+    /// That set has not been played yet.
+    SetNotPlayed { set: u8 },
     /// No set to correct.
     NothingPlayed,
     /// The set was decided without play.
@@ -189,6 +210,7 @@ impl Refusal {
             R::NoMatch
             | R::MatchOpen
             | R::BadRules(_)
+            | R::RulesSettled
             | R::StrikeFirst
             | R::StrikeLater { .. }
             | R::AlreadyStruck { .. }
@@ -209,7 +231,7 @@ impl Refusal {
             R::NoTeamList { .. } => "4.1.3",
             R::LineUpGiven { .. } => "7.3.4",
             R::LineUpMissing { .. } => "7.3.2",
-            R::LineUpSize { .. } => "7.3.1",
+            R::LineUpSize { .. } | R::TwiceInLineUp { .. } => "7.3.1",
             R::NotListed { .. } => "4.2.2",
             R::LiberoInLineUp { .. } => "19.3.2.3",
             R::PlayerBarred {
@@ -235,8 +257,14 @@ impl Refusal {
             R::RequestBarred { .. } => "15.2.4",
             R::SecondRequest { .. } => "15.2.2",
             R::NoChange => "15.5",
-            R::NotOnCourt { .. } | R::OnCourt { .. } | R::NamedTwice { .. } => "15.5.1",
-            R::LiberoNotSubstituted { .. } => "15.5.1",
+            R::NotOnCourt { asked, .. } | R::OnCourt { asked, .. } => match asked {
+                Asked::Substitution => "15.5.1",
+                Asked::LiberoReplacement => "19.3.1.1",
+                Asked::NewLibero => "19.4.2.1",
+                Asked::Recovery => "17.1.2",
+            },
+            R::NamedTwice { .. } => "15.5.1",
+            R::LiberoNotSubstituted { .. } | R::LiberoNoSubstitute { .. } => "15.5.1",
             R::PlaceClosed { .. } | R::OtherPlace { .. } => "15.6.1",
             R::OnlyStarterReturns { .. } | R::SubstituteUsed { .. } => "15.6.2",
             R::EntriesUsed { .. } => "school",
@@ -254,7 +282,10 @@ impl Refusal {
             R::OtherLibero { .. } => "19.4.3.1",
             R::TeamWarned { .. } => "21.1",
             R::NotHeavier { .. } => "21.4.2",
-            R::ScoreNeverStood { .. } | R::EarlierSet { .. } | R::NothingPlayed => "7.7.2",
+            R::ScoreNeverStood { .. }
+            | R::EarlierSet { .. }
+            | R::SetNotPlayed { .. }
+            | R::NothingPlayed => "7.7.2",
             R::NotByPlay { .. } => "6.4",
             R::RecoveryUsed { .. } | R::SomebodyCanComeIn { .. } => "17.1.2",
             R::OverFourHours => "17.3.3",
@@ -269,6 +300,9 @@ impl Refusal {
         !matches!(
             self,
             R::ListClosed
+                | R::TwoCaptains { .. }
+                | R::NoTeamList { .. }
+                | R::LiberoNoSubstitute { .. }
                 | R::TooManyPlayers { .. }
                 | R::NumberOutOfRange { .. }
                 | R::TooManyLiberos { .. }

@@ -38,6 +38,11 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::NoQuestion { entry } => format!("Entry {entry} leaves nothing to answer."),
         R::NoSuchChoice { choices } => format!("Answer one of: {}.", choices.join(", ")),
 
+        R::RulesSettled => {
+            "The match is played by its rules already, or what was played is over by the new ones. \
+             Start a new record for other rules."
+                .into()
+        }
         R::ListClosed => {
             "The match has begun, so the team lists are closed. Note the change as a remark.".into()
         }
@@ -80,6 +85,9 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "Number {number} is not on the list of {}. Only listed players may play.",
             name(*team)
         ),
+        R::TwiceInLineUp { number } => {
+            format!("Number {number} stands twice in this line-up. Every place needs another player.")
+        }
         R::LiberoInLineUp { number } => format!(
             "Number {number} is a libero and cannot start. Put a regular player in; the libero comes \
              in afterwards."
@@ -112,16 +120,16 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*team)
         ),
         R::NoChange => "Say who goes out and who comes in.".into(),
-        R::NotOnCourt { number } => {
+        R::NotOnCourt { number, .. } => {
             format!("Number {number} is not on court. Choose a player who is.")
         }
-        R::OnCourt { number } => {
+        R::OnCourt { number, .. } => {
             format!("Number {number} holds a place on court already. Choose somebody from the bench.")
         }
         R::NamedTwice { number } => {
             format!("Number {number} is named twice in this request. Each player changes once.")
         }
-        R::LiberoNotSubstituted { number } => format!(
+        R::LiberoNotSubstituted { number } | R::LiberoNoSubstitute { number } => format!(
             "Number {number} is a libero and takes no part in substitutions. Use a libero replacement."
         ),
         R::NoSubstitutionLeft { used, wanted, most } => format!(
@@ -204,6 +212,9 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             score(*asked),
             score(*nearest)
         ),
+        R::SetNotPlayed { set } => {
+            format!("Set {set} has not been played yet. Name a score of a set that was.")
+        }
         R::EarlierSet { set, now } => format!(
             "Set {set} is closed: this can be put right only until the next set begins. Name a score \
              of set {now}."

@@ -273,6 +273,12 @@ impl SetPlay {
         }
     }
 
+    /// Whether it is followed who stands where; not where line-ups are not kept.
+    #[must_use]
+    pub fn follows_places(&self) -> bool {
+        !self.sides.a.slots.is_empty()
+    }
+
     /// The player who serves next.
     #[must_use]
     pub fn server(&self) -> Option<Shirt> {
@@ -284,14 +290,9 @@ impl SetPlay {
     pub(super) fn award(&mut self, to: Team, why: PointFor, entry: u32) {
         self.point(to, why, entry);
         self.give_service(to);
-        self.completed = self.completed.saturating_add(1);
-        self.replay_open = false;
-        for team in Team::BOTH {
-            self.sides[team].request_used = false;
-            self.sides[team].barred = false;
-        }
     }
 
+    /// A point is a completed rally, whatever it was given for (6.1.3): a new interruption begins.
     fn point(&mut self, to: Team, why: PointFor, entry: u32) {
         self.points.push(Point {
             entry,
@@ -305,6 +306,12 @@ impl SetPlay {
             score: self.score,
             points: self.points.len(),
         });
+        self.completed = self.completed.saturating_add(1);
+        self.replay_open = false;
+        for team in Team::BOTH {
+            self.sides[team].request_used = false;
+            self.sides[team].barred = false;
+        }
     }
 
     /// Gives the service to a team, which rotates where the other had it.
@@ -363,12 +370,13 @@ impl SetPlay {
         self.stood.iter().map(|s| s.score)
     }
 
-    /// The last completed rally that still counts: its place among the points.
+    /// The last rally that still counts, one stopped for a fault found late among them: its place
+    /// among the points.
     #[must_use]
     pub fn last_rally(&self) -> Option<usize> {
         self.points
             .iter()
-            .rposition(|p| p.why == PointFor::Rally && p.cancelled_by.is_none())
+            .rposition(|p| p.why != PointFor::Penalty && p.cancelled_by.is_none())
     }
 
     /// Cancels the points of `team` from the given place on, and the scores that contained them.

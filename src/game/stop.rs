@@ -1,9 +1,9 @@
 //! Injured players who cannot be replaced, and interruptions of the match (17.1.2, 17.3).
 
 use super::entry::Court;
+use super::refusal::{Asked, Refusal};
 use super::state::{Again, Coming, Stage, State};
 use super::substitution;
-use super::Refusal;
 use crate::rules::{ByTeam, Shirt, Team};
 
 /// Interruptions may last four hours in all (17.3.2, 17.3.3).
@@ -13,8 +13,11 @@ pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
     let Stage::Playing(play) = &state.stage else {
         return Err(Refusal::NoSetRunning);
     };
-    if state.rules.line_ups && !play.sides[team].on_court().any(|s| s == number) {
-        return Err(Refusal::NotOnCourt { number });
+    if play.follows_places() && !play.sides[team].on_court().any(|s| s == number) {
+        return Err(Refusal::NotOnCourt {
+            number,
+            asked: Asked::Recovery,
+        });
     }
     if state.teams[team].recovered.contains(&number) {
         return Err(Refusal::RecoveryUsed { number });

@@ -1,10 +1,10 @@
 //! Substitutions: regular, forced and exceptional (15.2, 15.5 to 15.8, 15.10.4).
 
 use super::entry::{Change, Forced};
+use super::refusal::{Asked, Refusal};
 use super::request;
 use super::set::{SetPlay, Side, Slot};
-use super::state::{OutFor, Phase, State};
-use super::Refusal;
+use super::state::{OutFor, State};
 use crate::rules::{Shirt, SubstitutionPolicy, Team};
 
 pub(super) fn check(
@@ -16,15 +16,11 @@ pub(super) fn check(
     if changes.is_empty() {
         return Err(Refusal::NoChange);
     }
-    if !state.rules.line_ups {
-        // Only counted: nobody knows who stands on court.
-        return if state.phase() == Phase::Playing {
-            Ok(())
-        } else {
-            Err(Refusal::NoSetRunning)
-        };
-    }
     let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
+    if !play.follows_places() {
+        // Nobody knows who stands on court: only counted.
+        return check_count(state, &play.sides[team], changes.len());
+    }
     check_objects(state, play, team, changes)?;
     match reason {
         None => {
@@ -58,7 +54,10 @@ fn check_objects(
             return Err(Refusal::LiberoNotSubstituted { number: change.out });
         }
         if side.place_of(change.out).is_none() {
-            return Err(Refusal::NotOnCourt { number: change.out });
+            return Err(Refusal::NotOnCourt {
+                number: change.out,
+                asked: Asked::Substitution,
+            });
         }
         if !state.teams[team].lists(change.into) {
             return Err(Refusal::NotListed {
@@ -69,10 +68,11 @@ fn check_objects(
         if side.holds(change.into) {
             return Err(Refusal::OnCourt {
                 number: change.into,
+                asked: Asked::Substitution,
             });
         }
         if state.teams[team].is_libero(change.into) {
-            return Err(Refusal::LiberoNotSubstituted {
+            return Err(Refusal::LiberoNoSubstitute {
                 number: change.into,
             });
         }
@@ -123,17 +123,12 @@ fn check_change(
             why,
         });
     }
-    if let Some(most) = limits.per_set {
-        if usize::from(side.substitutions) + made >= usize::from(most) {
-            return Err(Refusal::NoSubstitutionLeft {
-                used: side.substitutions,
-                wanted: made + 1,
-                most,
-            });
-        }
-    }
+    check_count(state, side, made + 1)?;
     let Some(slot) = side.place_of(change.out).map(|place| side.slots[place]) else {
-        return Err(Refusal::NotOnCourt { number: change.out });
+        return Err(Refusal::NotOnCourt {
+            number: change.out,
+            asked: Asked::Substitution,
+        });
     };
     match limits.policy {
         SubstitutionPolicy::Paired => check_paired(side, &slot, change.into)?,
@@ -144,6 +139,20 @@ fn check_change(
         Some(most) if side.entries_of(change.into) >= usize::from(most) => {
             Err(Refusal::EntriesUsed {
                 number: change.into,
+                most,
+            })
+        }
+        _ => Ok(()),
+    }
+}
+
+/// Whether so many more fit into the limit of the set (15.1).
+fn check_count(state: &State, side: &Side, wanted: usize) -> Result<(), Refusal> {
+    match state.rules.substitutions.per_set {
+        Some(most) if usize::from(side.substitutions) + wanted > usize::from(most) => {
+            Err(Refusal::NoSubstitutionLeft {
+                used: side.substitutions,
+                wanted,
                 most,
             })
         }
@@ -273,10 +282,9 @@ pub(super) fn bench<'a>(
 pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Option<Forced>) {
     for &change in changes {
         let exceptional = reason.is_some()
-            && state.rules.line_ups
-            && state
-                .on_floor()
-                .is_some_and(|play| check_change(state, play, team, change, 0).is_err());
+            && state.on_floor().is_some_and(|play| {
+                play.follows_places() && check_change(state, play, team, change, 0).is_err()
+            });
         let Some(play) = state.on_floor_mut() else {
             return;
         };

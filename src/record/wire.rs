@@ -70,6 +70,8 @@ enum WKind {
         scheduled: Option<String>,
         #[serde(default, skip_serializing_if = "WNames::is_empty")]
         teams: WNames,
+        #[serde(skip_serializing_if = "Option::is_none")]
+        rules: Option<Map<String, Value>>,
     },
     TeamList {
         team: WTeam,
@@ -421,6 +423,7 @@ fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
             match_no,
             scheduled,
             teams,
+            rules,
         } => K::Heading(Box::new(mem::Amendment {
             competition,
             division,
@@ -428,6 +431,7 @@ fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
             court,
             match_no,
             scheduled,
+            rules: rules.as_ref().map(read_rules).transpose()?,
             names: ByTeam {
                 a: teams.a.map(|n| n.name),
                 b: teams.b.map(|n| n.name),
@@ -628,6 +632,7 @@ fn write_kind(kind: &mem::Kind) -> WKind {
             court: given.court.clone(),
             match_no: given.match_no.clone(),
             scheduled: given.scheduled.clone(),
+            rules: given.rules.as_ref().map(write_rules),
             teams: WNames {
                 a: given.names.a.clone().map(|name| WName { name }),
                 b: given.names.b.clone().map(|name| WName { name }),

@@ -1,8 +1,8 @@
 //! Entries drawn at random: some plausible, most absurd.
 
 use dutystand::game::entry::{
-    By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope, Since,
-    Timer, TimerAction, Toss,
+    Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy,
+    Scope, Since, Timer, TimerAction, Toss,
 };
 use dutystand::game::{legal, Entry, Kind, Level, Replay, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
@@ -170,6 +170,14 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         })),
         (team(), 0u16..16).prop_map(|(team, n)| super::list(team, n, &[12])),
         team().prop_map(|team| Kind::Default { team }),
+        proptest::option::of(rules()).prop_map(|rules| {
+            let venue = Some("North hall".to_owned());
+            Kind::Heading(Box::new(Amendment {
+                venue,
+                rules,
+                ..Amendment::default()
+            }))
+        }),
     ];
     prop_oneof![6 => often, 2 => seldom]
 }

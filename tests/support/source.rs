@@ -210,12 +210,7 @@ fn tree(tokens: &[Token], start: usize, before: &str, found: &mut Vec<(usize, St
 }
 
 /// The inside of `{a, b::c, d::{e}}` of a `use`.
-fn group(
-    tokens: &[Token],
-    start: usize,
-    before: &str,
-    found: &mut Vec<(usize, String)>,
-) -> usize {
+fn group(tokens: &[Token], start: usize, before: &str, found: &mut Vec<(usize, String)>) -> usize {
     let mut i = start;
     while i < tokens.len() && tokens[i].text != "}" {
         if tokens[i].is_word() {
