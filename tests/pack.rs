@@ -46,12 +46,16 @@ proptest! {
     }
 
     #[test]
-    fn one_changed_byte_is_found(seed in 0u64..5, at in any::<prop::sample::Index>(), with in 1u8..=255) {
-        let entries = game::rehearse(Preset::SchoolJunior, seed);
-        let mut packed = record::pack(&Log { id: "x".into(), entries }).expect("packs");
+    fn one_changed_byte_is_found_or_changes_nothing(seed in 0u64..5, at in any::<prop::sample::Index>(), with in 1u8..=255) {
+        let log = Log { id: "x".into(), entries: game::rehearse(Preset::SchoolJunior, seed) };
+        let mut packed = record::pack(&log).expect("packs");
         let at = at.index(packed.len());
         packed[at] ^= with;
-        prop_assert!(record::unpack(&packed).is_err());
+        // The last bits of a coder may say nothing.
+        if let Ok(back) = record::unpack(&packed) {
+            prop_assert!(at + 4 >= packed.len());
+            prop_assert_eq!(back, log);
+        }
     }
 }
 
