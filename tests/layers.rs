@@ -88,14 +88,20 @@ fn of_ours(file: &str, path: &str) -> Option<String> {
     let module = module_of(file);
     let (base, rest) = match parts[0] {
         "crate" | "dutystand" => (&module[..0], &parts[1..]),
-        "super" => (&module[..module.len().saturating_sub(supers)], &parts[supers..]),
+        "super" => (
+            &module[..module.len().saturating_sub(supers)],
+            &parts[supers..],
+        ),
         _ => return None,
     };
     Some([base, rest].concat().join("::"))
 }
 
 fn begins_with(path: &str, start: &str) -> bool {
-    path == start || path.strip_prefix(start).is_some_and(|rest| rest.starts_with("::"))
+    path == start
+        || path
+            .strip_prefix(start)
+            .is_some_and(|rest| rest.starts_with("::"))
 }
 
 /// Everything in a file that runs upwards or reaches where it must not.
@@ -170,7 +176,9 @@ fn every_file_lies_on_a_floor() {
     }
     for (floor, _) in FLOORS {
         assert!(
-            sources("src").iter().any(|s| floor_of(&s.path) == Some(floor)),
+            sources("src")
+                .iter()
+                .any(|s| floor_of(&s.path) == Some(floor)),
             "{floor} has no file"
         );
     }
@@ -191,27 +199,71 @@ fn planted(path: &str, text: &str, expected: &[&str]) {
 
 #[test]
 fn an_import_that_runs_upwards_is_seen() {
-    planted("src/rules/team.rs", "use crate::game::State;", &["crate::game::State"]);
-    planted("src/game/set.rs", "use crate::{rules::Team, record};", &["crate::record"]);
-    planted("src/record/file.rs", "use super::super::sheet::Sheet;", &["sheet::Sheet"]);
-    planted("src/sheet/text.rs", "fn f() { crate::ui::start(); }", &["crate::ui::start"]);
+    planted(
+        "src/rules/team.rs",
+        "use crate::game::State;",
+        &["crate::game::State"],
+    );
+    planted(
+        "src/game/set.rs",
+        "use crate::{rules::Team, record};",
+        &["crate::record"],
+    );
+    planted(
+        "src/record/file.rs",
+        "use super::super::sheet::Sheet;",
+        &["sheet::Sheet"],
+    );
+    planted(
+        "src/sheet/text.rs",
+        "fn f() { crate::ui::start(); }",
+        &["crate::ui::start"],
+    );
     planted(
         "src/device/local.rs",
         "use crate::{\n    game::{self, Kind},\n    record::read,\n};",
-        &["crate::game::self", "crate::game::Kind", "crate::record::read"],
+        &[
+            "crate::game::self",
+            "crate::game::Kind",
+            "crate::record::read",
+        ],
     );
-    planted("src/sheet/mod.rs", "use super::device::clock;", &["device::clock"]);
-    planted("src/sheet/paper/mod.rs", "use super::super::ui::text;", &["ui::text"]);
+    planted(
+        "src/sheet/mod.rs",
+        "use super::device::clock;",
+        &["device::clock"],
+    );
+    planted(
+        "src/sheet/paper/mod.rs",
+        "use super::super::ui::text;",
+        &["ui::text"],
+    );
     planted("src/bin/desk.rs", "use dutystand::ui;", &["dutystand::ui"]);
-    planted("src/main.rs", "fn main() { dutystand::game::rehearse(); }", &["game"]);
-    planted("src/game/set.rs", "use crate as ours;", &["root of the crate"]);
+    planted(
+        "src/main.rs",
+        "fn main() { dutystand::game::rehearse(); }",
+        &["game"],
+    );
+    planted(
+        "src/game/set.rs",
+        "use crate as ours;",
+        &["root of the crate"],
+    );
 }
 
 #[test]
 fn the_web_and_the_machine_are_seen_in_the_core() {
     planted("src/game/toss.rs", "use web_sys::Window;", &["web"]);
-    planted("src/rules/plan.rs", "let now = js_sys::Date::now();", &["web"]);
-    planted("src/record/file.rs", "use gloo_storage::LocalStorage;", &["web"]);
+    planted(
+        "src/rules/plan.rs",
+        "let now = js_sys::Date::now();",
+        &["web"],
+    );
+    planted(
+        "src/record/file.rs",
+        "use gloo_storage::LocalStorage;",
+        &["web"],
+    );
     planted("src/sheet/text.rs", "use leptos::prelude::*;", &["web"]);
     planted("src/bin/desk.rs", "use wasm_bindgen::JsCast;", &["web"]);
     planted("src/game/rally.rs", "use std::time::Instant;", &["machine"]);
@@ -221,26 +273,66 @@ fn the_web_and_the_machine_are_seen_in_the_core() {
         "use std::collections::{BTreeMap, HashMap};",
         &["machine"],
     );
-    planted("src/game/toss.rs", "let coin = fastrand::bool();", &["chance"]);
+    planted(
+        "src/game/toss.rs",
+        "let coin = fastrand::bool();",
+        &["chance"],
+    );
 }
 
 #[test]
 fn the_browser_is_seen_in_the_screen() {
     planted("src/ui/shell.rs", "use web_sys::console;", &["device"]);
-    planted("src/ui/shell.rs", "use leptos::web_sys::Element;", &["device"]);
-    planted("src/ui/shell.rs", "use leptos::wasm_bindgen::JsCast;", &["device"]);
-    planted("src/ui/play/pad.rs", "use leptos::ev::{MouseEvent, WheelEvent};", &["WheelEvent"]);
+    planted(
+        "src/ui/shell.rs",
+        "use leptos::web_sys::Element;",
+        &["device"],
+    );
+    planted(
+        "src/ui/shell.rs",
+        "use leptos::wasm_bindgen::JsCast;",
+        &["device"],
+    );
+    planted(
+        "src/ui/play/pad.rs",
+        "use leptos::ev::{MouseEvent, WheelEvent};",
+        &["WheelEvent"],
+    );
 }
 
 #[test]
 fn what_is_allowed_is_not_reported() {
-    planted("src/ui/shell.rs", "use leptos::prelude::*;\nuse crate::device::clock;", &[]);
-    planted("src/sheet/text.rs", "use crate::{game, record, rules};\nuse std::fmt::Write;", &[]);
-    planted("src/device/clock.rs", "use web_sys::window;\nuse super::trouble::Trouble;", &[]);
-    planted("src/game/set.rs", "use super::entry::Change;\nuse crate::rules::Team;", &[]);
+    planted(
+        "src/ui/shell.rs",
+        "use leptos::prelude::*;\nuse crate::device::clock;",
+        &[],
+    );
+    planted(
+        "src/sheet/text.rs",
+        "use crate::{game, record, rules};\nuse std::fmt::Write;",
+        &[],
+    );
+    planted(
+        "src/device/clock.rs",
+        "use web_sys::window;\nuse super::trouble::Trouble;",
+        &[],
+    );
+    planted(
+        "src/game/set.rs",
+        "use super::entry::Change;\nuse crate::rules::Team;",
+        &[],
+    );
     planted("src/game/rehearsal.rs", "use fastrand::Rng;", &[]);
-    planted("src/game/mod.rs", "pub(crate) fn f() {}\npub(super) fn g() {}", &[]);
-    planted("src/bin/desk.rs", "let text = std::fs::read_to_string(name);", &[]);
+    planted(
+        "src/game/mod.rs",
+        "pub(crate) fn f() {}\npub(super) fn g() {}",
+        &[],
+    );
+    planted(
+        "src/bin/desk.rs",
+        "let text = std::fs::read_to_string(name);",
+        &[],
+    );
     // In words it may stand.
     planted(
         "src/rules/mod.rs",

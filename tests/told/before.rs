@@ -1,6 +1,6 @@
 //! Before the first service: the record, lists, toss, line-ups (chapters 4 and 7, 19.1, 19.3.2.3).
 
-use dutystand::game::entry::{Heading, Player, TeamList};
+use dutystand::game::entry::{Amendment, Heading, Player, TeamList};
 use dutystand::game::{Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
 use dutystand::rules::{ByTeam, Invalid, Preset, Roster, Rules, SetTarget, Sets, Shirt, Team};
 use Team::{A, B};
@@ -156,12 +156,141 @@ fn r4_1_3_lists_close_with_the_first_service() {
 fn r4_1_3_a_new_list_takes_a_line_up_with_it_that_no_longer_fits() {
     let mut story = Story::listed(international(), &[12]);
     story.enter(toss(A, A)).line_ups();
-    story.enter(numbers(A, &[21, 22, 23, 24, 25, 26, 27], &[21]));
-    let begun = story.replay().may(&Entry::new(99, Kind::BeginSet));
-    assert!(
-        begun.is_err(),
-        "the set begins with six players of A who are not on the list"
+    story
+        .without("line_up")
+        .enter(numbers(A, &[21, 22, 23, 24, 25, 26, 27], &[21]))
+        .notices(&Notice::LineUp { team: A })
+        .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: A })
+        .enter(line_up(A, &[21, 22, 23, 24, 25, 26]))
+        .enter(Kind::BeginSet)
+        .serves(A, 21);
+}
+
+/// 19.3.2.3: the same where a starter is now marked as a libero; a list that still bears the line-up
+/// leaves it alone.
+#[test]
+fn r19_3_2_3_a_new_list_can_make_a_starter_a_libero() {
+    let mut story = Story::listed(international(), &[12]);
+    story
+        .enter(toss(A, A))
+        .line_ups()
+        .enter(list(A, 13, &[12]))
+        .without("line_up")
+        .enter(list(A, 13, &[6]))
+        .notices(&Notice::LineUp { team: A })
+        .refuses(
+            line_up(A, &[1, 2, 3, 4, 5, 6]),
+            "19.3.2.3",
+            Refusal::LiberoInLineUp { number: Shirt(6) },
+        );
+}
+
+/// 4.1.2 and 4.1.3: the official may have two captains, or a line-up before the list, all the same
+/// (match-log contract: insist).
+#[test]
+fn r4_1_insisting_takes_a_list_or_a_line_up_as_it_is() {
+    Story::opened(international())
+        .insists(
+            line_up(A, &[1, 2, 3, 4, 5, 6]),
+            Refusal::NoTeamList { team: A },
+        )
+        .insists(
+            numbers(B, &[1, 2, 3, 4, 5, 6], &[3, 5]),
+            Refusal::TwoCaptains {
+                first: Shirt(3),
+                second: Shirt(5),
+            },
+        );
+}
+
+/// The heading with other rules.
+fn amended(rules: Rules) -> Kind {
+    Kind::Heading(Box::new(Amendment {
+        rules: Some(rules),
+        ..Amendment::default()
+    }))
+}
+
+/// Before the match the rules may still be put right (project design).
+#[test]
+fn log_rules_may_change_before_the_match() {
+    let junior = Preset::SchoolJunior.rules();
+    let mut story = Story::listed(international(), &[]);
+    story
+        .enter(toss(A, A))
+        .line_ups()
+        .enter(amended(junior))
+        .notices(&Notice::LineUp { team: A })
+        .sets_out()
+        .set_to(A)
+        .sets_out()
+        .set_to(A)
+        .won_by(Some(A));
+}
+
+/// Once it runs they are settled.
+#[test]
+fn log_rules_are_settled_once_the_match_runs() {
+    let junior = Preset::SchoolJunior.rules();
+    let mut story = Story::international();
+    story.refuses_even_so(amended(junior), "log", Refusal::RulesSettled);
+    story
+        .set_to(A)
+        .refuses(amended(junior), "log", Refusal::RulesSettled);
+    let mut unplayable = junior;
+    unplayable.players_on_court = 9;
+    Story::opened(international()).refuses(
+        amended(unplayable),
+        "log",
+        Refusal::BadRules(Invalid::PlayersOnCourt),
     );
+}
+
+/// A tally grows into a match without losing a point (project design): the set that runs goes on as a
+/// tally, the next one has line-ups.
+#[test]
+fn log_a_tally_grows_into_a_match() {
+    let mut story = Story::opened(Preset::Tally.rules());
+    story
+        .enter(Kind::BeginSet)
+        .rallies("AAB")
+        .enter(amended(international()))
+        .enter(list(A, 12, &[12]))
+        .enter(list(B, 12, &[12]))
+        .score(2, 1)
+        .enter(substitution(A, &[(4, 8)]))
+        .refuses_under(libero(A, 5, 12), "19.")
+        .set_to(A)
+        .notices(&Notice::LineUp { team: A })
+        .line_ups();
+    let state = story.replay().state();
+    assert_eq!(state.sets().count(), 1);
+    // Nobody tossed, so nobody is due to open; the toss is asked for now.
+    story
+        .notices(&Notice::Toss)
+        .enter(toss(B, A))
+        .enter(Kind::BeginSet)
+        .serves(B, 1)
+        .stand(A, &[1, 2, 3, 4, 5, 6]);
+}
+
+/// But not into rules by which what was played would be over.
+#[test]
+fn log_a_tally_does_not_grow_into_rules_it_has_outplayed() {
+    let mut short = international();
+    short.set.target = 5;
+    let mut one = international();
+    one.sets = Sets::BestOf(1);
+    let mut story = Story::opened(Preset::Tally.rules());
+    story
+        .enter(Kind::BeginSet)
+        .rallies("AAAAA")
+        .refuses(amended(short), "log", Refusal::RulesSettled)
+        .score(5, 0)
+        .set_to(A)
+        .refuses(amended(one), "log", Refusal::RulesSettled)
+        .enter(amended(international()))
+        .phase(Phase::BetweenSets);
 }
 
 /// 4.1.3: without a list nobody can be checked against it.
@@ -255,11 +384,7 @@ fn r7_1_no_first_set_without_a_toss() {
     Story::listed(international(), &[12])
         .notices(&Notice::Toss)
         .line_ups()
-        .refuses(
-            Kind::BeginSet,
-            "7.1",
-            Refusal::TossMissing { set: 1 },
-        )
+        .refuses(Kind::BeginSet, "7.1", Refusal::TossMissing { set: 1 })
         .enter(toss(B, B))
         .without("toss")
         .enter(Kind::BeginSet)
@@ -315,14 +440,13 @@ fn r7_3_1_a_line_up_has_six_numbers() {
 /// 7.3.1: six players, so six different numbers.
 #[test]
 fn r7_3_1_a_number_stands_once_in_a_line_up() {
-    let mut story = Story::listed(international(), &[12]);
-    let before = format!("{:?}", story.replay().state());
-    let twice = Entry::new(4, line_up(A, &[1, 2, 3, 4, 5, 5]));
-    let why = story.replay().may(&twice).expect_err("5 stands twice");
-    assert_eq!(why.rule(), "7.3.1", "{why:?}");
-    names_its_numbers(&why, &dutystand::game::say(&why, story.replay().state()));
-    assert_eq!(format!("{:?}", story.replay().state()), before);
-    story.enter(line_up(A, &[1, 2, 3, 4, 5, 6]));
+    Story::listed(international(), &[12])
+        .refuses_even_so(
+            line_up(A, &[1, 2, 3, 4, 5, 5]),
+            "7.3.1",
+            Refusal::TwiceInLineUp { number: Shirt(5) },
+        )
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 6]));
 }
 
 /// 7.3.2: both line-ups before the set.
@@ -332,11 +456,7 @@ fn r7_3_2_no_service_without_both_line_ups() {
         .enter(toss(A, A))
         .enter(line_up(A, &[1, 2, 3, 4, 5, 6]))
         .notices(&Notice::LineUp { team: B })
-        .refuses_even_so(
-            Kind::BeginSet,
-            "7.3.2",
-            Refusal::LineUpMissing { team: B },
-        );
+        .refuses_even_so(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: B });
 }
 
 /// 7.3.4: a line-up once handed in is changed by substitution only, before the set and in it.
@@ -379,13 +499,11 @@ fn r19_3_2_3_no_libero_in_the_line_up() {
 #[test]
 fn r15_3_2_nobody_comes_or_goes_before_both_line_ups_are_in() {
     let mut story = Story::listed(international(), &[12]);
-    story.enter(toss(A, A)).enter(line_up(A, &[1, 2, 3, 4, 5, 6]));
     story
-        .refuses(
-            substitution(A, &[(1, 7)]),
-            "15.3.2",
-            Refusal::NobodyOnCourt,
-        )
+        .enter(toss(A, A))
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 6]));
+    story
+        .refuses(substitution(A, &[(1, 7)]), "15.3.2", Refusal::NobodyOnCourt)
         .refuses_even_so(libero(A, 5, 12), "15.3.2", Refusal::NobodyOnCourt)
         .enter(line_up(B, &[1, 2, 3, 4, 5, 6]))
         .enter(substitution(A, &[(1, 7)]))
@@ -432,11 +550,7 @@ fn r21_3_3_1_a_disqualified_player_starts_no_set() {
     };
     let mut story = Story::listed(international(), &[12]);
     story.enter(card(A, player(3), Level::Disqualification));
-    story.refuses(
-        line_up(A, &[1, 2, 3, 4, 5, 6]),
-        "21.3.3.1",
-        out.clone(),
-    );
+    story.refuses(line_up(A, &[1, 2, 3, 4, 5, 6]), "21.3.3.1", out.clone());
     story
         .enter(toss(A, A))
         .enter(line_up(A, &[1, 2, 7, 4, 5, 6]))

@@ -74,11 +74,9 @@ fn r18_2_2_an_ordinary_set_has_no_change() {
         Refusal::NotDecider,
     );
     let mut story = Story::listed(Preset::International.rules(), &[12]);
-    story.enter(toss(A, A)).refuses_even_so(
-        Kind::ChangeCourts,
-        "12.3",
-        Refusal::NoSetRunning,
-    );
+    story
+        .enter(toss(A, A))
+        .refuses_even_so(Kind::ChangeCourts, "12.3", Refusal::NoSetRunning);
 }
 
 /// Where a competition plays the decider without a change, none is made.

@@ -1,7 +1,7 @@
 //! Forced and exceptional substitutions, recovery time (15.7, 15.8, 17.1.2).
 
 use dutystand::game::entry::{Forced, ReplayWhy, Scope};
-use dutystand::game::{Barred, Level, Notice, OutFor, Refusal};
+use dutystand::game::{Asked, Barred, Level, Notice, OutFor, Refusal};
 use dutystand::rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
@@ -101,16 +101,19 @@ fn r15_7_no_exceptional_substitution_while_a_legal_one_exists() {
 #[test]
 fn r15_7_no_libero_and_nobody_behind_one_comes_in_exceptionally() {
     used_up()
-        .enter(libero(A, 5, 12))
         .refuses(
             forced(A, 4, 12, Forced::Injury),
             "15.5.1",
-            Refusal::LiberoNotSubstituted { number: Shirt(12) },
+            Refusal::LiberoNoSubstitute { number: Shirt(12) },
         )
+        .enter(libero(A, 5, 12))
         .refuses(
             forced(A, 4, 5, Forced::Injury),
             "15.5.1",
-            Refusal::OnCourt { number: Shirt(5) },
+            Refusal::OnCourt {
+                number: Shirt(5),
+                asked: Asked::Substitution,
+            },
         );
 }
 
@@ -274,8 +277,11 @@ fn r17_1_2_without_recovery_the_team_is_incomplete() {
 fn r17_1_2_recovery_is_for_a_player_on_court() {
     Story::international().refuses_even_so(
         recovery(A, 9),
-        "15.5.1",
-        Refusal::NotOnCourt { number: Shirt(9) },
+        "17.1.2",
+        Refusal::NotOnCourt {
+            number: Shirt(9),
+            asked: Asked::Recovery,
+        },
     );
 }
 

@@ -20,7 +20,11 @@ fn with(change: impl FnOnce(&mut Rules)) -> Rules {
 #[test]
 fn r6_3_1_two_sets_win_a_best_of_three() {
     let rules = with(|r| r.sets = Sets::BestOf(3));
-    Story::by(rules).set_to(A).sets_out().set_to(A).won_by(Some(A));
+    Story::by(rules)
+        .set_to(A)
+        .sets_out()
+        .set_to(A)
+        .won_by(Some(A));
     let mut story = Story::by(rules);
     story.set_to(A).sets_out().set_to(B);
     story
@@ -49,7 +53,11 @@ fn r6_2_one_set_alone_is_an_ordinary_one() {
 #[test]
 fn school_fixed_sets_are_all_played() {
     let mut story = Story::by(with(|r| r.sets = Sets::Fixed(3)));
-    story.set_to(A).sets_out().set_to(A).phase(Phase::BetweenSets);
+    story
+        .set_to(A)
+        .sets_out()
+        .set_to(A)
+        .phase(Phase::BetweenSets);
     story
         .refuses(toss(A, A), "7.1", Refusal::TossNotDue { set: 3 })
         .sets_out()
@@ -169,22 +177,38 @@ fn the_presets_are_those_of_the_contract() {
     assert_eq!(international.edition, Edition::E2025);
     assert_eq!(international.sets, Sets::BestOf(5));
     assert_eq!(
-        (international.set.target, international.set.lead, international.set.cap),
+        (
+            international.set.target,
+            international.set.lead,
+            international.set.cap
+        ),
         (25, 2, None)
     );
     let decider = international.decider;
-    assert_eq!((decider.to.target, decider.to.lead, decider.to.cap), (15, 2, None));
+    assert_eq!(
+        (decider.to.target, decider.to.lead, decider.to.cap),
+        (15, 2, None)
+    );
     assert_eq!(decider.change_courts_at, Some(8));
     assert_eq!(
-        (international.time_outs.per_set, international.time_outs.seconds),
+        (
+            international.time_outs.per_set,
+            international.time_outs.seconds
+        ),
         (Some(2), 30)
     );
     let limits = international.substitutions;
     assert_eq!(limits.policy, SubstitutionPolicy::Paired);
     assert_eq!((limits.per_set, limits.entries_per_player), (Some(6), None));
-    assert_eq!((international.liberos, international.players_on_court), (2, 6));
     assert_eq!(
-        (international.interval_seconds, international.service_seconds),
+        (international.liberos, international.players_on_court),
+        (2, 6)
+    );
+    assert_eq!(
+        (
+            international.interval_seconds,
+            international.service_seconds
+        ),
         (180, 8)
     );
     assert_eq!(

@@ -90,7 +90,10 @@ fn courses(longest: u32) -> Vec<String> {
 
 fn found(course: &str, faulty: Team, fault: Fault, found: Found, at: Option<usize>) -> Expected {
     let moment = at.and_then(|at| {
-        let a = winners(course)[..at].iter().filter(|w| **w == Team::A).count();
+        let a = winners(course)[..at]
+            .iter()
+            .filter(|w| **w == Team::A)
+            .count();
         since(a as u16, (at - a) as u16)
     });
     let mut kinds = support::opening(Preset::International.rules());
@@ -143,6 +146,12 @@ fn r7_7_every_late_fault_in_every_course() {
 #[test]
 fn the_count_by_hand_can_disagree() {
     let by_rule = expected("AAB", Team::A, Fault::Rotation, Found::AfterRally, Some(1));
-    let of_another = found("AAB", Team::A, Fault::WrongLineUp, Found::AfterRally, Some(1));
+    let of_another = found(
+        "AAB",
+        Team::A,
+        Fault::WrongLineUp,
+        Found::AfterRally,
+        Some(1),
+    );
     assert_ne!(by_rule, of_another);
 }

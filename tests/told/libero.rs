@@ -5,9 +5,7 @@ use dutystand::game::{Barred, Kind, Level, Notice, Refusal};
 use dutystand::rules::{Cause, Preset, Shirt, Team};
 use Team::{A, B};
 
-use crate::story::{
-    card, coach, forced, hurt, libero, player, stopped, substitution, toss, Story,
-};
+use crate::story::{card, coach, forced, hurt, libero, player, stopped, substitution, toss, Story};
 
 fn must_leave(team: Team, number: u16) -> Notice {
     Notice::LiberoMustLeave {
@@ -291,7 +289,15 @@ fn r19_3_1_1_the_libero_goes_with_the_rotation() {
 #[test]
 fn r19_3_2_1_replacements_are_unlimited() {
     let mut story = Story::international();
-    for (out, into) in [(5, 12), (12, 5), (6, 12), (12, 6), (5, 12), (12, 5), (6, 12)] {
+    for (out, into) in [
+        (5, 12),
+        (12, 5),
+        (6, 12),
+        (12, 6),
+        (5, 12),
+        (12, 5),
+        (6, 12),
+    ] {
         story.enter(libero(A, out, into)).rallies("A");
     }
     story.substitutions(A, 0, 0).score(7, 0);
@@ -386,10 +392,7 @@ fn r19_3_2_a_new_set_begins_without_the_libero() {
 #[test]
 fn r19_3_insisting_replaces_all_the_same() {
     Story::international()
-        .insists(
-            libero(A, 4, 12),
-            Refusal::BackRowOnly { number: Shirt(4) },
-        )
+        .insists(libero(A, 4, 12), Refusal::BackRowOnly { number: Shirt(4) })
         .stand(A, &[1, 2, 3, 12, 5, 6])
         .notices(&must_leave(A, 12))
         .insists(libero(A, 12, 4), Refusal::RallyBetween)

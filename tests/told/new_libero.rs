@@ -85,13 +85,11 @@ fn r19_4_2_2_a_libero_on_the_bench_is_declared_unable() {
 /// 19.4.2.1: anybody not on court, but not the player the acting libero stands in for.
 #[test]
 fn r19_4_2_1_the_replaced_player_cannot_become_the_libero() {
-    Story::international()
-        .enter(libero(A, 5, 12))
-        .refuses(
-            new_libero(A, &[12], 5, Unable),
-            "19.4.2.1",
-            Refusal::ReplacedPlayer { number: Shirt(5) },
-        );
+    Story::international().enter(libero(A, 5, 12)).refuses(
+        new_libero(A, &[12], 5, Unable),
+        "19.4.2.1",
+        Refusal::ReplacedPlayer { number: Shirt(5) },
+    );
 }
 
 /// 19.4.2.1: nobody who is on court.
@@ -118,12 +116,11 @@ fn r4_2_2_nobody_unlisted_becomes_the_libero() {
 /// 19.4.2.1: and no libero already.
 #[test]
 fn r19_4_2_1_a_libero_is_not_named_again() {
-    Story::international()
-        .refuses(
-            new_libero(A, &[12], 12, Unable),
-            "19.4.2.1",
-            Refusal::AlreadyLibero { number: Shirt(12) },
-        );
+    Story::international().refuses(
+        new_libero(A, &[12], 12, Unable),
+        "19.4.2.1",
+        Refusal::AlreadyLibero { number: Shirt(12) },
+    );
     Story::two_liberos().refuses(
         new_libero(A, &[12], 11, Unable),
         "19.4.2.1",
@@ -233,7 +230,7 @@ fn r19_4_2_the_new_libero_is_a_libero_in_everything() {
         .refuses(
             substitution(A, &[(4, 9)]),
             "15.5.1",
-            Refusal::LiberoNotSubstituted { number: Shirt(9) },
+            Refusal::LiberoNoSubstitute { number: Shirt(9) },
         )
         .set_to(A)
         .refuses(
@@ -278,9 +275,6 @@ fn r19_4_insisting_names_one_all_the_same() {
             new_libero(A, &[12], 9, Declared),
             Refusal::OtherLibero { number: Shirt(11) },
         )
-        .insists(
-            libero(A, 5, 9),
-            Refusal::LiberoWaits { number: Shirt(9) },
-        )
+        .insists(libero(A, 5, 9), Refusal::LiberoWaits { number: Shirt(9) })
         .stand(A, &[1, 2, 3, 4, 9, 6]);
 }

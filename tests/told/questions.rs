@@ -153,7 +153,10 @@ fn r7_3_5_4_a_player_who_came_in_during_an_earlier_set_asks() {
     assert_eq!(question.ask, Ask::UnregisteredInside { team: A, set: 1 });
     assert_eq!(question.ask.choices(), ["lose_set", "keep_set"]);
     let (words, _) = say_question(question, story.replay().state());
-    assert!(words.contains("Otters") && words.contains("set 1"), "{words}");
+    assert!(
+        words.contains("Otters") && words.contains("set 1"),
+        "{words}"
+    );
 }
 
 #[test]

@@ -93,7 +93,11 @@ fn r6_3_1_three_sets_win_the_match() {
         .sets(&[(0, 25), (0, 25), (0, 25)])
         .refuses_even_so(time_out(A), "6.3.1", Refusal::MatchOver)
         .refuses(Kind::BeginSet, "6.3.1", Refusal::MatchOver)
-        .refuses(card(A, coach(), Level::Penalty), "6.3.1", Refusal::MatchOver)
+        .refuses(
+            card(A, coach(), Level::Penalty),
+            "6.3.1",
+            Refusal::MatchOver,
+        )
         .enter(Kind::Remark {
             text: "Good match.".to_owned(),
             team: None,
@@ -119,11 +123,7 @@ fn r12_1_1_the_toss_opens_the_deciding_set() {
     for team in [A, B, A] {
         story.set_to(team).sets_out();
     }
-    story
-        .set_to(B)
-        .enter(toss(A, B))
-        .sets_out()
-        .serves(A, 1);
+    story.set_to(B).enter(toss(A, B)).sets_out().serves(A, 1);
     assert_eq!(story.replay().state().left(), Some(B));
 }
 
@@ -223,7 +223,9 @@ fn r7_4_the_serving_team_stands_free_since_2025() {
     // The receiving team can be wrong in its positions.
     story.rallies("B");
     let rally = story.last();
-    story.enter(explain(rally, Cause::PositionFault)).score(0, 2);
+    story
+        .enter(explain(rally, Cause::PositionFault))
+        .score(0, 2);
 }
 
 /// 7.4 of the 2021-2024 text: both teams have to stand in their order.
@@ -234,7 +236,9 @@ fn r7_4_the_serving_team_had_positions_in_2021() {
     let mut story = Story::by(rules);
     story.rallies("B");
     let rally = story.last();
-    story.enter(explain(rally, Cause::PositionFault)).score(0, 1);
+    story
+        .enter(explain(rally, Cause::PositionFault))
+        .score(0, 1);
 }
 
 /// A rally that was played is never refused while a set runs (match-log contract, settled points).

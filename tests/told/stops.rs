@@ -70,11 +70,7 @@ fn r15_a_stopped_rally_does_not_reach_into_the_next_set() {
 #[test]
 fn r17_3_1_play_is_interrupted_once() {
     Story::international()
-        .refuses(
-            resume(Court::Same),
-            "17.3.1",
-            Refusal::NotSuspended,
-        )
+        .refuses(resume(Court::Same), "17.3.1", Refusal::NotSuspended)
         .enter(suspend())
         .refuses_even_so(suspend(), "17.3.1", Refusal::Suspended)
         .refuses(delay(A), "17.3.1", Refusal::Suspended)
@@ -150,11 +146,7 @@ fn r17_3_2_2_whoever_was_sent_off_is_missing() {
         .enter(suspend())
         .enter(resume(Court::Other))
         .notices(&Notice::LineUp { team: A })
-        .refuses(
-            Kind::BeginSet,
-            "7.3.2",
-            Refusal::LineUpMissing { team: A },
-        )
+        .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: A })
         .refuses(
             crate::support::line_up(A, &[1, 2, 3, 4, 5, 6]),
             "21.3.2.1",
@@ -214,12 +206,7 @@ fn r17_3_3_more_than_four_hours_and_the_match_is_played_again() {
         .enter_at(240, resume(Court::Same))
         .score(1, 0)
         .enter_at(300, suspend())
-        .refuses_at(
-            301,
-            resume(Court::Same),
-            "17.3.3",
-            Refusal::OverFourHours,
-        )
+        .refuses_at(301, resume(Court::Same), "17.3.3", Refusal::OverFourHours)
         .phase(Phase::Suspended);
 }
 
@@ -233,12 +220,7 @@ fn r17_3_3_the_interruptions_are_added_up() {
         .enter_at(300, resume(Court::Other))
         .enter(Kind::BeginSet)
         .enter_at(400, suspend())
-        .refuses_at(
-            441,
-            resume(Court::Same),
-            "17.3.3",
-            Refusal::OverFourHours,
-        )
+        .refuses_at(441, resume(Court::Same), "17.3.3", Refusal::OverFourHours)
         .enter_at(440, resume(Court::Same));
 }
 

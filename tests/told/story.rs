@@ -97,13 +97,7 @@ impl Story {
 
     /// The same at a given time.
     #[track_caller]
-    pub fn refuses_at(
-        &mut self,
-        minutes: i64,
-        kind: Kind,
-        rule: &str,
-        why: Refusal,
-    ) -> &mut Story {
+    pub fn refuses_at(&mut self, minutes: i64, kind: Kind, rule: &str, why: Refusal) -> &mut Story {
         let at = Some(minutes * 60_000);
         let entry = Entry {
             at,

@@ -1,13 +1,11 @@
 //! Regular substitutions (15.1, 15.2, 15.3.2, 15.5, 15.6, 15.10.4; school policies).
 
 use dutystand::game::entry::ReplayWhy;
-use dutystand::game::{Kind, Notice, Refusal};
+use dutystand::game::{Asked, Kind, Notice, Refusal};
 use dutystand::rules::{Preset, Rules, Shirt, SubstitutionPolicy, Team};
 use Team::{A, B};
 
-use crate::story::{
-    change, libero, stopped, substitution, time_out, toss, Story,
-};
+use crate::story::{change, libero, stopped, substitution, time_out, toss, Story};
 
 /// 15.5.1 and 15.6.2: a substitute takes the place of a starter; it counts one.
 #[test]
@@ -218,12 +216,18 @@ fn r15_5_1_who_leaves_is_on_court_and_who_comes_is_not() {
         .refuses_even_so(
             substitution(A, &[(9, 8)]),
             "15.5.1",
-            Refusal::NotOnCourt { number: Shirt(9) },
+            Refusal::NotOnCourt {
+                number: Shirt(9),
+                asked: Asked::Substitution,
+            },
         )
         .refuses_even_so(
             substitution(A, &[(4, 5)]),
             "15.5.1",
-            Refusal::OnCourt { number: Shirt(5) },
+            Refusal::OnCourt {
+                number: Shirt(5),
+                asked: Asked::Substitution,
+            },
         )
         .stand(A, &[1, 2, 3, 4, 5, 6]);
 }
@@ -250,11 +254,44 @@ fn r4_2_2_only_listed_players_come_in() {
 /// 15.5.1: liberos take no part in substitutions, going or coming.
 #[test]
 fn r15_5_1_liberos_take_no_part_in_substitutions() {
-    let not = || Refusal::LiberoNotSubstituted { number: Shirt(12) };
     Story::international()
-        .refuses(substitution(A, &[(4, 12)]), "15.5.1", not())
+        .refuses(
+            substitution(A, &[(4, 12)]),
+            "15.5.1",
+            Refusal::LiberoNoSubstitute { number: Shirt(12) },
+        )
         .enter(libero(A, 5, 12))
-        .refuses(substitution(A, &[(12, 8)]), "15.5.1", not());
+        .refuses(
+            substitution(A, &[(12, 8)]),
+            "15.5.1",
+            Refusal::LiberoNotSubstituted { number: Shirt(12) },
+        );
+}
+
+/// Insisting on a libero who comes in does not carry out another change of the same request that has
+/// no object, nor the same one twice (match-log contract: insist).
+#[test]
+fn r15_5_1_insisting_on_a_libero_hides_no_other_objection() {
+    let asked = Asked::Substitution;
+    Story::international()
+        .refuses_even_so(
+            substitution(A, &[(4, 12), (9, 8)]),
+            "15.5.1",
+            Refusal::NotOnCourt {
+                number: Shirt(9),
+                asked,
+            },
+        )
+        .refuses_even_so(
+            substitution(A, &[(4, 12), (5, 12)]),
+            "15.5.1",
+            Refusal::NamedTwice { number: Shirt(12) },
+        )
+        .insists(
+            substitution(A, &[(4, 12)]),
+            Refusal::LiberoNoSubstitute { number: Shirt(12) },
+        )
+        .stand(A, &[1, 2, 3, 12, 5, 6]);
 }
 
 /// FIVB Casebook 2024, cases 5.5 and 6.11: the player on the bench for the libero can be substituted
@@ -277,7 +314,10 @@ fn r15_5_1_the_player_behind_the_libero_cannot_come_in_elsewhere() {
     Story::international().enter(libero(A, 5, 12)).refuses(
         substitution(A, &[(4, 5)]),
         "15.5.1",
-        Refusal::OnCourt { number: Shirt(5) },
+        Refusal::OnCourt {
+            number: Shirt(5),
+            asked: Asked::Substitution,
+        },
     );
 }
 
@@ -364,14 +404,17 @@ fn school_starting_counts_as_an_entry() {
             .enter(substitution(A, &[(8, 4)]))
             .rallies("A");
     }
-    story.enter(substitution(A, &[(4, 8)])).rallies("A").refuses(
-        substitution(A, &[(8, 4)]),
-        "school",
-        Refusal::EntriesUsed {
-            number: Shirt(4),
-            most: 3,
-        },
-    );
+    story
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .refuses(
+            substitution(A, &[(8, 4)]),
+            "school",
+            Refusal::EntriesUsed {
+                number: Shirt(4),
+                most: 3,
+            },
+        );
 }
 
 /// School presets: a substitute may come in three times.
@@ -383,14 +426,17 @@ fn school_a_substitute_has_three_entries() {
     story.enter(substitution(A, &[(9, 8)])).rallies("A");
     story.enter(substitution(A, &[(8, 9)])).rallies("A");
     story.enter(substitution(A, &[(9, 8)])).rallies("A");
-    story.enter(substitution(A, &[(8, 9)])).rallies("A").refuses(
-        substitution(A, &[(9, 8)]),
-        "school",
-        Refusal::EntriesUsed {
-            number: Shirt(8),
-            most: 3,
-        },
-    );
+    story
+        .enter(substitution(A, &[(8, 9)]))
+        .rallies("A")
+        .refuses(
+            substitution(A, &[(9, 8)]),
+            "school",
+            Refusal::EntriesUsed {
+                number: Shirt(8),
+                most: 3,
+            },
+        );
 }
 
 /// School presets: twelve a set.

@@ -1,8 +1,8 @@
 //! Taking back: strikes, and what becomes of later entries (match-log contract).
 
-use dutystand::game::{Kind, Outcome, Phase, Refusal};
+use dutystand::game::{Asked, Kind, Outcome, Phase, Refusal};
 use dutystand::rules::{Shirt, Team};
-use Team::{A, B};
+use Team::A;
 
 use crate::story::{card, coach, player, strike, substitution, time_out, Story};
 use dutystand::game::Level;
@@ -26,7 +26,11 @@ fn r7_6_2_a_side_out_in_the_middle_taken_back() {
     let mut story = Story::international();
     story.rallies("ABABA");
     let first_b = story.last() - 3;
-    story.serves(A, 3).enter(strike(first_b)).score(3, 1).serves(A, 2);
+    story
+        .serves(A, 3)
+        .enter(strike(first_b))
+        .score(3, 1)
+        .serves(A, 2);
 }
 
 /// 6.2: the rally that ended the set taken back: the set goes on, and what stood for the next one is
@@ -85,7 +89,10 @@ fn r15_6_1_a_substitution_taken_back_takes_the_return_with_it() {
         .stand(A, &[1, 2, 3, 4, 5, 6]);
     assert_eq!(
         outcome(&story, out + 2),
-        Outcome::Refused(Refusal::NotOnCourt { number: Shirt(8) })
+        Outcome::Refused(Refusal::NotOnCourt {
+            number: Shirt(8),
+            asked: Asked::Substitution
+        })
     );
 }
 

@@ -5,13 +5,14 @@ use dutystand::game::{Kind, Level, Phase, Refusal};
 use dutystand::rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
-use crate::story::{
-    card, coach, late, libero, player, since, substitution, time_out, toss, Story,
-};
+use crate::story::{card, coach, late, libero, player, since, substitution, time_out, toss, Story};
 
 fn begun() -> Story {
     let mut story = Story::opened(Preset::Tally.rules());
-    story.without("toss").without("line_up").without("team_list");
+    story
+        .without("toss")
+        .without("line_up")
+        .without("team_list");
     story.enter(Kind::BeginSet);
     story
 }
@@ -71,11 +72,7 @@ fn tally_nothing_is_limited() {
 #[test]
 fn tally_nothing_is_counted_between_the_sets() {
     Story::opened(Preset::Tally.rules())
-        .refuses(
-            substitution(A, &[(1, 2)]),
-            "12.3",
-            Refusal::NoSetRunning,
-        )
+        .refuses(substitution(A, &[(1, 2)]), "15.3.2", Refusal::NobodyOnCourt)
         .refuses(time_out(A), "12.3", Refusal::NoSetRunning)
         .phase(Phase::Preparation);
 }
