@@ -252,6 +252,11 @@ impl Session {
         }
     }
 
+    /// The same as [`Session::with_replay`], without listening for the next entry.
+    pub fn look<T>(self, look: impl FnOnce(&Replay) -> T) -> T {
+        self.hands.with_value(|hands| look(&hands.replay))
+    }
+
     // ---- The one way in which anything changes.
 
     /// Makes the next entry.

@@ -1,9 +1,11 @@
 //! Sheets of choices that come from the bottom, and the question before something cannot be undone.
+//! On the court screen they lie below the halves, and the halves stay in use.
 
 use leptos::ev::KeyboardEvent;
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 
 /// A sheet of choices from the bottom of the screen.
@@ -29,6 +31,8 @@ pub fn Drawer(
 
 #[component]
 fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> impl IntoView {
+    // Beside a court on which play goes on nothing is shut off.
+    let beside = matches!(untrack(|| use_shell().screen()), Screen::Play { .. });
     let close = NodeRef::<html::Button>::new();
     // Whoever uses keys or listens stands at the head of the sheet when it comes.
     Effect::new(move |_| {
@@ -43,8 +47,17 @@ fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> imp
         }
     };
     view! {
-        <div class="drawer-shade" aria-hidden="true" on:click=move |_| open.set(false)></div>
-        <div class="drawer" role="dialog" aria-modal="true" aria-labelledby="drawer-title" on:keydown=on_key>
+        {(!beside)
+            .then(|| {
+                view! {
+                    <div
+                        class="drawer-shade"
+                        aria-hidden="true"
+                        on:click=move |_| open.set(false)
+                    ></div>
+                }
+            })}
+        <div class="drawer" role="dialog" aria-modal=(!beside).to_string() aria-labelledby="drawer-title" on:keydown=on_key>
             <div class="drawer-head">
                 <h2 id="drawer-title">{title}</h2>
                 <button

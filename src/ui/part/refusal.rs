@@ -17,7 +17,7 @@ pub fn RefusalSheet() -> impl IntoView {
     // The sheet follows the refusal, and closing it ends the talk about it.
     Effect::new(move |_| open.set(refused.read().is_some()));
     Effect::new(move |_| {
-        if !open.get() {
+        if !open.get() && refused.with_untracked(Option::is_some) {
             refused.set(None);
         }
     });
@@ -36,7 +36,14 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
     let rule = text::rule_of(&refused.why);
     let possible = !refused.why.is_final();
     let why = NodeRef::<html::Input>::new();
+    let insisting = RwSignal::new(false);
     let missing = RwSignal::new(false);
+    // The field is what comes next, so the keys go there.
+    Effect::new(move |_| {
+        if let Some(field) = why.get() {
+            let _ = field.focus();
+        }
+    });
     let kind = StoredValue::new(refused.kind);
     let insist = move || {
         let reason = why.get().map(|input| input.value()).unwrap_or_default();
@@ -59,7 +66,7 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
             {sentence}
         </p>
         <p class="muted">{rule}</p>
-        <Show when=move || possible>
+        <Show when=move || possible && insisting.get()>
             <form
                 class="stack"
                 on:submit=move |event| {
@@ -76,13 +83,20 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
                         {text::INSIST_NEEDS_WHY}
                     </p>
                 </Show>
-                <button type="submit" class="button">
+                <button type="submit" class="button primary">
                     {text::INSIST}
                 </button>
             </form>
         </Show>
-        <button type="button" class="button primary" on:click=move |_| open.set(false)>
-            {text::LEAVE_IT}
-        </button>
+        <div class="row">
+            <button type="button" class="button primary" on:click=move |_| open.set(false)>
+                {text::LEAVE_IT}
+            </button>
+            <Show when=move || possible && !insisting.get()>
+                <button type="button" class="button" on:click=move |_| insisting.set(true)>
+                    {text::INSIST}
+                </button>
+            </Show>
+        </div>
     }
 }

@@ -20,7 +20,7 @@ pub fn Between() -> impl IntoView {
     let session = use_session();
     let line_ups = Memo::new(move |_| session.state().rules().line_ups);
     view! {
-        <div class="between stack">
+        <div class="set-over stack">
             <h2>{move || text::set_over(&session.state())}</h2>
             <Results />
             <Interval />
@@ -147,7 +147,7 @@ fn NextOfTally() -> impl IntoView {
             {move || text::begin_set(number.get())}
         </button>
         <Show when=move || unknown.get()>
-            <fieldset class="choice">
+            <fieldset class="asked">
                 <legend>{text::OR_WITH_SERVICE}</legend>
                 <div class="row">
                     {Team::BOTH

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use crate::game::entry::{Change, Kind};
-use crate::game::{notices, say_question, Notice};
+use crate::game::{notices, say_question, Notice, Replay};
 use crate::rules::Team;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -20,19 +20,42 @@ const fn is_large(notice: &Notice) -> bool {
     )
 }
 
+/// Counts are told when they change, and no longer after the next rally; all else as long as it is
+/// due.
+fn is_news(notice: &Notice, replay: &Replay) -> bool {
+    let since = replay.last_rally().map_or(0, |rally| rally.n);
+    let asked_since = |asks: &dyn Fn(&Kind) -> bool| {
+        replay
+            .entries()
+            .iter()
+            .rev()
+            .take_while(|entry| entry.n > since)
+            .any(|entry| asks(&entry.kind))
+    };
+    match notice {
+        Notice::LastTimeOut { team } => {
+            asked_since(&|kind| matches!(kind, Kind::TimeOut { team: of } if of == team))
+        }
+        Notice::SubstitutionsLeft { team, .. } => {
+            asked_since(&|kind| matches!(kind, Kind::Substitution { team: of, .. } if of == team))
+        }
+        _ => true,
+    }
+}
+
 /// The line above the court. It is always there, so that the court never moves.
 #[component]
 pub fn DueLine() -> impl IntoView {
     let session = use_session();
     let due = Memo::new(move |_| {
-        let state = session.state();
-        let mut words: Vec<String> = notices(&state)
-            .iter()
-            .map(|n| text::notice(n, &state))
-            .collect();
-        // What decides a set is read first.
-        words.dedup();
-        words
+        session.with_replay(|replay| {
+            let state = replay.state();
+            notices(state)
+                .iter()
+                .filter(|n| is_news(n, replay))
+                .map(|n| text::notice(n, state))
+                .collect::<Vec<_>>()
+        })
     });
     let serving = Memo::new(move |_| text::serving_line(&session.state()));
     view! {

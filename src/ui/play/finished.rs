@@ -14,12 +14,12 @@ pub fn Finished() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let to_sheet = move |_| {
-        if let Some(id) = session.id() {
+        if let Some(id) = untrack(|| session.id()) {
             shell.go(Screen::Sheet { id });
         }
     };
     view! {
-        <div class="between stack">
+        <div class="set-over stack">
             <h2>{move || text::match_over(&session.state())}</h2>
             <Results />
             <button type="button" class="button primary" id="to-sheet" on:click=to_sheet>

@@ -1,6 +1,7 @@
 //! One half of the court: the team, its score, who serves, the players at their places; and the
 //! net. A tap on a half gives that side the point and the next service.
 
+use leptos::html;
 use leptos::prelude::*;
 
 use super::court::{use_court, Court};
@@ -70,6 +71,8 @@ const RIGHT_ROWS: [[usize; 2]; 3] = [[2, 1], [3, 6], [4, 5]];
 pub fn Half(
     /// Which one, on the screen.
     left: bool,
+    /// The button, for the arrow keys.
+    node: NodeRef<html::Button>,
 ) -> impl IntoView {
     let session = use_session();
     let court = use_court();
@@ -102,6 +105,7 @@ pub fn Half(
             class:serving=move || serves.get().is_some()
             class:bare=move || bare.get()
             aria-label=label
+            node_ref=node
             value=number
             on:pointerdown=move |event| pad.down(&event)
             on:pointerup=move |event| tap(pad.up(&event))
@@ -151,7 +155,7 @@ fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl
                     let standing = Memo::new(move |_| places.read().get(place - 1).copied());
                     view! {
                         <span
-                            class="place tabular"
+                            class="spot tabular"
                             class:front=(2..=4).contains(&place)
                             class:server=move || place == 1 && serves.get()
                             class:libero=move || standing.get().is_some_and(|s| s.libero)

@@ -26,7 +26,7 @@ pub fn last_made(replay: &Replay) -> Option<&Entry> {
 
 /// Takes an entry back, and ends the count-downs that only it had started.
 pub fn take_back(session: Session, entry: u32) {
-    let kind = session.with_replay(|r| r.entry(entry).map(|e| e.kind.clone()));
+    let kind = session.look(|r| r.entry(entry).map(|e| e.kind.clone()));
     if !session.tell(Kind::Strike { entry, why: None }) {
         return;
     }

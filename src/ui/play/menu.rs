@@ -17,19 +17,26 @@ pub fn BarTools() -> impl IntoView {
     let court = use_court();
     let open = RwSignal::new(false);
     let turned = move || court.is_turned();
+    let session = use_session();
+    let floor = Memo::new(move |_| {
+        let phase = session.state().phase();
+        !matches!(phase, Phase::BetweenSets | Phase::Finished)
+    });
     view! {
-        <button
-            type="button"
-            class="bar-button turn"
-            id="turn"
-            aria-label=move || text::turn_label(turned())
-            on:click=move |_| court.turn(!court.is_turned())
-        >
-            <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                <path d="M5 9 A8 8 0 0 1 19 9 M19 4 V9 H14 M19 15 A8 8 0 0 1 5 15 M5 20 V15 H10" />
-            </svg>
-            {move || if turned() { text::TABLE } else { text::STAND }}
-        </button>
+        <Show when=move || floor.get()>
+            <button
+                type="button"
+                class="bar-button turn"
+                id="turn"
+                aria-label=move || text::turn_label(turned())
+                on:click=move |_| court.turn(untrack(|| !court.is_turned()))
+            >
+                <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
+                    <path d="M5 9 A8 8 0 0 1 19 9 M19 4 V9 H14 M19 15 A8 8 0 0 1 5 15 M5 20 V15 H10" />
+                </svg>
+                {move || if turned() { text::TABLE } else { text::STAND }}
+            </button>
+        </Show>
         <button
             type="button"
             class="bar-button"
@@ -54,7 +61,7 @@ fn Choices(open: RwSignal<bool>) -> impl IntoView {
     let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
     let to = move |screen: fn(String) -> Screen| {
         open.set(false);
-        if let Some(id) = session.id() {
+        if let Some(id) = untrack(|| session.id()) {
             shell.go(screen(id));
         }
     };

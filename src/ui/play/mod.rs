@@ -21,6 +21,8 @@ mod tally;
 mod time_out;
 mod tools;
 
+use leptos::ev::KeyboardEvent;
+use leptos::html;
 use leptos::prelude::*;
 
 use super::session::use_session;
@@ -65,20 +67,46 @@ pub fn Play() -> impl IntoView {
 fn Floor() -> impl IntoView {
     let court = use_court();
     court.panel.set(Panel::Rally);
-    let plain = Memo::new(move |_| court.panel.get() == Panel::Rally);
+    let session = use_session();
+    let strip = NodeRef::<html::Div>::new();
+    // What is new stands at the top of the strip.
+    Effect::new(move |_| {
+        session.with_replay(|_| ());
+        court.panel.get();
+        if let Some(strip) = strip.get() {
+            strip.set_scroll_top(0);
+        }
+    });
+    let halves = [
+        NodeRef::<html::Button>::new(),
+        NodeRef::<html::Button>::new(),
+    ];
+    // The arrow keys choose a half, Enter gives it the point.
+    let on_key = move |event: KeyboardEvent| {
+        let half = match event.key().as_str() {
+            "ArrowLeft" => halves[0],
+            "ArrowRight" => halves[1],
+            _ => return,
+        };
+        if let Some(half) = half.get_untracked() {
+            let _ = half.focus();
+        }
+    };
     view! {
-        <div class="floor">
+        <div class="floor" on:keydown=on_key>
             <due::DueLine />
             <section class="court" class:changed=move || court.just_changed() aria-label="Court">
-                <half::Half left=true />
+                <half::Half left=true node=halves[0] />
                 <half::Net />
-                <half::Half left=false />
+                <half::Half left=false node=halves[1] />
             </section>
             <div class="below">
-                <Show when=move || plain.get()>
-                    <tools::Tools />
-                </Show>
-                <div class="strip" class:whole=move || !plain.get()>
+                <tools::Tools />
+                <div
+                    class="strip"
+                    class:whole=move || court.panel.get() != Panel::Rally
+                    node_ref=strip
+                >
                     {move || match court.panel.get() {
                         Panel::Rally => view! { <AfterRally /> }.into_any(),
                         Panel::Substitution(team) => {

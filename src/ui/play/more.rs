@@ -26,7 +26,7 @@ pub fn More(
     view! {
         <Frame title>
             <Liberos team enter />
-            <fieldset class="choice">
+            <fieldset class="asked">
                 <legend>{text::REQUESTS}</legend>
                 <div class="row">
                     <button
@@ -81,7 +81,7 @@ fn Liberos(team: Team, enter: Callback<Kind>) -> impl IntoView {
     let has = Memo::new(move |_| !session.state().team(team).liberos.is_empty());
     view! {
         <Show when=move || has.get()>
-            <fieldset class="choice">
+            <fieldset class="asked">
                 <legend>{text::LIBERO}</legend>
                 <div class="row">
                     {move || {
@@ -147,7 +147,7 @@ fn Conduct(team: Team, enter: Callback<Kind>) -> impl IntoView {
         })
         .collect_view();
     view! {
-        <fieldset class="choice">
+        <fieldset class="asked">
             <legend>{text::MISCONDUCT}</legend>
             <div class="numbers">{buttons}</div>
         </fieldset>
@@ -155,7 +155,7 @@ fn Conduct(team: Team, enter: Callback<Kind>) -> impl IntoView {
             let who = chosen.get()?;
             Some(
                 view! {
-                    <fieldset class="choice">
+                    <fieldset class="asked">
                         <legend>{text::level_for(&who)}</legend>
                         <div class="row">
                             {Level::ALL

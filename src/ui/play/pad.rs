@@ -69,8 +69,11 @@ impl Pad {
         self.touch.set_value(None);
     }
 
-    /// A key goes down: the next click is not a touch's.
-    pub fn key(self, _: &KeyboardEvent) {
+    /// A key goes down: the next click is not a touch's. A key that is held down makes one entry.
+    pub fn key(self, event: &KeyboardEvent) {
+        if event.repeat() && event.key() == "Enter" {
+            event.prevent_default();
+        }
         self.done_by_touch.set_value(false);
     }
 

@@ -122,16 +122,12 @@ fn Causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> impl IntoVi
                 .filter(|cause| cause.group() == Some(group))
                 .map(|cause| {
                     let fits = cause.fits(talked.server_lost);
-                    let legal = fits
-                        && session
-                            .may(
-                                &Kind::Explain {
-                                    entry: talked.entry,
-                                    cause,
-                                    by: None,
-                                },
-                            )
-                            .is_ok();
+                    let explain = Kind::Explain {
+                        entry: talked.entry,
+                        cause,
+                        by: None,
+                    };
+                    let legal = fits && untrack(|| session.may(&explain).is_ok());
                     view! {
                         <button
                             type="button"

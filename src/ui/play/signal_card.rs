@@ -30,7 +30,7 @@ pub fn SignalCard(
         <section class="signal-card" aria-label=text::SIGNAL>
             <ol class="signal-steps">
                 <li>
-                    <span class="step" aria-hidden="true">
+                    <span class="signal-n" aria-hidden="true">
                         "1"
                     </span>
                     <ArmDrawing arm=serve />
@@ -45,7 +45,7 @@ pub fn SignalCard(
                     .map(|(signal, arm)| {
                         view! {
                             <li>
-                                <span class="step" aria-hidden="true">
+                                <span class="signal-n" aria-hidden="true">
                                     "2"
                                 </span>
                                 <ArmDrawing arm />

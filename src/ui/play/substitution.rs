@@ -140,15 +140,9 @@ pub fn Substitution(
     };
     view! {
         <Frame title>
-            <Chosen request />
-            <Show when=move || ready.get()>
-                <button type="button" class="button primary" id="record-change" on:click=record>
-                    {move || text::record_changes(request.changes.read().len())}
-                </button>
-            </Show>
             <Going request />
             <Coming request />
-            <fieldset class="choice">
+            <fieldset class="asked">
                 <legend>{text::CHANGE_REASON}</legend>
                 <div class="row">
                     {REASONS
@@ -170,6 +164,14 @@ pub fn Substitution(
                         .collect_view()}
                 </div>
             </fieldset>
+            <Show when=move || ready.get()>
+                <div class="panel-foot">
+                    <Chosen request />
+                    <button type="button" class="button primary" id="record-change" on:click=record>
+                        {move || text::record_changes(request.changes.read().len())}
+                    </button>
+                </div>
+            </Show>
         </Frame>
     }
 }
@@ -215,7 +217,7 @@ fn Going(request: Request) -> impl IntoView {
             .collect::<Vec<_>>()
     });
     view! {
-        <fieldset class="choice">
+        <fieldset class="asked">
             <legend>{text::WHO_GOES}</legend>
             <div class="numbers">
                 {move || {
@@ -282,7 +284,7 @@ fn Coming(request: Request) -> impl IntoView {
     });
     view! {
         <Show when=move || numbers.get().is_some()>
-            <fieldset class="choice">
+            <fieldset class="asked">
                 <legend>{move || text::who_comes(request.out.get())}</legend>
                 <div class="numbers">
                     {move || {

@@ -19,7 +19,7 @@ pub fn FirstService() -> impl IntoView {
     });
     let begin = move |left: bool| {
         let toss = Toss {
-            first_service: court.team_at(left),
+            first_service: untrack(|| court.team_at(left)),
             left: stand_left(&session.state_now()),
         };
         if session.tell(Kind::Toss(toss)) {

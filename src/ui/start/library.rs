@@ -74,7 +74,7 @@ impl Library {
     /// Removes a match from this phone for good.
     pub fn delete(self, id: String) {
         let session = self.session;
-        let open = session.id();
+        let open = untrack(|| session.id());
         leptos::task::spawn_local(async move {
             if open.as_ref() == Some(&id) {
                 session.close();

@@ -250,7 +250,7 @@ fn OfflineMark() -> impl IntoView {
 fn ThemeChoice() -> impl IntoView {
     let shell = use_shell();
     view! {
-        <fieldset class="choice">
+        <fieldset class="asked">
             <legend>{text::THEME}</legend>
             <div class="row">
                 {Theme::ALL

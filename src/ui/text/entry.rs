@@ -22,7 +22,7 @@ pub fn entry(kind: &Kind, state: &State) -> String {
         Kind::Check(check) if check.ok => format!("Checked: {}", check.item.replace('_', " ")),
         Kind::Check(check) => format!("Not in order: {}", check.item.replace('_', " ")),
         Kind::Toss(toss) => format!(
-            "Toss: {} serve first, {} on the left",
+            "Toss: {} to serve first, {} on the left",
             name(toss.first_service),
             name(toss.left)
         ),

@@ -28,7 +28,7 @@ pub const REPLAY: &str = "Replay";
 #[must_use]
 pub fn play_title(state: &State) -> String {
     match state.phase() {
-        Phase::Preparation => "Before set 1".into(),
+        Phase::Preparation => "Set 1".into(),
         Phase::BetweenSets => format!("After set {}", state.set_number()),
         Phase::Playing => format!("Set {}", state.set_number()),
         Phase::Suspended => format!("Set {}, interrupted", state.set_number()),
@@ -169,8 +169,8 @@ pub fn serves(number: Option<Shirt>) -> String {
 #[must_use]
 pub fn serving_line(state: &State) -> String {
     match state.serving() {
-        Some((team, Some(number))) => format!("{}: {number} serves", team_name(state, team)),
-        Some((team, None)) => format!("{} serve", team_name(state, team)),
+        Some((team, Some(number))) => format!("{} to serve: {number}", team_name(state, team)),
+        Some((team, None)) => format!("{} to serve", team_name(state, team)),
         None => "Tap the half of the side that wins the rally".into(),
     }
 }
@@ -402,7 +402,7 @@ pub const NOTE_IT: &str = "Note it";
 pub fn set_over(state: &State) -> String {
     state.sets().last().map_or_else(String::new, |set| {
         format!(
-            "Set {}: {} win {}:{}",
+            "Set {} to {}, {}:{}",
             set.number,
             team_name(state, set.winner),
             set.score[set.winner],
@@ -417,7 +417,7 @@ pub fn match_over(state: &State) -> String {
     let won = state.sets_won();
     match state.winner() {
         Some(team) => format!(
-            "{} win the match {}:{}",
+            "Match to {}, {}:{}",
             team_name(state, team),
             won[team],
             won[team.other()]
@@ -445,7 +445,7 @@ pub fn begin_set(number: u8) -> String {
 /// A choice.
 #[must_use]
 pub fn team_serves(name: &str) -> String {
-    format!("{name} serve")
+    format!("{name} to serve")
 }
 
 /// The switch.
