@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use super::ask;
-use super::entry::{Fault, Found, LateFault, Since};
+use super::entry::{Fault, Found, LateFault};
 use super::line_up;
 use super::rally;
 use super::set::{PointFor, SetPlay};
@@ -14,15 +14,27 @@ use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     let play = at_hand(state)?;
-    if let Some(positions) = &fault.positions {
-        if play.follows_places() {
-            line_up::check_numbers(state, positions)?;
-            let team = fault.team;
-            if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
-                return Err(Refusal::NotListed { team, number });
-            }
+    let positions = fault.positions.as_ref().filter(|_| play.follows_places());
+    if let Some(positions) = positions {
+        line_up::check_numbers(state, positions)?;
+        let team = fault.team;
+        if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
+            return Err(Refusal::NotListed { team, number });
         }
     }
+    check_since(state, play, fault)?;
+    let known = &state.teams[fault.team];
+    let mut liberos = positions
+        .into_iter()
+        .flatten()
+        .filter(|&&s| known.is_libero(s));
+    match (liberos.next(), liberos.next()) {
+        (Some(&number), Some(_)) => Err(Refusal::LiberoOnCourt { number }),
+        _ => Ok(()),
+    }
+}
+
+fn check_since(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), Refusal> {
     let Some(since) = fault.since else {
         return Ok(());
     };
@@ -75,25 +87,26 @@ fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
 }
 
 pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
-    let waiting = reopen(state);
     let team = fault.team;
-    let Stage::Playing(play) = &state.stage else {
+    let Ok(now) = at_hand(state).map(|play| play.number) else {
         return;
     };
-    let now = play.number;
-    let in_earlier_set = fault.since.filter(|s| s.set.is_some_and(|set| set < now));
-    correct_set(state, n, fault, in_earlier_set.is_some());
-    if let Some(Since {
-        score,
-        set: Some(set),
-    }) = in_earlier_set
-    {
-        if score == Score::default() {
+    let earlier = fault
+        .since
+        .and_then(|s| Some((s.set.filter(|&set| set < now)?, s.score)));
+    let mut waiting = None;
+    // Found between the sets, a fault of an earlier set leaves nothing on court to put right.
+    if earlier.is_none() || matches!(state.stage, Stage::Playing(_)) {
+        waiting = reopen(state);
+        correct_set(state, n, fault, earlier.is_some());
+    }
+    match earlier {
+        Some((set, score)) if score == Score::default() => {
             lose_earlier_sets(state, team, set, Beginning::ThatSet);
-        } else {
-            // Since a score inside an earlier set: the text does not say what becomes of that set.
-            ask::unregistered_inside(&mut state.questions, n, team, set);
         }
+        // Since a score inside an earlier set: the text does not say what becomes of that set.
+        Some((set, _)) => ask::unregistered_inside(&mut state.questions, n, team, set),
+        None => {}
     }
     rally::settle(state);
     // A set that stays won closes again at once, and what was handed in for the next one stands.
@@ -195,4 +208,8 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
         }
     }
     rally::finish_if_decided(state, How::Unregistered);
+    if !rally::is_decided(state) && matches!(state.stage, Stage::Finished(_)) {
+        // The match was over and is not any more.
+        state.stage = Stage::Coming(Coming::default());
+    }
 }

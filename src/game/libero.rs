@@ -35,6 +35,10 @@ pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Ref
                 return Err(Refusal::LiberoOnCourt { number });
             }
             check_comes(state, play, team, change.into)?;
+            // A libero who stands in before the sanction stays; he or she cannot come for it.
+            if known.barred(change.out, play.number).is_some() {
+                return Err(Refusal::LeavesBySubstitution { number: change.out });
+            }
             if is_front(place) {
                 return Err(Refusal::BackRowOnly { number: change.out });
             }

@@ -7,8 +7,7 @@ use crate::rules::{ByTeam, Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<(), Refusal> {
     let Some(coming) = state.coming() else {
-        // It was handed in; a change now is a substitution.
-        return Err(Refusal::LineUpGiven { team });
+        return Err(Refusal::LineUpPlayed { team });
     };
     check_numbers(state, positions)?;
     if state.rules.line_ups && state.teams[team].list.is_none() {
@@ -80,7 +79,11 @@ pub(super) fn make_ready(state: &mut State) {
                 a: a.clone(),
                 b: b.clone(),
             };
-            coming.ready = Some(Box::new(SetPlay::start(number, opener, left, &line_ups)));
+            let mut ready = SetPlay::start(number, opener, left, &line_ups);
+            for team in Team::BOTH {
+                ready.sides[team].barred = coming.barred[team];
+            }
+            coming.ready = Some(Box::new(ready));
         }
     }
 }

@@ -85,6 +85,8 @@ pub enum Refusal {
     NoTeamList { team: Team },
     /// The line-up was handed in.
     LineUpGiven { team: Team },
+    /// The line-up was handed in and the set runs.
+    LineUpPlayed { team: Team },
     /// A line-up is missing.
     LineUpMissing { team: Team },
     /// Too few or too many numbers in a line-up.
@@ -152,6 +154,8 @@ pub enum Refusal {
     LiberoOnCourt { number: Shirt },
     /// Only back-row players.
     BackRowOnly { number: Shirt },
+    /// A player who was sent off leaves by a substitution.
+    LeavesBySubstitution { number: Shirt },
     /// The server stays.
     LiberoServes { number: Shirt },
     /// A completed rally between two replacements.
@@ -229,7 +233,7 @@ impl Refusal {
             R::TooManyLiberos { .. } => "19.1.1",
             R::TossNotDue { .. } | R::TossMissing { .. } => "7.1",
             R::NoTeamList { .. } => "4.1.3",
-            R::LineUpGiven { .. } => "7.3.4",
+            R::LineUpGiven { .. } | R::LineUpPlayed { .. } => "7.3.4",
             R::LineUpMissing { .. } => "7.3.2",
             R::LineUpSize { .. } | R::TwiceInLineUp { .. } => "7.3.1",
             R::NotListed { .. } => "4.2.2",
@@ -269,7 +273,7 @@ impl Refusal {
             R::OnlyStarterReturns { .. } | R::SubstituteUsed { .. } => "15.6.2",
             R::EntriesUsed { .. } => "school",
             R::LegalChangeExists { .. } => "15.7",
-            R::NotSentOff { .. } => "15.8",
+            R::NotSentOff { .. } | R::LeavesBySubstitution { .. } => "15.8",
             R::PartlyIllegal { because, .. } => because.rule(),
             R::NotALibero { .. } => "19.1.2",
             R::LiberoOnCourt { .. } => "19.1.3",
@@ -326,6 +330,7 @@ impl Refusal {
                 | R::NotSentOff { .. }
                 | R::PartlyIllegal { .. }
                 | R::LiberoOnCourt { .. }
+                | R::LeavesBySubstitution { .. }
                 | R::BackRowOnly { .. }
                 | R::LiberoServes { .. }
                 | R::RallyBetween

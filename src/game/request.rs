@@ -37,13 +37,22 @@ pub(super) fn delay(state: &mut State, n: u32, team: Team, request: bool) {
     if before == 0 {
         record(state, n, team, SanctionKind::DelayWarning);
         if request {
-            if let Some(play) = state.on_floor_mut() {
-                play.sides[team].barred = true;
-            }
+            bar(state, team);
         }
     } else {
         record(state, n, team, SanctionKind::DelayPenalty);
         penalty(state, n, team);
+    }
+}
+
+/// After a request rejected with a delay warning the team may ask for nothing more until a completed
+/// rally (15.2.4).
+fn bar(state: &mut State, team: Team) {
+    if let Stage::Coming(coming) = &mut state.stage {
+        coming.barred[team] = true;
+    }
+    if let Some(play) = state.on_floor_mut() {
+        play.sides[team].barred = true;
     }
 }
 

@@ -75,6 +75,10 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "The line-up of {} is in. A change now is a substitution.",
             name(*team)
         ),
+        R::LineUpPlayed { team } => format!(
+            "The line-up of {} was handed in and the set runs. A change is a substitution.",
+            name(*team)
+        ),
         R::LineUpMissing { team } => {
             format!("The line-up of {} is missing. Ask the coach for it.", name(*team))
         }
@@ -176,6 +180,9 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
         R::BackRowOnly { number } => format!(
             "Number {number} is in the front row. The libero comes in only for places 1, 6 and 5."
+        ),
+        R::LeavesBySubstitution { number } => format!(
+            "Number {number} was sent off and leaves by a substitution; a libero cannot fill the place."
         ),
         R::LiberoServes { number } => {
             format!("Number {number} is a libero and may not serve. The server stays on court.")

@@ -52,6 +52,8 @@ pub(super) struct Coming {
     pub line_ups: ByTeam<Option<Vec<Shirt>>>,
     /// Entries whose penalty counts when the set begins, by the team at fault (16.2.4, 21.5).
     pub penalties: ByTeam<Vec<u32>>,
+    /// Teams that may ask for nothing until a rally is completed (15.2.4).
+    pub barred: ByTeam<bool>,
     /// The set as it stands ready, once both line-ups are in.
     pub ready: Option<Box<SetPlay>>,
     /// After an interruption the set starts again here: its number shows, and who opens it.

@@ -71,13 +71,19 @@ fn check_objects(
                 asked: Asked::Substitution,
             });
         }
-        if state.teams[team].is_libero(change.into) {
-            return Err(Refusal::LiberoNoSubstitute {
-                number: change.into,
-            });
-        }
     }
     Ok(())
+}
+
+/// Who comes in must be somebody who may play, and no libero (15.5.1).
+fn check_newcomer(state: &State, play: &SetPlay, team: Team, number: Shirt) -> Result<(), Refusal> {
+    if state.teams[team].is_libero(number) {
+        return Err(Refusal::LiberoNoSubstitute { number });
+    }
+    match state.teams[team].barred(number, play.number) {
+        Some(why) => Err(Refusal::PlayerBarred { number, why }),
+        None => Ok(()),
+    }
 }
 
 /// A request is granted whole; if part of it is illegal, the refusal names the legal part (15.10.4).
@@ -117,12 +123,7 @@ fn check_change(
 ) -> Result<(), Refusal> {
     let side = &play.sides[team];
     let limits = state.rules.substitutions;
-    if let Some(why) = state.teams[team].barred(change.into, play.number) {
-        return Err(Refusal::PlayerBarred {
-            number: change.into,
-            why,
-        });
-    }
+    check_newcomer(state, play, team, change.into)?;
     check_count(state, side, made + 1)?;
     let Some(slot) = side.place_of(change.out).map(|place| side.slots[place]) else {
         return Err(Refusal::NotOnCourt {
@@ -228,12 +229,7 @@ fn check_forced(
     if check_change(state, play, team, change, made).is_ok() {
         return Ok(());
     }
-    if let Some(why) = state.teams[team].barred(change.into, play.number) {
-        return Err(Refusal::PlayerBarred {
-            number: change.into,
-            why,
-        });
-    }
+    check_newcomer(state, play, team, change.into)?;
     let into = legal_for(state, play, team, change.out, made);
     if into.is_empty() {
         Ok(())

@@ -48,11 +48,12 @@ pub(super) fn opener(state: &State, coming: &Coming) -> Option<Team> {
     })
 }
 
-/// Who starts the set to come on the left: the teams change courts after each set (18.2.1), the toss
-/// decides the first and the deciding one.
+/// Who starts the set to come on the left: the teams change courts after each set, but not before the
+/// deciding one (18.2.1); there, and in the first, the toss decides.
 pub(super) fn left(state: &State, coming: &Coming) -> Option<Team> {
     coming.toss.map(|t| t.left).or_else(|| {
-        let last = state.sets.last()?;
-        Some(last.left?.other())
+        let left = state.sets.last()?.left?;
+        let decider = state.rules.is_decider(state.next_number());
+        Some(if decider { left } else { left.other() })
     })
 }
