@@ -335,6 +335,62 @@ fn r7_3_5_4_sets_before_the_player_came_in_stand() {
         .score(0, 2);
 }
 
+/// The same found between the sets: the last set is not opened again, nobody is on court.
+#[test]
+fn r7_3_5_4_found_between_the_sets_nothing_is_opened_again() {
+    Story::international()
+        .set_to(A)
+        .sets_out()
+        .set_to(B)
+        .line_ups()
+        .enter(late(A, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+        .sets(&[(0, 25), (0, 25)])
+        .phase(Phase::BetweenSets)
+        .enter(Kind::BeginSet)
+        .serves(A, 1);
+}
+
+/// The same found after the match: the sets won since are lost, and the match may be open again.
+#[test]
+fn r7_3_5_4_found_after_the_match_it_may_be_open_again() {
+    let won = || {
+        let mut story = Story::international();
+        story.set_to(A).sets_out().set_to(A).sets_out().set_to(A);
+        story
+    };
+    won()
+        .enter(late(A, UnregisteredPlayer, since_in(2, 0, 0), AfterRally))
+        .sets(&[(25, 0), (0, 25), (0, 25)])
+        .phase(Phase::BetweenSets)
+        .sets_out()
+        .set_to(A)
+        .phase(Phase::BetweenSets);
+    won()
+        .enter(late(A, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+        .sets(&[(0, 25), (0, 25), (0, 25)])
+        .won_by(Some(B));
+}
+
+/// 19.1.3: the right places have one libero at most.
+#[test]
+fn r19_1_3_the_right_places_have_one_libero() {
+    Story::two_liberos()
+        .rallies("A")
+        .refuses(
+            put_right(A, IllegalLibero, since(0, 0), Rally, &[1, 2, 3, 4, 11, 12]),
+            "19.1.3",
+            Refusal::LiberoOnCourt { number: Shirt(11) },
+        )
+        .enter(put_right(
+            A,
+            IllegalLibero,
+            since(0, 0),
+            Rally,
+            &[1, 2, 3, 4, 11, 6],
+        ))
+        .stand(A, &[1, 2, 3, 4, 11, 6]);
+}
+
 /// 7.7.2: a score that never stood is refused, and the nearest one that did is named.
 #[test]
 fn r7_7_2_since_a_score_that_never_stood() {

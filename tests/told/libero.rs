@@ -373,6 +373,26 @@ fn r15_8_an_expelled_player_behind_the_libero_is_substituted() {
         .stand(A, &[1, 2, 3, 4, 8, 6]);
 }
 
+/// 15.8: a player who was sent off leaves by a substitution, not by a libero.
+#[test]
+fn r15_8_no_libero_comes_in_for_a_player_who_was_sent_off() {
+    let by_substitution = || Refusal::LeavesBySubstitution { number: Shirt(5) };
+    Story::international()
+        .enter(card(A, player(5), Level::Expulsion))
+        .refuses(libero(A, 5, 12), "15.8", by_substitution())
+        .enter(forced(A, 5, 8, Forced::Expelled))
+        .enter(libero(A, 8, 12))
+        .stand(A, &[1, 2, 3, 4, 12, 6]);
+    Story::international()
+        .enter(card(A, player(5), Level::Disqualification))
+        .insists(libero(A, 5, 12), by_substitution())
+        .stand(A, &[1, 2, 3, 4, 12, 6])
+        .notices(&Notice::MustSubstitute {
+            team: A,
+            player: Shirt(5),
+        });
+}
+
 /// 19.3.2: the next set begins without a libero on court and without a wait.
 #[test]
 fn r19_3_2_a_new_set_begins_without_the_libero() {

@@ -213,6 +213,29 @@ fn r15_2_4_the_bar_does_not_reach_into_the_next_set() {
         .enter(time_out(B));
 }
 
+/// 15.2.4 with 16.2.4: a request rejected between the sets bars until the first rally is completed,
+/// whether the line-ups are in or not.
+#[test]
+fn r15_2_4_a_bar_earned_between_the_sets_lasts_to_the_first_rally() {
+    for line_ups_first in [false, true] {
+        let mut story = Story::international();
+        story.set_to(A);
+        if line_ups_first {
+            story.line_ups().enter(rejected(A));
+        } else {
+            story.enter(rejected(A)).line_ups();
+        }
+        let barred = || Refusal::RequestBarred { team: A };
+        story
+            .refuses(substitution(A, &[(4, 8)]), "15.2.4", barred())
+            .enter(Kind::BeginSet)
+            .refuses(time_out(A), "15.2.4", barred())
+            .enter(substitution(B, &[(4, 8)]))
+            .rallies("A")
+            .enter(substitution(A, &[(4, 8)]));
+    }
+}
+
 /// 16.2.3: a delay penalty can be the last point of a set, and of the match.
 #[test]
 fn r16_2_3_a_delay_penalty_ends_the_set() {

@@ -48,7 +48,7 @@ fn r6_2_the_last_rally_of_a_set_taken_back() {
         .score(24, 1);
     assert_eq!(
         outcome(&story, last + 1),
-        Outcome::Refused(Refusal::LineUpGiven { team: A })
+        Outcome::Refused(Refusal::LineUpPlayed { team: A })
     );
     assert_eq!(
         outcome(&story, last + 3),

@@ -128,6 +128,21 @@ fn r18_2_2_a_tally_changes_courts_in_the_decider() {
         .won_by(Some(A));
 }
 
+/// 18.2.1: before the deciding set the courts are not changed but tossed for; without a toss they stay.
+#[test]
+fn r18_2_1_a_tally_without_a_toss_keeps_the_courts_for_the_decider() {
+    let mut story = begun();
+    let mut left = Vec::new();
+    for team in [A, B, A] {
+        left.push(story.replay().state().left().expect("begun"));
+        story.set_to(team).enter(Kind::BeginSet);
+    }
+    left.push(story.replay().state().left().expect("begun"));
+    assert_eq!(left, [A, B, A, B]);
+    story.set_to(B).enter(Kind::BeginSet);
+    assert_eq!(story.replay().state().left(), Some(B));
+}
+
 /// A player may be named all the same.
 #[test]
 fn tally_a_substitution_names_whom_it_likes() {
