@@ -56,6 +56,14 @@ pub const OPEN_MATCH: &str = "Open the match";
 /// Where a match could not be opened.
 pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost: try once more.";
 
+/// Over the form for what was left for later.
+pub const MATCH_DETAILS: &str = "Names, start, hall, rules";
+/// Beside the rules of an open match.
+pub const RULES_CLEAR_LINE_UPS: &str =
+    "If the rules change now, line-ups that are in have to be handed in again.";
+/// Keeps it.
+pub const KEEP_DETAILS: &str = "Keep the changes";
+
 /// A preset by name.
 #[must_use]
 pub fn preset(preset: Preset) -> &'static str {

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::device::LocalTime;
-use crate::game::entry::Heading;
+use crate::game::entry::{Amendment, Heading};
 use crate::game::{say, Refusal, State};
 use crate::rules::{
     ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy,
@@ -171,6 +171,7 @@ impl Fields {
         self.at(field).get()
     }
 
+    #[allow(clippy::needless_pass_by_value)] // Numbers and texts are both given as they are.
     fn set(self, field: Field, value: impl ToString) {
         self.at(field).set(value.to_string());
     }
@@ -219,6 +220,23 @@ impl Fields {
         self.set(Field::Interval, rules.interval_seconds);
         self.set(Field::ServiceSeconds, rules.service_seconds);
         self.set(Field::UnderNet, under_net_code(rules.under_net));
+    }
+
+    /// Puts a heading into the fields.
+    pub fn take_heading(self, heading: &Heading) {
+        let some = |words: &Option<String>| words.clone().unwrap_or_default();
+        self.take_rules(&heading.rules);
+        self.set(Field::NameA, &heading.names.a);
+        self.set(Field::NameB, &heading.names.b);
+        self.set(Field::Competition, some(&heading.competition));
+        self.set(Field::Division, some(&heading.division));
+        self.set(Field::Hall, some(&heading.venue));
+        self.set(Field::Court, some(&heading.court));
+        self.set(Field::MatchNumber, some(&heading.match_no));
+        if let Some((day, time)) = heading.scheduled.as_deref().and_then(|s| s.split_once('T')) {
+            self.set(Field::Day, day);
+            self.set(Field::Time, time);
+        }
     }
 
     /// The same as lines of text, for a draft.
@@ -363,6 +381,27 @@ impl Fields {
             rules: self.rules()?,
         })
     }
+}
+
+/// What a heading gained over another one; none, where it is the same.
+pub fn amendment(was: &Heading, is: &Heading) -> Option<Amendment> {
+    let changed = |was: &Option<String>, is: &Option<String>| {
+        // A field that was emptied is empty on the sheet.
+        (was != is).then(|| is.clone().unwrap_or_default())
+    };
+    let amendment = Amendment {
+        competition: changed(&was.competition, &is.competition),
+        division: changed(&was.division, &is.division),
+        venue: changed(&was.venue, &is.venue),
+        court: changed(&was.court, &is.court),
+        match_no: changed(&was.match_no, &is.match_no),
+        scheduled: changed(&was.scheduled, &is.scheduled),
+        names: ByTeam::new(|team| {
+            (was.names[team] != is.names[team]).then(|| is.names[team].clone())
+        }),
+        rules: (was.rules != is.rules).then_some(is.rules),
+    };
+    (amendment != Amendment::default()).then_some(amendment)
 }
 
 /// The scheduled start as milliseconds, where it was written as this app writes it.

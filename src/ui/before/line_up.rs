@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::TeamTabs;
-use crate::game::{say, Kind, Outcome, Refusal, State};
+use crate::game::{may_start, say, Kind, Outcome, Refusal};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::line_up_court::LineUpCourt;
 use crate::ui::session::{use_session, Session};
@@ -15,25 +15,6 @@ const NOBODY: Shirt = Shirt(0);
 
 fn draft_of(team: Team) -> String {
     format!("line-up-{team}")
-}
-
-/// Why a player cannot stand in the line-up of the set to come, in the core's words.
-fn not_to_start(state: &State, team: Team, number: Shirt) -> Option<Refusal> {
-    let known = state.team(team);
-    if known.is_libero(number) {
-        return Some(Refusal::LiberoInLineUp { number });
-    }
-    known
-        .barred(number, state.set_at_hand())
-        .map(|why| Refusal::PlayerBarred { number, why })
-}
-
-/// Who started the last set, place 1 first.
-fn last_line_up(state: &State, team: Team) -> Option<Vec<Shirt>> {
-    let last = state.sets().last()?.play.as_ref()?;
-    let places = usize::from(state.rules().players_on_court);
-    let starters = last.sides[team].entered.get(..places)?;
-    Some(starters.iter().map(|(shirt, _)| *shirt).collect())
 }
 
 /// The entry that handed in the line-up for the set to come.
@@ -150,7 +131,7 @@ fn Editor(team: Team) -> impl IntoView {
         });
     };
     let put = move |shirt: Shirt| {
-        if let Some(why) = not_to_start(&session.state_now(), team, shirt) {
+        if let Err(why) = may_start(&session.state_now(), team, shirt) {
             refused.set(Some(why));
             return;
         }
@@ -175,8 +156,18 @@ fn Editor(team: Team) -> impl IntoView {
         keep();
     };
     let fill = move |line_up: Vec<Shirt>| {
-        places.set(line_up.into_iter().map(Some).collect());
-        refused.set(None);
+        // Whoever may not start any more leaves his or her place empty, and the reason is said.
+        let state = session.state_now();
+        let barred = line_up
+            .iter()
+            .find_map(|&s| may_start(&state, team, s).err());
+        let line_up: Vec<_> = line_up
+            .into_iter()
+            .map(|shirt| may_start(&state, team, shirt).is_ok().then_some(shirt))
+            .collect();
+        chosen.set(line_up.iter().position(Option::is_none).unwrap_or(0));
+        places.set(line_up);
+        refused.set(barred);
         keep();
     };
     let empty_place = move |_| {
@@ -199,7 +190,7 @@ fn Editor(team: Team) -> impl IntoView {
             .into_iter()
             .map(|player| {
                 let number = player.number;
-                let barred = not_to_start(&state, team, number).is_some();
+                let barred = may_start(&state, team, number).is_err();
                 let placed = move || places.with(|p| p.contains(&Some(number)));
                 view! {
                     <li>
@@ -219,7 +210,7 @@ fn Editor(team: Team) -> impl IntoView {
             .collect_view()
     };
     let complete = Memo::new(move |_| places.with(|p| p.iter().all(Option::is_some)));
-    let last = last_line_up(&session.state_now(), team);
+    let last = session.state_now().last_line_up(team);
     view! {
         <div class="stack">
             <LineUpCourt team places covered chosen />

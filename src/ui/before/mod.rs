@@ -3,8 +3,10 @@
 //! Half-typed work is kept in [`draft`]; everything that counts is an entry.
 
 mod begin;
+mod details;
 mod draft;
 mod fields;
+mod form;
 mod line_up;
 mod new_match;
 mod plan_list;
@@ -17,7 +19,7 @@ mod warm_up;
 use leptos::prelude::*;
 
 pub use draft::forget_drafts;
-pub(super) use fields::Field;
+pub(super) use fields::{time_of, Field};
 pub use new_match::NewMatch;
 pub(super) use stand::Standing;
 pub(super) use toss::Choice as TossChoice;

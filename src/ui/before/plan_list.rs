@@ -4,6 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::begin::BeginCard;
+use super::details::MatchDetails;
 use super::fields::time_of;
 use super::line_up::LineUpsCard;
 use super::stand::{Standing, Steps};
@@ -66,6 +67,7 @@ pub(super) fn PlanList() -> impl IntoView {
                     order.get().into_iter().map(|step| view! { <Card step steps /> }).collect_view()
                 }}
             </ol>
+            <MatchDetails />
         </div>
     }
 }

@@ -3,8 +3,7 @@
 use leptos::prelude::*;
 
 use super::fields::scheduled_ms;
-use crate::game::entry::{Timer, TimerAction};
-use crate::game::{Kind, Outcome, Phase, Replay, State};
+use crate::game::{Phase, RunningTimer, State};
 use crate::rules::{plan, Moment, Step, Team, Timing, WarmUpStyle};
 use crate::ui::session::Session;
 
@@ -127,37 +126,33 @@ pub(super) fn warm_ups(state: &State) -> Vec<Option<Team>> {
 
 fn warm_up(state: &State, session: Session) -> Option<Standing> {
     let all = warm_ups(state);
-    let over = |team: &Option<Team>| session.with_replay(|r| warmed_up(r, *team, session.now()));
+    let over = |team: &Option<Team>| warmed_up(state, *team, session.now());
     if all.iter().all(over) {
         Some(Standing::Done)
-    } else if all.iter().any(over) || state.timers().iter().any(|t| t.timer.what == WARM_UP) {
+    } else if all
+        .iter()
+        .any(|team| over(team) || running(state, *team).is_some())
+    {
         Some(Standing::Running)
     } else {
         None
     }
 }
 
+/// The warm-up count-down that was started for a team, or for both together.
+pub(super) fn running(state: &State, team: Option<Team>) -> Option<&RunningTimer> {
+    state
+        .timers()
+        .iter()
+        .find(|t| t.timer.what == WARM_UP && t.timer.team == team)
+}
+
 /// Whether a team (or both together) has had its warm-up: the count-down ran out or was ended.
-pub(super) fn warmed_up(replay: &Replay, team: Option<Team>, now: i64) -> bool {
-    let last = replay
-        .outcomes()
-        .filter(|(_, outcome)| matches!(outcome, Outcome::Taken | Outcome::Insisted(_)))
-        .filter_map(|(entry, _)| match &entry.kind {
-            Kind::Timer(timer) if timer.what == WARM_UP && timer.team == team => {
-                Some((entry.at, timer))
-            }
-            _ => None,
-        })
-        .last();
-    match last {
-        Some((
-            _,
-            Timer {
-                action: TimerAction::Stop,
-                ..
-            },
-        )) => true,
-        Some((Some(at), timer)) => now - at >= i64::from(timer.seconds) * 1000,
-        Some((None, _)) | None => false,
+pub(super) fn warmed_up(state: &State, team: Option<Team>, now: i64) -> bool {
+    match running(state, team) {
+        Some(timer) => timer
+            .since
+            .is_some_and(|since| now - since >= i64::from(timer.timer.seconds) * 1000),
+        None => state.warmed_up(team),
     }
 }

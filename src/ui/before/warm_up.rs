@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use super::stand::{warm_ups, warmed_up, WARM_UP};
+use super::stand::{running, warm_ups, warmed_up, WARM_UP};
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::Kind;
 use crate::rules::Team;
@@ -32,15 +32,8 @@ pub(super) fn WarmUpCard() -> impl IntoView {
 #[component]
 fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     let session = use_session();
-    let running = Memo::new(move |_| {
-        let state = session.state();
-        state
-            .timers()
-            .iter()
-            .find(|t| t.timer.what == WARM_UP && t.timer.team == team)
-            .cloned()
-    });
-    let over = Memo::new(move |_| session.with_replay(|r| warmed_up(r, team, session.now())));
+    let timer = Memo::new(move |_| running(&session.state(), team).cloned());
+    let over = Memo::new(move |_| warmed_up(&session.state(), team, session.now()));
     let enter = move |expected: u32, action: TimerAction| {
         let seconds = u32::from(session.state_now().rules().warm_up.minutes) * 60;
         session.tell_as(
@@ -74,7 +67,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     view! {
         <section class="warm-up" class:over=over>
             <h4>{team.map(|team| view! { <TeamMark team /> })} {name}</h4>
-            {move || match (running.get(), over.get()) {
+            {move || match (timer.get(), over.get()) {
                 (Some(timer), false) => view! {
                     <CountDown timer big=true />
                     {button(text::END_WARM_UP, TimerAction::Stop, false)}

@@ -1,0 +1,94 @@
+//! Names, start, hall and rules: what was left for later, or has to be put right.
+
+use leptos::prelude::*;
+
+use super::fields::{amendment, day_of, Field, Fields, Wrong};
+use super::form::{Circumstances, Presets, RulesInDetail, Words};
+use crate::game::Kind;
+use crate::ui::session::use_session;
+use crate::ui::text_before as text;
+
+/// The heading of the open match as a form.
+#[component]
+pub(super) fn MatchDetails() -> impl IntoView {
+    let open = RwSignal::new(false);
+    view! {
+        <section class="card stack match-details">
+            <h2>
+                <button
+                    id="match-details"
+                    type="button"
+                    class="step-head"
+                    aria-expanded=move || open.get().to_string()
+                    on:click=move |_| open.update(|o| *o = !*o)
+                >
+                    <span class="step-name">{text::MATCH_DETAILS}</span>
+                    <Chevron />
+                </button>
+            </h2>
+            {move || open.get().then(|| view! { <DetailsForm done=Callback::new(move |()| open.set(false)) /> })}
+        </section>
+    }
+}
+
+/// The arrow of something that opens.
+#[component]
+pub(super) fn Chevron() -> impl IntoView {
+    view! {
+        <svg class="icon chevron" viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M5 9l7 7 7-7" />
+        </svg>
+    }
+}
+
+#[component]
+fn DetailsForm(done: Callback<()>) -> impl IntoView {
+    let session = use_session();
+    let fields = Fields::new();
+    fields.at(Field::Day).set(day_of(session.clock().stamp()));
+    let state = session.state_now();
+    let heading = StoredValue::new(state.heading().cloned());
+    heading.with_value(|h| h.iter().for_each(|h| fields.take_heading(h)));
+    let wrong = RwSignal::new(None::<Wrong>);
+    let changed = Callback::new(move |()| wrong.set(None));
+    let save = move |expected: u32| {
+        let was = heading.get_value();
+        match (fields.heading(), was) {
+            (Err(trouble), _) => wrong.set(Some(trouble)),
+            (Ok(is), Some(was)) => match amendment(&was, &is) {
+                Some(given) => {
+                    if session.tell_as(expected, Kind::Heading(Box::new(given))) {
+                        done.run(());
+                    }
+                }
+                None => done.run(()),
+            },
+            (Ok(_), None) => done.run(()),
+        }
+    };
+    view! {
+        <form
+            class="stack"
+            autocomplete="off"
+            on:submit=move |ev| {
+                ev.prevent_default();
+                save(session.next());
+            }
+        >
+            <Words fields changed field=Field::NameA />
+            <Words fields changed field=Field::NameB />
+            <Words fields changed field=Field::Time kind="time" />
+            <Circumstances fields changed />
+            <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
+            <Presets fields changed />
+            <details>
+                <summary class="button">{text::RULES_IN_DETAIL}</summary>
+                <div class="stack"><RulesInDetail fields changed /></div>
+            </details>
+            {move || wrong.get().map(|(field, say)| view! {
+                <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
+            })}
+            <button type="submit" class="button primary">{text::KEEP_DETAILS}</button>
+        </form>
+    }
+}

@@ -1,0 +1,199 @@
+//! The parts of the forms for a match: fields with what is wrong beside them.
+
+use leptos::prelude::*;
+
+use super::fields::{all_sets, sets_code, Field, Fields};
+use crate::rules::Preset;
+use crate::ui::text_before as text;
+
+/// The presets on offer; a tally is opened on the start screen.
+const OFFERED: [Preset; 3] = [
+    Preset::SchoolJunior,
+    Preset::SchoolSenior,
+    Preset::International,
+];
+
+/// The presets, and the rules in short as they stand in the fields.
+#[component]
+pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
+    let preset = move |preset: Preset| {
+        let chosen = Signal::derive(move || fields.at(Field::Preset).with(|p| p == preset.code()));
+        let choose = move |_| {
+            fields.take_rules(&preset.rules());
+            changed.run(());
+        };
+        view! {
+            <label class="choice" class:chosen=chosen>
+                <input type="radio" name="preset" prop:checked=chosen on:change=choose />
+                <span class="choice-name">{text::preset(preset)}</span>
+                <span class="muted">{text::preset_is_for(preset)}</span>
+            </label>
+        }
+    };
+    let summary = move || match fields.rules() {
+        Ok(rules) => text::rules_in_short(&rules),
+        Err(_) => text::RULES_NOT_USABLE.to_owned(),
+    };
+    view! {
+        <fieldset class="stack">
+            <legend>{text::RULES}</legend>
+            {OFFERED.map(preset).collect_view()}
+            <p class="muted" id="rules-in-short">{summary}</p>
+        </fieldset>
+    }
+}
+
+/// Everything about the match that is not a rule, but for the names and the time.
+#[component]
+pub(super) fn Circumstances(fields: Fields, changed: Callback<()>) -> impl IntoView {
+    view! {
+        <Words fields changed field=Field::Day kind="date" />
+        <Words fields changed field=Field::Competition />
+        <Words fields changed field=Field::Division />
+        <Words fields changed field=Field::Hall />
+        <Words fields changed field=Field::Court />
+        <Words fields changed field=Field::MatchNumber />
+    }
+}
+
+/// A field for words, a number, a day or a time, with what is wrong with it beside it.
+#[component]
+pub(super) fn Words(
+    fields: Fields,
+    changed: Callback<()>,
+    field: Field,
+    #[prop(default = "text")] kind: &'static str,
+    /// Digits are wanted.
+    #[prop(optional)]
+    number: bool,
+) -> impl IntoView {
+    let value = fields.at(field);
+    let trouble = Memo::new(move |_| fields.trouble(field));
+    let id = format!("field-{}", text::field_id(field));
+    let says = format!("{id}-says");
+    view! {
+        <div class="field">
+            <label for=id.clone()>{text::field(field)}</label>
+            <input
+                id=id
+                type=kind
+                inputmode=number.then_some("numeric")
+                maxlength="80"
+                aria-invalid=move || trouble.with(Option::is_some).then_some("true")
+                aria-describedby=says.clone()
+                prop:value=move || value.get()
+                on:input:target=move |ev| {
+                    value.set(ev.target().value());
+                    changed.run(());
+                }
+            />
+            <p id=says class="sentence bad" hidden=move || trouble.with(Option::is_none)>
+                {move || trouble.get()}
+            </p>
+        </div>
+    }
+}
+
+/// A field with fixed choices.
+#[component]
+fn Choice(
+    fields: Fields,
+    changed: Callback<()>,
+    field: Field,
+    /// Value and words of each.
+    choices: Vec<(String, String)>,
+) -> impl IntoView {
+    let value = fields.at(field);
+    let id = format!("field-{}", text::field_id(field));
+    let options = choices
+        .into_iter()
+        .map(|(code, words)| {
+            let own = code.clone();
+            view! {
+                <option value=code prop:selected=move || value.with(|v| *v == own)>{words}</option>
+            }
+        })
+        .collect_view();
+    view! {
+        <div class="field">
+            <label for=id.clone()>{text::field(field)}</label>
+            <select
+                id=id
+                on:change:target=move |ev| {
+                    value.set(ev.target().value());
+                    changed.run(());
+                }
+            >
+                {options}
+            </select>
+        </div>
+    }
+}
+
+/// Every rule that a competition may set for itself.
+#[component]
+pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoView {
+    let sets = all_sets()
+        .map(|s| (sets_code(s), text::sets(s)))
+        .collect::<Vec<_>>();
+    let words = |codes: &[&str], say: fn(&str) -> String| {
+        codes
+            .iter()
+            .map(|code| ((*code).to_owned(), say(code)))
+            .collect::<Vec<_>>()
+    };
+    let number = move |field| view! { <Words fields changed field number=true /> };
+    view! {
+        <Choice fields changed field=Field::Sets choices=sets />
+        {[Field::Target, Field::Lead, Field::Cap].map(number).collect_view()}
+        {[
+            Field::DeciderTarget,
+            Field::DeciderLead,
+            Field::DeciderCap,
+            Field::ChangeCourts,
+            Field::TimeOuts,
+            Field::TimeOutSeconds,
+        ]
+            .map(number)
+            .collect_view()}
+        <Choice
+            fields
+            changed
+            field=Field::Policy
+            choices=words(&["same-place", "paired", "free"], text::policy)
+        />
+        {[Field::Substitutions, Field::Entries].map(number).collect_view()}
+        <Choice
+            fields
+            changed
+            field=Field::Liberos
+            choices=words(&["0", "1", "2"], text::liberos)
+        />
+        <Choice
+            fields
+            changed
+            field=Field::OnCourt
+            choices=words(&["6", "5", "4", "0"], text::on_court)
+        />
+        {[Field::ListMost, Field::LowestNumber, Field::HighestNumber].map(number).collect_view()}
+        <Choice
+            fields
+            changed
+            field=Field::WarmUp
+            choices=words(&["separate", "shared"], text::warm_up_style)
+        />
+        {[Field::WarmUpMinutes, Field::Interval, Field::ServiceSeconds].map(number).collect_view()}
+        <Choice
+            fields
+            changed
+            field=Field::UnderNet
+            choices=words(&["standard", "junior"], text::under_net)
+        />
+        <Choice
+            fields
+            changed
+            field=Field::Edition
+            choices=words(&["2025", "2021"], text::edition)
+        />
+    }
+}
