@@ -1,6 +1,7 @@
 //! The frame of every screen: which one shows, the bar above it, the marks in the bar, the sheet
 //! for refusals, the news for screen readers, and light or dark.
 
+use leptos::html;
 use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
@@ -141,6 +142,8 @@ pub struct Shell {
     theme: RwSignal<Theme>,
     offline: RwSignal<Offline>,
     worker: StoredValue<Option<Worker>, LocalStorage>,
+    /// The screens behind this one, as the phone's back button would show them.
+    trail: StoredValue<Vec<Screen>>,
 }
 
 /// The shell of this page.
@@ -167,6 +170,7 @@ impl Shell {
             theme: RwSignal::new(theme),
             offline: RwSignal::new(Offline::Installing),
             worker: StoredValue::new_local(None),
+            trail: StoredValue::new(Vec::new()),
         };
         let offline = shell.offline;
         let worker = Worker::register("./sw.js", move |now| offline.set(now.clone()));
@@ -178,7 +182,9 @@ impl Shell {
 
     /// Shows a screen; the phone's back button leads back here.
     pub fn go(self, screen: Screen) {
-        if self.screen.get_untracked() != screen {
+        let here = self.screen.get_untracked();
+        if here != screen {
+            self.trail.update_value(|trail| trail.push(here));
             device::push_hash(&screen.hash());
             self.screen.set(screen);
         }
@@ -193,6 +199,29 @@ impl Shell {
     /// As the phone's back button.
     pub fn back(self) {
         device::back();
+    }
+
+    /// To the screen above this one; by the way one came, if that was it.
+    fn up(self) {
+        let above = self.screen.get_untracked().up();
+        if self.trail.with_value(|trail| trail.last() == Some(&above)) {
+            self.back();
+        } else {
+            self.replace(above);
+        }
+    }
+
+    /// The phone's back or forward button was used, or an address typed.
+    fn came_to(self, screen: Screen) {
+        self.trail.update_value(|trail| {
+            if trail.last() == Some(&screen) {
+                trail.pop();
+            } else {
+                // Nobody knows the way any more.
+                trail.clear();
+            }
+        });
+        self.screen.set(screen);
     }
 
     /// The screen that shows.
@@ -246,7 +275,7 @@ pub fn Page() -> impl IntoView {
     provide_context(Court::begin());
 
     let screen = shell.screen;
-    let listening = device::on_hash_change(move |hash| screen.set(Screen::of_hash(&hash)));
+    let listening = device::on_hash_change(move |hash| shell.came_to(Screen::of_hash(&hash)));
     let _listening = StoredValue::new_local(listening);
 
     // Outward only: the storage is asked for what the address names, the window is named.
@@ -256,7 +285,6 @@ pub fn Page() -> impl IntoView {
         }
     });
     Effect::new(move |_| device::set_title(&text::page_title(&heading(session, &screen.read()))));
-    // A new screen is a new page for whoever listens to it.
     let code = Memo::new(move |_| screen.read().code());
 
     view! {
@@ -347,7 +375,18 @@ fn Bar() -> impl IntoView {
         matches!(shell.screen(), Screen::Play { .. }) && session.state().heading().is_some()
     });
     let title = Memo::new(move |_| heading(session, &shell.screen()));
-    let up = move |_| shell.go(shell.screen.get_untracked().up());
+    // Whoever listens to the page begins anew at the heading of each new screen.
+    let h1 = NodeRef::<html::H1>::new();
+    Effect::new(move |before: Option<Screen>| {
+        let screen = shell.screen();
+        if before.is_some_and(|before| before != screen) {
+            if let Some(h1) = h1.get_untracked() {
+                let _ = h1.focus();
+            }
+        }
+        screen
+    });
+    let up = move |_| shell.up();
     view! {
         <header class="bar">
             <Show when=move || !at_start.get()>
@@ -357,7 +396,9 @@ fn Bar() -> impl IntoView {
                     </svg>
                 </button>
             </Show>
-            <h1>{title}</h1>
+            <h1 tabindex="-1" node_ref=h1>
+                {title}
+            </h1>
             <Show when=move || in_match.get()>
                 <SavedMark />
             </Show>

@@ -11,7 +11,8 @@ use crate::ui::text;
 pub fn left_ms(session: Session, timer: &RunningTimer) -> i64 {
     let total = i64::from(timer.timer.seconds) * 1000;
     match timer.since {
-        Some(since) => total - (session.now() - since),
+        // The clock that is looked at may be a moment older than the start.
+        Some(since) => total - (session.now() - since).max(0),
         None => total,
     }
 }

@@ -85,6 +85,11 @@ pub fn Half(
     let places = Memo::new(move |_| picture.read().places.clone());
     let bare = Memo::new(move |_| places.read().is_empty());
 
+    let (id, said) = if left {
+        ("half-left", "half-left-said")
+    } else {
+        ("half-right", "half-right-said")
+    };
     let pad = Pad::default();
     let number = move || pad.draw(session.next()).to_string();
     let tap = move |number: Option<u32>| {
@@ -97,7 +102,7 @@ pub fn Half(
         <button
             type="button"
             class="half"
-            id=if left { "half-left" } else { "half-right" }
+            id=id
             class:left=left
             class:right=!left
             class:team-a=move || team.get() == Team::A
@@ -105,6 +110,7 @@ pub fn Half(
             class:serving=move || serves.get().is_some()
             class:bare=move || bare.get()
             aria-label=label
+            aria-describedby=said
             node_ref=node
             value=number
             on:pointerdown=move |event| pad.down(&event)
@@ -113,6 +119,12 @@ pub fn Half(
             on:keydown=move |event| pad.key(&event)
             on:click=move |event| tap(pad.click(&event))
         >
+            <span class="visually-hidden" id=said>
+                {move || {
+                    let picture = picture.read();
+                    text::half_said(picture.score, picture.sets, picture.serves)
+                }}
+            </span>
             <span class="half-team">
                 {move || view! { <TeamMark team=team.get() /> }}
                 <span class="half-name">{move || picture.read().name.clone()}</span>

@@ -30,6 +30,9 @@ pub fn Import(library: Library) -> impl IntoView {
                             continue;
                         }
                         let taken = Taken::of(reading, library);
+                        if taken.left_out > 0 {
+                            words.push(text::left_out(&name, taken.left_out));
+                        }
                         words.push(text::imported(&name, taken.how));
                         if let Some((id, lines)) = taken.lines {
                             if journal.repair(&id, &lines).await.is_err() {
@@ -72,16 +75,21 @@ pub enum How {
 
 struct Taken {
     how: How,
+    /// Entries with numbers that no match reaches.
+    left_out: usize,
     /// What is to be written, and under which id.
     lines: Option<(String, Vec<(u32, String)>)>,
 }
 
 impl Taken {
     fn of(reading: Reading, library: Library) -> Taken {
+        let far = |entry: &&Entry| !is_within_reach(entry);
+        let left_out = reading.log.entries.iter().filter(far).count();
         let entries = whole(reading.log.entries);
         if library.holds(&entries) {
             return Taken {
                 how: How::Here,
+                left_out,
                 lines: None,
             };
         }
@@ -97,6 +105,7 @@ impl Taken {
         let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
         Taken {
             how,
+            left_out,
             lines: Some((id, lines)),
         }
     }
@@ -110,15 +119,16 @@ fn is_plain(id: &str) -> bool {
             .all(|b| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_'))
 }
 
+/// A number from nowhere must not be reached by counting.
+fn is_within_reach(entry: &Entry) -> bool {
+    entry.n as usize <= record::MOST_ENTRIES
+}
+
 /// The same log without gaps: where an entry could not be read, a remark says so, and the numbers
 /// that others refer to stay.
 fn whole(entries: Vec<Entry>) -> Vec<Entry> {
     let mut whole: Vec<Entry> = Vec::new();
-    let readable = entries
-        .into_iter()
-        // A number from nowhere must not be reached by counting.
-        .take_while(|entry| entry.n as usize <= record::MOST_ENTRIES);
-    for entry in readable {
+    for entry in entries.into_iter().take_while(is_within_reach) {
         for n in whole.len() as u32 + 1..entry.n {
             let text = text::unreadable_entry(n);
             whole.push(Entry::new(n, Kind::Remark { text, team: None }));

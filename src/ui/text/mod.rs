@@ -89,7 +89,7 @@ pub const INSIST_NEEDS_WHY: &str = "Write a short reason first. It goes on the s
 pub const TIME_OVER: &str = "time is over";
 
 /// What the app is for and what it is not.
-pub const ABOUT_PARTS: [(&str, &[&str]); 4] = [
+pub const ABOUT_PARTS: [(&str, &[&str]); 5] = [
     (
         "The rules that count",
         &[
@@ -121,6 +121,13 @@ pub const ABOUT_PARTS: [(&str, &[&str]); 4] = [
         &[
             "Once the app has been opened with a network, it works without one.",
             "The screen stays on during a match where the phone allows it.",
+        ],
+    ),
+    (
+        "With a keyboard",
+        &[
+            "On the court the left and right arrow keys choose a half and Enter gives it the point. \
+             Tab reaches everything else, Escape closes a sheet of choices.",
         ],
     ),
 ];
@@ -328,7 +335,7 @@ pub fn rule_of(refusal: &Refusal) -> String {
     match refusal.rule() {
         "log" => "How a record is kept".into(),
         "school" => "A limit of this competition".into(),
-        rule => format!("Rule {rule} of the Official Volleyball Rules"),
+        rule => format!("Official Volleyball Rules, {rule}"),
     }
 }
 
@@ -381,6 +388,12 @@ pub fn imported(name: &str, how: How) -> String {
              overwritten."
         ),
     }
+}
+
+/// Entries with impossible numbers.
+#[must_use]
+pub fn left_out(name: &str, count: usize) -> String {
+    format!("{name}: {count} entries have numbers that no match reaches and were left out.")
 }
 
 /// The storage did not take it.

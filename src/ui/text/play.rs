@@ -31,7 +31,7 @@ pub fn play_title(state: &State) -> String {
         Phase::Preparation => "Set 1".into(),
         Phase::BetweenSets => format!("After set {}", state.set_number()),
         Phase::Playing => format!("Set {}", state.set_number()),
-        Phase::Suspended => format!("Set {}, interrupted", state.set_number()),
+        Phase::Suspended => "Interrupted".into(),
         Phase::Finished => "Match over".into(),
     }
 }
@@ -50,6 +50,17 @@ pub const fn side(left: bool) -> &'static str {
 #[must_use]
 pub fn point_pad(state: &State, team: Team, left: bool) -> String {
     format!("Point, {} side, {}", side(left), team_name(state, team))
+}
+
+/// What a half shows, for those who do not see it.
+#[must_use]
+pub fn half_said(score: u16, sets: u8, serves: Option<Option<Shirt>>) -> String {
+    let service = match serves {
+        Some(Some(number)) => format!(", {number} serves"),
+        Some(None) => ", serves".to_owned(),
+        None => String::new(),
+    };
+    format!("Points {score}, sets {sets}{service}")
 }
 
 /// Why a rally ended.
