@@ -162,7 +162,7 @@ fn result(result: &ResultBox, sets: &[SetSheet], names: &ByTeam<String>) -> AnyV
     view! {
         <section class="sheet-part">
             <h2 id="outcome" class="outcome">{outcome}</h2>
-            <table class="results tabular">
+            <table class="sheet-table tabular">
                 <caption class="visually-hidden">{words::RESULT}</caption>
                 <thead>
                     <tr>

@@ -13,6 +13,8 @@ use crate::rules::{
 
 /// Name of the field that shows the digits.
 pub const SHIRT_NUMBER: &str = "Shirt number";
+/// In the field while it is empty.
+pub const NUMBER: &str = "Number";
 /// Name of the key that takes a digit away.
 pub const DELETE_DIGIT: &str = "Delete the last digit";
 /// The key that takes a number over.
@@ -268,7 +270,7 @@ pub const OPEN_STEP: &str = "Open";
 #[must_use]
 pub fn step(step: Step) -> &'static str {
     match step {
-        Step::Kit => "Own kit, at the court",
+        Step::Kit => "Own kit",
         Step::Floor => "Floor and free zone",
         Step::Net => "Net and posts",
         Step::Ball => "Ball",
@@ -328,18 +330,6 @@ pub fn look_at(step: Step) -> &'static [&'static str] {
             "Line judges: know their lines and their signals.",
         ],
         Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps | Step::LastCheck => &[],
-    }
-}
-
-/// The sign before a step.
-#[must_use]
-pub fn standing_mark(standing: Standing) -> &'static str {
-    match standing {
-        Standing::Done => "\u{2713}",
-        Standing::Failed => "!",
-        Standing::Running => "\u{25b8}",
-        Standing::Open(Timing::Late | Timing::Due) => "\u{25cf}",
-        Standing::Open(Timing::Ahead) => "\u{25cb}",
     }
 }
 
@@ -505,7 +495,13 @@ pub fn toss_choice(choice: TossChoice) -> &'static str {
 /// What the winner chose.
 #[must_use]
 pub fn chose(name: &str, choice: TossChoice) -> String {
-    format!("{name}: {}", toss_choice(choice).to_lowercase())
+    let what = match choice {
+        TossChoice::Serve => "to serve",
+        TossChoice::Receive => "to receive",
+        TossChoice::Left => "the left side",
+        TossChoice::Right => "the right side",
+    };
+    format!("{name} chose {what}.")
 }
 
 // ---- Team lists.

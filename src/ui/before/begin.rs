@@ -78,7 +78,7 @@ pub(super) fn BeginCard() -> impl IntoView {
                 </div>
             }))}
             {move || outcome.get().map(|toss| view! { <CourtSketch toss /> })}
-            {move || server().map(|words| view! { <p class="server">{words}</p> })}
+            {move || server().map(|words| view! { <p class="who-serves">{words}</p> })}
             {move || {
                 let left = outcome.get()?.left;
                 line_ups.get().then(|| view! { <BothLineUps left /> })

@@ -23,7 +23,7 @@ pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
             changed.run(());
         };
         view! {
-            <label class="choice" class:chosen=chosen>
+            <label class="choice" class:picked=chosen>
                 <input type="radio" name="preset" prop:checked=chosen on:change=choose />
                 <span class="choice-name">{text::preset(preset)}</span>
                 <span class="muted">{text::preset_is_for(preset)}</span>

@@ -7,6 +7,7 @@ use super::team_tabs::TeamTabs;
 use crate::game::{may_start, say, Kind, Outcome, Refusal};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::line_up_court::LineUpCourt;
+use crate::ui::part::team_mark::{team_name, TeamMark};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text_before as text;
 
@@ -109,7 +110,7 @@ fn CoverButton(covered: RwSignal<bool>) -> impl IntoView {
 #[component]
 fn Editor(team: Team) -> impl IntoView {
     let session = use_session();
-    let id = StoredValue::new(session.id().unwrap_or_default());
+    let id = StoredValue::new(untrack(|| session.id()).unwrap_or_default());
     let needed = usize::from(session.state_now().rules().players_on_court);
     let kept = id.with_value(|id| draft::kept_entry(id, &draft_of(team)));
     let places = RwSignal::new(match kept {
@@ -267,11 +268,19 @@ pub(super) fn BothLineUps(left: Team) -> impl IntoView {
             let given = state.line_up_given(team).unwrap_or_default();
             given.iter().copied().map(Some).collect::<Vec<_>>()
         });
-        view! { <LineUpCourt team places covered /> }
+        view! {
+            <div class="stack">
+                <h4>
+                    <TeamMark team />
+                    <span>{move || team_name(&session.state(), team)}</span>
+                </h4>
+                <LineUpCourt team places covered />
+            </div>
+        }
     };
     view! {
         <div class="stack">
-            <div class="pair">{one(left)}{one(left.other())}</div>
+            <div class="pair both-line-ups">{one(left)}{one(left.other())}</div>
             <CoverButton covered />
         </div>
     }

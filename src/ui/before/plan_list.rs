@@ -4,7 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::begin::BeginCard;
-use super::details::MatchDetails;
+use super::details::{Chevron, MatchDetails};
 use super::fields::time_of;
 use super::line_up::LineUpsCard;
 use super::stand::{Standing, Steps};
@@ -112,13 +112,17 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
     let time = Memo::new(move |_| steps.time(step).map(time_of));
     let is_open = Memo::new(move |_| opened.step.get() == Some(step));
     let head = NodeRef::<html::Button>::new();
-    // Outward only: the focus follows the step that was asked for, and the page scrolls with it.
+    // Outward only: the page scrolls to the step that was asked for, once the step before it has
+    // closed, and the focus follows.
     Effect::new(move |_| {
         if opened.wanted.get() == Some(step) {
-            if let Some(head) = head.get() {
-                let _ = head.focus();
-                opened.wanted.set(None);
-            }
+            request_animation_frame(move || {
+                if let Some(head) = head.get_untracked() {
+                    head.scroll_into_view();
+                    // Fails only for a button that is gone already.
+                    let _ = head.focus();
+                }
+            });
         }
     });
     let class = move || {
@@ -140,7 +144,8 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
         Step::LastCheck => view! { <BeginCard /> }.into_any(),
         _ => view! { <CheckCard step /> }.into_any(),
     };
-    let followed = move || !step.is_ticked() && standing.get() == Standing::Done;
+    let is_done = move || standing.get() == Standing::Done;
+    let followed = move || !step.is_ticked() && is_done();
     view! {
         <li class=class>
             <div class="step-row">
@@ -153,17 +158,23 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
                         aria-expanded=move || is_open.get().to_string()
                         on:click=move |_| opened.toggle(step)
                     >
-                        <span class="step-mark" aria-hidden="true">
-                            {move || text::standing_mark(standing.get())}
-                        </span>
                         <span class="step-name">{text::step(step)}</span>
                         <span class="step-when tabular">
-                            {move || time.get()}
+                            {move || time.get().filter(|_| !is_done())}
                             " "
                             <span class="step-standing">
                                 {move || text::standing(standing.get())}
                             </span>
                         </span>
+                        {(!step.is_ticked()).then(|| view! {
+                            <span class="step-sign">
+                                {move || if is_done() {
+                                    view! { <span aria-hidden="true">"\u{2713}"</span> }.into_any()
+                                } else {
+                                    view! { <Chevron /> }.into_any()
+                                }}
+                            </span>
+                        })}
                     </button>
                 </h3>
                 {step.is_ticked().then(|| view! { <Tick step standing /> })}

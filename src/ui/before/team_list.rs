@@ -76,7 +76,7 @@ fn ListEditor(
     before: Option<Arc<TeamList>>,
 ) -> impl IntoView {
     let session = use_session();
-    let id = StoredValue::new(session.id().unwrap_or_default());
+    let id = StoredValue::new(untrack(|| session.id()).unwrap_or_default());
     let kept = id.with_value(|id| draft::kept_entry(id, &draft_of(team)));
     let list = RwSignal::new(match (kept, before) {
         (Some(Kind::TeamList(list)), _) => list,
@@ -256,7 +256,7 @@ fn OnePlayer(
         captain,
         libero,
     } = player;
-    let with_liberos = session.state().rules().liberos > 0;
+    let with_liberos = session.state_now().rules().liberos > 0;
     let id = format!("name-{number}");
     view! {
         <fieldset class="one-player stack">

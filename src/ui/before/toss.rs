@@ -145,8 +145,8 @@ pub(crate) fn TossCard() -> impl IntoView {
 #[component]
 fn TossNow(done: Callback<()>) -> impl IntoView {
     let session = use_session();
-    let id = session.id().unwrap_or_default();
-    let set = session.state().set_at_hand();
+    let id = untrack(|| session.id()).unwrap_or_default();
+    let set = session.state_now().set_at_hand();
     let kept = draft::kept(&id, "toss").and_then(|text| Coin::read(&text, set));
     let coin = RwSignal::new(kept.unwrap_or_default());
     let id = StoredValue::new(id);

@@ -66,7 +66,10 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     };
     view! {
         <section class="warm-up" class:over=over>
-            <h4>{team.map(|team| view! { <TeamMark team /> })} {name}</h4>
+            <h4>
+                {team.map(|team| view! { <TeamMark team /> })}
+                <span>{name}</span>
+            </h4>
             {move || match (timer.get(), over.get()) {
                 (Some(timer), false) => view! {
                     <CountDown timer big=true />

@@ -57,6 +57,7 @@ pub fn NumberPad(
                 // The keys below are the keyboard; a real one still types here.
                 inputmode="none"
                 autocomplete="off"
+                placeholder=text::NUMBER
                 aria-label=text::SHIRT_NUMBER
                 prop:value=move || typed.get()
                 on:input:target=move |ev| set(ev.target().value())
