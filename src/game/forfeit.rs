@@ -39,6 +39,9 @@ pub(super) fn incomplete(state: &mut State, team: Team, scope: Scope) {
         lose(state, record);
     }
     rally::finish_if_decided(state, How::Incomplete);
+    if let (Scope::Match, Stage::Finished(ending)) = (scope, &mut state.stage) {
+        ending.lost_by = Some(team);
+    }
 }
 
 /// A set that a team loses without play.
@@ -83,6 +86,7 @@ pub(super) fn default(state: &mut State, team: Team) {
         .collect();
     state.stage = Stage::Finished(Ending {
         how: How::Default,
+        lost_by: Some(team),
         left_over,
     });
 }

@@ -1,6 +1,7 @@
 //! The reducer: how an entry changes a match, one file for each part of the rules.
 //!
-//! `rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.`
+//! Rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.
+#![doc = include_str!("rules_table.md")]
 
 mod ask;
 mod conduct;

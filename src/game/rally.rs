@@ -118,6 +118,10 @@ pub(super) fn finish_if_decided(state: &mut State, how: How) {
             Stage::Playing(play) => Some(play),
             _ => None,
         };
-        state.stage = Stage::Finished(Ending { how, left_over });
+        state.stage = Stage::Finished(Ending {
+            how,
+            lost_by: None,
+            left_over,
+        });
     }
 }

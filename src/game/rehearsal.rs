@@ -227,6 +227,9 @@ impl Table {
             if self.now_and_then(25) {
                 let team = self.team();
                 self.misconduct(team);
+                if self.now_and_then(3) {
+                    self.penalties_on_both();
+                }
             }
             if self.now_and_then(25) {
                 let team = self.team();
@@ -567,6 +570,22 @@ impl Table {
             },
             5..30,
         );
+    }
+
+    /// A quarrel in the interval: each coach gets a penalty.
+    fn penalties_on_both(&mut self) {
+        for team in Team::BOTH {
+            let who = Who::Staff("coach".to_owned());
+            let sanction = Level::Penalty;
+            self.enter(
+                Kind::Misconduct {
+                    team,
+                    who,
+                    sanction,
+                },
+                5..30,
+            );
+        }
     }
 
     /// What a referee meets in one match of many.

@@ -71,6 +71,8 @@ pub(super) struct Again {
 #[derive(Clone, Debug)]
 pub(super) struct Ending {
     pub how: How,
+    /// The team that loses the match whatever sets it has won: incomplete for the match (6.4.3).
+    pub lost_by: Option<Team>,
     /// The set that was on court, where the ending cut it off.
     pub left_over: Option<Box<SetPlay>>,
 }
@@ -603,7 +605,12 @@ impl State {
     /// Who won the match; none while it goes on, or where it ended level.
     #[must_use]
     pub fn winner(&self) -> Option<Team> {
-        self.ended()?;
+        let Stage::Finished(ending) = &self.stage else {
+            return None;
+        };
+        if let Some(loser) = ending.lost_by {
+            return Some(loser.other());
+        }
         let won = self.sets_won();
         match won.a.cmp(&won.b) {
             std::cmp::Ordering::Greater => Some(Team::A),

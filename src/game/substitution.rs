@@ -4,7 +4,7 @@ use super::entry::{Change, Forced};
 use super::refusal::{Asked, Refusal};
 use super::request;
 use super::set::{SetPlay, Side, Slot};
-use super::state::{OutFor, State};
+use super::state::{Barred, OutFor, State};
 use crate::rules::{Shirt, SubstitutionPolicy, Team};
 
 pub(super) fn check(
@@ -22,19 +22,33 @@ pub(super) fn check(
         return check_count(state, &play.sides[team], changes.len());
     }
     check_objects(state, play, team, changes)?;
-    match reason {
-        None => {
-            request::check_open(play, team)?;
-            if play.sides[team].request_used {
-                return Err(Refusal::SecondRequest { team });
-            }
-            check_regular(state, play, team, changes)
+    let forced = |change: &Change| forced_by(state, play, team, *change, reason);
+    if changes.iter().any(|c| forced(c).is_none()) {
+        request::check_open(play, team)?;
+        if play.sides[team].request_used {
+            return Err(Refusal::SecondRequest { team });
         }
-        Some(forced) => changes
-            .iter()
-            .enumerate()
-            .try_for_each(|(made, &change)| check_forced(state, play, team, change, forced, made)),
     }
+    check_all(changes, |change, made| match forced(&change) {
+        None => check_change(state, play, team, change, made),
+        Some(forced) => check_forced(state, play, team, change, forced, made),
+    })
+}
+
+/// What forces a change: the reason given, or that the player was sent off, which the log knows.
+fn forced_by(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    change: Change,
+    reason: Option<Forced>,
+) -> Option<Forced> {
+    reason.or_else(
+        || match state.teams[team].barred(change.out, play.number)? {
+            Barred::Expelled => Some(Forced::Expelled),
+            Barred::Out(_) => Some(Forced::Disqualified),
+        },
+    )
 }
 
 /// What has no object cannot be carried out, whoever insists.
@@ -87,16 +101,14 @@ fn check_newcomer(state: &State, play: &SetPlay, team: Team, number: Shirt) -> R
 }
 
 /// A request is granted whole; if part of it is illegal, the refusal names the legal part (15.10.4).
-fn check_regular(
-    state: &State,
-    play: &SetPlay,
-    team: Team,
+fn check_all(
     changes: &[Change],
+    check: impl Fn(Change, usize) -> Result<(), Refusal>,
 ) -> Result<(), Refusal> {
     let mut legal = Vec::new();
     let mut because = None;
     for &change in changes {
-        match check_change(state, play, team, change, legal.len()) {
+        match check(change, legal.len()) {
             Ok(()) => legal.push(change),
             Err(refusal) => {
                 because.get_or_insert(refusal);
@@ -277,10 +289,18 @@ pub(super) fn bench<'a>(
 
 pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Option<Forced>) {
     for &change in changes {
-        let exceptional = reason.is_some()
-            && state.on_floor().is_some_and(|play| {
-                play.follows_places() && check_change(state, play, team, change, 0).is_err()
-            });
+        let Some(play) = state.on_floor() else {
+            return;
+        };
+        let forced = forced_by(state, play, team, change, reason).is_some();
+        let exceptional =
+            forced && play.follows_places() && check_change(state, play, team, change, 0).is_err();
+        if exceptional {
+            let out = &mut state.teams[team].out;
+            if !out.iter().any(|(s, _)| *s == change.out) {
+                out.push((change.out, OutFor::Exceptional));
+            }
+        }
         let Some(play) = state.on_floor_mut() else {
             return;
         };
@@ -291,17 +311,10 @@ pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Op
             if let Some(place) = side.place_of(change.into) {
                 side.slots[place].closed = true;
             }
-            let out = &mut state.teams[team].out;
-            if !out.iter().any(|(s, _)| *s == change.out) {
-                out.push((change.out, OutFor::Exceptional));
-            }
         } else {
             side.substitutions = side.substitutions.saturating_add(1);
         }
-    }
-    if reason.is_none() {
-        if let Some(play) = state.on_floor_mut() {
-            play.sides[team].request_used = true;
-        }
+        // A forced change does not use up the request (15.2.3).
+        side.request_used |= !forced;
     }
 }

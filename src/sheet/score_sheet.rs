@@ -204,7 +204,18 @@ impl Writer {
         let number = floor.map_or_else(|| before.set_at_hand(), |p| p.number);
         match kind {
             Kind::BeginSet => {
-                self.set(before.set_at_hand()).began = at;
+                let number = before.set_at_hand();
+                self.set(number).began = at;
+                // A penalty between the sets can end the opener's turn before it began.
+                if let (Some(opener), Some(play)) =
+                    (before.opener_to_come(), play_of(after, number))
+                {
+                    if play.serving != Some(opener) {
+                        let server = play.sides[opener].on_court().next();
+                        let total = play.score[opener];
+                        self.set(number).rounds[opener].push(Round { server, total });
+                    }
+                }
             }
             Kind::TimeOut { team } => {
                 self.set(number)
