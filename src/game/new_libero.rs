@@ -25,6 +25,13 @@ pub(super) fn check(
         return Err(Refusal::AlreadyLibero { number });
     }
     let set = state.set_at_hand();
+    let line_up = state.line_up_given(team).unwrap_or_default();
+    if line_up.contains(&number) && state.on_floor().is_none() {
+        return Err(Refusal::OnCourt {
+            number,
+            asked: Asked::NewLibero,
+        });
+    }
     if let Some(play) = state.on_floor() {
         let side = &play.sides[team];
         if side.on_court().any(|s| s == number) {

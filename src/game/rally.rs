@@ -29,6 +29,10 @@ pub(super) fn point(state: &mut State, n: u32, to: Team, why: PointFor) {
     if let Stage::Playing(play) = state.stage_beneath_mut() {
         play.award(to, why, n);
     }
+    for team in Team::BOTH {
+        // Whoever played on was not unable to.
+        state.teams[team].hurt_libero = None;
+    }
     super::ask::expire(&mut state.questions);
     settle(state);
 }
