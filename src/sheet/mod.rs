@@ -1,7 +1,11 @@
 //! What is computed from a log: the printed fold and the sheet.
 
+pub mod audit;
+pub mod compare;
 mod fold_print;
 mod form;
+pub mod paper;
+mod plausible;
 mod remark;
 mod score_sheet;
 pub mod standings;

@@ -1,0 +1,72 @@
+//! Auditing a match record: everything in it that somebody who was not there should look at.
+//!
+//! The fold has judged every entry already; the audit gathers what it refused, what was insisted on and
+//! taken back, what is missing, what stood as a notice while play went on, and what the clock says.
+
+mod conduct_of_play;
+mod finding;
+mod hands;
+mod missing;
+mod print;
+mod say;
+mod times;
+
+pub use finding::{Field, Finding, What};
+pub use print::{json, text};
+pub use say::say;
+
+use crate::game::{say as say_refusal, Outcome, Replay};
+use crate::record::Reading;
+
+/// Everything to look at in a record, in the order of its entries; what concerns the whole comes first.
+/// `replay` is the fold of the reading's entries.
+#[must_use]
+pub fn audit(reading: &Reading, replay: &Replay) -> Vec<Finding> {
+    let mut findings = form(reading);
+    findings.extend(judged(replay));
+    findings.extend(hands::changed(replay));
+    findings.extend(conduct_of_play::findings(replay));
+    findings.extend(missing::findings(replay));
+    findings.extend(times::findings(replay));
+    findings.sort_by_key(|f| f.entry);
+    findings
+}
+
+/// What could not be read, or stands in the file and nobody knows what for.
+fn form(reading: &Reading) -> Vec<Finding> {
+    let unreadable = |entry: Option<u32>| entry.is_some_and(|n| reading.unreadable.contains(&n));
+    let problems = reading.problems.iter();
+    problems
+        .map(|p| Finding {
+            entry: p.entry,
+            what: What::Form {
+                unreadable: unreadable(p.entry),
+                say: p.say.clone(),
+            },
+        })
+        .collect()
+}
+
+/// What the fold refused, and what was entered against its advice.
+fn judged(replay: &Replay) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    replay.walk(|before, entry, outcome, _| {
+        let what = match (outcome, &entry.insist) {
+            (Outcome::Refused(refusal), _) => What::Refused {
+                refusal: refusal.clone(),
+                say: say_refusal(refusal, before),
+            },
+            (Outcome::Insisted(refusal), Some(why)) => What::Insisted {
+                refusal: refusal.clone(),
+                say: say_refusal(refusal, before),
+                why: why.clone(),
+            },
+            _ => return,
+        };
+        findings.push(Finding {
+            entry: Some(entry.n),
+            what,
+        });
+    });
+    findings
+}
