@@ -2,40 +2,53 @@
 //!
 //! Exit status: 0 fine, 1 findings, 2 could not read.
 
+use std::io::Read;
 use std::process::ExitCode;
 
 use dutystand::game::{self, Replay};
 use dutystand::record::{self, Reading};
 use dutystand::rules::Preset;
-use dutystand::sheet;
+use dutystand::sheet::{self, audit, compare, paper, standings, Form, FormProblem};
+use serde_json::{json, Value};
 
 const USAGE: &str = "\
 desk replay FILE…      the state after each match record, one JSON object a line
 desk sheet FILE…       the sheet of each match record
+desk audit FILE…       what to look at in match records, one finding a line
+desk paper FILE…       paper sheets that were keyed in: rally order and findings as JSON;
+                       --text to read them, --record for the rebuilt match record
+desk compare A B       where two records of one match part, as JSON; --text to read it
+desk standings FILE    the table of a pool as JSON; --text to read it, --csv for a spreadsheet
 desk rehearse [--seed S] [--matches N] [--preset NAME]
                        invented matches, one record a line
+A FILE of - is standard input. --json prints one JSON object with the findings.
+Exit status: 0 fine, 1 findings, 2 could not read.
 ";
 
 fn main() -> ExitCode {
     let mut args = std::env::args().skip(1);
     let command = args.next();
     let rest: Vec<String> = args.collect();
-    match command.as_deref() {
-        Some("replay") => over_files(&rest, replay),
-        Some("sheet") => over_files(&rest, print_sheet),
+    let done = match command.as_deref() {
+        Some("replay") => Asked::of(&rest, &[]).map(|a| over_records(&a.files, replay)),
+        Some("sheet") => Asked::of(&rest, &[]).map(|a| over_records(&a.files, print_sheet)),
+        Some("audit") => Asked::of(&rest, &[]).map(|a| audit_all(&a)),
+        Some("paper") => Asked::of(&rest, &["--text", "--record"]).map(|a| paper_all(&a)),
+        Some("compare") => Asked::of(&rest, &["--text"]).and_then(|a| compare_two(&a)),
+        Some("standings") => Asked::of(&rest, &["--text", "--csv"]).and_then(|a| rank(&a)),
         Some("rehearse") => rehearse(&rest),
         Some("--help" | "-h") => {
             print!("{USAGE}");
-            ExitCode::SUCCESS
+            Ok(Verdict::Fine)
         }
-        Some(other) => wrong(&format!("There is no command `{other}`.")),
-        None => wrong("Say what to do."),
-    }
-}
-
-fn wrong(say: &str) -> ExitCode {
-    eprint!("{say}\n{USAGE}");
-    ExitCode::from(2)
+        Some(other) => Err(format!("There is no command `{other}`.")),
+        None => Err("Say what to do.".to_owned()),
+    };
+    let verdict = done.unwrap_or_else(|say| {
+        eprint!("{say}\n{USAGE}");
+        Verdict::Unreadable
+    });
+    ExitCode::from(verdict as u8)
 }
 
 /// What became of one file; the worst over all files is the exit status.
@@ -46,46 +59,127 @@ enum Verdict {
     Unreadable = 2,
 }
 
-fn over_files(files: &[String], each: fn(&str, &Reading) -> Verdict) -> ExitCode {
-    if files.is_empty() {
-        return wrong("Name at least one file.");
+impl Verdict {
+    fn of(findings: bool) -> Verdict {
+        if findings {
+            Verdict::Findings
+        } else {
+            Verdict::Fine
+        }
     }
-    let worst = files
-        .iter()
-        .map(|name| match std::fs::read_to_string(name) {
-            Ok(text) => {
-                let reading = record::read(&text);
-                for problem in reading.problems.iter().filter(|p| p.fatal) {
-                    eprintln!("{name}: {}", problem.say);
-                }
-                if reading.is_nothing() {
-                    Verdict::Unreadable
-                } else {
-                    each(name, &reading)
-                }
+}
+
+/// The files of a command and how it is to print.
+struct Asked {
+    files: Vec<String>,
+    json: bool,
+    how: Option<String>,
+}
+
+impl Asked {
+    fn of(args: &[String], ways: &[&str]) -> Result<Asked, String> {
+        let mut asked = Asked {
+            files: Vec::new(),
+            json: false,
+            how: None,
+        };
+        for arg in args {
+            if arg == "--json" {
+                asked.json = true;
+            } else if ways.contains(&arg.as_str()) {
+                asked.how = Some(arg.clone());
+            } else if arg.starts_with("--") {
+                return Err(format!("`{arg}` is not understood here."));
+            } else {
+                asked.files.push(arg.clone());
             }
-            Err(e) => {
-                eprintln!("{name}: {e}. Check the name and try again.");
-                Verdict::Unreadable
+        }
+        if asked.files.is_empty() {
+            return Err("Name at least one file.".to_owned());
+        }
+        Ok(asked)
+    }
+
+    fn is(&self, way: &str) -> bool {
+        self.how.as_deref() == Some(way)
+    }
+}
+
+/// The text of a file, no more of it than any reader takes.
+fn text(name: &str) -> Option<String> {
+    let most = record::MOST_BYTES as u64 + 1;
+    let mut bytes = Vec::new();
+    let read = if name == "-" {
+        std::io::stdin().take(most).read_to_end(&mut bytes)
+    } else {
+        std::fs::File::open(name).and_then(|file| file.take(most).read_to_end(&mut bytes))
+    };
+    match read {
+        Err(e) => {
+            eprintln!("{name}: {e}. Check the name and try again.");
+            None
+        }
+        // A file that is cut off here may end within a letter.
+        Ok(_) if bytes.len() as u64 == most => Some(String::from_utf8_lossy(&bytes).into_owned()),
+        Ok(_) => {
+            let text = String::from_utf8(bytes).ok();
+            if text.is_none() {
+                eprintln!("{name}: This is no text. Choose another file.");
             }
-        })
-        .max()
-        .unwrap_or(Verdict::Fine);
-    ExitCode::from(worst as u8)
+            text
+        }
+    }
+}
+
+/// A match record; why it cannot be read is said.
+fn record(name: &str) -> Option<Reading> {
+    let reading = record::read(&text(name)?);
+    for problem in reading.problems.iter().filter(|p| p.fatal) {
+        eprintln!("{name}: {}", problem.say);
+    }
+    (!reading.is_nothing()).then_some(reading)
+}
+
+/// A form with the fields that were left out; why it cannot be read is said.
+fn form<T>(name: &str, read: fn(&str) -> Form<T>) -> Option<(T, Vec<FormProblem>)> {
+    let Form {
+        read: form,
+        problems,
+    } = read(&text(name)?);
+    for problem in &problems {
+        let place = match problem.place.as_str() {
+            "" => String::new(),
+            place => format!("{place}: "),
+        };
+        eprintln!("{name}: {place}{}", problem.say);
+    }
+    Some((form?, problems))
+}
+
+/// Adds the fields that were left out to the findings.
+fn with_problems(mut printed: Value, problems: &[FormProblem]) -> Value {
+    if let Some(findings) = printed["findings"].as_array_mut() {
+        findings.extend(problems.iter().map(
+            |p| json!({ "set": null, "where": p.place, "code": "unknown_field", "say": p.say }),
+        ));
+    }
+    printed
+}
+
+fn over_records(files: &[String], each: fn(&str, &Reading) -> Verdict) -> Verdict {
+    let one = |name: &String| record(name).map_or(Verdict::Unreadable, |r| each(name, &r));
+    files.iter().map(one).max().unwrap_or(Verdict::Fine)
 }
 
 fn replay(_name: &str, reading: &Reading) -> Verdict {
     let fold = sheet::fold_print(reading);
     println!("{fold}");
-    let none = |key: &str| {
+    let some = |key: &str| {
         fold.get(key)
-            .is_none_or(|v| v.as_array().is_none_or(Vec::is_empty))
+            .and_then(Value::as_array)
+            .is_some_and(|list| !list.is_empty())
     };
-    if none("refused") && none("problems") {
-        Verdict::Fine
-    } else {
-        Verdict::Findings
-    }
+    Verdict::of(some("refused") || some("problems"))
 }
 
 fn print_sheet(name: &str, reading: &Reading) -> Verdict {
@@ -94,15 +188,104 @@ fn print_sheet(name: &str, reading: &Reading) -> Verdict {
     }
     let replay = Replay::of(reading.log.entries.clone());
     print!("{}", sheet::text(&sheet::Sheet::of(&replay)));
-    if reading.problems.is_empty() {
-        Verdict::Fine
-    } else {
-        Verdict::Findings
+    Verdict::of(!reading.problems.is_empty())
+}
+
+fn audit_all(asked: &Asked) -> Verdict {
+    let mut verdict = Verdict::Fine;
+    let mut all = Vec::new();
+    for name in &asked.files {
+        let Some(reading) = record(name) else {
+            verdict = Verdict::Unreadable;
+            continue;
+        };
+        let replay = Replay::of(reading.log.entries.clone());
+        for finding in audit::audit(&reading, &replay) {
+            verdict = verdict.max(Verdict::Findings);
+            if asked.json {
+                all.push(audit::json(name, &finding, replay.state()));
+            } else {
+                println!("{}", audit::text(name, &finding, replay.state()));
+            }
+        }
     }
+    if asked.json {
+        println!("{}", json!({ "findings": all }));
+    }
+    verdict
+}
+
+fn paper_all(asked: &Asked) -> Verdict {
+    let one = |name: &String| {
+        let Some((sheet, problems)) = form(name, paper::read) else {
+            return Verdict::Unreadable;
+        };
+        let checked = paper::check(&sheet);
+        if asked.is("--record") {
+            print!("{}", record::write(&checked.log));
+        } else if asked.is("--text") {
+            print!("{}", paper::text(&sheet, &checked));
+        } else {
+            let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
+            if asked.files.len() > 1 {
+                printed["file"] = name.as_str().into();
+            }
+            println!("{printed}");
+        }
+        Verdict::of(!checked.findings.is_empty() || !problems.is_empty())
+    };
+    asked.files.iter().map(one).max().unwrap_or(Verdict::Fine)
+}
+
+fn compare_two(asked: &Asked) -> Result<Verdict, String> {
+    let [a, b] = &asked.files[..] else {
+        return Err("Name two records of one match.".to_owned());
+    };
+    let (Some(first), Some(second)) = (record(a), record(b)) else {
+        return Ok(Verdict::Unreadable);
+    };
+    for (name, reading) in [(a, &first), (b, &second)] {
+        for problem in &reading.problems {
+            eprintln!("{name}: {}", problem.say);
+        }
+    }
+    let fold = |reading: Reading| Replay::of(reading.log.entries);
+    let comparison = compare::compare(&fold(first), &fold(second));
+    if asked.is("--text") {
+        print!("{}", compare::text(&comparison));
+    } else {
+        println!("{}", compare::json(&comparison));
+    }
+    Ok(Verdict::of(!comparison.differences.is_empty()))
+}
+
+fn rank(asked: &Asked) -> Result<Verdict, String> {
+    let [name] = &asked.files[..] else {
+        return Err("Name one file with the results of one pool.".to_owned());
+    };
+    let Some((pool, problems)) = form(name, standings::read) else {
+        return Ok(Verdict::Unreadable);
+    };
+    let table = standings::rank(&pool);
+    if asked.is("--csv") {
+        print!("{}", standings::csv(&table));
+        for finding in &table.findings {
+            let say = standings::say_finding(finding, &pool);
+            eprintln!("{name}: {}: {say}", finding.place());
+        }
+    } else if asked.is("--text") {
+        print!("{}", standings::text(&pool, &table));
+    } else {
+        let printed = with_problems(standings::json(&pool, &table), &problems);
+        println!("{printed}");
+    }
+    Ok(Verdict::of(
+        !table.findings.is_empty() || !problems.is_empty(),
+    ))
 }
 
 /// Invented matches: each record on one line, from consecutive seeds.
-fn rehearse(args: &[String]) -> ExitCode {
+fn rehearse(args: &[String]) -> Result<Verdict, String> {
     let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
     let mut args = args.iter();
     while let Some(name) = args.next() {
@@ -114,7 +297,7 @@ fn rehearse(args: &[String]) -> ExitCode {
             _ => false,
         };
         if !understood {
-            return wrong(&format!(
+            return Err(format!(
                 "`{name}` is not understood here, or its value is missing."
             ));
         }
@@ -127,5 +310,5 @@ fn rehearse(args: &[String]) -> ExitCode {
         };
         println!("{}", record::write(&log).replace('\n', ""));
     }
-    ExitCode::SUCCESS
+    Ok(Verdict::Fine)
 }

@@ -3,6 +3,10 @@
 #[path = "../support/mod.rs"]
 mod support;
 
+mod audit;
+mod command;
+mod compare;
+mod paper;
 mod standings;
 
 use serde_json::Value;

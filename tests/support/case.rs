@@ -64,7 +64,11 @@ fn standard(extra: Option<&Value>) -> Vec<Value> {
 /// Writes the macros of an input out: `setup`, `setup_rules`, `run`, missing numbers.
 fn expand(input: &Value) -> Value {
     if input.get("setup").is_none() && input.get("entries").is_none() {
-        return input.clone();
+        // Two records to be compared, or no record at all.
+        return match (input.get("a"), input.get("b")) {
+            (Some(a), Some(b)) => json!({ "a": expand(a), "b": expand(b) }),
+            _ => input.clone(),
+        };
     }
     let mut entries = if input.get("setup").is_some() {
         standard(input.get("setup_rules"))

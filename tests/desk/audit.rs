@@ -1,0 +1,383 @@
+//! Audits: told records, each with the one thing to look at, and laws.
+
+use dutystand::game::entry::{Change, Check, Player, Staff, TeamList, Toss};
+use dutystand::game::{Entry, Kind, Level, Replay, Who};
+use dutystand::record::{self, Log, Reading};
+use dutystand::rules::{Preset, Rules, Shirt, Team};
+use dutystand::sheet::audit::{self, Finding};
+use proptest::prelude::*;
+
+use super::support::{self, line_up, random, run};
+
+/// A list with a captain and a coach.
+fn list(team: Team) -> Kind {
+    let player = |n| Player {
+        number: Shirt(n),
+        name: None,
+        captain: n == 1,
+        libero: n == 12,
+    };
+    Kind::TeamList(TeamList {
+        team,
+        players: (1..=12).map(player).collect(),
+        staff: vec![Staff {
+            role: "coach".into(),
+            name: None,
+        }],
+    })
+}
+
+fn sign(role: &str) -> Kind {
+    Kind::Sign {
+        role: role.into(),
+        name: None,
+    }
+}
+
+fn heading(rules: Rules) -> Kind {
+    let mut kind = support::heading(rules);
+    if let Kind::Match(heading) = &mut kind {
+        heading.competition = Some("Spring cup".into());
+        heading.venue = Some("North hall".into());
+        heading.scheduled = Some("2026-05-09T14:00".into());
+    }
+    kind
+}
+
+fn set() -> Vec<Kind> {
+    let mut kinds = support::set_begins(&Preset::International.rules());
+    // 45 points, half a minute each.
+    kinds.extend(run(&("AB".repeat(20) + "AAAAA")));
+    kinds
+}
+
+/// A match with nothing to look at: three sets, everybody has signed.
+fn clean() -> Vec<Kind> {
+    let mut kinds = vec![
+        heading(Preset::International.rules()),
+        list(Team::A),
+        list(Team::B),
+        Kind::Toss(Toss {
+            first_service: Team::A,
+            left: Team::A,
+        }),
+    ];
+    kinds.extend(["captain A", "coach A", "captain B", "coach B"].map(sign));
+    for _ in 0..3 {
+        kinds.extend(set());
+    }
+    kinds.extend(["scorer", "captain A", "captain B"].map(sign));
+    kinds.extend(["second referee", "first referee"].map(sign));
+    kinds
+}
+
+/// Half a minute apart.
+fn timed(kinds: Vec<Kind>) -> Vec<Entry> {
+    let mut entries = support::numbered(kinds);
+    for entry in &mut entries {
+        entry.at = Some(1_778_335_200_000 + i64::from(entry.n) * 30_000);
+    }
+    entries
+}
+
+fn audited(entries: Vec<Entry>) -> Vec<Finding> {
+    let log = Log {
+        id: "told".into(),
+        entries,
+    };
+    let reading = record::read(&record::write(&log));
+    let replay = Replay::of(reading.log.entries.clone());
+    let findings = audit::audit(&reading, &replay);
+    for finding in &findings {
+        // Every finding has a line and no empty sentence.
+        assert!(!audit::say(finding, replay.state()).trim().is_empty());
+    }
+    findings
+}
+
+fn codes(kinds: Vec<Kind>) -> Vec<(Option<u32>, &'static str)> {
+    let findings = audited(timed(kinds));
+    findings.iter().map(|f| (f.entry, f.what.code())).collect()
+}
+
+/// The place of the first entry of that sort in the clean match.
+fn at(kinds: &[Kind], test: fn(&Kind) -> bool) -> usize {
+    kinds.iter().position(test).expect("there is one")
+}
+
+const BEGIN: fn(&Kind) -> bool = |k| matches!(k, Kind::BeginSet);
+
+#[test]
+fn a_clean_match_has_nothing_to_look_at() {
+    assert_eq!(codes(clean()), []);
+}
+
+#[test]
+fn what_is_left_out_is_missing() {
+    let without = |test: fn(&Kind) -> bool| {
+        let mut kinds = clean();
+        kinds.remove(at(&kinds, test));
+        codes(kinds)
+    };
+    let is_sign = |k: &Kind| matches!(k, Kind::Sign { role, .. } if role == "coach B");
+    assert_eq!(without(is_sign), [(None, "not_signed")]);
+    let scorer = |k: &Kind| matches!(k, Kind::Sign { role, .. } if role == "scorer");
+    assert_eq!(without(scorer), [(None, "not_signed")]);
+    let mut kinds = clean();
+    kinds[0] = support::heading(Preset::International.rules());
+    assert_eq!(codes(kinds), [(None, "missing_field"); 3]);
+    let mut kinds = clean();
+    kinds[2] = support::list(Team::B, 12, &[12]);
+    if let Kind::TeamList(list) = &mut kinds[2] {
+        list.players[0].captain = false;
+    }
+    assert_eq!(
+        codes(kinds),
+        [(None, "no_captain"), (None, "missing_field")]
+    );
+    let mut kinds = clean();
+    kinds.truncate(60);
+    assert_eq!(codes(kinds), [(None, "unfinished")]);
+}
+
+#[test]
+fn what_was_refused_insisted_on_and_taken_back_is_listed() {
+    let mut kinds = clean();
+    let begin = at(&kinds, BEGIN);
+    let time_out = Kind::TimeOut { team: Team::A };
+    kinds.splice(begin + 3..begin + 3, vec![time_out; 3]);
+    let third = u32::try_from(begin + 6).expect("small");
+    assert_eq!(codes(kinds.clone()), [(Some(third), "refused")]);
+    let mut entries = timed(kinds);
+    entries[begin + 5].insist = Some("both coaches agreed".into());
+    let findings = audited(entries);
+    let codes: Vec<_> = findings
+        .iter()
+        .map(|f| (f.entry, f.what.code(), f.what.rule()))
+        .collect();
+    assert_eq!(
+        codes,
+        [
+            (Some(third), "insist", Some("15.1")),
+            (Some(third), "too_many_time_outs", Some("15.1"))
+        ]
+    );
+}
+
+#[test]
+fn a_sanction_taken_back_is_a_finding_and_a_slip_is_none() {
+    let with = |first: Kind| {
+        let mut kinds = clean();
+        let begin = at(&kinds, BEGIN);
+        let n = u32::try_from(begin + 3).expect("small");
+        kinds.insert(begin + 2, first);
+        kinds.insert(
+            begin + 3,
+            Kind::Strike {
+                entry: n,
+                why: None,
+            },
+        );
+        codes(kinds)
+    };
+    let warning = Kind::Misconduct {
+        team: Team::A,
+        who: Who::Player(Shirt(3)),
+        sanction: Level::Warning,
+    };
+    assert_eq!(
+        with(warning).iter().map(|c| c.1).collect::<Vec<_>>(),
+        ["taken_back"]
+    );
+    assert_eq!(with(Kind::TimeOut { team: Team::A }), []);
+}
+
+/// The score was changed when both captains had signed under it.
+#[test]
+fn a_change_after_the_signatures_is_found() {
+    let mut kinds = clean();
+    let last_rally = kinds
+        .iter()
+        .rposition(|k| matches!(k, Kind::Rally { .. }))
+        .expect("one");
+    let entry = u32::try_from(last_rally + 1).expect("small");
+    let strike = u32::try_from(kinds.len() + 1).expect("small");
+    kinds.push(Kind::Strike {
+        entry,
+        why: Some("wrong side".into()),
+    });
+    kinds.push(Kind::Rally {
+        won_by: Team::A,
+        cause: None,
+        by: None,
+    });
+    let found = codes(kinds);
+    assert!(
+        found.contains(&(Some(strike), "changed_after_signing")),
+        "{found:?}"
+    );
+    assert!(found.contains(&(Some(entry), "taken_back")), "{found:?}");
+}
+
+#[test]
+fn a_check_that_failed_is_found_until_somebody_clears_it() {
+    let check = |ok| {
+        Kind::Check(Check {
+            item: "net".into(),
+            ok,
+            note: Some("loose cable".into()),
+        })
+    };
+    let mut kinds = clean();
+    kinds.insert(1, check(false));
+    let found: Vec<&str> = codes(kinds.clone()).iter().map(|c| c.1).collect();
+    assert_eq!(found, ["check_failed", "began_unsafe"]);
+    kinds.insert(2, check(true));
+    assert_eq!(codes(kinds), []);
+}
+
+/// An expelled player has to leave at once (15.8); a rally is never refused, so it is said here, once.
+#[test]
+fn playing_on_with_an_expelled_player_is_found_once() {
+    let mut kinds = clean();
+    let begin = at(&kinds, BEGIN);
+    kinds.insert(
+        begin + 2,
+        Kind::Misconduct {
+            team: Team::B,
+            who: Who::Player(Shirt(4)),
+            sanction: Level::Expulsion,
+        },
+    );
+    let rally = u32::try_from(begin + 4).expect("small");
+    assert_eq!(codes(kinds.clone()), [(Some(rally), "must_substitute")]);
+    kinds.insert(
+        begin + 3,
+        Kind::Substitution {
+            team: Team::B,
+            changes: vec![Change {
+                out: Shirt(4),
+                into: Shirt(9),
+            }],
+            reason: None,
+        },
+    );
+    assert_eq!(codes(kinds), []);
+}
+
+/// Number 6 played in all three sets and is not on a list that was insisted on afterwards (4.1.3).
+#[test]
+fn who_played_and_is_not_on_the_last_list_is_found() {
+    let mut kinds = clean();
+    let begin = at(&kinds, BEGIN);
+    let mut other = list(Team::A);
+    if let Kind::TeamList(list) = &mut other {
+        list.players.retain(|p| p.number != Shirt(6));
+    }
+    kinds.insert(begin + 10, other);
+    let mut entries = timed(kinds);
+    entries[begin + 10].insist = Some("the list was wrong".into());
+    let found: Vec<&str> = audited(entries).iter().map(|f| f.what.code()).collect();
+    assert!(
+        found.contains(&"not_listed") && found.contains(&"insist"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn the_clock_is_looked_at() {
+    let mut entries = timed(clean());
+    let mut jump = entries.clone();
+    for entry in &mut jump[30..] {
+        entry.at = entry.at.map(|at| at - 600_000);
+    }
+    let codes = |entries: Vec<Entry>| -> Vec<(Option<u32>, &str)> {
+        audited(entries)
+            .iter()
+            .map(|f| (f.entry, f.what.code()))
+            .collect()
+    };
+    assert_eq!(codes(jump), [(Some(31), "time_backwards")]);
+    let mut hurried = entries.clone();
+    for entry in &mut hurried {
+        entry.at = entry.at.map(|at| at / 30_000 * 1000);
+    }
+    assert_eq!(codes(hurried), [(None, "implausible_time"); 3]);
+    entries[7].at = None;
+    assert_eq!(codes(entries), [(None, "no_times")]);
+}
+
+#[test]
+fn the_change_of_courts_of_the_deciding_set_is_due() {
+    let mut kinds = clean();
+    let end = kinds.len() - 5;
+    let signatures = kinds.split_off(end);
+    // Two sets to B, and the deciding one without its change of courts.
+    let first = at(&kinds, BEGIN);
+    for set in [1, 2] {
+        let begins: Vec<usize> = (0..kinds.len()).filter(|&i| BEGIN(&kinds[i])).collect();
+        for kind in &mut kinds[begins[set] + 1..] {
+            match kind {
+                Kind::Rally { won_by, .. } => *won_by = won_by.other(),
+                _ => break,
+            }
+        }
+    }
+    kinds.extend(set());
+    let toss = Kind::Toss(Toss {
+        first_service: Team::B,
+        left: Team::A,
+    });
+    kinds.push(toss);
+    kinds.push(line_up(Team::A, &[1, 2, 3, 4, 5, 6]));
+    kinds.push(line_up(Team::B, &[1, 2, 3, 4, 5, 6]));
+    kinds.push(Kind::BeginSet);
+    kinds.extend(run(&("AB".repeat(13) + "AA")));
+    kinds.extend(signatures);
+    assert!(first > 0);
+    assert_eq!(codes(kinds), [(None, "change_courts")]);
+}
+
+#[test]
+fn what_cannot_be_read_is_a_finding() {
+    let text = record::write(&Log {
+        id: "told".into(),
+        entries: timed(clean()),
+    });
+    let text = text.replacen("\"kind\":\"toss\"", "\"kind\":\"tose\"", 1);
+    let reading = record::read(&text);
+    let replay = Replay::of(reading.log.entries.clone());
+    let findings = audit::audit(&reading, &replay);
+    assert!(findings
+        .iter()
+        .any(|f| f.entry == Some(4) && f.what.code() == "unreadable"));
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Every refusal and every decision against advice is listed, each with its entry.
+    #[test]
+    fn nothing_the_fold_has_objected_to_is_left_out(rules in random::rules(), drawn in random::entries(60)) {
+        let entries = random::log(rules, drawn);
+        let reading = Reading {
+            entries: entries.len(),
+            log: Log { id: "any".into(), entries: entries.clone() },
+            ..Reading::default()
+        };
+        let replay = Replay::of(entries);
+        let findings = audit::audit(&reading, &replay);
+        for (entry, outcome) in replay.outcomes() {
+            use dutystand::game::Outcome as O;
+            let code = match outcome {
+                O::Refused(_) => "refused",
+                O::Insisted(_) => "insist",
+                O::Taken | O::Struck(_) => continue,
+            };
+            prop_assert!(findings.iter().any(|f| f.entry == Some(entry.n) && f.what.code() == code));
+        }
+        for f in &findings {
+            prop_assert!(!audit::text("file", f, replay.state()).is_empty());
+        }
+    }
+}

@@ -1,0 +1,328 @@
+//! Two records side by side: worked cases, told differences, laws.
+
+use dutystand::game::entry::{Change, Heading};
+use dutystand::game::{self, Entry, Kind, Outcome, Replay, SanctionKind};
+use dutystand::record;
+use dutystand::rules::{Cause, Preset, Shirt, Team};
+use dutystand::sheet::{compare, paper};
+use proptest::prelude::*;
+use serde_json::{json, Value};
+
+use super::paper::{on_paper, rehearsed as rehearsed_on_paper};
+use super::support::{self, numbered, random, run};
+
+fn folded(value: &Value) -> Replay {
+    let reading = record::read(&value.to_string());
+    assert!(!reading.is_nothing(), "{:?}", reading.problems);
+    Replay::of(reading.log.entries)
+}
+
+fn compared(a: &Replay, b: &Replay) -> Value {
+    compare::json(&compare::compare(a, b))
+}
+
+#[test]
+fn worked_cases() {
+    super::check("compare", |input| {
+        compared(&folded(&input["a"]), &folded(&input["b"]))
+    });
+}
+
+fn played(more: &[Kind]) -> Replay {
+    support::played(more.to_vec())
+}
+
+/// Code, set, rally and sentence of each difference.
+fn told(a: &Replay, b: &Replay) -> Vec<(String, u64, u64, String)> {
+    let value = compared(a, b);
+    let text = |v: &Value| v.as_str().unwrap_or_default().to_owned();
+    let number = |v: &Value| v.as_u64().unwrap_or(0);
+    let findings = value["findings"].as_array().expect("findings");
+    findings
+        .iter()
+        .map(|f| {
+            (
+                text(&f["code"]),
+                number(&f["set"]),
+                number(&f["rally"]),
+                text(&f["say"]),
+            )
+        })
+        .collect()
+}
+
+#[test]
+fn a_missing_rally_is_one_cause_and_what_comes_after_still_agrees() {
+    let time_out = Kind::TimeOut { team: Team::B };
+    let a = played(&[run("AABAB"), vec![time_out.clone()], run("BA")].concat());
+    let b = played(&[run("AAAB"), vec![time_out], run("BA")].concat());
+    let told = told(&a, &b);
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!(
+        told[0],
+        (
+            "rally".to_owned(),
+            1,
+            3,
+            "Set 1, rally 3, at 2:0: the second record lacks the rally to Herons.".to_owned()
+        )
+    );
+    assert_eq!(
+        compared(&a, &b)["parting"],
+        json!({ "set": 1, "rally": 3, "score": { "A": 2, "B": 0 } })
+    );
+}
+
+/// The rally at 24:23 ends the set in one record and makes it go on in the other.
+#[test]
+fn a_set_that_goes_on_is_no_second_cause() {
+    let level = "AB".repeat(23) + "A";
+    let a = played(&run(&format!("{level}A")));
+    let b = played(&run(&format!("{level}BAA")));
+    let told = told(&a, &b);
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!((told[0].0.as_str(), told[0].2), ("rally", 48));
+    assert!(
+        told[0]
+            .3
+            .ends_with("So the set goes on for 2 more in the second record."),
+        "{told:?}"
+    );
+}
+
+#[test]
+fn a_record_that_stops_is_one_cause() {
+    let set = run(&"A".repeat(25));
+    let rules = Preset::International.rules();
+    let whole = [set.clone(), support::set_begins(&rules), run("AB")].concat();
+    let told = told(&played(&whole), &played(&run("AAA")));
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!(
+        told[0].3,
+        "Set 1, rally 4, at 3:0: the second record has no more points of this set, the first has 22 \
+         more."
+    );
+}
+
+#[test]
+fn the_same_at_another_score_and_another_number() {
+    let change = |into: u16| Kind::Substitution {
+        team: Team::A,
+        changes: vec![Change {
+            out: Shirt(4),
+            into: Shirt(into),
+        }],
+        reason: None,
+    };
+    let time_out = Kind::TimeOut { team: Team::B };
+    let a = played(
+        &[
+            run("A"),
+            vec![change(9)],
+            run("A"),
+            vec![time_out.clone()],
+            run("B"),
+        ]
+        .concat(),
+    );
+    let b = played(&[run("A"), vec![change(8)], run("AB"), vec![time_out]].concat());
+    let told = told(&a, &b);
+    assert_eq!(told.len(), 2, "{told:?}");
+    assert_eq!(
+        told[0].3,
+        "Set 1, rally 2, at 1:0: the first record has a substitution of Otters (9 for 4), the second \
+         a substitution of Otters (8 for 4)."
+    );
+    assert_eq!(
+        told[1].3,
+        "Set 1, rally 3, at 2:0: the first record has a time-out of Herons, the second has it at 2:1."
+    );
+}
+
+/// A delay penalty in one record and a rally in the other give the same point.
+#[test]
+fn a_penalty_taken_for_a_rally_is_one_difference() {
+    let delay = Kind::Delay {
+        team: Team::B,
+        request: false,
+    };
+    let first = [vec![delay.clone()], run("A"), vec![delay.clone()], run("B")].concat();
+    let second = [vec![delay], run("AAB")].concat();
+    let told = told(&played(&first), &played(&second));
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!((told[0].0.as_str(), told[0].2), ("delay", 2));
+}
+
+#[test]
+fn what_was_taken_back_does_not_count() {
+    let slip = Kind::Strike {
+        entry: 9,
+        why: None,
+    };
+    let a = played(&[run("AB"), vec![slip], run("AB")].concat());
+    let b = played(&run("AAB"));
+    assert_eq!(told(&a, &b), []);
+}
+
+#[test]
+fn two_causes_of_one_rally_differ_only_where_both_are_said() {
+    let explain = |cause| Kind::Explain {
+        entry: 8,
+        cause,
+        by: None,
+    };
+    let of = |cause| played(&[run("A"), vec![explain(cause)]].concat());
+    let silent = played(&run("A"));
+    assert_eq!(told(&of(Cause::BallOut), &silent), []);
+    let told = told(&of(Cause::BallOut), &of(Cause::NetTouch));
+    assert_eq!(told.len(), 1);
+    assert_eq!(
+        told[0].3,
+        "Set 1, rally 1, at 0:0: the first record says ball out, the second net touch."
+    );
+}
+
+/// One of the two tables called the Herons team A.
+#[test]
+fn exchanged_letters_are_put_right() {
+    let a = played(&[run("AABAA"), vec![Kind::TimeOut { team: Team::B }]].concat());
+    let turn = |team: Team| team.other();
+    let mut entries = a.entries().to_vec();
+    for entry in &mut entries {
+        match &mut entry.kind {
+            Kind::Match(heading) => {
+                let Heading { names, .. } = &mut **heading;
+                std::mem::swap(&mut names.a, &mut names.b);
+            }
+            Kind::TeamList(list) => list.team = turn(list.team),
+            Kind::Toss(toss) => {
+                toss.first_service = turn(toss.first_service);
+                toss.left = turn(toss.left);
+            }
+            Kind::LineUp { team, .. } | Kind::TimeOut { team } => *team = turn(*team),
+            Kind::Rally { won_by, .. } => *won_by = turn(*won_by),
+            _ => {}
+        }
+    }
+    let told = told(&a, &Replay::of(entries));
+    assert_eq!(told.len(), 1, "{told:?}");
+    assert_eq!(told[0].0, "match");
+    assert!(told[0]
+        .3
+        .starts_with("Team A of the first record is team B"));
+}
+
+/// A parent's tally has no players; where it has the same points it agrees.
+#[test]
+fn a_tally_agrees_with_the_sheet_on_the_points() {
+    let sheet = played(&run("ABBAB"));
+    let mut tally = vec![support::heading(Preset::Tally.rules()), Kind::BeginSet];
+    tally.extend(run("ABBAB"));
+    assert_eq!(told(&sheet, &Replay::of(numbered(tally.clone()))), []);
+    tally.extend(run("A"));
+    assert_eq!(told(&sheet, &Replay::of(numbered(tally))).len(), 1);
+}
+
+/// The names of kinds are those of the log.
+#[test]
+fn every_difference_is_named_as_in_the_log() {
+    for seed in 0..40 {
+        let replay = Replay::of(game::rehearse(Preset::International, seed));
+        let opening = replay.entries().iter().take(1).cloned().collect();
+        let whole = compare::compare(&replay, &Replay::of(opening));
+        for d in &whole.differences {
+            let Some(entry) = d.entries.0.and_then(|n| replay.entry(n)) else {
+                continue;
+            };
+            let written: Value = serde_json::from_str(&record::write_entry(entry)).expect("JSON");
+            // An improper request that is a delay by the rules is told as one.
+            let by_rule = replay
+                .state()
+                .sanctions()
+                .iter()
+                .find(|s| s.entry == entry.n);
+            let told = match by_rule.map(|s| s.kind) {
+                Some(SanctionKind::DelayWarning | SanctionKind::DelayPenalty) => json!("delay"),
+                _ => written["kind"].clone(),
+            };
+            assert_eq!(told, d.code, "{d:?}");
+        }
+    }
+}
+
+fn rehearsed() -> impl Strategy<Value = Replay> {
+    (0u64..5000, 0..4usize)
+        .prop_map(|(seed, preset)| Replay::of(game::rehearse(Preset::ALL[preset], seed)))
+}
+
+/// The entries of rallies that count, in order.
+fn rallies(replay: &Replay) -> Vec<u32> {
+    let counts = |(entry, outcome): &(&Entry, &Outcome)| {
+        matches!(entry.kind, Kind::Rally { .. }) && **outcome == Outcome::Taken
+    };
+    replay.outcomes().filter(counts).map(|(e, _)| e.n).collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 60, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn a_record_agrees_with_itself(rules in random::rules(), drawn in random::entries(60)) {
+        let replay = Replay::of(random::log(rules, drawn));
+        prop_assert_eq!(compare::compare(&replay, &replay).differences, vec![]);
+    }
+
+    #[test]
+    fn a_rehearsed_match_agrees_with_itself(replay in rehearsed()) {
+        prop_assert_eq!(compare::compare(&replay, &replay).differences, vec![]);
+    }
+
+    /// Any two records: never more than differences, and the other way round as many partings.
+    #[test]
+    fn any_two_records_are_compared(
+        rules in random::rules(), one in random::entries(40), other in random::entries(40),
+    ) {
+        let (a, b) = (Replay::of(random::log(rules, one)), Replay::of(random::log(rules, other)));
+        let parting = |a, b| {
+            let whole = compare::compare(a, b);
+            prop_assert!(compare::text(&whole).lines().count() >= whole.differences.len());
+            Ok(whole.parting().map(|d| (d.set, d.rally)))
+        };
+        prop_assert_eq!(parting(&a, &b)?, parting(&b, &a)?);
+    }
+
+    /// One rally given to the other team: the records part there, whatever follows from it.
+    #[test]
+    fn a_turned_rally_is_where_they_part(replay in rehearsed(), pick in any::<prop::sample::Index>()) {
+        let rallies = rallies(&replay);
+        prop_assume!(!rallies.is_empty());
+        let n = rallies[pick.index(rallies.len())];
+        let mut entries = replay.entries().to_vec();
+        for entry in entries.iter_mut().filter(|e| e.n == n) {
+            if let Kind::Rally { won_by, .. } = &mut entry.kind {
+                *won_by = won_by.other();
+            }
+        }
+        let whole = compare::compare(&replay, &Replay::of(entries));
+        let parting = whole.parting().expect("they part");
+        prop_assert_eq!(parting.entries, (Some(n), Some(n)));
+    }
+}
+
+/// A match and its own paper sheet, keyed in: nothing but what paper has no box for.
+#[test]
+fn a_match_agrees_with_its_own_paper_sheet() {
+    let rules = Preset::International.rules();
+    let mut seen = 0;
+    for replay in (0..20).filter_map(|seed| rehearsed_on_paper(rules, seed)) {
+        let rebuilt = Replay::of(paper::check(&on_paper(&replay)).log.entries);
+        let whole = compare::compare(&replay, &rebuilt);
+        assert_eq!(whole.parting(), None);
+        let no_box = ["libero_replacement", "change_courts", "replay", "recovery"];
+        for d in &whole.differences {
+            assert!(no_box.contains(&d.code), "{}", compare::say(d, &whole));
+        }
+        seen += 1;
+    }
+    assert!(seen > 9, "only {seen} matches");
+}
