@@ -173,6 +173,27 @@ fn r6_4_3_incomplete_for_the_match_in_fixed_sets() {
         .won_by(Some(B));
 }
 
+/// 6.4.3: a team that is incomplete for the match loses it, whatever sets it has won; a default too.
+#[test]
+fn r6_4_3_incomplete_for_the_match_loses_it_in_every_format() {
+    let two_up = || {
+        let mut story = Story::by(with(|r| r.sets = Sets::Fixed(3)));
+        story.set_to(A).sets_out().set_to(A).sets_out();
+        story
+    };
+    two_up()
+        .rallies("AAB")
+        .enter(incomplete(A, Scope::Match))
+        .sets(&[(25, 0), (25, 0), (2, 25)])
+        .won_by(Some(B));
+    // For the set alone the sets decide.
+    two_up()
+        .rallies("AAB")
+        .enter(incomplete(A, Scope::Set))
+        .sets(&[(25, 0), (25, 0), (2, 25)])
+        .won_by(Some(A));
+}
+
 /// 6.4: what was decided without play is not put right (match-log contract, settled points).
 #[test]
 fn r6_4_a_set_decided_without_play_is_not_put_right() {

@@ -1,12 +1,12 @@
 //! Forced and exceptional substitutions, recovery time (15.7, 15.8, 17.1.2).
 
 use dutystand::game::entry::{Forced, ReplayWhy, Scope};
-use dutystand::game::{Asked, Barred, Level, Notice, OutFor, Refusal};
+use dutystand::game::{Asked, Barred, Kind, Level, Notice, OutFor, Refusal};
 use dutystand::rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
-    card, forced, incomplete, libero, player, recovery, stopped, substitution, toss, Story,
+    card, change, forced, incomplete, libero, player, recovery, stopped, substitution, toss, Story,
 };
 use crate::support::{line_up, list};
 
@@ -184,6 +184,61 @@ fn r15_8_an_expelled_player_without_a_legal_substitute_is_replaced_exceptionally
                 why: Barred::Out(OutFor::Exceptional),
             },
         );
+}
+
+/// 15.2.3 and 15.8: the change of a player who was sent off is forced, whether the entry says so or
+/// not: open after the request is used and after a stopped rally, and no request itself.
+#[test]
+fn r15_8_the_change_of_a_player_who_was_sent_off_is_forced_by_itself() {
+    Story::international()
+        .enter(substitution(A, &[(5, 9)]))
+        .enter(card(A, player(4), Level::Expulsion))
+        .refuses(
+            substitution(A, &[(4, 8), (6, 10)]),
+            "15.2.2",
+            Refusal::SecondRequest { team: A },
+        )
+        .enter(substitution(A, &[(4, 8)]))
+        .substitutions(A, 2, 0)
+        .without("must_substitute");
+    Story::international()
+        .enter(stopped(ReplayWhy::Interference))
+        .enter(card(A, player(4), Level::Disqualification))
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .enter(substitution(A, &[(5, 9)]))
+        .substitutions(A, 2, 0);
+    used_up()
+        .enter(card(A, player(4), Level::Expulsion))
+        .enter(substitution(A, &[(4, 9)]))
+        .substitutions(A, 2, 1)
+        .enter(substitution(A, &[(5, 10)]));
+}
+
+/// 15.10.4: of two forced changes one can be legal.
+#[test]
+fn r15_10_4_of_two_forced_changes_one_can_be_granted() {
+    let both = Kind::Substitution {
+        team: A,
+        changes: vec![change(4, 8), change(5, 9)],
+        reason: Some(Forced::Injury),
+    };
+    Story::international()
+        .enter(card(A, player(9), Level::Expulsion))
+        .refuses(
+            both,
+            "21.3.2.1",
+            Refusal::PartlyIllegal {
+                legal: vec![change(4, 8)],
+                because: Box::new(Refusal::PlayerBarred {
+                    number: Shirt(9),
+                    why: Barred::Expelled,
+                }),
+            },
+        )
+        .enter(forced(A, 4, 8, Forced::Injury))
+        .enter(forced(A, 5, 10, Forced::Injury))
+        .substitutions(A, 2, 0);
 }
 
 /// FIVB Casebook 2024, case 4.10: disqualified and replaced regularly, then the substitute is hurt.

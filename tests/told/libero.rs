@@ -182,6 +182,19 @@ fn r19_3_2_1_a_hurt_libero_leaves_at_once() {
         .refuses(libero(A, 6, 12), "19.3.2.1", Refusal::RallyBetween);
 }
 
+/// 19.3.2.1: hurt once is not hurt for ever: a libero who played on waits for a completed rally like
+/// any other, in the next set at the latest.
+#[test]
+fn r19_3_2_1_a_libero_who_played_on_waits_again() {
+    Story::international()
+        .enter(libero(A, 5, 12))
+        .enter(hurt(A, 12))
+        .set_to(A)
+        .sets_out()
+        .enter(libero(A, 5, 12))
+        .refuses(libero(A, 12, 5), "19.3.2.1", Refusal::RallyBetween);
+}
+
 /// 19.3.2.2: only the replaced player or the other libero comes in for a libero.
 #[test]
 fn r19_3_2_2_only_the_replaced_player_comes_back() {

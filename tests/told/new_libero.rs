@@ -100,6 +100,16 @@ fn r19_4_2_1_nobody_on_court_becomes_the_libero() {
         .stand(A, &[1, 2, 3, 4, 5, 6]);
 }
 
+/// 19.4.2.1 and 19.3.2.3: nor anybody in a line-up handed in, though the other one is still missing.
+#[test]
+fn r19_4_2_1_nobody_in_the_coming_line_up_becomes_the_libero() {
+    Story::international()
+        .set_to(A)
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 9]))
+        .refuses_under(new_libero(A, &[12], 9, Declared), "19.4.2.1")
+        .enter(new_libero(A, &[12], 10, Declared));
+}
+
 /// 19.4.2.1: somebody listed.
 #[test]
 fn r4_2_2_nobody_unlisted_becomes_the_libero() {
