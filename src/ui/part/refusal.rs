@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::dialog::Drawer;
 use crate::game::say;
+use crate::ui::play::follow;
 use crate::ui::session::{use_session, NotEntered, Refused};
 use crate::ui::text;
 
@@ -52,9 +53,11 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
             return missing.set(true);
         }
         match session.insist(kind.get_value(), reason) {
-            Ok(()) | Err(NotEntered::ReadOnly | NotEntered::Stale | NotEntered::NoMatch) => {
+            Ok(()) => {
+                kind.with_value(|kind| follow(session, kind));
                 open.set(false);
             }
+            Err(NotEntered::ReadOnly | NotEntered::Stale | NotEntered::NoMatch) => open.set(false),
             Err(NotEntered::Refused(why)) => session.refused().set(Some(Refused {
                 kind: kind.get_value(),
                 why,
@@ -68,7 +71,7 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
         <p class="muted">{rule}</p>
         <Show when=move || possible && insisting.get()>
             <form
-                class="stack"
+                class="remark"
                 on:submit=move |event| {
                     event.prevent_default();
                     insist();
@@ -78,25 +81,27 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
                     <span>{text::INSIST_WHY}</span>
                     <input type="text" id="insist-why" maxlength="200" node_ref=why />
                 </label>
-                <Show when=move || missing.get()>
-                    <p class="sentence bad" role="alert">
-                        {text::INSIST_NEEDS_WHY}
-                    </p>
-                </Show>
                 <button type="submit" class="button primary">
                     {text::INSIST}
                 </button>
             </form>
-        </Show>
-        <div class="row">
-            <button type="button" class="button primary" on:click=move |_| open.set(false)>
-                {text::LEAVE_IT}
-            </button>
-            <Show when=move || possible && !insisting.get()>
-                <button type="button" class="button" on:click=move |_| insisting.set(true)>
-                    {text::INSIST}
-                </button>
+            <Show when=move || missing.get()>
+                <p class="sentence bad" role="alert">
+                    {text::INSIST_NEEDS_WHY}
+                </p>
             </Show>
-        </div>
+        </Show>
+        <Show when=move || !insisting.get()>
+            <div class="row">
+                <button type="button" class="button primary" on:click=move |_| open.set(false)>
+                    {text::LEAVE_IT}
+                </button>
+                <Show when=move || possible>
+                    <button type="button" class="button" on:click=move |_| insisting.set(true)>
+                        {text::INSIST}
+                    </button>
+                </Show>
+            </div>
+        </Show>
     }
 }

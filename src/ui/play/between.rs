@@ -58,7 +58,7 @@ pub fn Results() -> impl IntoView {
         }
     };
     view! {
-        <table class="results tabular">
+        <table class="set-results tabular">
             <thead>
                 <tr>
                     <th scope="col">{text::SET}</th>

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::time_out::INTERVAL;
+use super::time_out::{INTERVAL, TIME_OUT};
 use crate::device;
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::{Kind, Phase, State};
@@ -89,17 +89,14 @@ impl Court {
             .with_replay(|r| matches!(r.last_standing(), Some(e) if e.kind == Kind::ChangeCourts))
     }
 
-    /// Makes an entry that may give a point. Where it ends a set, the interval begins
-    /// (Official Volleyball Rules 2025-2028, 18.1). Says whether it was made.
+    /// Makes an entry, and starts what follows from it. Says whether it was made.
     pub fn tell_as(self, number: u32, kind: Kind) -> bool {
-        if !self.session.tell_as(number, kind) {
+        if !self.session.tell_as(number, kind.clone()) {
             return false;
         }
         self.close_panel();
+        follow(self.session, &kind);
         let state = self.session.state_now();
-        if state.phase() == Phase::BetweenSets {
-            start_interval(self.session);
-        }
         self.shell.news(text::score_news(&state));
         true
     }
@@ -123,12 +120,43 @@ pub fn stand_left(state: &State) -> Team {
     }
 }
 
+/// Starts the count-downs that an entry brings with it: a time-out's, and the interval's where the
+/// entry has ended a set (Official Volleyball Rules 2025-2028, 15.4.1 and 18.1).
+pub fn follow(session: Session, kind: &Kind) {
+    let state = session.state_now();
+    if let Kind::TimeOut { team } = kind {
+        let seconds = state.rules().time_outs.seconds;
+        start(session, TIME_OUT, Some(*team), seconds);
+    }
+    let resting = state.timers().iter().any(|t| t.timer.what == INTERVAL);
+    let over = matches!(state.phase(), Phase::BetweenSets) && state.ready().is_none();
+    if over && !resting && can_end_a_set(kind) {
+        start_interval(session);
+    }
+}
+
+/// Whether an entry can give a point.
+const fn can_end_a_set(kind: &Kind) -> bool {
+    matches!(
+        kind,
+        Kind::Rally { .. }
+            | Kind::Delay { .. }
+            | Kind::Misconduct { .. }
+            | Kind::LateFault(_)
+            | Kind::Incomplete { .. }
+    )
+}
+
 /// Starts the pause between sets.
 pub fn start_interval(session: Session) {
     let seconds = session.state_now().rules().interval_seconds;
+    start(session, INTERVAL, None, seconds);
+}
+
+fn start(session: Session, what: &str, team: Option<Team>, seconds: u16) {
     session.tell(Kind::Timer(Timer {
-        what: INTERVAL.into(),
-        team: None,
+        what: what.into(),
+        team,
         seconds: u32::from(seconds),
         action: TimerAction::Start,
     }));

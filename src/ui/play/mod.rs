@@ -29,7 +29,7 @@ use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use crate::game::Phase;
 
-pub use court::{use_court, Court};
+pub use court::{follow, use_court, Court};
 pub use log_list::LogList;
 pub use menu::BarTools;
 

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::{Kind, RunningTimer};
-use crate::rules::Team;
 use crate::ui::part::count_down::CountDown;
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
@@ -15,20 +14,6 @@ pub const TIME_OUT: &str = "time_out";
 pub const INTERVAL: &str = "interval";
 /// The count-down of an injured player's three minutes in the log.
 pub const RECOVERY: &str = "recovery";
-
-/// Grants a time-out and starts its count-down.
-pub fn grant(session: Session, number: u32, team: Team) {
-    if !session.tell_as(number, Kind::TimeOut { team }) {
-        return;
-    }
-    let seconds = session.state_now().rules().time_outs.seconds;
-    session.tell(Kind::Timer(Timer {
-        what: TIME_OUT.into(),
-        team: Some(team),
-        seconds: u32::from(seconds),
-        action: TimerAction::Start,
-    }));
-}
 
 /// Ends a count-down.
 pub fn end(session: Session, running: &RunningTimer) {

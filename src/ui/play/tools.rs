@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
-use super::time_out;
 use crate::game::Kind;
 use crate::rules::Team;
 use crate::ui::session::use_session;
@@ -61,7 +60,9 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 value=number
                 aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
                 aria-disabled=move || (!may_stop.get()).to_string()
-                on:click=move |_| time_out::grant(session, drawn.get_value(), team)
+                on:click=move |_| {
+                    court.tell_as(drawn.get_value(), Kind::TimeOut { team });
+                }
             >
                 <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
                     <path d="M4 6 H20 M12 6 V20" />
