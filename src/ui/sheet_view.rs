@@ -63,23 +63,28 @@ fn paper(sheet: &Sheet, state: &State) -> AnyView {
         .iter()
         .map(|s| view! { <li>{words::sanction(s, &names[s.team])}</li> })
         .collect_view();
+    let noted = !sheet.sanctions.is_empty() || !sheet.remarks.is_empty();
     view! {
         <article class="paper stack">
             {head(sheet.heading.as_ref(), &names)}
             {result(&sheet.result, &sheet.sets, &names)}
             {sheet.sets.is_empty().then(|| view! { <p>{words::NOTHING_PLAYED}</p> })}
             {sheet.sets.iter().map(|set| one_set(set, &names)).collect_view()}
-            {(!sheet.sanctions.is_empty()).then(|| view! {
-                <section class="sheet-part">
-                    <h2>{words::SANCTIONS}</h2>
-                    <ul class="lines">{sanctions}</ul>
-                </section>
-            })}
-            {(!sheet.remarks.is_empty()).then(|| view! {
-                <section class="sheet-part">
-                    <h2>{words::REMARKS}</h2>
-                    <ul class="lines">{remarks}</ul>
-                </section>
+            {noted.then(|| view! {
+                <div class="sheet-notes stack">
+                    {(!sheet.sanctions.is_empty()).then(|| view! {
+                        <section class="sheet-part">
+                            <h2>{words::SANCTIONS}</h2>
+                            <ul class="lines">{sanctions}</ul>
+                        </section>
+                    })}
+                    {(!sheet.remarks.is_empty()).then(|| view! {
+                        <section class="sheet-part">
+                            <h2>{words::REMARKS}</h2>
+                            <ul class="lines">{remarks}</ul>
+                        </section>
+                    })}
+                </div>
             })}
             {players(&sheet.teams, &names)}
             {signatures(sheet)}
@@ -111,8 +116,8 @@ fn head(heading: Option<&Heading>, names: &ByTeam<String>) -> AnyView {
     view! {
         <header class="sheet-head">
             <p class="sheet-teams">
-                <span>{team_mark(Team::A)} {names.a.clone()}</span>
-                <span>{team_mark(Team::B)} {names.b.clone()}</span>
+                <span>{team_mark(Team::A)} <span>{names.a.clone()}</span></span>
+                <span>{team_mark(Team::B)} <span>{names.b.clone()}</span></span>
             </p>
             {about.map(|about| view! { <p class="muted">{about}</p> })}
         </header>
@@ -160,7 +165,7 @@ fn result(result: &ResultBox, sets: &[SetSheet], names: &ByTeam<String>) -> AnyV
     };
     let minutes = result.minutes.map(|m| m.to_string()).unwrap_or_default();
     view! {
-        <section class="sheet-part">
+        <section class="sheet-part sheet-result">
             <h2 id="outcome" class="outcome">{outcome}</h2>
             <table class="sheet-table tabular">
                 <caption class="visually-hidden">{words::RESULT}</caption>
@@ -171,7 +176,10 @@ fn result(result: &ResultBox, sets: &[SetSheet], names: &ByTeam<String>) -> AnyV
                         <th scope="col">"B"</th>
                         <th scope="col">{words::MINUTES}</th>
                         <th scope="col">{words::TIME_OUTS}</th>
-                        <th scope="col">{words::SUBSTITUTIONS}</th>
+                        <th scope="col">
+                            <span aria-hidden="true">{words::SUBSTITUTIONS_SHORT}</span>
+                            <span class="visually-hidden">{words::SUBSTITUTIONS}</span>
+                        </th>
                     </tr>
                 </thead>
                 <tbody>{sets.iter().map(row).collect_view()}</tbody>
@@ -206,9 +214,9 @@ fn one_set(set: &SetSheet, names: &ByTeam<String>) -> AnyView {
                     {words::set_heading(set.number)} " "
                     <span class="tabular">{words::score(set.score)}</span>
                 </h2>
-                <p class="muted">{times} {how.map(|how| format!(", {how}"))}</p>
+                <p class="muted">{opening}</p>
+                <p class="muted tabular">{times} {how.map(|how| format!(", {how}"))}</p>
             </div>
-            <p class="muted">{opening}</p>
             <div class="sheet-sides">
                 {Team::BOTH.map(|team| side(set, team, &names[team])).collect_view()}
             </div>
@@ -258,7 +266,7 @@ fn side(set: &SetSheet, team: Team, name: &str) -> AnyView {
     };
     view! {
         <div class=class>
-            <h3>{team_mark(team)} {name.to_owned()}</h3>
+            <h3>{team_mark(team)} <span>{name.to_owned()}</span></h3>
             {(!line_up.is_empty()).then(|| starters(line_up))}
             <h4>{words::SERVICE_ROUNDS}</h4>
             <ol class="rounds tabular">{rounds}</ol>
@@ -356,8 +364,8 @@ fn running(points: &[PointMark], names: &ByTeam<String>) -> AnyView {
         })
         .collect_view();
     view! {
-        <h4>{words::RUNNING_SCORE}</h4>
-        <div class="running tabular" role="img" aria-label=label>{cells}</div>
+        <h4 class="on-screen">{words::RUNNING_SCORE}</h4>
+        <div class="running-score tabular" role="img" aria-label=label>{cells}</div>
         {marked.then(|| view! { <p class="muted">{words::RUNNING_KEY}</p> })}
     }
     .into_any()
@@ -401,7 +409,7 @@ fn players(teams: &ByTeam<TeamBlock>, names: &ByTeam<String>) -> Option<AnyView>
             }
         };
         view! {
-            <section class="sheet-part">
+            <section class="sheet-part sheet-players">
                 <h2>{words::PLAYERS}</h2>
                 {Team::BOTH.map(one).collect_view()}
             </section>

@@ -213,8 +213,9 @@ fn Editor(team: Team) -> impl IntoView {
     let complete = Memo::new(move |_| places.with(|p| p.iter().all(Option::is_some)));
     let last = session.state_now().last_line_up(team);
     view! {
-        <div class="stack">
+        <div class="stack line-up-editor">
             <LineUpCourt team places covered chosen />
+            <div class="stack">
             <p class="muted">
                 {move || text::number_for_place(chosen.get() + 1)}
             </p>
@@ -253,6 +254,7 @@ fn Editor(team: Team) -> impl IntoView {
                     </button>
                 }
             }}
+            </div>
         </div>
     }
 }

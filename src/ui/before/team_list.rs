@@ -204,6 +204,7 @@ fn ListEditor(
     view! {
         <div class="stack list-editor">
             <NumberPad label=text::SHIRT_NUMBERS on_take=add_one />
+            <div class="stack">
             {objection}
             {move || nobody().then(|| view! {
                 <button type="button" class="button" on:click=first_twelve>
@@ -237,6 +238,7 @@ fn ListEditor(
                     </button>
                 }
             }}
+            </div>
         </div>
     }
 }

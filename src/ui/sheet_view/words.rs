@@ -20,7 +20,9 @@ pub const SET: &str = "Set";
 pub const MINUTES: &str = "Min";
 /// Column.
 pub const TIME_OUTS: &str = "Time-outs";
-/// Column and row.
+/// Column, where it is narrow.
+pub const SUBSTITUTIONS_SHORT: &str = "Subst.";
+/// Row.
 pub const SUBSTITUTIONS: &str = "Substitutions";
 /// Row.
 pub const LIBEROS: &str = "Libero replacements";
