@@ -127,33 +127,26 @@ impl Replay {
             .map(|i| &self.outcomes[i])
     }
 
-    /// The entry that a single step back would take back: the last that counts and is no strike.
+    /// The entry that a single step back would take back: the last that counts, is no strike and no
+    /// count-down.
     #[must_use]
     pub fn last_standing(&self) -> Option<&Entry> {
-        self.entries
-            .iter()
-            .zip(&self.outcomes)
-            .rev()
-            .find(|(e, o)| {
-                e.n > 1
-                    && !matches!(e.kind, Kind::Strike { .. })
-                    && matches!(o, Outcome::Taken | Outcome::Insisted(_))
-            })
-            .map(|(e, _)| e)
+        let aside = |e: &Entry| matches!(e.kind, Kind::Strike { .. } | Kind::Timer(_));
+        self.last_that(|e| e.n > 1 && !aside(e))
     }
 
     /// The last rally that counts.
     #[must_use]
     pub fn last_rally(&self) -> Option<&Entry> {
-        let rally = |o: &Outcome, e: &Entry| {
-            matches!(o, Outcome::Taken | Outcome::Insisted(_))
-                && matches!(e.kind, Kind::Rally { .. })
-        };
-        self.entries
-            .iter()
-            .zip(&self.outcomes)
-            .rev()
-            .find(|(e, o)| rally(o, e))
+        self.last_that(|e| matches!(e.kind, Kind::Rally { .. }))
+    }
+
+    /// The last entry that counts and is of the kind asked for.
+    fn last_that(&self, test: impl Fn(&Entry) -> bool) -> Option<&Entry> {
+        let counts = |o: &Outcome| matches!(o, Outcome::Taken | Outcome::Insisted(_));
+        let all = self.entries.iter().zip(&self.outcomes).rev();
+        all.map(|(e, o)| (e, counts(o)))
+            .find(|(e, counts)| *counts && test(e))
             .map(|(e, _)| e)
     }
 

@@ -381,7 +381,14 @@ fn numbers(shirts: &[Shirt]) -> Vec<u16> {
 /// # Errors
 /// One sentence about what cannot be read.
 pub(super) fn read(value: &Value) -> Result<mem::Entry, String> {
-    let wire = WEntry::deserialize(value).map_err(|e| e.to_string())?;
+    let wire = WEntry::deserialize(value).map_err(|e| {
+        // What would have been known instead is a list too long for a phone.
+        let say = e.to_string();
+        say.split(", expected one of")
+            .next()
+            .unwrap_or(&say)
+            .to_owned()
+    })?;
     Ok(mem::Entry {
         n: wire.n,
         at: wire.at,
