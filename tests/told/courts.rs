@@ -11,7 +11,7 @@ use crate::story::{card, coach, late, since, toss, Story};
 #[test]
 fn r18_2_2_courts_are_changed_at_eight() {
     let mut story = Story::international();
-    story.to_the_decider().rallies("AAAAAAA");
+    story.until_the_decider().rallies("AAAAAAA");
     story
         .refuses(
             Kind::ChangeCourts,
@@ -33,7 +33,7 @@ fn r18_2_2_courts_are_changed_at_eight() {
 #[test]
 fn r18_2_2_courts_are_changed_once() {
     Story::international()
-        .to_the_decider()
+        .until_the_decider()
         .rallies("BBBBBBBB")
         .enter(Kind::ChangeCourts)
         .refuses(Kind::ChangeCourts, "18.2.2", Refusal::CourtsChanged)
@@ -46,7 +46,7 @@ fn r18_2_2_courts_are_changed_once() {
 fn r18_2_2_a_forgotten_change_is_made_late() {
     let mut story = Story::international();
     story
-        .to_the_decider()
+        .until_the_decider()
         .rallies("BBBBBBBBBBA")
         .notices(&Notice::ChangeCourts)
         .enter(Kind::ChangeCourts)
@@ -58,7 +58,7 @@ fn r18_2_2_a_forgotten_change_is_made_late() {
 #[test]
 fn r18_2_2_a_penalty_brings_the_change() {
     Story::international()
-        .to_the_decider()
+        .until_the_decider()
         .rallies("BBBBBBB")
         .enter(card(A, coach(), Level::Penalty))
         .score(0, 8)
@@ -123,7 +123,7 @@ fn r18_2_2_the_score_of_the_change_is_the_competition_s() {
 fn r18_2_2_a_change_is_not_undone_by_cancelled_points() {
     let mut story = Story::international();
     story
-        .to_the_decider()
+        .until_the_decider()
         .rallies("BBBBBBBB")
         .enter(Kind::ChangeCourts)
         .enter(late(B, Fault::Rotation, since(0, 5), Found::Rally))
@@ -139,7 +139,7 @@ fn r18_2_2_a_change_is_not_undone_by_cancelled_points() {
 fn r18_2_2_insisting_changes_courts_early() {
     let mut story = Story::international();
     story
-        .to_the_decider()
+        .until_the_decider()
         .rallies("BBBBBBB")
         .insists(Kind::ChangeCourts, Refusal::CourtsNotDue { at: 8 });
     assert_eq!(story.replay().state().left(), Some(B));

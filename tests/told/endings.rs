@@ -93,7 +93,7 @@ fn r6_4_3_the_lead_is_filled_up() {
 #[test]
 fn r6_4_3_the_decider_is_filled_up_to_fifteen() {
     Story::international()
-        .to_the_decider()
+        .until_the_decider()
         .rallies("AAB")
         .enter(incomplete(A, Scope::Set))
         .sets(&[(25, 0), (0, 25), (25, 0), (0, 25), (2, 15)])

@@ -73,7 +73,7 @@ fn r6_2_an_international_set_has_no_cap() {
 #[test]
 fn r6_3_2_the_deciding_set_is_played_to_fifteen() {
     Story::international()
-        .to_the_decider()
+        .until_the_decider()
         .rallies(&"AB".repeat(14))
         .rallies("A")
         .phase(Phase::Playing)

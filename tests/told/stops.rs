@@ -170,7 +170,7 @@ fn r17_3_2_2_whoever_was_sent_off_is_missing() {
 fn r17_3_2_2_a_decider_is_played_again_from_its_toss() {
     let mut story = Story::international();
     story
-        .to_the_decider()
+        .until_the_decider()
         .rallies("AAAAAAAA")
         .enter(Kind::ChangeCourts)
         .enter(suspend())

@@ -201,7 +201,7 @@ impl Story {
 
     /// Four sets, two for each, and the toss for the fifth: B opens, A on the left.
     #[track_caller]
-    pub fn to_the_decider(&mut self) -> &mut Story {
+    pub fn until_the_decider(&mut self) -> &mut Story {
         for team in [Team::A, Team::B, Team::A] {
             self.set_to(team).sets_out();
         }
