@@ -167,8 +167,8 @@ fn result(result: &ResultBox, sets: &[SetSheet], names: &ByTeam<String>) -> AnyV
     view! {
         <section class="sheet-part sheet-result">
             <h2 id="outcome" class="outcome">{outcome}</h2>
+            <div class="sheet-scrolls" tabindex="0" role="group" aria-label=words::RESULT>
             <table class="sheet-table tabular">
-                <caption class="visually-hidden">{words::RESULT}</caption>
                 <thead>
                     <tr>
                         <th scope="col">{words::SET}</th>
@@ -194,6 +194,7 @@ fn result(result: &ResultBox, sets: &[SetSheet], names: &ByTeam<String>) -> AnyV
                     </tr>
                 </tfoot>
             </table>
+            </div>
         </section>
     }
     .into_any()

@@ -74,7 +74,7 @@ pub fn BetweenSets() -> impl IntoView {
     });
     let with_line_ups = Memo::new(move |_| session.state().rules().line_ups);
     view! {
-        <div class="between stack">
+        <fieldset class="between stack" disabled=move || !session.may_write()>
             {move || toss_decides.get().then(|| view! {
                 <section class="card stack">
                     <h2>{text::TOSS}</h2>
@@ -91,6 +91,6 @@ pub fn BetweenSets() -> impl IntoView {
                 <h2>{text::LAST_CHECK}</h2>
                 <BeginCard />
             </section>
-        </div>
+        </fieldset>
     }
 }

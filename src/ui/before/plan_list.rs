@@ -107,6 +107,7 @@ fn NextStep(steps: Steps) -> impl IntoView {
 /// One step: its time, how it stands, and what to do when it is opened.
 #[component]
 fn Card(step: Step, steps: Steps) -> impl IntoView {
+    let session = use_session();
     let opened = expect_context::<Opened>();
     let standing = Memo::new(move |_| steps.standing(step));
     let time = Memo::new(move |_| steps.time(step).map(time_of));
@@ -180,10 +181,10 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
                 {step.is_ticked().then(|| view! { <Tick step standing /> })}
             </div>
             {move || is_open.get().then(|| view! {
-                <div class="step-body stack">
+                <fieldset class="step-body stack" disabled=move || !session.may_write()>
                     {body()}
                     {move || followed().then(|| view! { <GoOn steps /> })}
-                </div>
+                </fieldset>
             })}
         </li>
     }
@@ -234,6 +235,7 @@ fn Tick(step: Step, standing: Memo<Standing>) -> impl IntoView {
             id=format!("tick-{}", step.code())
             type="button"
             class="tick"
+            disabled=move || !session.may_write()
             aria-pressed=move || (standing.get() == Standing::Done).to_string()
             aria-label=text::tick(step)
             on:click=move |_| press(expected.get_untracked())

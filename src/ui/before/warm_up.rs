@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::stand::{running, warm_ups, warmed_up, WARM_UP};
+use crate::device::vibrate;
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::Kind;
 use crate::rules::Team;
@@ -34,6 +35,14 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     let session = use_session();
     let timer = Memo::new(move |_| running(&session.state(), team).cloned());
     let over = Memo::new(move |_| warmed_up(&session.state(), team, session.now()));
+    // Outward only: the phone is felt when a count-down that was watched runs out.
+    Effect::new(move |before: Option<bool>| {
+        let now_over = over.get();
+        if before == Some(false) && now_over && timer.with_untracked(Option::is_some) {
+            vibrate(&[300, 150, 300]);
+        }
+        now_over
+    });
     let enter = move |expected: u32, action: TimerAction| {
         let seconds = u32::from(session.state_now().rules().warm_up.minutes) * 60;
         session.tell_as(

@@ -32,8 +32,8 @@ pub fn LineUpCourt(
     let name = move |place: usize| text::place_holds(place + 1, &shown(place));
     let one = move |place: usize| {
         let class = format!("place place-{}", place + 1);
+        // The number of the place is drawn by the style sheet.
         let inside = view! {
-            <span class="place-number" aria-hidden="true">{text::roman(place + 1)}</span>
             <span class="place-shirt tabular" aria-hidden="true">{move || shown(place)}</span>
         };
         match chosen {
