@@ -3,10 +3,14 @@
 //! Every figure is a ratio against the smallest plain page that shows the same, taken on the
 //! same machine in the same run, turn by turn; milliseconds alone say little about a phone.
 
-use serde_json::json;
+use dutystand::game::{rehearse, Entry, Kind, Phase, Replay};
+use dutystand::rules::{Preset, Rules, Sets, Team};
+use serde_json::{json, Value};
 
 use crate::driver::{Browser, Engine};
-use crate::stage::Stage;
+use crate::referee::{Referee, Side};
+use crate::stage::{built, Stage};
+use crate::support::{numbered, opening, set_begins};
 
 /// Loads of each page; the middle one counts.
 const LOADS: usize = 21;
@@ -40,9 +44,90 @@ const WATCH: &str = "
       }));
     }).observe(document, { childList: true, subtree: true });";
 
+/// Taps of each kind; the middle one counts.
+const TAPS: usize = 61;
+
+/// Times taps on a half, or clicks on another button. `work` is from the finger's lifting until the
+/// page's own code has run and the page is laid out again; `frame` until the frame that shows it
+/// has been handed to the screen, which comes at most sixty times a second.
+const TIME: &str = "
+    const [targets, times] = arguments;
+    const soon = () => new Promise((done) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = () => { port1.close(); done(); };
+      port2.postMessage(0);
+    });
+    const frame = () => new Promise((done) => requestAnimationFrame(() => soon().then(done)));
+    return (async () => {
+      const work = [], shown = [];
+      for (let n = 0; n < times; n++) {
+        const target = document.querySelector(targets[n % targets.length]);
+        await frame();
+        await frame();
+        const begun = performance.now();
+        if (target.id.startsWith('half-')) {
+          const finger = { bubbles: true, pointerType: 'touch', pointerId: 1, isPrimary: true };
+          target.dispatchEvent(new PointerEvent('pointerdown', finger));
+          target.dispatchEvent(new PointerEvent('pointerup', finger));
+        }
+        target.click();
+        await soon();
+        document.body.getBoundingClientRect();
+        work.push(performance.now() - begun);
+        await frame();
+        shown.push(performance.now() - begun);
+      }
+      return { work, shown };
+    })();";
+
+/// What the page does on a tap, by hand: the same two writes, the same texts and marks changed, the
+/// same reasons built anew, on a copy of the same screen with the same style. No rules, no library.
+const BARE_SCRIPT: &str = "\
+    const at = (css) => document.querySelector(css);
+    const reasons = at('.reasons').cloneNode(true);
+    let n = 100, last = null;
+    const store = new Promise((done) => {
+      const open = indexedDB.open('bare', 1);
+      open.onupgradeneeded = () => open.result.createObjectStore('lines');
+      open.onsuccess = () => done(open.result);
+    });
+    const put = (texts, values) => texts.forEach((e, i) => { e.firstChild.data = values[i]; });
+    for (const side of ['left', 'right']) {
+      const half = at('#half-' + side), other = at('#half-' + (side === 'left' ? 'right' : 'left'));
+      const score = half.querySelector('.half-score'), name = half.querySelector('.half-name').innerText;
+      half.addEventListener('pointerup', () => {
+        const line = 'f'.repeat(16) + JSON.stringify({ n: ++n, at: Date.now(), kind: 'rally', won_by: side });
+        localStorage.setItem('bare/' + n, line);
+        store.then((db) => db.transaction('lines', 'readwrite', { durability: 'strict' })
+          .objectStore('lines').put(line, n));
+        score.firstChild.data = String(Number(score.innerText) + 1);
+        if (last !== side) {
+          const spots = [...half.querySelectorAll('.spot')], was = spots.map((e) => e.innerText);
+          put(spots, [...was.slice(1), was[0]]);
+          const ball = other.querySelector('.half-serves');
+          half.querySelector('.half-serves').replaceChildren(...ball.childNodes);
+          half.classList.add('serving');
+          other.classList.remove('serving');
+        }
+        last = side;
+        for (const e of document.querySelectorAll('button[value]')) e.value = n + 1;
+        at('#last-entry').textContent = 'Point ' + name;
+        at('#due').textContent = name + ' to serve: 7';
+        at('#news').textContent = name + ' ' + score.innerText;
+        at('.reasons').replaceWith(reasons.cloneNode(true));
+      });
+    }";
+
 /// Prints the figures.
 pub fn print() -> Result<(), String> {
     Engine::Chromium.present()?;
+    start();
+    taps();
+    length();
+    Ok(())
+}
+
+fn start() {
     println!(
         "start: from the address to the first painted screen, Chromium, median of {LOADS} loads"
     );
@@ -71,13 +156,138 @@ pub fn print() -> Result<(), String> {
             ours.push(shown(page.browser(), &here));
             theirs.push(shown(plain.browser(), &there));
         }
-        let (ours, theirs) = (middle(ours), middle(theirs));
-        println!(
-            "{what:<34} {ours:>6.1} ms {theirs:>6.1} ms {:>7.2}",
-            ours / theirs
-        );
+        line(what, middle(ours), middle(theirs));
     }
-    Ok(())
+}
+
+fn line(what: &str, ours: f64, theirs: f64) {
+    println!(
+        "{what:<34} {ours:>6.1} ms {theirs:>6.1} ms {:>7.2}",
+        ours / theirs
+    );
+}
+
+/// A tap on a half, against a bare copy of the same screen.
+fn taps() {
+    println!("\na tap on a half that wins the next service, Chromium, median of {TAPS} taps");
+    println!("{:<34} {:>9} {:>9} {:>7}", "", "page", "bare", "ratio");
+    let mut page = Stage::new(Engine::Chromium);
+    let mut referee = Referee::at(&mut page);
+    referee.go_on_with("bench", long_set(8));
+    referee.browser().find("#half-left");
+    referee.point(Side::Left);
+    referee.saved();
+    let screen = referee
+        .browser()
+        .value("document.querySelector('.page').outerHTML");
+    let (style, _) = built("style-", ".css");
+    let bare_page = format!(
+        "<!doctype html><html lang=en><meta charset=utf-8>\
+         <meta name=viewport content='width=device-width'><title>Bare</title>\
+         <link rel=stylesheet href=./{style}><body>{}<script src=./bare.js></script>",
+        screen.as_str().expect("a page has text")
+    );
+    let mut bare = Stage::new(Engine::Chromium);
+    bare.hand_out("bare.js", BARE_SCRIPT.as_bytes());
+    bare.hand_out("bare.html", bare_page.as_bytes());
+    let there = format!("{}bare.html", bare.url());
+    bare.browser().goto(&there);
+    for (what, slower) in [("", 1.0), (", processor 4 times slower", 4.0)] {
+        page.browser().slow_down(slower);
+        bare.browser().slow_down(slower);
+        let ours = timed(page.browser(), &["#half-right", "#half-left"]);
+        let theirs = timed(bare.browser(), &["#half-right", "#half-left"]);
+        line(&format!("work{what}"), ours.0, theirs.0);
+        line(&format!("frame{what}"), ours.1, theirs.1);
+    }
+}
+
+/// The same tap and a step back in a short log and in a long one.
+fn length() {
+    println!("\nwork in a long log, Chromium, median of {TAPS} taps");
+    println!("{:<34} {:>9} {:>9} {:>7}", "", "long", "short", "ratio");
+    let mut long = Stage::new(Engine::Chromium);
+    let mut short = Stage::new(Engine::Chromium);
+    let most = 2000 - TAPS;
+    go_on(&mut long, long_set(most));
+    go_on(&mut short, long_set(8));
+    let halves = ["#half-right", "#half-left"];
+    let (ours, theirs) = (
+        timed(long.browser(), &halves),
+        timed(short.browser(), &halves),
+    );
+    line("a tap, entry 2,000 against 10", ours.0, theirs.0);
+
+    let entries = five_sets();
+    let what = format!("a step back, {} entries against 10", entries.len());
+    let mut long = Stage::new(Engine::Chromium);
+    go_on(&mut long, entries);
+    // A point and a step back in turn: the step back folds the whole log.
+    let (mut ours, mut theirs) = (Vec::new(), Vec::new());
+    for _ in 0..TAPS / 4 {
+        for (stage, times) in [(&mut long, &mut ours), (&mut short, &mut theirs)] {
+            timed_times(stage.browser(), &["#half-left"], 1);
+            times.push(timed_times(stage.browser(), &["#take-back"], 1).0);
+        }
+    }
+    line(&what, middle(ours), middle(theirs));
+}
+
+fn go_on(stage: &mut Stage, entries: Vec<Entry>) {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("bench", entries);
+    referee.browser().find("#half-left");
+    referee.saved();
+}
+
+/// A match in the middle of one endless set, with so many entries.
+fn long_set(entries: usize) -> Vec<Entry> {
+    let mut rules: Rules = Preset::International.rules();
+    rules.sets = Sets::BestOf(1);
+    rules.set.target = 999;
+    let mut kinds = opening(rules);
+    kinds.extend(set_begins(&rules));
+    let mut turn = Team::A;
+    while kinds.len() < entries {
+        turn = turn.other();
+        kinds.push(Kind::Rally {
+            won_by: turn,
+            cause: None,
+            by: None,
+        });
+    }
+    numbered(kinds)
+}
+
+/// A rehearsed match in its fifth set, near the end.
+fn five_sets() -> Vec<Entry> {
+    (1..500)
+        .find_map(|seed| {
+            let mut replay = Replay::new();
+            for entry in rehearse(Preset::International, seed) {
+                replay.push(entry);
+                let state = replay.state();
+                let late = state.set_number() == 5 && state.score().a + state.score().b > 20;
+                if late && state.phase() == Phase::Playing {
+                    return Some(replay.entries().to_vec());
+                }
+            }
+            None
+        })
+        .expect("a rehearsal goes to five sets")
+}
+
+/// Medians of `work` and `frame`.
+fn timed(browser: &mut Browser, targets: &[&str]) -> (f64, f64) {
+    timed_times(browser, targets, TAPS)
+}
+
+fn timed_times(browser: &mut Browser, targets: &[&str], times: usize) -> (f64, f64) {
+    let found = browser.run(TIME, json!([targets, times]));
+    let all = |of: &Value| -> Vec<f64> {
+        serde_json::from_value(of.clone()).expect("a list of milliseconds")
+    };
+    (middle(all(&found["work"])), middle(all(&found["shown"])))
 }
 
 /// Milliseconds from the address to the first frame.

@@ -27,15 +27,26 @@ const PATIENCE: Duration = Duration::from_secs(20);
 /// The key of an element reference (WebDriver, "Elements").
 const ELEMENT: &str = "element-6066-11e4-a52e-4f735466cecf";
 
-/// Finds what can be operated and is called so: by `aria-label`, label, or its own text.
+/// Finds what can be operated and is called so: by `aria-label`, label, or its own text, without
+/// what is hidden from whoever listens.
 const BY_NAME: &str = "
     const wanted = arguments[0];
+    const said = (e) => {
+      const texts = document.createTreeWalker(e, NodeFilter.SHOW_TEXT);
+      const words = [];
+      while (texts.nextNode()) {
+        const { parentElement: around, data } = texts.currentNode;
+        if (!around.closest('[aria-hidden=true], script, style')) words.push(data);
+      }
+      return words.join(' ');
+    };
     const called = (e) => (e.getAttribute('aria-label')
         ?? (e.getAttribute('aria-labelledby') ?? '').split(' ').filter(Boolean)
             .map((id) => document.getElementById(id)?.innerText).join(' '))
-        || e.labels?.[0]?.innerText || e.innerText || e.value || '';
+        || (e.labels?.[0] && said(e.labels[0])) || said(e) || e.value || '';
     const kinds = 'a[href], button, input, select, textarea, summary, [role], [tabindex]';
-    return [...document.querySelectorAll(kinds)].filter((e) =>
+    const around = document.querySelector(arguments[1]);
+    return [...around?.querySelectorAll(kinds) ?? []].filter((e) =>
         called(e).replace(/\\s+/g, ' ').trim() === wanted
         && e.getClientRects().length > 0 && !e.closest('[inert]'));
 ";
@@ -61,7 +72,7 @@ pub struct Browser {
 pub struct Tab(String);
 
 /// Something on the page.
-#[derive(Clone)]
+#[derive(Clone, serde::Serialize)]
 pub struct Element(Value);
 
 impl Browser {
@@ -143,9 +154,14 @@ impl Browser {
 
     /// The one element that can be operated and is called so; waits for it.
     pub fn find_named(&mut self, name: &str) -> Element {
+        self.find_named_in("body", name)
+    }
+
+    /// The same within the first element that a CSS selector finds.
+    pub fn find_named_in(&mut self, css: &str, name: &str) -> Element {
         let begun = Instant::now();
         loop {
-            let mut found = self.named(name);
+            let mut found = self.named_in(css, name);
             match found.len() {
                 1 => return found.remove(0),
                 0 if begun.elapsed() < PATIENCE => std::thread::sleep(Duration::from_millis(20)),
@@ -160,7 +176,11 @@ impl Browser {
 
     /// Everything visible that can be operated and is called so, now.
     pub fn named(&mut self, name: &str) -> Vec<Element> {
-        match self.run(BY_NAME, json!([name])) {
+        self.named_in("body", name)
+    }
+
+    fn named_in(&mut self, css: &str, name: &str) -> Vec<Element> {
+        match self.run(BY_NAME, json!([name, css])) {
             Value::Array(found) => found.into_iter().map(Element).collect(),
             other => panic!("a list of elements was expected, not {other}"),
         }
@@ -186,6 +206,34 @@ impl Browser {
             { "type": "pointerUp", "button": 0 },
         ]}]);
         self.must(Command::Act(actions));
+        self.must(Command::LetGo);
+    }
+
+    /// Taps one element after the other, so many milliseconds apart, without looking in between
+    /// at what the page has become.
+    pub fn tap_quickly(&mut self, elements: &[Element], gap_ms: u32) {
+        let kind = self.engine.finger();
+        let mut steps = Vec::new();
+        for element in elements {
+            let Element(reference) = element;
+            if let Some(over) = self.over(element) {
+                panic!("what should be tapped {over}");
+            }
+            let middle = self.run(
+                "const box = arguments[0].getBoundingClientRect();
+                 return [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map(Math.round);",
+                json!([reference]),
+            );
+            steps.extend([
+                json!({ "type": "pointerMove", "duration": 0, "x": middle[0], "y": middle[1], "origin": "viewport" }),
+                json!({ "type": "pointerDown", "button": 0 }),
+                json!({ "type": "pointerUp", "button": 0 }),
+                json!({ "type": "pause", "duration": gap_ms }),
+            ]);
+        }
+        self.must(Command::Act(json!([
+            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
+        ])));
         self.must(Command::LetGo);
     }
 
@@ -296,12 +344,25 @@ impl Browser {
     /// Writes a picture of the page to `shots/NAME.png`, which is not kept under version control.
     pub fn picture(&mut self, name: &str) -> PathBuf {
         let picture = self.must(Command::Picture);
-        let bytes = from_base64(picture.as_str().expect("a picture as text"));
-        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("shots");
-        std::fs::create_dir_all(&folder).expect("a folder for pictures");
-        let file = folder.join(format!("{name}.png"));
-        std::fs::write(&file, bytes).expect("room for a picture");
-        file
+        keep_picture(name, &picture)
+    }
+
+    /// The same of all that can be scrolled to (Chromium only).
+    pub fn full_picture(&mut self, name: &str) -> PathBuf {
+        let picture = self.cdp(
+            "Page.captureScreenshot",
+            json!({ "captureBeyondViewport": true }),
+        );
+        keep_picture(name, &picture["data"])
+    }
+
+    /// The page as it goes to paper, A4 upright: a PDF (Chromium only).
+    pub fn paper(&mut self) -> Vec<u8> {
+        let made = self.cdp(
+            "Page.printToPDF",
+            json!({ "paperWidth": 8.27, "paperHeight": 11.69, "preferCSSPageSize": true }),
+        );
+        from_base64(made["data"].as_str().expect("a PDF as text"))
     }
 
     /// Speaks Chromium's own protocol.
@@ -373,6 +434,15 @@ impl Browser {
     fn try_to(&mut self, command: Command) -> Result<Value, String> {
         self.running.wire.ask(&command)
     }
+}
+
+fn keep_picture(name: &str, picture: &Value) -> PathBuf {
+    let bytes = from_base64(picture.as_str().expect("a picture as text"));
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("shots");
+    std::fs::create_dir_all(&folder).expect("a folder for pictures");
+    let file = folder.join(format!("{name}.png"));
+    std::fs::write(&file, bytes).expect("room for a picture");
+    file
 }
 
 fn id(reference: &Value) -> &str {

@@ -8,11 +8,21 @@
 
 mod bench;
 mod driver;
+mod files;
+mod first_set;
+mod kept;
+mod pictures;
 mod probe;
+mod referee;
 #[path = "../../tools/xtask/src/server.rs"]
 mod server;
 mod smoke;
 mod stage;
+#[path = "../support/mod.rs"]
+mod support;
+mod taken_back;
+mod tally;
+mod whole_match;
 
 use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::process::ExitCode;
@@ -38,7 +48,17 @@ struct Skipped(String);
 const ALL: &[Engine] = &[Engine::Chromium, Engine::Firefox, Engine::WebKit];
 
 /// The tests of each file.
-const FILES: &[&[Test]] = &[probe::TESTS, smoke::TESTS];
+const FILES: &[&[Test]] = &[
+    probe::TESTS,
+    smoke::TESTS,
+    first_set::TESTS,
+    kept::TESTS,
+    taken_back::TESTS,
+    tally::TESTS,
+    whole_match::TESTS,
+    files::TESTS,
+    pictures::TESTS,
+];
 
 fn main() -> ExitCode {
     if std::env::args().any(|word| word == "--bench") {

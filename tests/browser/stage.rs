@@ -5,6 +5,8 @@ use std::path::PathBuf;
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, Mutex};
 
+use serde_json::{json, Value};
+
 use crate::driver::{Browser, Engine};
 use crate::server::{Server, Site};
 use crate::{Ran, Skipped};
@@ -75,7 +77,7 @@ impl Stage {
         self.browser().wait_until(
             "the page has started",
             &format!(
-                "location.href.startsWith('{here}') && document.title.startsWith('Dutystand') \
+                "location.href.startsWith('{here}') && document.title.endsWith('Dutystand') \
                  && document.readyState === 'complete' && document.querySelector('#starting') === null \
                  && document.body.innerText.trim() !== ''"
             ),
@@ -142,6 +144,23 @@ impl Stage {
     pub fn kill_browser(&mut self) {
         self.browser().kill();
         self.browser = None;
+    }
+
+    /// Starts the browser anew with all site data blocked, as a person can set it (Chromium only).
+    pub fn forbid_storage(&mut self) {
+        assert_eq!(self.engine, Engine::Chromium, "only there is it known how");
+        self.kill_browser();
+        let folder = self.profile.join("Default");
+        let file = folder.join("Preferences");
+        let mut all: Value = std::fs::read_to_string(&file)
+            .ok()
+            .and_then(|text| serde_json::from_str(&text).ok())
+            .unwrap_or_else(|| json!({}));
+        // Its own number for "blocked".
+        all["profile"]["default_content_setting_values"]["cookies"] = json!(2);
+        std::fs::create_dir_all(&folder).expect("a folder for the profile");
+        std::fs::write(&file, all.to_string()).expect("room for the settings");
+        self.start_browser();
     }
 
     /// Starts the browser on the profile that the last one left.

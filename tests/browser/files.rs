@@ -1,0 +1,162 @@
+//! Files that come in: the same one, another record of it, one that is cut off, one that is none.
+
+use dutystand::game::{Entry, Kind, Replay};
+use dutystand::record::{self, Log};
+use dutystand::rules::{Preset, Team};
+use serde_json::json;
+
+use crate::driver::Engine;
+use crate::kept::begun;
+use crate::referee::{Referee, Side};
+use crate::stage::Stage;
+use crate::{Ran, Test, ALL};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "an_exported_match_opens_on_another_phone",
+        engines: &[Engine::Chromium],
+        run: an_exported_match_opens_on_another_phone,
+    },
+    Test {
+        name: "a_file_that_is_none_is_said_and_nothing_is_lost",
+        engines: ALL,
+        run: a_file_that_is_none_is_said_and_nothing_is_lost,
+    },
+    Test {
+        name: "an_entry_that_cannot_be_read_does_not_hide_the_others",
+        engines: &[Engine::Chromium],
+        run: an_entry_that_cannot_be_read_does_not_hide_the_others,
+    },
+];
+
+fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let downloads = referee.catch_downloads();
+    referee.go_on_with("handed-over", begun());
+    referee.browser().find("#half-left");
+    referee.points(&[Side::Left, Side::Right, Side::Left], 50);
+    let there = referee.replay();
+    referee.tap("Menu");
+    referee.tap("Export the match as a file");
+    let (_, text) = referee.caught(&downloads);
+
+    // The same phone has it already.
+    referee.stage.open();
+    referee.open_file("again.json", text.as_bytes());
+    referee.reads("again.json is here already; nothing was changed.");
+    // A longer record of the same match does not overwrite the one that is here.
+    let mut longer = record::read(&text).log;
+    longer.entries.push(Entry::new(
+        longer.entries.len() as u32 + 1,
+        Kind::Rally {
+            won_by: Team::B,
+            cause: None,
+            by: None,
+        },
+    ));
+    referee.open_file("longer.json", record::write(&longer).as_bytes());
+    referee.reads("longer.json is another record of a match that is here.");
+    let sheets = |referee: &mut Referee| {
+        referee
+            .browser()
+            .value("document.querySelectorAll('.sheet-line').length")
+    };
+    assert_eq!(sheets(&mut referee), json!(2));
+
+    let mut other = Stage::new(Engine::Chromium);
+    let mut referee = Referee::at(&mut other);
+    referee.open_file("handed over.json", text.as_bytes());
+    referee.reads("handed over.json is on this phone now.");
+    referee.tap_at("#continue");
+    referee.browser().find("#half-left");
+    let here = referee.court_is_right(false);
+    assert_eq!(here.entries(), there.entries());
+    assert_eq!(referee.kept().id, "handed-over");
+    referee.point(Side::Right);
+    assert_eq!(referee.court_is_right(false).state().score().b, 2);
+    Ok(())
+}
+
+fn a_file_that_is_none_is_said_and_nothing_is_lost(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("stays", begun());
+    referee.saved();
+    let before = referee.kept().entries();
+    referee.stage.open();
+    let whole = record::write(&Log {
+        id: "cut".into(),
+        entries: begun(),
+    });
+    let files: [(&str, &[u8], &str); 5] = [
+        (
+            "cut.json",
+            &whole.as_bytes()[..whole.len() / 2],
+            "it is cut off",
+        ),
+        ("empty.json", b"", "it is cut off"),
+        ("words.json", b"Otters 25, Herons 20", "This is not JSON"),
+        ("other.json", b"{\"a\":1}", "The file is not a match record"),
+        (
+            "picture.json",
+            b"\x89PNG\r\n\x1a\n\xff\xfe",
+            "is not a match file. Choose one that this app has exported.",
+        ),
+    ];
+    for (name, content, says) in files {
+        referee.open_file(name, content);
+        referee.reads(&name.to_owned());
+        referee.reads(says);
+        assert_eq!(
+            referee
+                .browser()
+                .value("document.querySelectorAll('.sheet-line').length"),
+            json!(1),
+            "{name} was not taken in"
+        );
+    }
+    referee.tap_at("#continue");
+    referee.browser().find("#half-left");
+    referee.court_is_right(false);
+    assert_eq!(referee.kept().entries(), before);
+    Ok(())
+}
+
+fn an_entry_that_cannot_be_read_does_not_hide_the_others(stage: &mut Stage) -> Ran {
+    let mut entries = begun();
+    let rally = |n: usize, won_by| {
+        Entry::new(
+            n as u32,
+            Kind::Rally {
+                won_by,
+                cause: None,
+                by: None,
+            },
+        )
+    };
+    let first = entries.len() + 1;
+    entries.extend([
+        rally(first, Team::A),
+        rally(first + 1, Team::B),
+        rally(first + 2, Team::A),
+    ]);
+    let text = record::write(&Log {
+        id: "one-is-bad".into(),
+        entries,
+    });
+    let bad = text.replacen("\"won_by\":\"B\"", "\"won_by\":\"Q\"", 1);
+    assert_ne!(bad, text);
+    let mut referee = Referee::at(stage);
+    referee.open_file("bad.json", bad.as_bytes());
+    referee.reads(&format!("bad.json, entry {}:", first + 1));
+    referee.reads("bad.json is on this phone now.");
+    referee.tap_at("#continue");
+    referee.browser().find("#half-left");
+    let replay = referee.court_is_right(false);
+    let score = replay.state().score();
+    assert_eq!((score.a, score.b), (2, 0));
+    let expected = Replay::of(record::read(&bad).log.entries);
+    assert_eq!(expected.state().score(), score);
+    assert_eq!(replay.state().rules().preset, Preset::International);
+    Ok(())
+}

@@ -1,0 +1,339 @@
+//! Every screen once: a picture in each size and theme for whoever looks at them (`shots/`), and
+//! what a machine can say about it: accessibility, the size of what is tapped, nothing wider than
+//! the phone.
+
+use dutystand::game::{notices, rehearse_by, Entry, Kind, Notice, Phase, Replay};
+use dutystand::rules::{Preset, Sets, Team};
+use serde_json::json;
+
+use crate::driver::Engine;
+use crate::referee::{Referee, Side, A, B};
+use crate::stage::Stage;
+use crate::{Ran, Skipped, Test};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "every_screen_before_a_match_can_be_used_by_everybody",
+        engines: &[Engine::Chromium],
+        run: before_a_match,
+    },
+    Test {
+        name: "every_screen_of_play_can_be_used_by_everybody",
+        engines: &[Engine::Chromium],
+        run: of_play,
+    },
+    Test {
+        name: "every_screen_after_a_set_can_be_used_by_everybody",
+        engines: &[Engine::Chromium],
+        run: after_a_set,
+    },
+];
+
+/// An ordinary phone, the smallest one, and the first one lying.
+const SIZES: [(u32, u32); 3] = [(360, 740), (320, 568), (740, 360)];
+
+/// What is too small for a thumb, by its words: less than 48 CSS pixels either way (our own
+/// measure, product principle). A label counts as part of its field, a line of text as text.
+const SMALL: &str = "
+    const kinds = 'a[href], button, input, select, summary, [role=button]';
+    return [...document.querySelectorAll(kinds)].filter((e) => {
+      if (e.closest('[inert]') || !e.checkVisibility()) return false;
+      const whole = e.closest('label') ?? e;
+      const box = whole.getBoundingClientRect();
+      return box.width > 1 && (box.width < 47.5 || box.height < 47.5);
+    }).map((e) => {
+      const box = (e.closest('label') ?? e).getBoundingClientRect();
+      const words = (e.getAttribute('aria-label') || e.innerText || e.id || e.outerHTML).slice(0, 60);
+      return `${words.replace(/\\s+/g, ' ')}: ${Math.round(box.width)} x ${Math.round(box.height)}`;
+    });";
+
+/// What is wider than the screen, and words that are cut off without a sign.
+const WIDE: &str = "
+    const out = [];
+    const root = document.documentElement;
+    if (root.scrollWidth > innerWidth) out.push(`the page is ${root.scrollWidth} wide`);
+    for (const e of document.body.querySelectorAll('*')) {
+      if (e.closest('svg') || e.closest('.visually-hidden') || !e.checkVisibility()) continue;
+      const { overflowX, textOverflow } = getComputedStyle(e);
+      const cut = overflowX === 'hidden' && textOverflow !== 'ellipsis' && e.scrollWidth > e.clientWidth + 1;
+      const box = e.getBoundingClientRect();
+      const outside = box.width > 0 && box.right > innerWidth + 1 && !e.closest('.running, .rounds, .numbers');
+      if (cut || outside) out.push(`${e.tagName}.${e.className}: ${e.innerText?.slice(0, 40)}`);
+    }
+    return out.slice(0, 5);";
+
+/// Walks through screens and gathers what is wrong with them.
+struct Look {
+    wrong: Vec<String>,
+    without_rules: Option<String>,
+}
+
+impl Look {
+    fn new() -> Look {
+        Look {
+            wrong: Vec::new(),
+            without_rules: None,
+        }
+    }
+
+    /// Looks at the screen as it is, in every size and theme, and leaves it upright and light.
+    fn at(&mut self, referee: &mut Referee, name: &str) {
+        let browser = referee.browser();
+        for theme in ["dark", "light"] {
+            browser.run(
+                "document.documentElement.dataset.theme = arguments[0];",
+                json!([theme]),
+            );
+            for (width, height) in SIZES.into_iter().rev() {
+                browser.screen(width, height);
+                for (what, script) in [("small", SMALL), ("wide", WIDE)] {
+                    // Neither depends on the theme.
+                    if theme == "dark" {
+                        continue;
+                    }
+                    let found = browser.run(script, json!([]));
+                    for line in found.as_array().into_iter().flatten() {
+                        let line = line.as_str().unwrap_or_default();
+                        self.wrong
+                            .push(format!("{name} {width}x{height}, {what}: {line}"));
+                    }
+                }
+                browser.picture(&format!("{name}-{width}x{height}-{theme}"));
+            }
+            match browser.hindrances() {
+                Ok(all) => self.wrong.extend(
+                    all.into_iter()
+                        .map(|line| format!("{name} {theme}, accessibility: {line}")),
+                ),
+                Err(why) => self.without_rules = Some(why),
+            }
+        }
+    }
+
+    fn done(self) -> Ran {
+        assert!(self.wrong.is_empty(), "\n{}", self.wrong.join("\n"));
+        self.without_rules.map_or(Ok(()), |why| Err(Skipped(why)))
+    }
+}
+
+fn before_a_match(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut look = Look::new();
+    referee.reads("Works offline.");
+    look.at(referee, "start-empty");
+    referee.tap("What this app does not replace");
+    look.at(referee, "about");
+    referee.tap("Back");
+    referee.tap_at("#new-match");
+    look.at(referee, "new-match");
+    referee.tap("More: competition, hall, rules in detail");
+    let field = referee.browser().find_named("Points that win a set");
+    referee.browser().write(&field, "none");
+    look.at(referee, "new-match-more");
+    referee.browser().write(&field, "25");
+    referee.tap("School, seniors Full length, one libero");
+    for (field, name) in [("Team A", A), ("Team B", B)] {
+        let field = referee.browser().find_named(field);
+        referee.browser().write(&field, name);
+    }
+    let time = referee.browser().find_named("Planned start");
+    referee.browser().run(
+        "arguments[0].value = '23:59'; arguments[0].dispatchEvent(new Event('input', { bubbles: true }));",
+        json!([time]),
+    );
+    referee.tap("Open the match");
+    referee.reads("Before the match");
+    look.at(referee, "plan");
+    referee.tap("Done: Own kit, at the court");
+    referee.tap_at("#step-net");
+    referee.tap("Not in order");
+    referee.reads("Do not start. Speak to the coach or the organiser.");
+    look.at(referee, "check-failed");
+    let note = referee
+        .browser()
+        .find_named("Who says it is safe now, and what was done?");
+    referee.browser().write(&note, "Caretaker: antenna changed");
+    referee.tap("In order now");
+    for check in [
+        "Floor and free zone",
+        "Ball",
+        "First aid and way out",
+        "Duty team briefed",
+    ] {
+        referee.tap(&format!("Done: {check}"));
+    }
+    referee.tap("Open");
+    for key in ["1", "2", "Add", "7", "Add"] {
+        referee.tap(key);
+    }
+    referee.tap("Number 7");
+    look.at(referee, "team-list");
+    referee.tap("Remove");
+    referee.list(A, &[1, 2, 3, 4, 5, 6, 7], 4);
+    look.at(referee, "team-list-in");
+    referee.list(B, &[11, 12, 13, 14, 15, 16, 17, 18], 16);
+    referee.tap("Next: Toss");
+    referee.tap(&format!("Heads: {A}"));
+    look.at(referee, "toss");
+    referee.tap("Toss the coin");
+    look.at(referee, "toss-fell");
+    referee.tap("Serve");
+    referee.tap("Left side");
+    look.at(referee, "toss-chosen");
+    referee.tap("Record the toss");
+    let replay = referee.replay();
+    let first = replay.state().opener_to_come().expect("a toss");
+    let second = replay.state().name(first.other()).to_owned();
+    let first = replay.state().name(first).to_owned();
+    referee.tap("Next: Warm-up");
+    referee.tap(&format!("Start: warm-up, {first}"));
+    look.at(referee, "warm-up");
+    referee.tap(&format!("End now: warm-up, {first}"));
+    referee.tap(&format!("Start: warm-up, {second}"));
+    referee.tap(&format!("End now: warm-up, {second}"));
+    referee.tap("Next: Line-ups");
+    for number in [7, 2, 3] {
+        referee.tap(&format!("Number {number}"));
+    }
+    look.at(referee, "line-up");
+    for _ in 0..3 {
+        referee.tap_at(".line-up-court .place-1");
+        referee.tap("Empty this place");
+        referee.tap_at(".line-up-court .place-2");
+        referee.tap("Empty this place");
+        referee.tap_at(".line-up-court .place-3");
+        referee.tap("Empty this place");
+    }
+    referee.tap_at(".line-up-court .place-1");
+    referee.line_up(A, &[1, 2, 3, 4, 5, 6]);
+    look.at(referee, "line-up-in");
+    referee.line_up(B, &[11, 12, 13, 14, 15, 16]);
+    referee.tap("Next: Last check");
+    look.at(referee, "last-check");
+    look.done()
+}
+
+/// A rehearsed match, cut off before the first entry at which something holds.
+fn rehearsed(seed: u64, holds: impl Fn(&Replay) -> bool) -> Option<Vec<Entry>> {
+    let entries = rehearse_by(Preset::International.rules(), seed);
+    let mut replay = Replay::new();
+    for entry in entries {
+        replay.push(entry);
+        if holds(&replay) {
+            return Some(replay.entries().to_vec());
+        }
+    }
+    None
+}
+
+/// The first rehearsal in which it does.
+fn first_rehearsed(holds: impl Fn(&Replay) -> bool) -> Vec<Entry> {
+    (1..500)
+        .find_map(|seed| rehearsed(seed, &holds))
+        .expect("a rehearsal comes there")
+}
+
+fn of_play(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut look = Look::new();
+    let entries = first_rehearsed(|replay| {
+        let state = replay.state();
+        let calm = notices(state).is_empty();
+        calm && state.phase() == Phase::Playing
+            && state.set_number() == 2
+            && state.score().a > 9
+            && state.score().b > 9
+            && replay
+                .may(&Entry::new(
+                    replay.next_number(),
+                    Kind::TimeOut { team: Team::A },
+                ))
+                .is_ok()
+    });
+    referee.go_on_with("play", entries);
+    referee.browser().find("#half-left");
+    referee.point(Side::Left);
+    look.at(referee, "play-reasons");
+    referee.tap("Ball");
+    referee.tap("Ball in");
+    referee.reads("signal 14");
+    look.at(referee, "play-signal");
+    let court = referee.court();
+    assert!(court[0].places.len() == 6 && court[1].places.len() == 6);
+    referee.tap_at("#time-out-left");
+    referee.browser().find(".count-down");
+    look.at(referee, "play-time-out");
+    referee.tap_at("#change-right");
+    referee.tap_at(".panel .numbers button");
+    look.at(referee, "play-change");
+    referee.tap_at("#panel-close");
+    referee.tap_at("#more-left");
+    look.at(referee, "play-more");
+    referee.tap_at("#panel-close");
+    referee.tap_at("#replay");
+    look.at(referee, "play-replay");
+    referee.tap_at("#panel-close");
+    referee.tap("Menu");
+    look.at(referee, "play-menu");
+    referee.tap("Every entry");
+    look.at(referee, "log");
+    referee.tap_at(".log .button");
+    look.at(referee, "log-question");
+    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap("Back");
+    referee.browser().find("#half-left");
+    // One more request than there are, so that the advice is seen.
+    for _ in 0..2 {
+        referee.tap_at("#time-out-left");
+    }
+    referee.browser().find("#refusal-sentence");
+    look.at(referee, "refusal");
+    referee.tap("Record it anyway");
+    look.at(referee, "refusal-anyway");
+    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap("Menu");
+    referee.tap("Interrupt play");
+    look.at(referee, "play-interrupted");
+    look.done()
+}
+
+fn after_a_set(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut look = Look::new();
+    let rules = Preset::International.rules();
+    assert_eq!(rules.sets, Sets::BestOf(5));
+    let between = first_rehearsed(|replay| replay.state().phase() == Phase::BetweenSets);
+    referee.go_on_with("between", between);
+    referee.reads("After set 1");
+    look.at(referee, "between-sets");
+
+    referee.stage.open();
+    let change = first_rehearsed(|replay| notices(replay.state()).contains(&Notice::ChangeCourts));
+    referee.go_on_with("change", change);
+    referee.reads("Change courts now");
+    look.at(referee, "play-change-courts");
+    referee.tap("Courts changed");
+    look.at(referee, "play-courts-changed");
+
+    referee.stage.open();
+    let over = first_rehearsed(|replay| {
+        replay.state().phase() == Phase::Finished && replay.state().sets().count() == 5
+    });
+    referee.go_on_with("over", over);
+    look.at(referee, "sheet");
+    let file = referee.browser().full_picture("sheet-whole");
+    assert!(file.is_file());
+    referee.tap("Back");
+    referee.reads("Match to");
+    look.at(referee, "match-over");
+    referee.tap("Back");
+    referee.reads("Sheets on this phone");
+    look.at(referee, "start");
+    referee.tap_at("#quick-tally");
+    look.at(referee, "tally");
+    look.done()
+}

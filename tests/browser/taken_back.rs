@@ -1,0 +1,176 @@
+//! Wrong taps: taking back the last entry and an older one, and deciding against the advice.
+
+use dutystand::game::{Kind, Outcome};
+use dutystand::rules::Preset;
+
+use crate::driver::Engine;
+use crate::kept::begun;
+use crate::referee::{Referee, Side, A, B};
+use crate::stage::Stage;
+use crate::{Ran, Test};
+
+const CHROMIUM: &[Engine] = &[Engine::Chromium];
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "the_last_entry_is_taken_back_with_one_tap",
+        engines: CHROMIUM,
+        run: the_last_entry_is_taken_back_with_one_tap,
+    },
+    Test {
+        name: "an_older_entry_is_taken_back_from_the_list",
+        engines: CHROMIUM,
+        run: an_older_entry_is_taken_back_from_the_list,
+    },
+    Test {
+        name: "a_refused_request_can_be_recorded_anyway",
+        engines: CHROMIUM,
+        run: a_refused_request_can_be_recorded_anyway,
+    },
+    Test {
+        name: "one_tap_is_one_point",
+        engines: CHROMIUM,
+        run: one_tap_is_one_point,
+    },
+];
+
+fn on_court(stage: &mut Stage) -> Referee<'_> {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("taken-back", begun());
+    referee.browser().find("#half-left");
+    referee
+}
+
+fn the_last_entry_is_taken_back_with_one_tap(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    referee.point_for(A);
+    let right = referee.court();
+    referee.point_for(B);
+    referee.reads_at("#last-entry", &format!("Point {B}"));
+    referee.tap_at("#take-back");
+    referee.reads_at("#last-entry", &format!("Point {A}"));
+    assert_eq!(referee.court(), right);
+    let replay = referee.court_is_right(false);
+    // Nothing has disappeared: the point stands in the log, and so does what took it back.
+    let rallies = |kind: &Kind| matches!(kind, Kind::Rally { .. });
+    assert_eq!(
+        replay.entries().iter().filter(|e| rallies(&e.kind)).count(),
+        2
+    );
+    // A reason is taken back before its rally.
+    referee.reason("Ball", "Ball in");
+    referee.reads_at("#last-entry", "Reason: Ball in");
+    referee.tap_at("#take-back");
+    referee.reads_at("#last-entry", &format!("Point {A}"));
+    assert_eq!(referee.court_is_right(false).state().score().a, 1);
+    // A time-out takes its count-down with it.
+    referee.tap(&format!("Time-out {A}, 0 of 2 used"));
+    referee.browser().find(".count-down");
+    referee.tap_at("#take-back");
+    referee.browser().wait_until(
+        "the count-down is gone",
+        "document.querySelector('.count-down') === null",
+    );
+    let replay = referee.court_is_right(false);
+    assert!(replay.state().timers().is_empty());
+    assert!(referee.sees(&format!("Time-out {A}, 0 of 2 used")));
+    Ok(())
+}
+
+fn an_older_entry_is_taken_back_from_the_list(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    referee.points(&[Side::Left, Side::Right, Side::Left, Side::Left], 50);
+    referee.reads_at("#half-left .half-score", "3");
+    let first = begun().len() + 1;
+    referee.tap("Menu");
+    referee.tap("Every entry");
+    referee.tap(&format!("Take back entry {}, Point {B}", first + 1));
+    referee.reads(&format!("Take back entry {}, Point {B}?", first + 1));
+    referee.tap_in("[role=dialog]", "Take back");
+    referee.reads(&format!("Taken back by entry {}", first + 4));
+    referee.tap("Back");
+    referee.browser().find("#half-left");
+    let replay = referee.court_is_right(false);
+    let score = replay.state().score();
+    assert_eq!((score.a, score.b), (3, 0));
+    assert_eq!(
+        replay.outcome(first as u32 + 1),
+        Some(&Outcome::Struck(first as u32 + 4))
+    );
+    Ok(())
+}
+
+fn a_refused_request_can_be_recorded_anyway(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    let most = Preset::International.rules().time_outs.per_set;
+    assert_eq!(most, Some(2));
+    for used in 0..2 {
+        referee.tap(&format!("Time-out {B}, {used} of 2 used"));
+        referee.point_for(A);
+    }
+    let before = referee.replay();
+    referee.tap(&format!("Time-out {B}, 2 of 2 used"));
+    referee.browser().find("#refusal-sentence");
+    referee.reads("Official Volleyball Rules, 15.1");
+    referee.tap_in("[role=dialog]", "Leave it");
+    assert_eq!(
+        referee.replay().entries(),
+        before.entries(),
+        "nothing was written"
+    );
+
+    referee.tap(&format!("Time-out {B}, 2 of 2 used"));
+    referee.tap("Record it anyway");
+    // Not without a reason.
+    referee.tap("Record it anyway");
+    referee.reads("Write a short reason first.");
+    let field = referee.browser().find("#insist-why");
+    referee
+        .browser()
+        .write(&field, "the second one was the other team's");
+    referee.tap("Record it anyway");
+    referee.browser().wait_until(
+        "the sheet is closed",
+        "document.querySelector('#refusal-sentence') === null",
+    );
+    let replay = referee.court_is_right(false);
+    let (entry, outcome) = replay
+        .outcomes()
+        .filter(|(e, _)| matches!(e.kind, Kind::TimeOut { .. }))
+        .last()
+        .expect("a time-out");
+    assert!(matches!(outcome, Outcome::Insisted(_)), "{outcome:?}");
+    assert_eq!(
+        entry.insist.as_deref(),
+        Some("the second one was the other team's")
+    );
+    // It shows on the sheet.
+    referee.tap("Menu");
+    referee.tap("Sheet");
+    referee.reads("the second one was the other team's");
+    Ok(())
+}
+
+/// A finger that lifts gives a point; the click that a browser makes of it gives no second one, and
+/// neither does a second lift of the same finger.
+fn one_tap_is_one_point(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    referee.point(Side::Left);
+    referee.browser().run(
+        "const half = document.querySelector('#half-left');
+         half.dispatchEvent(new PointerEvent('pointerup', { bubbles: true, pointerType: 'touch' }));
+         return null;",
+        serde_json::json!([]),
+    );
+    let replay = referee.court_is_right(false);
+    assert_eq!(replay.state().score().a, 1);
+    // A key is a tap as well.
+    referee.browser().run(
+        "document.querySelector('#half-right').click();",
+        serde_json::json!([]),
+    );
+    let replay = referee.court_is_right(false);
+    assert_eq!(replay.state().score().b, 1);
+    Ok(())
+}
