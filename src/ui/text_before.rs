@@ -420,6 +420,12 @@ pub fn refusal(say: &str, rule: &str) -> String {
     }
 }
 
+/// From one team to the other.
+#[must_use]
+pub fn now_team(name: &str) -> String {
+    format!("Now: {name}")
+}
+
 // ---- Toss.
 
 /// First question.
@@ -625,23 +631,20 @@ pub const LINE_UP_IS_IN: &str = "The line-up is in.";
 /// A mistake of the hand that typed.
 pub const TAKE_LINE_UP_BACK: &str = "Typed wrong: take it back";
 /// Covers.
-pub const COVER_NUMBERS: &str = "Cover the numbers";
+pub const COVER_NUMBERS: &str = "Cover numbers";
 /// Uncovers.
-pub const SHOW_NUMBERS: &str = "Show the numbers";
+pub const SHOW_NUMBERS: &str = "Show numbers";
 /// Fills in.
 pub const SAME_AS_LAST_SET: &str = "Same as last set";
 /// Takes the number out of the chosen place.
-pub const EMPTY_PLACE: &str = "Empty this place";
+pub const EMPTY_PLACE: &str = "Empty place";
 /// Makes the entry.
 pub const HAND_IN_LINE_UP: &str = "Hand in the line-up";
 
 /// Where the next number goes.
 #[must_use]
 pub fn number_for_place(place: usize) -> String {
-    match place {
-        1 => "Tap the number for place I: it serves first.".to_owned(),
-        _ => format!("Tap the number for place {}.", roman(place)),
-    }
+    format!("Tap the number for place {}.", roman(place))
 }
 
 /// Name of a number to put in.

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::draft;
-use super::team_tabs::TeamTabs;
+use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::{may_start, say, Kind, Outcome, Refusal};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::line_up_court::LineUpCourt;
@@ -43,6 +43,7 @@ pub(super) fn LineUpsCard() -> impl IntoView {
         <div class="stack">
             <TeamTabs team done=Callback::new(is_in) label=text::WHOSE_LINE_UP />
             {move || view! { <OneLineUp team=team.get() /> }}
+            <OtherTeam team done=Callback::new(is_in) />
         </div>
     }
 }

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::draft;
-use super::team_tabs::TeamTabs;
+use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::entry::{Player, Staff, TeamList};
 use crate::game::{say, Kind, Refusal};
 use crate::rules::{Shirt, Team};
@@ -31,6 +31,7 @@ pub(super) fn TeamListsCard() -> impl IntoView {
         <div class="stack">
             <TeamTabs team done=Callback::new(has_list) label=text::WHOSE_LIST />
             {move || view! { <OneList team=team.get() /> }}
+            <OtherTeam team done=Callback::new(has_list) />
         </div>
     }
 }
@@ -95,9 +96,15 @@ fn ListEditor(
         refused.set(None);
     };
     // Whatever the core would object to is said before it stands in the list.
-    let try_take = move |changed: TeamList| match session.may(&Kind::TeamList(changed.clone())) {
-        Ok(()) => take(changed),
-        Err(why) => refused.set(Some((why, changed))),
+    // What was written down anyway is not objected to once more.
+    let try_take = move |changed: TeamList| {
+        let may = |list: TeamList| session.may(&Kind::TeamList(list));
+        match may(changed.clone()) {
+            Err(why) if may(list.get_untracked()).as_ref() != Err(&why) => {
+                refused.set(Some((why, changed)));
+            }
+            _ => take(changed),
+        }
     };
     let change = move |with: &dyn Fn(&mut TeamList)| {
         let mut changed = list.get_untracked();

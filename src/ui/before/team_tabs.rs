@@ -44,3 +44,26 @@ pub(super) fn TeamTabs(
         </div>
     }
 }
+
+/// From a team that is through to the one that is not.
+#[component]
+pub(super) fn OtherTeam(
+    /// Whose turn it is.
+    team: RwSignal<Team>,
+    /// Whether a team's part is done.
+    #[prop(into)]
+    done: Callback<Team, bool>,
+) -> impl IntoView {
+    let session = use_session();
+    move || {
+        let (own, other) = (team.get(), team.get().other());
+        (done.run(own) && !done.run(other)).then(|| {
+            let words = text::now_team(&team_name(&session.state(), other));
+            view! {
+                <button type="button" class="button primary" on:click=move |_| team.set(other)>
+                    {words}
+                </button>
+            }
+        })
+    }
+}
