@@ -214,6 +214,23 @@ pub struct Heading {
     pub rules: Rules,
 }
 
+impl Heading {
+    /// A heading with names and rules, everything else left for later.
+    #[must_use]
+    pub fn new(names: ByTeam<String>, rules: Rules) -> Heading {
+        Heading {
+            competition: None,
+            division: None,
+            venue: None,
+            court: None,
+            match_no: None,
+            scheduled: None,
+            names,
+            rules,
+        }
+    }
+}
+
 /// Parts of the heading, given later; what is left out stays as it is.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Amendment {

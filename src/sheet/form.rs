@@ -338,16 +338,7 @@ impl Reader {
 /// Rules as they are written in a match record.
 pub(super) fn write_rules(rules: Rules) -> Value {
     use crate::game::entry::Heading;
-    let heading = Heading {
-        competition: None,
-        division: None,
-        venue: None,
-        court: None,
-        match_no: None,
-        scheduled: None,
-        names: ByTeam::default(),
-        rules,
-    };
+    let heading = Heading::new(ByTeam::default(), rules);
     let entry = crate::game::Entry::new(1, Kind::Match(Box::new(heading)));
     let value: Value = serde_json::from_str(&record::write_entry(&entry)).unwrap_or_default();
     value

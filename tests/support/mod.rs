@@ -20,19 +20,13 @@ pub fn numbered(kinds: impl IntoIterator<Item = Kind>) -> Vec<Entry> {
 
 /// A match between the Otters and the Herons.
 pub fn heading(rules: Rules) -> Kind {
-    Kind::Match(Box::new(Heading {
-        competition: None,
-        division: None,
-        venue: None,
-        court: None,
-        match_no: None,
-        scheduled: None,
-        names: ByTeam {
+    Kind::Match(Box::new(Heading::new(
+        ByTeam {
             a: "Otters".into(),
             b: "Herons".into(),
         },
         rules,
-    }))
+    )))
 }
 
 /// Players 1 to `players`, captain 1, the given liberos.

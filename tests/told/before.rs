@@ -83,16 +83,7 @@ fn log_unplayable_rules_are_refused() {
 /// The names may be left for later (project design): letters stand in for them.
 #[test]
 fn log_a_match_can_be_opened_without_names() {
-    let nameless = Kind::Match(Box::new(Heading {
-        competition: None,
-        division: None,
-        venue: None,
-        court: None,
-        match_no: None,
-        scheduled: None,
-        names: ByTeam::default(),
-        rules: international(),
-    }));
+    let nameless = Kind::Match(Box::new(Heading::new(ByTeam::default(), international())));
     let replay = Replay::of(vec![Entry::new(1, nameless)]);
     assert_eq!(replay.state().name(B), "B");
 }

@@ -25,16 +25,7 @@ fn last_rules() -> Option<Rules> {
 }
 
 fn remember_rules(rules: Rules) {
-    let nameless = Heading {
-        competition: None,
-        division: None,
-        venue: None,
-        court: None,
-        match_no: None,
-        scheduled: None,
-        names: ByTeam::default(),
-        rules,
-    };
+    let nameless = Heading::new(ByTeam::default(), rules);
     draft::keep_entry(NEW, LAST_RULES, Kind::Match(Box::new(nameless)));
 }
 

@@ -79,16 +79,7 @@ pub fn Start() -> impl IntoView {
 
 /// A tally needs no names.
 fn tally() -> Heading {
-    Heading {
-        competition: None,
-        division: None,
-        venue: None,
-        court: None,
-        match_no: None,
-        scheduled: None,
-        names: ByTeam::default(),
-        rules: Preset::Tally.rules(),
-    }
+    Heading::new(ByTeam::default(), Preset::Tally.rules())
 }
 
 /// Where a match goes on.
