@@ -354,7 +354,7 @@ fn what_cannot_be_read_is_a_finding() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(super::config(100))]
 
     /// Every refusal and every decision against advice is listed, each with its entry.
     #[test]

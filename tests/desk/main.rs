@@ -41,6 +41,18 @@ fn check(file: &str, run: impl Fn(&Value) -> Value) {
     );
 }
 
+/// So many cases of each law; `TIMES` multiplies them for a long run.
+fn config(cases: u32) -> proptest::prelude::ProptestConfig {
+    let times = std::env::var("TIMES")
+        .ok()
+        .and_then(|v| v.parse::<u32>().ok());
+    proptest::prelude::ProptestConfig {
+        cases: cases * times.unwrap_or(1),
+        failure_persistence: None,
+        ..Default::default()
+    }
+}
+
 /// Any JSON whatever, often with the names of a form's fields.
 fn any_form(log: &'static str) -> impl proptest::strategy::Strategy<Value = Value> {
     use proptest::prelude::*;

@@ -130,6 +130,16 @@ fn each_wrong_box_is_the_one_finding() {
         "after_the_end",
     );
     is(
+        one(|s| {
+            s["sets"][1]["first_service"] = "A".into();
+            s["sets"][1]["rounds"]["B"] = json!([2, 4, 6, 8, 10]);
+            s["sets"][1]["time_outs"] = json!([]);
+        }),
+        2,
+        "first_service",
+        "first_service_order",
+    );
+    is(
         one(|s| s["result"]["sets"]["B"] = 1.into()),
         0,
         "result.sets.B",
@@ -390,7 +400,7 @@ fn any_rehearsed() -> impl Strategy<Value = PaperSheet> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 40, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(super::config(40))]
 
     #[test]
     fn a_changed_box_is_found(sheet in any_rehearsed(), what in 0u8..8, set in 0usize..5, other in 1u16..40) {
@@ -420,6 +430,8 @@ proptest! {
 }
 
 proptest! {
+    #![proptest_config(super::config(256))]
+
     #[test]
     fn reading_any_sheet_ends_with_findings_or_a_sentence(value in super::any_form("volleyball-paper-sheet")) {
         let form = paper::read(&value.to_string());

@@ -292,6 +292,8 @@ fn any_pool() -> impl Strategy<Value = Pool> {
 }
 
 proptest! {
+    #![proptest_config(super::config(256))]
+
     #[test]
     fn the_order_of_the_results_does_not_matter(pool in any_pool(), seed in any::<u64>()) {
         let mut other = pool.clone();

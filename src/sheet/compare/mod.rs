@@ -116,6 +116,121 @@ pub enum What {
 /// Compares two records.
 #[must_use]
 pub fn compare(first: &Replay, second: &Replay) -> Comparison {
+    Comparison {
+        names: ByTeam::new(|team| first.state().name(team).to_owned()),
+        differences: explained(first, second, MOST_CAUSES),
+    }
+}
+
+/// So many causes are put right one after the other; two records of one match have few.
+const MOST_CAUSES: u8 = 8;
+
+/// The differences by as few causes as suffice. A wrong rally can move the end of a set, and with it
+/// everything that follows. Whether it is the cause of it all is tried out: it is put right, the records
+/// are folded again, and what still differs has another cause.
+fn explained(first: &Replay, second: &Replay, most: u8) -> Vec<Difference> {
+    let plain = differences(first, second);
+    if most == 0 || plain.len() < 2 {
+        return plain;
+    }
+    let tried = put_right(first, second).into_iter().map(|(cause, a, b)| {
+        let left = differences(&a, &b).len();
+        (left, cause, a, b)
+    });
+    let Some((left, cause, a, b)) = tried.min_by_key(|t| t.0) else {
+        return plain;
+    };
+    if left >= plain.len() {
+        return plain;
+    }
+    let mut rest = explained(&a, &b, most - 1);
+    if rest.len() + 1 >= plain.len() {
+        return plain;
+    }
+    rest.push(cause);
+    rest.sort_by_key(|d| (d.set, d.rally));
+    rest
+}
+
+/// The ways to put the first parting right, each with the records that it leaves: the rally goes to the
+/// other team, or the point is not there in the one or in the other.
+fn put_right(first: &Replay, second: &Replay) -> Vec<(Difference, Replay, Replay)> {
+    let exchanged = headings(first, second).1;
+    let (one, two) = (Story::of(first, false), Story::of(second, exchanged));
+    let in_both = one
+        .sets
+        .iter()
+        .filter_map(|(key, a)| Some((key.0, a, two.sets.get(key)?)));
+    let parting = in_both
+        .filter_map(|(set, a, b)| {
+            let mut pairs = a.points.iter().zip(&b.points);
+            let place = pairs.position(|(p, q)| p.to != q.to || p.code != q.code)?;
+            Some((set, place, &a.points[place], &b.points[place]))
+        })
+        .next();
+    let Some((set, i, p, q)) = parting else {
+        return Vec::new();
+    };
+    let changed = |replay: &Replay, n: u32, change: fn(&mut Kind)| {
+        let mut entries = replay.entries().to_vec();
+        let entry = entries.iter_mut().find(|e| e.n == n);
+        entry.into_iter().for_each(|e| change(&mut e.kind));
+        Replay::of(entries)
+    };
+    // A remark in its place keeps the numbers that other entries name.
+    let silence = |kind: &mut Kind| {
+        *kind = Kind::Remark {
+            text: String::new(),
+            team: None,
+        };
+    };
+    let turn = |kind: &mut Kind| {
+        if let Kind::Rally { won_by, .. } = kind {
+            *won_by = won_by.other();
+        }
+    };
+    let mut ways = Vec::new();
+    if p.code == "rally" && q.code == "rally" {
+        let cause = point(set, i, Some(p), Some(q));
+        ways.push((cause, changed(first, p.entry, turn), second.clone()));
+    }
+    let lacking = point(set, i, Some(p), None);
+    ways.push((lacking, changed(first, p.entry, silence), second.clone()));
+    let too_many = point(set, i, None, Some(q));
+    ways.push((too_many, first.clone(), changed(second, q.entry, silence)));
+    ways
+}
+
+/// A point that differs, at its place from 0 in the set.
+fn point(
+    set: u8,
+    place: usize,
+    first: Option<&story::Point>,
+    second: Option<&story::Point>,
+) -> Difference {
+    let told = |p: &story::Point| (p.to, p.kind.clone());
+    let code = match (first, second) {
+        // A rally here and a penalty there: the penalty is what differs.
+        (Some(p), Some(q)) if p.code == "rally" => q.code,
+        (Some(p), _) | (None, Some(p)) => p.code,
+        (None, None) => "rally",
+    };
+    Difference {
+        code,
+        set: Some(set),
+        rally: Some(place + 1),
+        score: first.or(second).map(|p| p.score),
+        entries: (first.map(|p| p.entry), second.map(|p| p.entry)),
+        what: What::Point {
+            first: first.map(told),
+            second: second.map(told),
+            longer: None,
+        },
+    }
+}
+
+/// The differences as they stand, the points of each set aligned.
+fn differences(first: &Replay, second: &Replay) -> Vec<Difference> {
     let (mut differences, exchanged) = headings(first, second);
     let stories = [Story::of(first, false), Story::of(second, exchanged)];
     let keep_players = first.state().rules().line_ups && second.state().rules().line_ups;
@@ -165,14 +280,7 @@ pub fn compare(first: &Replay, second: &Replay) -> Comparison {
     }
     gather(&mut differences, &stories);
     differences.sort_by_key(|d| (d.set, d.rally));
-    Comparison {
-        names: first_names(first),
-        differences,
-    }
-}
-
-fn first_names(replay: &Replay) -> ByTeam<String> {
-    ByTeam::new(|team| replay.state().name(team).to_owned())
+    differences
 }
 
 /// Names and rules, and whether the letters of the teams are exchanged.
@@ -271,34 +379,14 @@ impl Set<'_> {
                 self.tail(which, (i, j), over, &mut found);
                 break;
             }
-            let point = |p: &story::Point| (p.to, p.kind.clone());
             if let (Some(p), Some(q)) = (first, second) {
                 if p.to == q.to && p.code == q.code {
                     found.extend(cause(self.number, i, p, q));
                     continue;
                 }
             }
-            let Some(told) = first.or(second) else {
-                continue;
-            };
-            let code = match (first, second) {
-                // A rally here and a penalty there: the penalty is what differs.
-                (Some(p), Some(q)) if p.code == "rally" => q.code,
-                _ => told.code,
-            };
-            let rally = if first.is_some() { i } else { j };
-            found.push(Difference {
-                code,
-                set: Some(self.number),
-                rally: Some(rally + 1),
-                score: Some(told.score),
-                entries: (first.map(|p| p.entry), second.map(|p| p.entry)),
-                what: What::Point {
-                    first: first.map(point),
-                    second: second.map(point),
-                    longer: None,
-                },
-            });
+            let place = if first.is_some() { i } else { j };
+            found.push(point(self.number, place, first, second));
         }
         found
     }

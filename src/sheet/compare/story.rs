@@ -132,6 +132,18 @@ impl Teller<'_> {
         let floor = before.play().or_else(|| before.ready());
         let score = floor.map_or_else(Score::default, |p| p.score);
         let number = before.set_at_hand();
+        let may_wipe = matches!(
+            entry.kind,
+            Kind::Default { .. }
+                | Kind::Incomplete { .. }
+                | Kind::LateFault(_)
+                | Kind::Answer { .. }
+                | Kind::Resume { .. }
+        );
+        if may_wipe {
+            // What was played of a set that is lost, or cancelled, by this is in no later state.
+            plays(before).into_iter().for_each(|play| self.points(play));
+        }
         if given_later.contains(&entry.n) || gives(after, entry.n) {
             self.score_at.insert(entry.n, score);
             return;
@@ -148,15 +160,13 @@ impl Teller<'_> {
             };
             self.set(number).others.push(happening);
         }
-        if let (
+        let elsewhere = matches!(
+            entry.kind,
             Kind::Resume {
-                court: Court::Other,
-            },
-            Some(play),
-        ) = (&entry.kind, before.play())
-        {
-            // Cancelled: what was played of it is in no later state.
-            self.points(play);
+                court: Court::Other
+            }
+        );
+        if elsewhere && before.play().is_some() {
             *self.attempts.entry(number).or_default() += 1;
         }
     }

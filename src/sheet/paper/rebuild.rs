@@ -18,6 +18,8 @@ pub(super) struct Table<'a> {
     replay: Replay,
     /// How many entries stand on the sheet; those after it were made up to look further.
     on_sheet: Option<usize>,
+    /// Who was due to open the last set.
+    due: Option<Team>,
     pub findings: Vec<Finding>,
 }
 
@@ -37,18 +39,10 @@ impl<'a> Table<'a> {
             sheet,
             replay: Replay::new(),
             on_sheet: None,
+            due: None,
             findings: Vec::new(),
         };
-        let heading = Heading {
-            competition: None,
-            division: None,
-            venue: None,
-            court: None,
-            match_no: None,
-            scheduled: None,
-            names: sheet.teams.map(|_, t| t.name.clone()),
-            rules: sheet.rules,
-        };
+        let heading = Heading::new(sheet.teams.map(|_, t| t.name.clone()), sheet.rules);
         // Rules that cannot be played by are turned away by the reader.
         table.push(Kind::Match(Box::new(heading)));
         if sheet.rules.line_ups {
@@ -225,18 +219,23 @@ impl<'a> Table<'a> {
             // (score-sheet practice), which is the referee's right; the deciding set is as good as any.
             left: Team::B,
         });
-        match self.state().opener_to_come() {
-            None => self.push(toss),
-            Some(due) if due == set.first_service => {}
-            Some(due) => {
-                self.found(
-                    Some(number),
-                    "first_service".to_owned(),
-                    Fault::FirstServiceOrder { due },
-                );
-                if let Err(refusal) = self.enter(toss.clone()) {
-                    self.insist(toss, &refusal);
-                }
+        let in_log = self.state().opener_to_come();
+        // One wrong box is one finding: the next set follows from who was due to open this one.
+        let due = match (in_log, self.due) {
+            (Some(_), Some(last)) => last.other(),
+            _ => set.first_service,
+        };
+        self.due = Some(due);
+        if due != set.first_service {
+            self.found(
+                Some(number),
+                "first_service".to_owned(),
+                Fault::FirstServiceOrder { due },
+            );
+        }
+        if in_log != Some(set.first_service) {
+            if let Err(refusal) = self.enter(toss.clone()) {
+                self.insist(toss, &refusal);
             }
         }
     }

@@ -98,7 +98,16 @@ struct Table {
 /// Groups of level teams in their order, with what separates each from the next.
 struct Order {
     groups: Vec<Vec<usize>>,
-    cuts: Vec<(Criterion, Option<(Vec<usize>, Criterion)>, [String; 2])>,
+    cuts: Vec<Between>,
+}
+
+/// What separates one group from the next: the criterion, for head to head the level teams and what
+/// decided among them, and what both groups have in it.
+#[derive(Clone)]
+struct Between {
+    criterion: Criterion,
+    among: Option<(Vec<usize>, Criterion)>,
+    values: [String; 2],
 }
 
 impl Order {
@@ -212,7 +221,11 @@ impl Table {
     fn rows(&self, order: &Order) -> Vec<Row> {
         let named = |i: &usize| self.names[*i].clone();
         let cut_after = |g: usize| {
-            let (criterion, among, [above, below]) = order.cuts.get(g)?;
+            let Between {
+                criterion,
+                among,
+                values: [above, below],
+            } = order.cuts.get(g)?;
             let among = among
                 .as_ref()
                 .map(|(teams, by)| (teams.iter().map(named).collect(), *by));
@@ -259,12 +272,16 @@ fn split(
     let cuts = groups.windows(2).map(|w| {
         let values = [w[0][0], w[1][0]].map(|team| criterion.value(&tallies[team]));
         match among {
-            None => (criterion, None, values),
-            Some(all) => (
-                Criterion::HeadToHead,
-                Some((all.to_vec(), criterion)),
+            None => Between {
+                criterion,
+                among: None,
                 values,
-            ),
+            },
+            Some(all) => Between {
+                criterion: Criterion::HeadToHead,
+                among: Some((all.to_vec(), criterion)),
+                values,
+            },
         }
     });
     Order {
