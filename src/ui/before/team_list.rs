@@ -16,6 +16,9 @@ use crate::ui::text_before as text;
 /// Who may sit on the bench beside the players (4.1.1), as the log names them.
 const STAFF: [&str; 4] = ["coach", "assistant coach", "therapist", "doctor"];
 
+/// Sets or takes a mark of a player.
+type Mark = fn(&mut Player);
+
 fn draft_of(team: Team) -> String {
     format!("list-{team}")
 }
@@ -138,7 +141,7 @@ fn ListEditor(
             .collect();
         add(&new);
     };
-    let on_player = Callback::new(move |(number, with): (Shirt, fn(&mut Player))| {
+    let on_player = Callback::new(move |(number, with): (Shirt, Mark)| {
         change(&|list| {
             if let Some(player) = list.players.iter_mut().find(|p| p.number == number) {
                 with(player);
@@ -254,7 +257,7 @@ fn ListEditor(
 #[component]
 fn OnePlayer(
     player: Player,
-    on_player: Callback<(Shirt, fn(&mut Player))>,
+    on_player: Callback<(Shirt, Mark)>,
     name_player: Callback<(Shirt, String)>,
     remove: Callback<Shirt>,
 ) -> impl IntoView {
