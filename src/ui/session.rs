@@ -17,6 +17,26 @@ use crate::record::{self, LineWriter, Log};
 /// How often count-downs are looked at.
 const TICK_MS: u32 = 250;
 
+/// Milliseconds of a second.
+const SECOND: i64 = 1000;
+
+/// The time that an entry gets. Whole seconds, so that a log is small to hand over; a count-down is
+/// read to the quarter of a second and keeps its milliseconds. What was made after a count-down in
+/// the same second is not stamped before it.
+fn time_of(kind: &Kind, now: i64, last: Option<i64>) -> i64 {
+    let exact = matches!(kind, Kind::Timer(_));
+    let at = if exact {
+        now
+    } else {
+        now - now.rem_euclid(SECOND)
+    };
+    match last {
+        Some(last) if at < last && last - at < SECOND && exact => last,
+        Some(last) if at < last && last - at < SECOND => last + (-last).rem_euclid(SECOND),
+        _ => at,
+    }
+}
+
 /// Why an entry was not made.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NotEntered {
@@ -185,6 +205,24 @@ impl Session {
         self.with_replay(|replay| replay.may(&Entry::new(replay.next_number(), kind.clone())))
     }
 
+    /// The log as it would be after one more entry; nothing is written.
+    ///
+    /// # Errors
+    /// Why the entry would be refused.
+    pub fn would(self, kind: &Kind) -> Result<Replay, Refusal> {
+        let at = Some(self.clock().stamp());
+        self.look(|replay| {
+            let entry = Entry {
+                at,
+                ..Entry::new(replay.next_number(), kind.clone())
+            };
+            replay.may(&entry)?;
+            let mut after = replay.clone();
+            after.push(entry);
+            Ok(after)
+        })
+    }
+
     /// How well the last entry is kept.
     #[must_use]
     pub fn saved(self) -> Saved {
@@ -317,9 +355,10 @@ impl Session {
         if expected.is_some_and(|expected| expected != next) {
             return Err(NotEntered::Stale);
         }
+        let last = self.hands.with_value(|h| h.replay.entries().last()?.at);
         let entry = Entry {
             n: next,
-            at: Some(self.clock().stamp()),
+            at: Some(time_of(&kind, self.clock().stamp(), last)),
             insist,
             kind,
         };
@@ -398,7 +437,7 @@ impl Session {
         self.write(
             &id,
             Entry {
-                at: Some(self.clock().stamp()),
+                at: Some(time_of(&first.kind, self.clock().stamp(), None)),
                 ..first
             },
         );
