@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
 use super::part::refusal::RefusalSheet;
-use super::play::{BarTools, Court, LogList, Play};
+use super::play::{use_court, BarTools, Court, LogList, Play};
 use super::session::{use_session, Saved, Session};
 use super::sheet_view::SheetScreen;
 use super::start::{About, Start};
@@ -387,8 +387,9 @@ fn Bar() -> impl IntoView {
         screen
     });
     let up = move |_| shell.up();
+    let court = use_court();
     view! {
-        <header class="bar">
+        <header class="bar" inert=move || court.locked.get()>
             <Show when=move || !at_start.get()>
                 <button type="button" class="bar-button" id="up" aria-label=text::BACK on:click=up>
                     <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">

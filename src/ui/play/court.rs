@@ -2,17 +2,21 @@
 
 use leptos::prelude::*;
 
-use super::time_out::{INTERVAL, TIME_OUT};
+use super::time_out::{INTERVAL, RECOVERY, TIME_OUT};
 use crate::device;
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::{Kind, Phase, State};
-use crate::rules::Team;
+use crate::rules::{Shirt, Team};
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
 use crate::ui::text;
 
 const TURN: &str = "turn";
 const TABLE: &str = "table";
+const GLANCE: &str = "glance";
+const SERVICE_CLOCK: &str = "service-clock";
+const ON: &str = "on";
+const OFF: &str = "off";
 
 /// What is open below the halves.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -25,6 +29,25 @@ pub enum Panel {
     More(Team),
     /// A rally that does not count.
     Replay,
+    /// Somebody is hurt; whether a rally was stopped for it, and whose player, as far as known.
+    Hurt {
+        /// The stopped rally is still to be entered.
+        rally: bool,
+        /// Whose player.
+        team: Option<Team>,
+    },
+    /// What becomes of a player who is hurt.
+    Care(Team, Option<Shirt>),
+    /// Misconduct.
+    Conduct(Team),
+    /// A fault found late.
+    Late(Team),
+    /// A new libero.
+    NewLibero(Team),
+    /// A team is incomplete, or does not play.
+    Short(Team),
+    /// Play is interrupted for longer.
+    Suspend,
 }
 
 /// The court on this screen. Copies are the same.
@@ -33,8 +56,12 @@ pub struct Court {
     session: Session,
     shell: Shell,
     turned: RwSignal<bool>,
+    glance: RwSignal<bool>,
+    service_clock: RwSignal<bool>,
     /// What is open below the halves.
     pub panel: RwSignal<Panel>,
+    /// Whether the screen is locked against pockets.
+    pub locked: RwSignal<bool>,
 }
 
 /// The court of this page.
@@ -54,7 +81,10 @@ impl Court {
             session: use_session(),
             shell: use_shell(),
             turned: RwSignal::new(device::setting(TURN).as_deref() == Some(TABLE)),
+            glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
+            service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             panel: RwSignal::new(Panel::Rally),
+            locked: RwSignal::new(false),
         }
     }
 
@@ -69,6 +99,30 @@ impl Court {
         // Without storage the choice lasts as long as the page.
         let _ = device::set_setting(TURN, if for_table { TABLE } else { "stand" });
         self.turned.set(for_table);
+    }
+
+    /// Whether only the court shows: score, server and what is due. Whatever is opened shows the rest.
+    #[must_use]
+    pub fn is_glance(self) -> bool {
+        self.glance.get() && self.panel.get() == Panel::Rally
+    }
+
+    /// Shows only the court, or everything; kept on this phone.
+    pub fn set_glance(self, only_court: bool) {
+        let _ = device::set_setting(GLANCE, if only_court { ON } else { OFF });
+        self.glance.set(only_court);
+    }
+
+    /// Whether the time for the service is counted; off unless somebody wants it.
+    #[must_use]
+    pub fn has_service_clock(self) -> bool {
+        self.service_clock.get()
+    }
+
+    /// Counts the time for the service, or not; kept on this phone.
+    pub fn set_service_clock(self, wanted: bool) {
+        let _ = device::set_setting(SERVICE_CLOCK, if wanted { ON } else { OFF });
+        self.service_clock.set(wanted);
     }
 
     /// The team in one half of the screen.
@@ -120,13 +174,20 @@ pub fn stand_left(state: &State) -> Team {
     }
 }
 
-/// Starts the count-downs that an entry brings with it: a time-out's, and the interval's where the
-/// entry has ended a set (Official Volleyball Rules 2025-2028, 15.4.1 and 18.1).
+/// Seconds of recovery time (Official Volleyball Rules 2025-2028, 17.1.2).
+const RECOVERY_SECONDS: u16 = 180;
+
+/// Starts the count-downs that an entry brings with it: a time-out's, a hurt player's, and the
+/// interval's where the entry has ended a set (Official Volleyball Rules 2025-2028, 15.4.1, 17.1.2 and
+/// 18.1).
 pub fn follow(session: Session, kind: &Kind) {
     let state = session.state_now();
     if let Kind::TimeOut { team } = kind {
         let seconds = state.rules().time_outs.seconds;
         start(session, TIME_OUT, Some(*team), seconds);
+    }
+    if let Kind::Recovery { team, .. } = kind {
+        start(session, RECOVERY, Some(*team), RECOVERY_SECONDS);
     }
     let resting = state.timers().iter().any(|t| t.timer.what == INTERVAL);
     let over = matches!(state.phase(), Phase::BetweenSets) && state.ready().is_none();

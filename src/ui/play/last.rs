@@ -25,9 +25,9 @@ pub fn last_made(replay: &Replay) -> Option<&Entry> {
 }
 
 /// Takes an entry back, and ends the count-downs that only it had started.
-pub fn take_back(session: Session, entry: u32) {
+pub fn take_back(session: Session, entry: u32, why: Option<String>) {
     let kind = session.look(|r| r.entry(entry).map(|e| e.kind.clone()));
-    if !session.tell(Kind::Strike { entry, why: None }) {
+    if !session.tell(Kind::Strike { entry, why }) {
         return;
     }
     let state = session.state_now();
@@ -37,6 +37,7 @@ pub fn take_back(session: Session, entry: u32) {
         .map(|running| running.timer.clone())
         .filter(|timer| match (timer.what.as_str(), &kind) {
             (time_out::TIME_OUT, Some(Kind::TimeOut { team })) => timer.team == Some(*team),
+            (time_out::RECOVERY, Some(Kind::Recovery { team, .. })) => timer.team == Some(*team),
             (time_out::INTERVAL, _) => state.phase() == Phase::Playing,
             _ => false,
         })
@@ -46,6 +47,13 @@ pub fn take_back(session: Session, entry: u32) {
             action: TimerAction::Stop,
             ..timer
         }));
+    }
+}
+
+/// Takes the last entry back.
+pub fn take_back_last(session: Session) {
+    if let Some(entry) = session.look(|replay| last_made(replay).map(|e| e.n)) {
+        take_back(session, entry, None);
     }
 }
 
@@ -59,11 +67,6 @@ pub fn Last() -> impl IntoView {
             last_made(replay).map(|e| (e.n, text::entry(&e.kind, replay.state())))
         })
     });
-    let undo = move |_| {
-        if let Some((entry, _)) = last.get_untracked() {
-            take_back(session, entry);
-        }
-    };
     let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
     view! {
         <div class="last">
@@ -81,7 +84,7 @@ pub fn Last() -> impl IntoView {
                 </button>
             </Show>
             <Show when=move || last.get().is_some()>
-                <button type="button" class="button small" id="take-back" on:click=undo>
+                <button type="button" class="button small" id="take-back" on:click=move |_| take_back_last(session)>
                     {text::TAKE_BACK}
                 </button>
             </Show>

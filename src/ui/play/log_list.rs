@@ -1,10 +1,11 @@
 //! Every entry in words, the latest first; each can be taken back, none disappears.
 
+use leptos::html;
 use leptos::prelude::*;
 
 use super::last::take_back;
-use crate::game::{Kind, Outcome};
-use crate::ui::part::dialog::Confirm;
+use crate::game::{say, Kind, Outcome};
+use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -56,11 +57,6 @@ pub fn LogList() -> impl IntoView {
             text::take_back_question(line.n, &line.words)
         })
     });
-    let go = Callback::new(move |()| {
-        if let Some(line) = asked.get_untracked() {
-            take_back(session, line.n);
-        }
-    });
     let may_write = Memo::new(move |_| session.may_write());
     view! {
         <p class="muted">{text::LOG_MORE}</p>
@@ -96,6 +92,55 @@ pub fn LogList() -> impl IntoView {
                 </li>
             </For>
         </ol>
-        <Confirm open question yes=Signal::stored(text::TAKE_BACK.to_owned()) on_yes=go />
+        <Drawer open title=question>
+            {move || asked.get().map(|line| view! { <TakingBack entry=line.n open /> })}
+        </Drawer>
+    }
+}
+
+/// What changes when an entry is taken back, and why it is, where somebody says so.
+#[component]
+fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let field = NodeRef::<html::Input>::new();
+    let follows = Memo::new(move |_| {
+        session.with_replay(|_| ());
+        let strike = Kind::Strike { entry, why: None };
+        match session.would(&strike) {
+            Ok(after) => session.look(|before| text::changes(before, &after)),
+            Err(why) => vec![say(&why, &session.state_now())],
+        }
+    });
+    let go = move || {
+        let why = field.get_untracked().map(|input| input.value());
+        let why = why.map(|w| w.trim().to_owned()).filter(|w| !w.is_empty());
+        open.set(false);
+        take_back(session, entry, why);
+    };
+    view! {
+        <h3>{text::WHAT_FOLLOWS}</h3>
+        <ul class="follows" id="follows">
+            {move || follows.get().into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
+        </ul>
+        <form
+            class="stack"
+            on:submit=move |event| {
+                event.prevent_default();
+                go();
+            }
+        >
+            <label class="field">
+                <span>{text::STRIKE_WHY}</span>
+                <input type="text" id="strike-why" maxlength="200" node_ref=field />
+            </label>
+            <div class="row">
+                <button type="submit" class="button primary">
+                    {text::TAKE_BACK}
+                </button>
+                <button type="button" class="button" on:click=move |_| open.set(false)>
+                    {text::LEAVE_IT}
+                </button>
+            </div>
+        </form>
     }
 }

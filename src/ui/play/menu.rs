@@ -3,8 +3,10 @@
 
 use leptos::prelude::*;
 
-use super::court::use_court;
-use crate::game::{Kind, Phase};
+use super::court::{use_court, Panel};
+use super::grow::{Grow, Names};
+use super::late::LateAfterwards;
+use crate::game::Phase;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
@@ -16,6 +18,9 @@ use crate::ui::text;
 pub fn BarTools() -> impl IntoView {
     let court = use_court();
     let open = RwSignal::new(false);
+    let names = RwSignal::new(false);
+    let grow = RwSignal::new(false);
+    let late = RwSignal::new(false);
     let turned = move || court.is_turned();
     let session = use_session();
     let floor = Memo::new(move |_| {
@@ -49,14 +54,29 @@ pub fn BarTools() -> impl IntoView {
             </svg>
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
-            <Choices open />
+            <Choices open names grow late />
+        </Drawer>
+        <Drawer open=names title=text::NAME_TEAMS>
+            <Names open=names />
+        </Drawer>
+        <Drawer open=grow title=text::GROW>
+            <Grow open=grow />
+        </Drawer>
+        <Drawer open=late title=text::LATE>
+            <LateAfterwards open=late />
         </Drawer>
     }
 }
 
 #[component]
-fn Choices(open: RwSignal<bool>) -> impl IntoView {
+fn Choices(
+    open: RwSignal<bool>,
+    names: RwSignal<bool>,
+    grow: RwSignal<bool>,
+    late: RwSignal<bool>,
+) -> impl IntoView {
     let session = use_session();
+    let court = use_court();
     let shell = use_shell();
     let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
     let to = move |screen: fn(String) -> Screen| {
@@ -65,7 +85,41 @@ fn Choices(open: RwSignal<bool>) -> impl IntoView {
             shell.go(screen(id));
         }
     };
+    let phase = Memo::new(move |_| session.state().phase());
+    let floor = move || !matches!(phase.get(), Phase::BetweenSets | Phase::Finished);
+    let tally = Memo::new(move |_| !session.state().rules().line_ups);
+    let may_grow = move || tally.get() && phase.get() != Phase::Finished;
+    let afterwards = move || !tally.get() && !floor();
+    let instead = move |other: RwSignal<bool>| {
+        open.set(false);
+        other.set(true);
+    };
     view! {
+        <Show when=floor>
+            <div class="row">
+                <button
+                    type="button"
+                    class="button"
+                    id="glance"
+                    on:click=move |_| {
+                        open.set(false);
+                        court.set_glance(true);
+                    }
+                >
+                    {text::GLANCE}
+                </button>
+                <button
+                    type="button"
+                    class="button"
+                    on:click=move |_| {
+                        open.set(false);
+                        court.locked.set(true);
+                    }
+                >
+                    {text::LOCK}
+                </button>
+            </div>
+        </Show>
         <button type="button" class="button" on:click=move |_| to(|id| Screen::Log { id })>
             {text::LOG}
         </button>
@@ -88,10 +142,36 @@ fn Choices(open: RwSignal<bool>) -> impl IntoView {
                 class="button"
                 on:click=move |_| {
                     open.set(false);
-                    session.tell(Kind::Suspend { why: String::new() });
+                    court.panel.set(Panel::Suspend);
                 }
             >
                 {text::SUSPEND}
+            </button>
+        </Show>
+        <button type="button" class="button" on:click=move |_| instead(names)>
+            {text::NAME_TEAMS}
+        </button>
+        <Show when=may_grow>
+            <button type="button" class="button" on:click=move |_| instead(grow)>
+                {text::GROW}
+            </button>
+        </Show>
+        <Show when=afterwards>
+            <button type="button" class="button" on:click=move |_| instead(late)>
+                {text::LATE}
+            </button>
+        </Show>
+        <Show when=floor>
+            <button
+                type="button"
+                class="button"
+                aria-pressed=move || court.has_service_clock().to_string()
+                on:click=move |_| court.set_service_clock(untrack(|| !court.has_service_clock()))
+            >
+                {move || {
+                    let seconds = session.state().rules().service_seconds;
+                    text::service_clock(court.has_service_clock(), seconds)
+                }}
             </button>
         </Show>
     }

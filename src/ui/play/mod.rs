@@ -2,21 +2,31 @@
 //! happens below the halves and never covers them.
 
 mod between;
+mod conduct;
+mod consequence;
 mod court;
 mod due;
 mod finished;
+mod glance;
+mod grow;
 mod half;
+mod hurt;
 mod last;
+mod late;
 mod log_list;
 mod menu;
 mod more;
+mod new_libero;
 mod pad;
 mod panel;
 mod reasons;
 mod replay;
+mod service;
+mod short;
 mod signal_card;
 mod stopped;
 mod substitution;
+mod suspend;
 mod tally;
 mod time_out;
 mod tools;
@@ -93,7 +103,12 @@ fn Floor() -> impl IntoView {
         }
     };
     view! {
-        <div class="floor" on:keydown=on_key>
+        <div
+            class="floor"
+            class:glance=move || court.is_glance()
+            inert=move || court.locked.get()
+            on:keydown=on_key
+        >
             <due::DueLine />
             <section class="court" class:changed=move || court.just_changed() aria-label="Court">
                 <half::Half left=true node=halves[0] />
@@ -101,23 +116,41 @@ fn Floor() -> impl IntoView {
                 <half::Half left=false node=halves[1] />
             </section>
             <div class="below">
-                <tools::Tools />
+                <Show when=move || court.is_glance()>
+                    <glance::Foot />
+                </Show>
+                <Show when=move || !court.is_glance()>
+                    <tools::Tools />
+                </Show>
                 <div
                     class="strip"
                     class:whole=move || court.panel.get() != Panel::Rally
                     node_ref=strip
                 >
                     {move || match court.panel.get() {
+                        Panel::Rally if court.is_glance() => ().into_any(),
                         Panel::Rally => view! { <AfterRally /> }.into_any(),
                         Panel::Substitution(team) => {
                             view! { <substitution::Substitution team /> }.into_any()
                         }
                         Panel::More(team) => view! { <more::More team /> }.into_any(),
                         Panel::Replay => view! { <replay::Replayed /> }.into_any(),
+                        Panel::Hurt { rally, team } => {
+                            view! { <hurt::Hurt rally team /> }.into_any()
+                        }
+                        Panel::Care(team, number) => view! { <hurt::Care team number /> }.into_any(),
+                        Panel::Conduct(team) => view! { <conduct::Conduct team /> }.into_any(),
+                        Panel::Late(team) => view! { <late::Late team /> }.into_any(),
+                        Panel::NewLibero(team) => {
+                            view! { <new_libero::NewLibero team /> }.into_any()
+                        }
+                        Panel::Short(team) => view! { <short::Short team /> }.into_any(),
+                        Panel::Suspend => view! { <suspend::Suspend /> }.into_any(),
                     }}
                 </div>
             </div>
         </div>
+        <glance::Lock />
     }
 }
 
@@ -130,6 +163,7 @@ fn AfterRally() -> impl IntoView {
         <due::Prompts />
         <time_out::Running />
         <tally::FirstService />
+        <service::Service />
         <reasons::Reasons />
     }
 }

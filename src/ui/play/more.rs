@@ -3,9 +3,9 @@
 use leptos::html;
 use leptos::prelude::*;
 
-use super::court::use_court;
+use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::game::entry::{Change, Level, Who};
+use crate::game::entry::Change;
 use crate::game::Kind;
 use crate::rules::{Shirt, Team};
 use crate::ui::session::use_session;
@@ -26,26 +26,7 @@ pub fn More(
     view! {
         <Frame title>
             <Liberos team enter />
-            <fieldset class="asked">
-                <legend>{text::REQUESTS}</legend>
-                <div class="row">
-                    <button
-                        type="button"
-                        class="button"
-                        on:click=move |_| enter.run(Kind::ImproperRequest { team })
-                    >
-                        {text::IMPROPER}
-                    </button>
-                    <button
-                        type="button"
-                        class="button"
-                        on:click=move |_| enter.run(Kind::Delay { team, request: false })
-                    >
-                        {text::DELAY}
-                    </button>
-                </div>
-            </fieldset>
-            <Conduct team enter />
+            <Happened team enter />
             <Remark team enter />
         </Frame>
     }
@@ -113,77 +94,52 @@ fn Liberos(team: Team, enter: Callback<Kind>) -> impl IntoView {
     }
 }
 
-/// Misconduct: first the person, then the level.
+/// What can happen to a team besides. Each is recorded at once or opens its own panel.
 #[component]
-fn Conduct(team: Team, enter: Callback<Kind>) -> impl IntoView {
+fn Happened(team: Team, enter: Callback<Kind>) -> impl IntoView {
     let session = use_session();
-    let state = session.state_now();
-    let mut people: Vec<Who> = Vec::new();
-    if let Some(list) = &state.team(team).list {
-        let mut numbers: Vec<Shirt> = list.players.iter().map(|p| p.number).collect();
-        numbers.sort_unstable();
-        people.extend(numbers.into_iter().map(Who::Player));
-        people.extend(list.staff.iter().map(|s| Who::Staff(s.role.clone())));
-    }
-    if !people.iter().any(|p| matches!(p, Who::Staff(_))) {
-        people.push(Who::Staff("coach".to_owned()));
-    }
-    let chosen = RwSignal::new(None::<Who>);
-    let buttons = people
-        .into_iter()
-        .map(|who| {
-            let label = text::who(&who);
-            let this = who.clone();
-            view! {
-                <button
-                    type="button"
-                    class="button number tabular"
-                    aria-pressed=move || (chosen.read().as_ref() == Some(&this)).to_string()
-                    on:click=move |_| chosen.set(Some(who.clone()))
-                >
-                    {label}
-                </button>
-            }
-        })
-        .collect_view();
+    let court = use_court();
+    let line_ups = Memo::new(move |_| session.state().rules().line_ups);
+    let liberos = Memo::new(move |_| !session.state().team(team).liberos.is_empty());
+    let open = move |words: &'static str, panel: Panel| {
+        view! {
+            <button type="button" class="button cause" on:click=move |_| court.panel.set(panel)>
+                {words}
+            </button>
+        }
+    };
+    let record = move |words: &'static str, kind: Kind| {
+        view! {
+            <button
+                type="button"
+                class="button cause"
+                on:click=move |_| enter.run(kind.clone())
+            >
+                {words}
+            </button>
+        }
+    };
+    let hurt = Panel::Hurt {
+        rally: false,
+        team: Some(team),
+    };
     view! {
         <fieldset class="asked">
-            <legend>{text::MISCONDUCT}</legend>
-            <div class="numbers">{buttons}</div>
+            <legend>{text::HAPPENED}</legend>
+            <div class="causes">
+                {open(text::CONDUCT, Panel::Conduct(team))}
+                {open(text::HURT, hurt)}
+                {record(text::IMPROPER, Kind::ImproperRequest { team })}
+                {record(text::REQUEST_DELAY, Kind::Delay { team, request: true })}
+                {record(text::OTHER_DELAY, Kind::Delay { team, request: false })}
+                <Show when=move || line_ups.get()>{open(text::LATE, Panel::Late(team))}</Show>
+                <Show when=move || liberos.get()>
+                    {open(text::NEW_LIBERO, Panel::NewLibero(team))}
+                </Show>
+                {open(text::SHORT, Panel::Short(team))}
+            </div>
+            <p class="muted">{text::REQUESTS_MORE}</p>
         </fieldset>
-        {move || {
-            let who = chosen.get()?;
-            Some(
-                view! {
-                    <fieldset class="asked">
-                        <legend>{text::level_for(&who)}</legend>
-                        <div class="row">
-                            {Level::ALL
-                                .into_iter()
-                                .map(|sanction| {
-                                    let kind = Kind::Misconduct {
-                                        team,
-                                        who: who.clone(),
-                                        sanction,
-                                    };
-                                    let legal = session.may(&kind).is_ok();
-                                    view! {
-                                        <button
-                                            type="button"
-                                            class="button"
-                                            aria-disabled=(!legal).to_string()
-                                            on:click=move |_| enter.run(kind.clone())
-                                        >
-                                            {text::level(sanction)}
-                                        </button>
-                                    }
-                                })
-                                .collect_view()}
-                        </div>
-                    </fieldset>
-                },
-            )
-        }}
     }
 }
 

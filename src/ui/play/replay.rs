@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::court::use_court;
+use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::game::entry::ReplayWhy;
 use crate::game::Kind;
@@ -22,6 +22,13 @@ pub fn Replayed() -> impl IntoView {
     let session = use_session();
     let court = use_court();
     let choose = move |why: ReplayWhy| {
+        // A person comes before the entry.
+        if why == ReplayWhy::Injury {
+            return court.panel.set(Panel::Hurt {
+                rally: true,
+                team: None,
+            });
+        }
         if session.tell(Kind::Replay { why, hurt: None }) {
             court.close_panel();
         }
@@ -45,7 +52,6 @@ pub fn Replayed() -> impl IntoView {
                     })
                     .collect_view()}
             </div>
-            <p class="sentence warn">{text::INJURY_CARE}</p>
         </Frame>
     }
 }

@@ -5,7 +5,9 @@ use leptos::prelude::*;
 
 use super::court::stand_left;
 use super::reasons::Talked;
-use crate::rules::{Arm, Cause, Signal};
+use crate::game::entry::By;
+use crate::game::Kind;
+use crate::rules::{Arm, Cause, Shirt, Signal};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -65,7 +67,69 @@ pub fn SignalCard(
                     {text::OTHER_REASON}
                 </button>
             </div>
+            <WhoDid talked cause />
         </section>
+    }
+}
+
+/// The number to the reason, free to skip. Asked of the side that a referee would point at: where the
+/// ball was simply in, the one that won the rally, else the one at fault.
+#[component]
+fn WhoDid(talked: Talked, cause: Cause) -> impl IntoView {
+    let session = use_session();
+    let team = match cause {
+        Cause::BallIn | Cause::ServiceWinner => talked.won_by,
+        _ => talked.won_by.other(),
+    };
+    let numbers = Memo::new(move |_| {
+        let state = session.state();
+        let mut numbers: Vec<Shirt> = state
+            .play()
+            .map(|play| play.sides[team].on_court().collect())
+            .unwrap_or_default();
+        numbers.sort_unstable();
+        numbers
+    });
+    let said = talked.said.and_then(|said| said.by?.number);
+    let choose = move |number: Shirt| {
+        // The same number once more takes it out again.
+        let number = (said != Some(number)).then_some(number);
+        session.tell(Kind::Explain {
+            entry: talked.entry,
+            cause,
+            by: number.map(|number| By {
+                team,
+                number: Some(number),
+            }),
+        });
+    };
+    view! {
+        <Show when=move || !numbers.read().is_empty()>
+            <fieldset class="asked who-did">
+                <legend>{text::WHO_DID}</legend>
+                <div class="numbers">
+                    {move || {
+                        numbers
+                            .get()
+                            .into_iter()
+                            .map(|number| {
+                                view! {
+                                    <button
+                                        type="button"
+                                        class="button number tabular"
+                                        aria-label=text::did_it(number)
+                                        aria-pressed=(said == Some(number)).to_string()
+                                        on:click=move |_| choose(number)
+                                    >
+                                        {number.to_string()}
+                                    </button>
+                                }
+                            })
+                            .collect_view()
+                    }}
+                </div>
+            </fieldset>
+        </Show>
     }
 }
 

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::consequence::Consequence;
 use crate::game::entry::Court;
 use crate::game::{Kind, Phase};
 use crate::ui::session::use_session;
@@ -12,9 +13,12 @@ use crate::ui::text;
 pub fn Stopped() -> impl IntoView {
     let session = use_session();
     let stopped = Memo::new(move |_| session.state().phase() == Phase::Suspended);
-    let resume = move |court| {
-        session.tell(Kind::Resume { court });
-    };
+    let other = RwSignal::new(false);
+    let again = Signal::derive(move || {
+        let court = Court::Other;
+        other.get().then_some(Kind::Resume { court })
+    });
+    let again_yes = Signal::stored(text::RESUME_OTHER_YES.to_owned());
     view! {
         <Show when=move || stopped.get()>
             <div class="prompt tall" role="alert">
@@ -23,14 +27,23 @@ pub fn Stopped() -> impl IntoView {
                     <button
                         type="button"
                         class="button primary"
-                        on:click=move |_| resume(Court::Same)
+                        on:click=move |_| {
+                            session.tell(Kind::Resume { court: Court::Same });
+                        }
                     >
                         {text::RESUME_SAME}
                     </button>
-                    <button type="button" class="button" on:click=move |_| resume(Court::Other)>
+                    <button
+                        type="button"
+                        class="button"
+                        aria-pressed=move || other.get().to_string()
+                        on:click=move |_| other.update(|other| *other = !*other)
+                    >
                         {text::RESUME_OTHER}
                     </button>
                 </div>
+                <p>{text::RESUME_MORE}</p>
+                <Consequence kind=again yes=again_yes />
             </div>
         </Show>
     }

@@ -1,9 +1,13 @@
 //! The words of the screens, in one place; a second language is a second folder like this one.
 
+mod consequence;
 mod entry;
+mod flows;
 mod play;
 
+pub use consequence::*;
 pub use entry::*;
+pub use flows::*;
 pub use play::*;
 
 use super::session::Saved;

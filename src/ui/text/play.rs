@@ -301,10 +301,6 @@ pub fn signal_with_number(of: Signal) -> String {
 pub const REPLAY_TITLE: &str = "Replay the rally";
 /// What it does.
 pub const REPLAY_MORE: &str = "No point, the same player serves again.";
-/// Somebody may be hurt.
-pub const INJURY_CARE: &str = "Somebody hurt: stop play, get the adult in charge, touch and move \
-    nobody. A blow to the head: off, and back only when a qualified person allows it.";
-
 /// One reason for a replay.
 #[must_use]
 pub fn replay_button(why: ReplayWhy) -> String {
@@ -391,18 +387,12 @@ pub const EXPORT_MATCH: &str = "Export the match as a file";
 /// Above the list.
 pub const LOG_MORE: &str = "The latest entry first. What is taken back stays in the list and no \
     longer counts.";
-/// The legend.
-pub const REQUESTS: &str = "Requests and delays";
 /// A request that cannot be granted.
 pub const IMPROPER: &str = "Improper request";
-/// A delay.
-pub const DELAY: &str = "Delay";
 /// The legend.
 pub const LIBERO: &str = "Libero";
 /// None is legal.
 pub const NO_LIBERO_NOW: &str = "No libero replacement is possible now.";
-/// The legend.
-pub const MISCONDUCT: &str = "Misconduct: who?";
 /// The field.
 pub const REMARK: &str = "Remark for the sheet";
 /// Enters it.

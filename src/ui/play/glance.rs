@@ -1,0 +1,128 @@
+//! Only the court: score, server and what is due, as large as the screen allows; and the lock against
+//! pockets.
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::court::{stand_left, use_court};
+use super::due::Prompts;
+use super::last::take_back_last;
+use super::service::Service;
+use super::stopped::Stopped;
+use super::tally::FirstService;
+use super::time_out::Running;
+use crate::device;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// What stays below the halves while only the court shows.
+#[component]
+pub fn Foot() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    view! {
+        <div class="glance-due">
+            <Stopped />
+            <Prompts />
+            <Running />
+            <FirstService />
+            <Service />
+        </div>
+        <div class="glance-foot">
+            <button
+                type="button"
+                class="button"
+                id="take-back"
+                on:click=move |_| take_back_last(session)
+            >
+                {text::TAKE_BACK}
+            </button>
+            <button type="button" class="button" id="lock" on:click=move |_| court.locked.set(true)>
+                {text::LOCK}
+            </button>
+            <button
+                type="button"
+                class="button"
+                id="whole"
+                on:click=move |_| court.set_glance(false)
+            >
+                {text::WHOLE}
+            </button>
+        </div>
+    }
+}
+
+/// Covers everything until two opposite corners were pressed one after the other. A touch between them
+/// begins anew, so a pocket does not open it.
+#[component]
+pub fn Lock() -> impl IntoView {
+    let court = use_court();
+    view! {
+        <Show when=move || court.locked.get()>
+            <Locked />
+        </Show>
+    }
+}
+
+#[component]
+fn Locked() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let begun = RwSignal::new(false);
+    let first = NodeRef::<html::Button>::new();
+    // Whoever uses keys stands at the first corner.
+    Effect::new(move |_| {
+        if let Some(button) = first.get() {
+            let _ = button.focus();
+        }
+    });
+    let points = move |left: bool| {
+        let state = session.state();
+        state.score()[court.team_at(left)]
+    };
+    let open = move |_| {
+        if begun.get_untracked() {
+            court.locked.set(false);
+            device::vibrate(&[18]);
+        }
+    };
+    view! {
+        <div class="lock" id="locked" role="dialog" aria-modal="true" aria-label=text::LOCKED>
+            <div class="lock-ground" on:pointerdown=move |_| begun.set(false)></div>
+            <p class="lock-score tabular" aria-hidden="true">
+                <span>{move || points(true)}</span>
+                ":"
+                <span>{move || points(false)}</span>
+            </p>
+            <p class="visually-hidden">
+                {move || {
+                    let state = session.state();
+                    text::locked_score(&state, stand_left(&state))
+                }}
+            </p>
+            <p class="lock-serves">{move || text::serving_line(&session.state())}</p>
+            <p class="lock-how">{text::LOCKED}</p>
+            <button
+                type="button"
+                class="button lock-corner one"
+                id="corner-1"
+                node_ref=first
+                aria-label=text::CORNER_1
+                aria-pressed=move || begun.get().to_string()
+                on:click=move |_| begun.set(true)
+            >
+                "1"
+            </button>
+            <button
+                type="button"
+                class="button lock-corner two"
+                id="corner-2"
+                aria-label=text::CORNER_2
+                aria-disabled=move || (!begun.get()).to_string()
+                on:click=open
+            >
+                "2"
+            </button>
+        </div>
+    }
+}

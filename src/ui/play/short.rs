@@ -1,0 +1,60 @@
+//! A team that is incomplete, is not there or refuses to play: what follows is shown before it is
+//! recorded (Official Volleyball Rules 2025-2028, 6.4).
+
+use leptos::prelude::*;
+
+use super::consequence::Consequence;
+use super::panel::Frame;
+use crate::game::entry::Scope;
+use crate::game::Kind;
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// None stands for default.
+const CHOICES: [Option<Scope>; 3] = [Some(Scope::Set), Some(Scope::Match), None];
+
+/// The panel.
+#[component]
+pub fn Short(
+    /// Which.
+    team: Team,
+) -> impl IntoView {
+    let session = use_session();
+    let name = text::team_name(&session.state_now(), team);
+    let chosen = RwSignal::new(None::<Option<Scope>>);
+    let kind = Signal::derive(move || {
+        Some(match chosen.get()? {
+            Some(scope) => Kind::Incomplete { team, scope },
+            None => Kind::Default { team },
+        })
+    });
+    let title = text::panel_title(text::SHORT, &name);
+    let yes = Signal::derive(move || {
+        let name = text::team_name(&session.state(), team);
+        text::record_short(chosen.get().flatten(), &name)
+    });
+    view! {
+        <Frame title>
+            <p class="muted">{text::SHORT_MORE}</p>
+            <div class="causes">
+                {CHOICES
+                    .into_iter()
+                    .map(|choice| {
+                        view! {
+                            <button
+                                type="button"
+                                class="button cause"
+                                aria-pressed=move || (chosen.get() == Some(choice)).to_string()
+                                on:click=move |_| chosen.set(Some(choice))
+                            >
+                                {text::short_choice(choice)}
+                            </button>
+                        }
+                    })
+                    .collect_view()}
+            </div>
+            <Consequence kind yes />
+        </Frame>
+    }
+}

@@ -1,0 +1,60 @@
+//! Play is interrupted for longer than a time-out: why, in a word if there is time.
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::court::use_court;
+use super::panel::Frame;
+use crate::game::Kind;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The panel.
+#[component]
+pub fn Suspend() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let field = NodeRef::<html::Input>::new();
+    let stop = move |why: String| {
+        court.tell_as(session.next_now(), Kind::Suspend { why });
+    };
+    let typed = move || {
+        let words = field.get_untracked().map(|input| input.value());
+        words.unwrap_or_default().trim().to_owned()
+    };
+    view! {
+        <Frame title=text::SUSPEND.to_owned()>
+            <div class="causes">
+                {text::SUSPEND_WHYS
+                    .into_iter()
+                    .map(|why| {
+                        view! {
+                            <button
+                                type="button"
+                                class="button cause"
+                                on:click=move |_| stop(why.to_owned())
+                            >
+                                {why}
+                            </button>
+                        }
+                    })
+                    .collect_view()}
+            </div>
+            <form
+                class="remark"
+                on:submit=move |event| {
+                    event.prevent_default();
+                    stop(typed());
+                }
+            >
+                <label class="field">
+                    <span>{text::SUSPEND_WHY}</span>
+                    <input type="text" maxlength="200" node_ref=field />
+                </label>
+                <button type="submit" class="button primary" id="suspend-now">
+                    {text::SUSPEND_NOW}
+                </button>
+            </form>
+        </Frame>
+    }
+}

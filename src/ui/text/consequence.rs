@@ -1,0 +1,148 @@
+//! What an entry would change, in words.
+
+use super::team_name;
+use crate::game::{Outcome, Phase, Replay, SetPlay, State};
+use crate::rules::Team;
+
+/// The heading.
+pub const WHAT_FOLLOWS: &str = "What follows";
+
+/// So many entries that would no longer count are named one by one.
+const NAMED: usize = 4;
+
+/// What is different after an entry, one line each.
+#[must_use]
+pub fn changes(before: &Replay, after: &Replay) -> Vec<String> {
+    let mut lines = Vec::new();
+    let (old, new) = (before.state(), after.state());
+    ending(old, new, &mut lines);
+    sets(old, new, &mut lines);
+    if old.score() != new.score() {
+        lines.push(format!("Score {} becomes {}", score(old), score(new)));
+    }
+    for team in Team::BOTH {
+        match gone(old, new, team) {
+            0 => {}
+            1 => lines.push(format!("1 point of {} goes", team_name(new, team))),
+            points => lines.push(format!("{points} points of {} go", team_name(new, team))),
+        }
+    }
+    if old.serving() != new.serving() {
+        if let Some((team, number)) = new.serving() {
+            let number = number.map_or_else(String::new, |n| format!(", number {n}"));
+            lines.push(format!("{} serves{number}", team_name(new, team)));
+        }
+    }
+    for team in Team::BOTH {
+        if let Some(places) = other_places(old, new, team) {
+            lines.push(format!("{}, place 1 to 6: {places}", team_name(new, team)));
+        }
+    }
+    no_longer_count(before, after, &mut lines);
+    if lines.is_empty() {
+        lines.push("Score, sets and service stay as they are".into());
+    }
+    lines
+}
+
+fn score(state: &State) -> String {
+    let points = state.score();
+    format!("{}:{}", points.a, points.b)
+}
+
+fn ending(old: &State, new: &State, lines: &mut Vec<String>) {
+    if old.phase() == new.phase() {
+        return;
+    }
+    match new.phase() {
+        Phase::Finished => lines.push(format!("The match is over. {}", super::match_over(new))),
+        Phase::BetweenSets if old.phase() == Phase::Playing => {
+            lines.push(super::set_over(new));
+        }
+        Phase::Suspended => lines.push("Play is interrupted".into()),
+        Phase::Playing if old.phase() != Phase::Suspended => {
+            lines.push(format!("Set {} goes on", new.set_number()));
+        }
+        Phase::BetweenSets | Phase::Preparation => {
+            lines.push(format!("Set {} has yet to begin", new.set_at_hand()));
+        }
+        Phase::Playing => {}
+    }
+}
+
+fn sets(old: &State, new: &State, lines: &mut Vec<String>) {
+    let (was, is) = (old.sets_won(), new.sets_won());
+    if was != is {
+        lines.push(format!("Sets {}:{} become {}:{}", was.a, was.b, is.a, is.b));
+    }
+    for set in new.sets() {
+        let other = old
+            .sets()
+            .find(|o| o.number == set.number)
+            .is_some_and(|o| o.score != set.score);
+        if other {
+            lines.push(format!(
+                "Set {} is {}:{}",
+                set.number, set.score.a, set.score.b
+            ));
+        }
+    }
+}
+
+/// How many points of a team are cancelled after it that were not before.
+fn gone(old: &State, new: &State, team: Team) -> usize {
+    let cancelled = |state: &State| -> usize {
+        let in_set = |play: &SetPlay| {
+            let gone = |p: &&crate::game::Point| p.to == team && p.cancelled_by.is_some();
+            play.points.iter().filter(gone).count()
+        };
+        state
+            .sets()
+            .filter_map(|s| s.play.as_ref())
+            .chain(state.play())
+            .map(in_set)
+            .sum()
+    };
+    cancelled(new).saturating_sub(cancelled(old))
+}
+
+/// Where a team stands, if the order is another one than rotation alone would make it.
+fn other_places(old: &State, new: &State, team: Team) -> Option<String> {
+    let order = |state: &State| -> Vec<u16> {
+        state
+            .play()
+            .map(|p| p.sides[team].on_court().map(|s| s.0).collect())
+            .unwrap_or_default()
+    };
+    let (was, is) = (order(old), order(new));
+    let turned = (0..was.len().max(1)).any(|by| {
+        let mut same = was.clone();
+        same.rotate_left(by.min(was.len()));
+        same == is
+    });
+    (!is.is_empty() && !turned).then(|| {
+        let numbers: Vec<String> = is.iter().map(ToString::to_string).collect();
+        numbers.join(" ")
+    })
+}
+
+/// Entries that counted and will not, because what they stood on is gone.
+fn no_longer_count(before: &Replay, after: &Replay, lines: &mut Vec<String>) {
+    let counts = |o: &Outcome| matches!(o, Outcome::Taken | Outcome::Insisted(_));
+    let refused: Vec<String> = before
+        .outcomes()
+        .filter(|(_, o)| counts(o))
+        .filter(|(e, _)| matches!(after.outcome(e.n), Some(Outcome::Refused(_))))
+        .map(|(e, _)| format!("{}, {}", e.n, super::entry(&e.kind, before.state())))
+        .collect();
+    let more = refused.len().saturating_sub(NAMED);
+    lines.extend(
+        refused
+            .into_iter()
+            .take(NAMED)
+            .map(|words| format!("Entry {words}, will no longer count")),
+    );
+    if more > 0 {
+        lines.push(format!("{more} more entries will no longer count"));
+    }
+}
