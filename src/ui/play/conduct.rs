@@ -110,7 +110,7 @@ fn Levels(team: Team, who: Who) -> impl IntoView {
         <fieldset class="asked">
             <legend>{legend}</legend>
             <p class="muted">{had} " " {text::FIRST_REFEREE_DECIDES}</p>
-            <div class="causes">
+            <div class="causes levels">
                 {Level::ALL
                     .into_iter()
                     .enumerate()
@@ -130,7 +130,7 @@ fn Levels(team: Team, who: Who) -> impl IntoView {
                             >
                                 {text::level(level)}
                                 <Show when=move || next.get() == Some(i)>
-                                    <span class="next-step">{text::NEXT_STEP}</span>
+                                    <span class="level-next">{text::NEXT_STEP}</span>
                                 </Show>
                             </button>
                         }

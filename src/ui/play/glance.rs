@@ -118,7 +118,6 @@ fn Locked() -> impl IntoView {
                 class="button lock-corner two"
                 id="corner-2"
                 aria-label=text::CORNER_2
-                aria-disabled=move || (!begun.get()).to_string()
                 on:click=open
             >
                 "2"

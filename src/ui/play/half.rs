@@ -116,6 +116,9 @@ pub fn Half(
             on:pointerdown=move |event| pad.down(&event)
             on:pointerup=move |event| tap(pad.up(&event))
             on:pointercancel=move |_| pad.cancel()
+            // The finger has made its entry: the click a browser would add lands on whatever stands
+            // there by then.
+            on:touchend=move |event| event.prevent_default()
             on:keydown=move |event| pad.key(&event)
             on:click=move |event| tap(pad.click(&event))
         >

@@ -27,13 +27,13 @@ fn players(state: &State, team: Team) -> Vec<Shirt> {
     all
 }
 
-/// The steps that come before anything is recorded.
+/// What comes before anything that is recorded.
 #[component]
-fn CareSteps() -> impl IntoView {
+fn CareSteps(steps: &'static [&'static str]) -> impl IntoView {
     view! {
-        <ol class="care" id="care-steps">
-            {text::CARE.into_iter().map(|step| view! { <li>{step}</li> }).collect_view()}
-        </ol>
+        <ul class="care" id="care-steps">
+            {steps.iter().map(|step| view! { <li>{*step}</li> }).collect_view()}
+        </ul>
     }
 }
 
@@ -63,7 +63,7 @@ pub fn Hurt(
     };
     view! {
         <Frame title=text::HURT.to_owned()>
-            <CareSteps />
+            <CareSteps steps=&text::CARE_FIRST />
             <fieldset class="asked">
                 <legend>{text::HURT_TEAM}</legend>
                 <div class="row">
@@ -176,7 +176,7 @@ pub fn Care(
     let places = Memo::new(move |_| session.state().rules().line_ups);
     view! {
         <Frame title>
-            <CareSteps />
+            <CareSteps steps=&text::CARE_RETURN />
             <fieldset class="asked">
                 <legend>{text::CARE_THEN}</legend>
                 <div class="causes">

@@ -60,16 +60,30 @@ pub fn Play() -> impl IntoView {
             }
         }
     });
+    let shows = Memo::new(move |_| match phase.get() {
+        Phase::BetweenSets => Shows::Between,
+        Phase::Finished => Shows::Finished,
+        Phase::Preparation if !tally.get() => Shows::Nothing,
+        Phase::Preparation | Phase::Playing | Phase::Suspended => Shows::Floor,
+    });
     view! {
-        {move || match phase.get() {
-            Phase::BetweenSets => view! { <between::Between /> }.into_any(),
-            Phase::Finished => view! { <finished::Finished /> }.into_any(),
-            Phase::Preparation if !tally.get() => ().into_any(),
-            Phase::Preparation | Phase::Playing | Phase::Suspended => {
-                view! { <Floor /> }.into_any()
-            }
+        {move || match shows.get() {
+            Shows::Between => view! { <between::Between /> }.into_any(),
+            Shows::Finished => view! { <finished::Finished /> }.into_any(),
+            Shows::Nothing => ().into_any(),
+            Shows::Floor => view! { <Floor /> }.into_any(),
         }}
     }
+}
+
+/// What the screen shows; it is built anew only when this changes, so that the court under a finger
+/// stays the same court.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Shows {
+    Floor,
+    Between,
+    Finished,
+    Nothing,
 }
 
 /// The two halves with the net between them, and what belongs below.

@@ -19,11 +19,14 @@ pub const NUMBER_LATER: &str = "Without a number";
 /// Somebody else: an official, a spectator.
 pub const NOT_A_PLAYER: &str = "Not a player";
 /// What comes first; careful, and for an adult to take over.
-pub const CARE: [&str; 4] = [
+pub const CARE_FIRST: [&str; 2] = [
     "Stop play. Get the adult in charge and first aid at once.",
-    "Touch and move nobody. Make no diagnosis.",
-    "A blow to the head, or any doubt: off the court, and not back without clearance by a licensed \
-     medical person under your local rules.",
+    "Touch and move nobody. Make no diagnosis. A blow to the head, or any doubt: off the court.",
+];
+/// What comes before anybody plays on.
+pub const CARE_RETURN: [&str; 2] = [
+    "After a blow to the head, or in any doubt: not back without clearance by a licensed medical \
+     person under your local rules.",
     "This app does not replace a qualified person or the rules of your competition.",
 ];
 /// The legend.
