@@ -32,7 +32,7 @@ pub const TESTS: &[Test] = &[
 fn up_to_the_first_service(referee: &mut Referee) {
     referee.new_match("International The official text");
     for check in [
-        "Own kit, at the court",
+        "Own kit",
         "Floor and free zone",
         "Net and posts",
         "Ball",

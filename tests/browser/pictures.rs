@@ -56,9 +56,11 @@ const WIDE: &str = "
     for (const e of document.body.querySelectorAll('*')) {
       if (e.closest('svg') || e.closest('.visually-hidden') || !e.checkVisibility()) continue;
       const { overflowX, textOverflow } = getComputedStyle(e);
+      // Shown to screen readers only.
+      if (e.clientWidth <= 1 || e.getBoundingClientRect().width <= 1) continue;
       const cut = overflowX === 'hidden' && textOverflow !== 'ellipsis' && e.scrollWidth > e.clientWidth + 1;
       const box = e.getBoundingClientRect();
-      const outside = box.width > 0 && box.right > innerWidth + 1 && !e.closest('.running, .rounds, .numbers');
+      const outside = box.width > 0 && box.right > innerWidth + 1 && !e.closest('.running-score, .rounds, .numbers');
       if (cut || outside) out.push(`${e.tagName}.${e.className}: ${e.innerText?.slice(0, 40)}`);
     }
     return out.slice(0, 5);";
@@ -146,7 +148,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("Open the match");
     referee.reads("Before the match");
     look.at(referee, "plan");
-    referee.tap("Done: Own kit, at the court");
+    referee.tap("Done: Own kit");
     referee.tap_at("#step-net");
     referee.tap("Not in order");
     referee.reads("Do not start. Speak to the coach or the organiser.");
@@ -170,6 +172,8 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     }
     referee.tap("Number 7");
     look.at(referee, "team-list");
+    referee.tap("Remove");
+    referee.tap("Number 12");
     referee.tap("Remove");
     referee.list(A, &[1, 2, 3, 4, 5, 6, 7], 4);
     look.at(referee, "team-list-in");
@@ -286,10 +290,13 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap("Back");
     referee.browser().find("#half-left");
     // One more request than there are, so that the advice is seen.
-    for _ in 0..2 {
+    while referee
+        .browser()
+        .value("document.querySelector('#refusal-sentence') === null")
+        == json!(true)
+    {
         referee.tap_at("#time-out-left");
     }
-    referee.browser().find("#refusal-sentence");
     look.at(referee, "refusal");
     referee.tap("Record it anyway");
     look.at(referee, "refusal-anyway");

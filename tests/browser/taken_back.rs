@@ -1,13 +1,14 @@
 //! Wrong taps: taking back the last entry and an older one, and deciding against the advice.
 
-use dutystand::game::{Kind, Outcome};
-use dutystand::rules::Preset;
+use dutystand::game::{Entry, Kind, Outcome};
+use dutystand::rules::{Preset, Team};
+use serde_json::json;
 
 use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side, A, B};
 use crate::stage::Stage;
-use crate::{Ran, Test};
+use crate::{Ran, Test, ALL};
 
 const CHROMIUM: &[Engine] = &[Engine::Chromium];
 
@@ -32,6 +33,11 @@ pub const TESTS: &[Test] = &[
         name: "one_tap_is_one_point",
         engines: CHROMIUM,
         run: one_tap_is_one_point,
+    },
+    Test {
+        name: "the_last_tap_of_a_set_touches_nothing_else",
+        engines: ALL,
+        run: the_last_tap_of_a_set_touches_nothing_else,
     },
 ];
 
@@ -161,16 +167,68 @@ fn one_tap_is_one_point(stage: &mut Stage) -> Ran {
         "const half = document.querySelector('#half-left');
          half.dispatchEvent(new PointerEvent('pointerup', { bubbles: true, pointerType: 'touch' }));
          return null;",
-        serde_json::json!([]),
+        json!([]),
     );
     let replay = referee.court_is_right(false);
     assert_eq!(replay.state().score().a, 1);
     // A key is a tap as well.
-    referee.browser().run(
-        "document.querySelector('#half-right').click();",
-        serde_json::json!([]),
-    );
+    referee
+        .browser()
+        .run("document.querySelector('#half-right').click();", json!([]));
     let replay = referee.court_is_right(false);
     assert_eq!(replay.state().score().b, 1);
+    Ok(())
+}
+
+/// How everything stands that can be operated: its words, what is chosen, what is open.
+const STANDING: &str = "[location.hash, ...[...document.querySelectorAll('button, input, details')]
+    .map((e) => [e.ariaLabel ?? e.innerText, e.ariaPressed, e.ariaExpanded, e.open].join())]";
+
+/// The tap that ends a set brings another screen under the finger. What the browser makes of the
+/// rest of that touch must not operate it, wherever on the half the finger was.
+fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
+    let mut entries = begun();
+    for _ in 0..24 {
+        entries.push(Entry::new(
+            entries.len() as u32 + 1,
+            Kind::Rally {
+                won_by: Team::A,
+                cause: None,
+                by: None,
+            },
+        ));
+    }
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("last-tap", entries);
+    referee.browser().find("#half-left");
+    let half = referee.browser().value(
+        "(({ left, top, right, bottom }) => ({ left, top, right, bottom }))(document.querySelector('#half-left').getBoundingClientRect())",
+    );
+    referee.point(Side::Left);
+    referee.reads("After set 1");
+    referee.browser().run("scrollTo(0, 0);", json!([]));
+    let right = referee.browser().value(STANDING);
+    // Everything of the next screen that lies where the half was.
+    let places = referee.browser().run(
+        "const half = arguments[0];
+         return [...document.querySelectorAll('button, input, summary, label')]
+           .filter((e) => e.checkVisibility())
+           .map((e) => e.getBoundingClientRect())
+           .map((b) => [(b.left + b.right) / 2, (b.top + b.bottom) / 2].map(Math.round))
+           .filter(([x, y]) => x > half.left && x < half.right && y > half.top && y < half.bottom);",
+        json!([half]),
+    );
+    let places: Vec<(i64, i64)> = serde_json::from_value(places).expect("places");
+    assert!(!places.is_empty(), "something lies where the half was");
+    for (x, y) in places {
+        referee.tap_at("#take-back");
+        referee.browser().find("#half-left");
+        let before = referee.replay().entries().len();
+        referee.browser().tap_place(x, y);
+        referee.reads("After set 1");
+        // The point and the count-down of the interval, nothing else.
+        assert_eq!(referee.replay().entries().len(), before + 2, "at {x}, {y}");
+        assert_eq!(referee.browser().value(STANDING), right, "at {x}, {y}");
+    }
     Ok(())
 }

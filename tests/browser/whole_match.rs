@@ -162,9 +162,10 @@ fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
         .enumerate()
         .map(|(i, set)| {
             let ((ta, sa), (tb, sb)) = (count(i, Team::A), count(i, Team::B));
-            let minutes = set.minutes().expect("the set was timed");
+            // The first set began without a time, in the file that was given.
+            let minutes = set.minutes().map(|m| format!("{m} ")).unwrap_or_default();
             format!(
-                "{} {} {} {minutes} {ta} / {tb} {sa} / {sb}",
+                "{} {} {} {minutes}{ta} / {tb} {sa} / {sb}",
                 set.number, set.score.a, set.score.b
             )
         })
@@ -182,7 +183,7 @@ fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
              const list = (css) => [...set.querySelectorAll(css)].map((e) => e.innerText.trim());
              return { a: [list('.team-a .round-server'), list('.team-a .round-total')],
                       b: [list('.team-b .round-server'), list('.team-b .round-total')],
-                      running: list('.running .point') };",
+                      running: list('.running-score .point') };",
             json!([i]),
         );
         for (team, key) in [(Team::A, "a"), (Team::B, "b")] {
