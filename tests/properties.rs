@@ -72,7 +72,9 @@ fn points_add_up(state: &State) {
 /// Without insisting no count passes its limit.
 fn counts_keep_limits(state: &State) {
     // A tally that grows into a match may have passed limits that were none.
-    let Some(play) = state.shown().filter(|p| p.follows_places()) else { return };
+    let Some(play) = state.shown().filter(|p| p.follows_places()) else {
+        return;
+    };
     for team in Team::BOTH {
         let side = &play.sides[team];
         let rules = state.rules();
