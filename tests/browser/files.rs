@@ -105,7 +105,7 @@ fn a_file_that_is_none_is_said_and_nothing_is_lost(stage: &mut Stage) -> Ran {
     ];
     for (name, content, says) in files {
         referee.open_file(name, content);
-        referee.reads(&name.to_owned());
+        referee.reads(name);
         referee.reads(says);
         assert_eq!(
             referee

@@ -121,8 +121,11 @@ mod tests {
         letters.chars().map(team).collect()
     }
 
-    /// Steps that are not the same in both, as (first, second, one alone from here on).
-    fn odd(a: &str, b: &str, over: [bool; 2]) -> Vec<((usize, usize), (bool, bool), bool)> {
+    /// A step as its places, which records it takes from, and whether one goes on alone from here.
+    type Odd = ((usize, usize), (bool, bool), bool);
+
+    /// Steps that are not the same in both.
+    fn odd(a: &str, b: &str, over: [bool; 2]) -> Vec<Odd> {
         let (a, b) = (order(a), order(b));
         let steps = align(&a, &b, over);
         let same = |s: &&Step| s.takes == (true, true) && a[s.at.0] == b[s.at.1];

@@ -25,8 +25,8 @@ pub(super) use stand::Standing;
 pub(super) use toss::Choice as TossChoice;
 
 use crate::game::entry::Toss;
-use crate::game::{Kind, Phase};
-use crate::rules::Team;
+use crate::game::{notices, Kind, Notice, Phase};
+use crate::rules::{Step, Team};
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text_before as text;
@@ -34,6 +34,7 @@ use crate::ui::text_before as text;
 use begin::BeginCard;
 use line_up::LineUpsCard;
 use plan_list::PlanList;
+use team_list::TeamListsCard;
 use toss::TossCard;
 
 /// What has to be done before the first whistle.
@@ -73,8 +74,19 @@ pub fn BetweenSets() -> impl IntoView {
         session.may(&Kind::Toss(any)).is_ok()
     });
     let with_line_ups = Memo::new(move |_| session.state().rules().line_ups);
+    // A tally that has grown into a match has no lists yet.
+    let lists_due = Memo::new(move |_| {
+        let due = notices(&session.state());
+        due.iter().any(|n| matches!(n, Notice::TeamList { .. }))
+    });
     view! {
         <fieldset class="between stack" disabled=move || !session.may_write()>
+            {move || lists_due.get().then(|| view! {
+                <section class="card stack">
+                    <h2>{text::step(Step::TeamLists)}</h2>
+                    <TeamListsCard />
+                </section>
+            })}
             {move || toss_decides.get().then(|| view! {
                 <section class="card stack">
                     <h2>{text::TOSS}</h2>
