@@ -32,7 +32,11 @@ pub(super) fn incomplete(state: &mut State, team: Team, scope: Scope) {
         },
         Stage::Suspended { .. } | Stage::Finished(_) => return,
     };
-    state.stage = Stage::Coming(Coming::default());
+    let penalties = std::mem::take(&mut state.carried);
+    state.stage = Stage::Coming(Coming {
+        penalties,
+        ..Coming::default()
+    });
     lose(state, record);
     while scope == Scope::Match && !rally::is_decided(state) {
         let record = lost(state.next_number(), team);

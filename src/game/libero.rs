@@ -10,8 +10,8 @@ pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Ref
     let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
     let side = &play.sides[team];
     let known = &state.teams[team];
-    match side.slots.iter().find(|s| s.libero == Some(change.out)) {
-        Some(slot) => check_leaves(state, play, team, change.out, slot.player, change.into),
+    match side.slots.iter().position(|s| s.libero == Some(change.out)) {
+        Some(place) => check_leaves(state, play, team, place, change.into),
         None => {
             // A libero comes in for a player on court.
             let Some(place) = side.slots.iter().position(|s| s.on_court() == change.out) else {
@@ -39,14 +39,7 @@ pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Ref
             if known.barred(change.out, play.number).is_some() {
                 return Err(Refusal::LeavesBySubstitution { number: change.out });
             }
-            if is_front(place) {
-                return Err(Refusal::BackRowOnly { number: change.out });
-            }
-            if place == 0 && play.serving == Some(team) {
-                return Err(Refusal::LiberoServes {
-                    number: change.into,
-                });
-            }
+            check_place(play, team, place, change.out, change.into)?;
             check_rally_between(side, play)
         }
     }
@@ -63,10 +56,11 @@ fn check_leaves(
     state: &State,
     play: &SetPlay,
     team: Team,
-    libero: Shirt,
-    replaced: Shirt,
+    place: usize,
     into: Shirt,
 ) -> Result<(), Refusal> {
+    let slot = play.sides[team].slots[place];
+    let (libero, replaced) = (slot.on_court(), slot.player);
     let known = &state.teams[team];
     if !known.lists(into) {
         return Err(Refusal::NotListed { team, number: into });
@@ -84,6 +78,7 @@ fn check_leaves(
     }
     if to_libero {
         check_comes(state, play, team, into)?;
+        check_place(play, team, place, libero, into)?;
     } else if let Some(why) = known.barred(into, play.number) {
         return Err(Refusal::PlayerBarred { number: into, why });
     }
@@ -94,6 +89,23 @@ fn check_leaves(
         Ok(())
     } else {
         check_rally_between(&play.sides[team], play)
+    }
+}
+
+/// A libero comes only into the back row, and not to serve (19.3.1.1, 19.3.1.3).
+fn check_place(
+    play: &SetPlay,
+    team: Team,
+    place: usize,
+    out: Shirt,
+    libero: Shirt,
+) -> Result<(), Refusal> {
+    if is_front(place) {
+        Err(Refusal::BackRowOnly { number: out })
+    } else if place == 0 && play.serving == Some(team) {
+        Err(Refusal::LiberoServes { number: libero })
+    } else {
+        Ok(())
     }
 }
 

@@ -118,6 +118,9 @@ pub(super) fn begin(state: &mut State, entry: u32) {
         let mut play = coming
             .ready
             .unwrap_or_else(|| Box::new(SetPlay::start(number, opener, left, &ByTeam::default())));
+        for team in Team::BOTH {
+            play.sides[team].barred |= coming.barred[team];
+        }
         play.open_with_penalties(&coming.penalties);
         super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);
         state.stage = Stage::Playing(play);

@@ -138,7 +138,8 @@ impl Side {
     /// Puts the side into the given order; each shirt keeps the place it holds, a shirt that holds
     /// none takes over a place that would be left without one.
     pub(super) fn put_right(&mut self, positions: &[Shirt], is_libero: impl Fn(Shirt) -> bool) {
-        let mut left: Vec<Slot> = std::mem::take(&mut self.slots);
+        let before = std::mem::take(&mut self.slots);
+        let mut left = before.clone();
         let mut take =
             |test: &dyn Fn(&Slot) -> bool| left.iter().position(test).map(|i| left.remove(i));
         let mut placed: Vec<Option<Slot>> = positions
@@ -167,7 +168,7 @@ impl Side {
                 .find(|(shirt, _)| *shirt == player)
                 .map_or(player, |(_, held)| *held)
         };
-        self.slots = placed
+        let right: Vec<Slot> = placed
             .into_iter()
             .zip(positions)
             .filter_map(|(slot, &shirt)| {
@@ -184,6 +185,33 @@ impl Side {
                 Some(slot)
             })
             .collect();
+        let held: Vec<(Shirt, Shirt)> = before.iter().map(|s| (s.starter, s.player)).collect();
+        self.slots = right;
+        for (starter, old) in held {
+            self.note_put_right(starter, old);
+        }
+    }
+
+    /// Where putting right has changed the holder of a place: a change that it undoes never was
+    /// (15.9.2), any other is an entry of its own.
+    fn note_put_right(&mut self, starter: Shirt, old: Shirt) {
+        let Some(slot) = self.slots.iter_mut().find(|s| s.starter == starter) else {
+            return;
+        };
+        let new = slot.player;
+        if new == old {
+            return;
+        }
+        let times: Vec<usize> = (0..self.entered.len())
+            .filter(|&i| self.entered[i].1 == starter)
+            .collect();
+        match times[..] {
+            [.., before, last] if self.entered[before].0 == new && self.entered[last].0 == old => {
+                slot.closed = false;
+                self.entered.remove(last);
+            }
+            _ => self.entered.push((new, starter)),
+        }
     }
 }
 

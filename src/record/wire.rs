@@ -906,6 +906,8 @@ pub(super) fn read_rules(given: &Map<String, Value>) -> Result<Rules, String> {
                     }
                 }
             }
+            // A year may stand there as a number.
+            (base, Value::Number(year)) if key == "edition" => *base = year.to_string().into(),
             (base, value) => *base = value.clone(),
         }
     }

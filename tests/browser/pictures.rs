@@ -202,13 +202,9 @@ fn before_a_match(stage: &mut Stage) -> Ran {
         referee.tap(&format!("Number {number}"));
     }
     look.at(referee, "line-up");
-    for _ in 0..3 {
-        referee.tap_at(".line-up-court .place-1");
-        referee.tap("Empty this place");
-        referee.tap_at(".line-up-court .place-2");
-        referee.tap("Empty this place");
-        referee.tap_at(".line-up-court .place-3");
-        referee.tap("Empty this place");
+    for place in [1, 2, 3] {
+        referee.tap_at(&format!(".line-up-court .place-{place}"));
+        referee.tap("Empty place");
     }
     referee.tap_at(".line-up-court .place-1");
     referee.line_up(A, &[1, 2, 3, 4, 5, 6]);
@@ -300,7 +296,7 @@ fn of_play(stage: &mut Stage) -> Ran {
     look.at(referee, "refusal");
     referee.tap("Record it anyway");
     look.at(referee, "refusal-anyway");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Close");
     referee.tap("Menu");
     referee.tap("Interrupt play");
     look.at(referee, "play-interrupted");
