@@ -81,6 +81,7 @@ impl Look {
 
     /// Looks at the screen as it is, in every size and theme, and leaves it upright and light.
     fn at(&mut self, referee: &mut Referee, name: &str) {
+        referee.still();
         let browser = referee.browser();
         for theme in ["dark", "light"] {
             browser.run(
@@ -272,12 +273,32 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap_at("#panel-close");
     referee.tap_at("#more-left");
     look.at(referee, "play-more");
+    for (panel, name) in [
+        ("Misconduct", "conduct"),
+        ("Somebody hurt", "hurt"),
+        ("Fault found late", "late-fault"),
+        ("New libero", "new-libero"),
+        ("Cannot play on", "cannot-play-on"),
+    ] {
+        referee.tap(panel);
+        look.at(referee, &format!("play-{name}"));
+        referee.tap_at("#panel-close");
+        referee.tap_at("#more-left");
+    }
     referee.tap_at("#panel-close");
     referee.tap_at("#replay");
     look.at(referee, "play-replay");
     referee.tap_at("#panel-close");
     referee.tap("Menu");
     look.at(referee, "play-menu");
+    referee.tap_at("#glance");
+    look.at(referee, "play-only-the-court");
+    referee.tap_at("#lock");
+    look.at(referee, "play-locked");
+    referee.tap_at("#corner-1");
+    referee.tap_at("#corner-2");
+    referee.tap_at("#whole");
+    referee.tap("Menu");
     referee.tap("Every entry");
     look.at(referee, "log");
     referee.tap_at(".log .button");
@@ -328,8 +349,18 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     });
     referee.go_on_with("over", over);
     look.at(referee, "sheet");
-    let file = referee.browser().full_picture("sheet-whole");
-    assert!(file.is_file());
+    referee.browser().full_picture("sheet-whole");
+    // As on paper, A4 at 96 dots an inch.
+    let media = |of: &str| json!({ "media": of });
+    referee
+        .browser()
+        .cdp("Emulation.setEmulatedMedia", media("print"));
+    referee.browser().screen(794, 1123);
+    referee.browser().picture("sheet-paper");
+    referee.browser().screen(360, 740);
+    referee
+        .browser()
+        .cdp("Emulation.setEmulatedMedia", media(""));
     referee.tap("Back");
     referee.reads("Match to");
     look.at(referee, "match-over");

@@ -287,7 +287,16 @@ impl<'a> Referee<'a> {
 
     /// Gives a side the point and the next service.
     pub fn point(&mut self, side: Side) {
+        self.still();
         self.tap_at(&format!("#half-{}", side.word()));
+    }
+
+    /// Waits until nothing moves on the screen.
+    pub fn still(&mut self) {
+        self.browser().wait_until(
+            "nothing moves",
+            "document.getAnimations().every((one) => one.playState !== 'running')",
+        );
     }
 
     /// Gives a team the point, wherever it stands.
@@ -298,10 +307,7 @@ impl<'a> Referee<'a> {
 
     /// Taps halves one after the other, so many milliseconds apart, without looking.
     pub fn points(&mut self, sides: &[Side], gap_ms: u32) {
-        self.browser().wait_until(
-            "the halves stand still",
-            "document.getAnimations().every((one) => one.playState !== 'running')",
-        );
+        self.still();
         let elements: Vec<_> = [Side::Left, Side::Right]
             .map(|side| self.browser().find(&format!("#half-{}", side.word())))
             .into();
