@@ -73,10 +73,11 @@ pub fn DueLine() -> impl IntoView {
 pub fn Prompts() -> impl IntoView {
     let session = use_session();
     let large = Memo::new(move |_| {
-        notices(&session.state())
-            .into_iter()
-            .filter(is_large)
-            .collect::<Vec<_>>()
+        let mut large = notices(&session.state());
+        large.retain(is_large);
+        // Both teams wait for it, so it comes first.
+        large.sort_by_key(|notice| *notice != Notice::ChangeCourts);
+        large
     });
     view! {
         {move || {

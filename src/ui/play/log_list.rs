@@ -21,6 +21,8 @@ struct Line {
     became: Option<String>,
     standing: bool,
     can_go: bool,
+    /// A count-down, which comes and goes with what it times.
+    quiet: bool,
 }
 
 /// The list.
@@ -33,17 +35,19 @@ pub fn LogList() -> impl IntoView {
             let mut lines = Vec::new();
             replay.walk(|_, entry, outcome, after| {
                 let standing = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
+                let quiet = matches!(entry.kind, Kind::Timer(_));
                 lines.push(Line {
                     n: entry.n,
                     time: text::clock_time(entry.at),
                     words: text::entry(&entry.kind, state),
                     score: after
                         .play()
-                        .filter(|_| standing)
+                        .filter(|_| standing && !quiet)
                         .map(|p| text::score(p.score)),
                     became: text::outcome(outcome, state),
                     standing,
-                    can_go: entry.n > 1 && standing && !matches!(entry.kind, Kind::Timer(_)),
+                    can_go: entry.n > 1 && standing && !quiet,
+                    quiet,
                 });
             });
             lines.reverse();
@@ -62,7 +66,7 @@ pub fn LogList() -> impl IntoView {
         <p class="muted">{text::LOG_MORE}</p>
         <ol class="log" reversed=true>
             <For each=move || lines.get() key=|line| (line.n, line.became.clone()) let:line>
-                <li class="log-line" class:gone=!line.standing>
+                <li class="log-line" class:gone=!line.standing class:quiet=line.quiet>
                     <span class="log-n tabular">{line.n}</span>
                     <span class="log-words">
                         <span class="log-what">{line.words.clone()}</span>
