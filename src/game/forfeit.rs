@@ -78,7 +78,7 @@ pub(super) fn default(state: &mut State, team: Team) {
         .rules
         .sets_to_win()
         .unwrap_or_else(|| state.rules.sets_at_most());
-    state.sets = (1..=needed)
+    let made = (1..=needed)
         .map(|number| {
             let mut record = SetRecord {
                 how: How::Default,
@@ -88,9 +88,14 @@ pub(super) fn default(state: &mut State, team: Team) {
             Arc::new(record)
         })
         .collect();
+    let wiped = std::mem::replace(&mut state.sets, made);
+    // Whatever was asked about them is decided by the default.
+    state.questions.clear();
     state.stage = Stage::Finished(Ending {
         how: How::Default,
         lost_by: Some(team),
         left_over,
+        wiped,
+        waiting: Coming::default(),
     });
 }

@@ -8,7 +8,7 @@ use super::entry::{Fault, Found, LateFault};
 use super::line_up;
 use super::rally;
 use super::set::{PointFor, SetPlay};
-use super::state::{Coming, How, SetRecord, Stage, State};
+use super::state::{Coming, Ending, How, SetRecord, Stage, State};
 use super::Refusal;
 use crate::rules::{Score, Team};
 
@@ -110,8 +110,10 @@ pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
     }
     rally::settle(state);
     // A set that stays won closes again at once, and what was handed in for the next one stands.
-    if let (Stage::Coming(coming), Some(waiting)) = (&mut state.stage, waiting) {
-        *coming = waiting;
+    match (&mut state.stage, waiting) {
+        (Stage::Coming(coming), Some(waiting)) => *coming = waiting,
+        (Stage::Finished(ending), Some(waiting)) => ending.waiting = waiting,
+        _ => {}
     }
 }
 
@@ -122,7 +124,10 @@ fn reopen(state: &mut State) -> Option<Coming> {
     }
     let play = state.sets.pop()?.play.clone()?;
     match std::mem::replace(&mut state.stage, Stage::Playing(Box::new(play))) {
-        Stage::Coming(coming) => {
+        Stage::Coming(coming)
+        | Stage::Finished(Ending {
+            waiting: coming, ..
+        }) => {
             // Penalties given meanwhile count in the set after this one, whenever it comes.
             state.carried = coming.penalties.clone();
             Some(coming)
@@ -139,7 +144,9 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     let Stage::Playing(play) = &mut state.stage else {
         return;
     };
-    let target = rules.target_of(play.number);
+    // A set that the opponent has won already has no further point (6.2); in any other the point comes
+    // first and the cancelling after it (15.9.2).
+    let had_won = rules.target_of(play.number).winner(play.score) == Some(opponent);
     let from = match fault.since {
         _ if whole_set => Some(0),
         Some(since) => play.moment(since.score),
@@ -159,14 +166,16 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     }
     if opponent_has_it {
         play.give_service(opponent);
-    } else if target.winner(play.score) != Some(opponent) {
-        // A set that the opponent has won all the same has no further point (6.2).
+    } else if !had_won {
         play.award(opponent, PointFor::LateFault, n);
     }
+    play.note_score();
     ask::expire(&mut state.questions);
     if let (Some(positions), Stage::Playing(play)) = (&fault.positions, &mut state.stage) {
         if play.follows_places() {
-            play.sides[team].put_right(positions, |s| liberos.contains(&s));
+            // For a player who was not on the list a revised line-up is given (7.3.5.4).
+            let revised = fault.fault == Fault::UnregisteredPlayer;
+            play.sides[team].put_right(positions, revised, |s| liberos.contains(&s));
         }
     }
 }
@@ -208,8 +217,11 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
         }
     }
     rally::finish_if_decided(state, How::Unregistered);
-    if !rally::is_decided(state) && matches!(state.stage, Stage::Finished(_)) {
+    if rally::is_decided(state) {
+        return;
+    }
+    if let Stage::Finished(ending) = &mut state.stage {
         // The match was over and is not any more.
-        state.stage = Stage::Coming(Coming::default());
+        state.stage = Stage::Coming(std::mem::take(&mut ending.waiting));
     }
 }

@@ -59,10 +59,23 @@ pub(super) fn check_numbers(state: &State, positions: &[Shirt]) -> Result<(), Re
 }
 
 pub(super) fn hand_in(state: &mut State, team: Team, positions: &[Shirt]) {
+    withdraw(state, team);
     if let Stage::Coming(coming) = &mut state.stage {
         coming.line_ups[team] = Some(positions.to_vec());
     }
     make_ready(state);
+}
+
+/// Takes a team's line-up back; what the other team has done on its own stands.
+pub(super) fn withdraw(state: &mut State, team: Team) {
+    if let Stage::Coming(coming) = &mut state.stage {
+        coming.line_ups[team] = None;
+        coming.kept[team] = None;
+        if let Some(ready) = coming.ready.take() {
+            let other = team.other();
+            coming.kept[other] = Some(ready.sides[other].clone());
+        }
+    }
 }
 
 /// Puts the players of both line-ups on court once both are in, where line-ups are kept.
@@ -81,6 +94,9 @@ pub(super) fn make_ready(state: &mut State) {
             };
             let mut ready = SetPlay::start(number, opener, left, &line_ups);
             for team in Team::BOTH {
+                if let Some(side) = coming.kept[team].take() {
+                    ready.sides[team] = side;
+                }
                 ready.sides[team].barred = coming.barred[team];
             }
             coming.ready = Some(Box::new(ready));
@@ -121,7 +137,8 @@ pub(super) fn begin(state: &mut State, entry: u32) {
         for team in Team::BOTH {
             play.sides[team].barred |= coming.barred[team];
         }
-        play.open_with_penalties(&coming.penalties);
+        let target = state.rules.target_of(number);
+        state.carried = play.open_with_penalties(&coming.penalties, target);
         super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);
         state.stage = Stage::Playing(play);
         super::rally::settle(state);

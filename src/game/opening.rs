@@ -3,9 +3,9 @@
 use std::sync::Arc;
 
 use super::entry::{Amendment, Heading, TeamList};
-use super::line_up::may_start;
+use super::line_up::{may_start, withdraw};
 use super::rally;
-use super::state::{Phase, Stage, State};
+use super::state::{OutFor, Phase, Stage, State};
 use super::Refusal;
 use crate::rules::{ByTeam, Shirt};
 
@@ -28,7 +28,7 @@ pub(super) fn check_amendment(state: &State, given: &Amendment) -> Result<(), Re
         return Ok(());
     };
     rules.check().map_err(Refusal::BadRules)?;
-    if state.phase() == Phase::Preparation {
+    if !state.begun() {
         return Ok(());
     }
     if state.rules.line_ups || state.phase() == Phase::Finished {
@@ -57,6 +57,7 @@ pub(super) fn amend(state: &mut State, given: &Amendment) {
         // Line-ups for the set to come were made for other rules.
         if let Stage::Coming(coming) = &mut state.stage {
             coming.line_ups = ByTeam::default();
+            coming.kept = ByTeam::default();
             coming.ready = None;
         }
     }
@@ -95,7 +96,7 @@ pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> 
         return Err(Refusal::TwoCaptains { first, second });
     }
     // A list that was never handed in, as in a tally, can still come.
-    let closed = state.phase() != Phase::Preparation && state.teams[list.team].list.is_some();
+    let closed = state.begun() && state.teams[list.team].list.is_some();
     if closed || state.phase() == Phase::Finished {
         return Err(Refusal::ListClosed);
     }
@@ -126,7 +127,12 @@ pub(super) fn check_list(state: &State, list: &TeamList) -> Result<(), Refusal> 
 
 /// The last list handed in counts; a line-up that it does not bear any more has to be handed in anew.
 pub(super) fn take_list(state: &mut State, list: &TeamList) {
+    let begun = state.begun();
     let team = &mut state.teams[list.team];
+    if !begun {
+        // Before the match a new list names the liberos anew.
+        team.out.retain(|(_, why)| *why != OutFor::Redesignated);
+    }
     team.liberos = list
         .players
         .iter()
@@ -138,8 +144,7 @@ pub(super) fn take_list(state: &mut State, list: &TeamList) {
     let borne = given
         .iter()
         .all(|&s| may_start(state, list.team, s).is_ok());
-    if let (false, Stage::Coming(coming)) = (borne, &mut state.stage) {
-        coming.line_ups[list.team] = None;
-        coming.ready = None;
+    if !borne {
+        withdraw(state, list.team);
     }
 }

@@ -116,16 +116,20 @@ pub(super) fn is_decided(state: &State) -> bool {
 
 /// Ends the match where the sets decide it.
 pub(super) fn finish_if_decided(state: &mut State, how: How) {
-    if is_decided(state) {
-        let cut_off = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
-        let left_over = match cut_off {
-            Stage::Playing(play) => Some(play),
-            _ => None,
-        };
-        state.stage = Stage::Finished(Ending {
-            how,
-            lost_by: None,
-            left_over,
-        });
+    if !is_decided(state) || matches!(state.stage, Stage::Finished(_)) {
+        return;
     }
+    let cut_off = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    let (left_over, waiting) = match cut_off {
+        Stage::Playing(play) => (Some(play), Coming::default()),
+        Stage::Coming(coming) => (None, coming),
+        Stage::Suspended { .. } | Stage::Finished(_) => (None, Coming::default()),
+    };
+    state.stage = Stage::Finished(Ending {
+        how,
+        lost_by: None,
+        left_over,
+        wiped: Vec::new(),
+        waiting,
+    });
 }

@@ -154,7 +154,7 @@ pub enum Refusal {
     LiberoOnCourt { number: Shirt },
     /// Only back-row players.
     BackRowOnly { number: Shirt },
-    /// A player who was sent off leaves by a substitution.
+    /// A player who may not be on court leaves by a substitution.
     LeavesBySubstitution { number: Shirt },
     /// The server stays.
     LiberoServes { number: Shirt },

@@ -182,7 +182,8 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "Number {number} is in the front row. The libero comes in only for places 1, 6 and 5."
         ),
         R::LeavesBySubstitution { number } => format!(
-            "Number {number} was sent off and leaves by a substitution; a libero cannot fill the place."
+            "Number {number} may not be on court and leaves by a substitution; a libero cannot fill the \
+             place."
         ),
         R::LiberoServes { number } => {
             format!("Number {number} is a libero and may not serve. The server stays on court.")

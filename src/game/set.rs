@@ -1,7 +1,7 @@
 //! A set on court: the places, who stands in them, the points and what the interruption allows.
 
 use super::entry::Change;
-use crate::rules::{ByTeam, Rules, Score, Shirt, Team};
+use crate::rules::{ByTeam, Rules, Score, SetTarget, Shirt, Team};
 
 /// One place of the line-up, wherever rotation has brought it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -136,8 +136,14 @@ impl Side {
     }
 
     /// Puts the side into the given order; each shirt keeps the place it holds, a shirt that holds
-    /// none takes over a place that would be left without one.
-    pub(super) fn put_right(&mut self, positions: &[Shirt], is_libero: impl Fn(Shirt) -> bool) {
+    /// none takes over a place that would be left without one. In a `revised` line-up such a shirt
+    /// starts the set there.
+    pub(super) fn put_right(
+        &mut self,
+        positions: &[Shirt],
+        revised: bool,
+        is_libero: impl Fn(Shirt) -> bool,
+    ) {
         let before = std::mem::take(&mut self.slots);
         let mut left = before.clone();
         let mut take =
@@ -188,18 +194,30 @@ impl Side {
         let held: Vec<(Shirt, Shirt)> = before.iter().map(|s| (s.starter, s.player)).collect();
         self.slots = right;
         for (starter, old) in held {
-            self.note_put_right(starter, old);
+            self.note_put_right(starter, old, revised);
         }
     }
 
     /// Where putting right has changed the holder of a place: a change that it undoes never was
     /// (15.9.2), any other is an entry of its own.
-    fn note_put_right(&mut self, starter: Shirt, old: Shirt) {
-        let Some(slot) = self.slots.iter_mut().find(|s| s.starter == starter) else {
+    fn note_put_right(&mut self, starter: Shirt, old: Shirt, revised: bool) {
+        let is_new = |shirt: Shirt| self.bound_to(shirt).is_none();
+        let Some(place) = self.slots.iter().position(|s| s.starter == starter) else {
             return;
         };
+        let starts = revised && is_new(self.slots[place].player);
+        let slot = &mut self.slots[place];
         let new = slot.player;
         if new == old {
+            return;
+        }
+        if starts {
+            slot.starter = new;
+            slot.closed = false;
+            self.entered.retain(|e| e.1 != starter || e.0 == starter);
+            if let Some(entry) = self.entered.iter_mut().find(|e| e.1 == starter) {
+                *entry = (new, new);
+            }
             return;
         }
         let times: Vec<usize> = (0..self.entered.len())
@@ -351,23 +369,34 @@ impl SetPlay {
     }
 
     /// Points for penalties given between the sets, counted at the first service (FIVB Casebook
-    /// 2024, case 6.4): `penalties` holds the entries by the team at fault.
-    pub(super) fn open_with_penalties(&mut self, penalties: &ByTeam<Vec<u32>>) {
-        for (team, entries) in penalties.iter() {
-            for &entry in entries {
-                self.point(team.other(), PointFor::Penalty, entry);
-            }
-        }
+    /// 2024, case 6.4): `penalties` holds the entries by the team at fault. Gives back those that a
+    /// set won by the others has no room for: they count in the next one.
+    pub(super) fn open_with_penalties(
+        &mut self,
+        penalties: &ByTeam<Vec<u32>>,
+        target: SetTarget,
+    ) -> ByTeam<Vec<u32>> {
+        let mut left = penalties.clone();
         let at_fault = |team: Team| !penalties[team].is_empty();
         if at_fault(Team::A) && at_fault(Team::B) {
             // 1-1 and both rotate; that the team due to open still serves is our choice, the text
             // is silent.
             for team in Team::BOTH {
+                for entry in left[team].drain(..) {
+                    self.point(team.other(), PointFor::Penalty, entry);
+                }
                 self.sides[team].rotate();
             }
+            // They count together: 1-0 and 0-1 never stood.
+            self.stood.truncate(1);
+            self.note_score();
         } else if let Some(team) = Team::BOTH.into_iter().find(|&t| at_fault(t)) {
-            self.give_service(team.other());
+            while !left[team].is_empty() && target.winner(self.score).is_none() {
+                let entry = left[team].remove(0);
+                self.award(team.other(), PointFor::Penalty, entry);
+            }
         }
+        left
     }
 
     /// How many points had been given when the score last stood so.
@@ -429,6 +458,12 @@ impl SetPlay {
         }
         if let Some(first) = first {
             self.stood.retain(|s| s.points <= first);
+        }
+    }
+
+    /// The score as it is after a correction is one that stood.
+    pub(super) fn note_score(&mut self) {
+        if self.stood.last().map(|s| s.score) != Some(self.score) {
             self.stood.push(Stood {
                 score: self.score,
                 points: self.points.len(),

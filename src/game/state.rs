@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::ask::Question;
 use super::entry::{By, Check, Heading, Level, TeamList, Timer, Toss, Who};
-use super::set::SetPlay;
+use super::set::{SetPlay, Side};
 use crate::rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
 
 /// A match after some entries.
@@ -56,6 +56,8 @@ pub(super) struct Coming {
     pub barred: ByTeam<bool>,
     /// The set as it stands ready, once both line-ups are in.
     pub ready: Option<Box<SetPlay>>,
+    /// Sides that stood ready when the other team's line-up was withdrawn.
+    pub kept: ByTeam<Option<Side>>,
     /// After an interruption the set starts again here: its number shows, and who opens it.
     pub again: Option<Again>,
 }
@@ -75,6 +77,10 @@ pub(super) struct Ending {
     pub lost_by: Option<Team>,
     /// The set that was on court, where the ending cut it off.
     pub left_over: Option<Box<SetPlay>>,
+    /// Sets that a default wiped (6.4.1); what was said about their rallies can still be put right.
+    pub wiped: Vec<Arc<SetRecord>>,
+    /// What was known of the set that did not come: a fault found late can bring it back.
+    pub waiting: Coming,
 }
 
 /// How a set or a match was decided.
@@ -445,6 +451,11 @@ impl State {
         }
     }
 
+    /// Whether a set has begun, though its first one may have to be played again on another court.
+    pub(super) fn begun(&self) -> bool {
+        self.phase() != Phase::Preparation || self.coming().is_some_and(|c| c.again.is_some())
+    }
+
     /// The number of the set after the finished ones.
     pub(super) fn next_number(&self) -> u8 {
         u8::try_from(self.sets.len())
@@ -635,6 +646,14 @@ impl State {
                 Stage::Finished(e) => e.left_over.as_deref(),
                 _ => None,
             })
+            .chain(
+                match &self.stage {
+                    Stage::Finished(e) => &e.wiped[..],
+                    _ => &[],
+                }
+                .iter()
+                .filter_map(|s| s.play.as_ref()),
+            )
             .find_map(|play| in_play(play).map(|i| &play.points[i]))
     }
 }

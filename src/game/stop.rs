@@ -1,6 +1,7 @@
 //! Injured players who cannot be replaced, and interruptions of the match (17.1.2, 17.3).
 
 use super::entry::Court;
+use super::line_up::may_start;
 use super::refusal::{Asked, Refusal};
 use super::state::{Again, Coming, Stage, State};
 use super::substitution;
@@ -79,13 +80,11 @@ pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
     };
     match (*then, court) {
         (Stage::Playing(play), Court::Other) => {
-            let number = play.number;
             let line_ups = ByTeam::new(|team| {
                 let starters = play.sides[team].line_up();
-                // Whoever was sent off is missing: that team hands in a new line-up.
-                let all_there = starters
-                    .iter()
-                    .all(|&s| state.teams[team].barred(s, number).is_none());
+                // Whoever was sent off, or is a libero now, is missing: that team hands in a new
+                // line-up.
+                let all_there = starters.iter().all(|&s| may_start(state, team, s).is_ok());
                 (all_there && !starters.is_empty()).then_some(starters)
             });
             let left = if play.changed_courts {

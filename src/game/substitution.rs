@@ -19,6 +19,7 @@ pub(super) fn check(
     let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
     if !play.follows_places() {
         // Nobody knows who stands on court: only counted.
+        request::check_open(play, team)?;
         return check_count(state, &play.sides[team], changes.len());
     }
     check_objects(state, play, team, changes)?;

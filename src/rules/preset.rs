@@ -164,5 +164,11 @@ const TALLY: Rules = Rules {
         entries_per_player: None,
     },
     line_ups: false,
+    // As wide as a list can be entered.
+    roster: Roster {
+        max: 99,
+        min_number: 0,
+        max_number: 999,
+    },
     ..INTERNATIONAL
 };

@@ -1,12 +1,13 @@
 //! Before the first service: the record, lists, toss, line-ups (chapters 4 and 7, 19.1, 19.3.2.3).
 
-use dutystand::game::entry::{Amendment, Heading, Player, TeamList};
+use dutystand::game::entry::{Amendment, Court, Heading, LiberoWhy, Player, TeamList};
 use dutystand::game::{Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
 use dutystand::rules::{ByTeam, Invalid, Preset, Roster, Rules, SetTarget, Sets, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
-    card, coach, libero, names_its_numbers, player, substitution, time_out, toss, Story,
+    card, coach, libero, names_its_numbers, new_libero, player, resume, substitution, suspend,
+    time_out, toss, Story,
 };
 use crate::support::{heading, line_up, list};
 
@@ -590,4 +591,51 @@ fn log_the_widest_rules_are_playable() {
     };
     rules.sets = Sets::Fixed(9);
     assert_eq!(rules.check(), Ok(()));
+}
+
+/// 7.3.4: one team's line-up is changed by decision of the first referee; what the other has done on
+/// its own stands.
+#[test]
+fn r7_3_4_a_changed_line_up_leaves_the_other_team_alone() {
+    let mut story = Story::listed(Preset::International.rules(), &[12]);
+    story
+        .line_ups()
+        .enter(substitution(B, &[(3, 8)]))
+        .insists(
+            line_up(A, &[2, 3, 4, 5, 6, 1]),
+            Refusal::LineUpGiven { team: A },
+        )
+        .stand(A, &[2, 3, 4, 5, 6, 1])
+        .stand(B, &[1, 2, 8, 4, 5, 6])
+        .substitutions(B, 1, 0);
+    // The same where a new list takes the line-up with it.
+    let mut story = Story::listed(Preset::International.rules(), &[12]);
+    story
+        .line_ups()
+        .enter(substitution(B, &[(3, 8)]))
+        .enter(list(A, 12, &[6]))
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 7]))
+        .stand(B, &[1, 2, 8, 4, 5, 6])
+        .substitutions(B, 1, 0);
+}
+
+/// 4.1.3: the lists stay closed where the first set is played again on another court (17.3.2.2: the
+/// same team members).
+#[test]
+fn r4_1_3_lists_stay_closed_on_another_court() {
+    Story::international()
+        .rallies("A")
+        .enter(suspend())
+        .enter(resume(Court::Other))
+        .phase(Phase::Preparation)
+        .refuses(list(A, 12, &[11]), "4.1.3", Refusal::ListClosed);
+}
+
+/// 19.4.2.2 with 4.1.3: before the match the last list names the liberos anew.
+#[test]
+fn r4_1_3_the_last_list_names_the_liberos_anew() {
+    Story::listed(Preset::International.rules(), &[12])
+        .enter(new_libero(A, &[12], 11, LiberoWhy::Unable))
+        .enter(list(A, 12, &[]))
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 12]));
 }

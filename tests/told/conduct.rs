@@ -339,3 +339,19 @@ fn r21_insisting_shows_a_second_card() {
             (1, A, "penalty", (0, 1)),
         ]);
 }
+
+/// 6.2 and 21.5: a set that is won at its first service takes no more penalties; they count in the next.
+#[test]
+fn r6_2_penalties_beyond_a_won_set_count_in_the_next() {
+    let mut rules = dutystand::rules::Preset::International.rules();
+    rules.set.target = 2;
+    Story::by(rules)
+        .set_to(A)
+        .enter(card(A, coach(), Level::Penalty))
+        .enter(card(A, player(2), Level::Penalty))
+        .enter(card(A, player(3), Level::Penalty))
+        .sets_out()
+        .sets(&[(2, 0), (0, 2)])
+        .sets_out()
+        .score(0, 1);
+}

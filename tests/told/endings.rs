@@ -232,3 +232,17 @@ fn r12_1_2_a_set_without_play_keeps_the_order_of_opening() {
         .serves(B, 1);
     assert_eq!(story.replay().state().left(), Some(B));
 }
+
+/// 6.4.1: a default wipes the result; what was said about the rallies can still be put right.
+#[test]
+fn r6_4_1_rallies_before_a_default_keep_their_causes() {
+    let story = &mut Story::international();
+    story.rallies("A");
+    let (first, cause) = (story.last(), dutystand::rules::Cause::NetTouch);
+    story.set_to(A).sets_out().rallies("B");
+    let last = story.last();
+    story
+        .enter(Kind::Default { team: B })
+        .enter(crate::story::explain(first, cause))
+        .enter(crate::story::explain(last, cause));
+}

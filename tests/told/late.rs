@@ -674,3 +674,129 @@ fn r7_7_1_2_bonds_stay_with_the_players_who_are_put_right() {
     let sides: &ByTeam<_> = &story.replay().state().play().expect("playing").sides;
     assert_eq!(sides.a.substitutions, 2);
 }
+
+/// 15.6.1: a starter whose place somebody else was put into comes back in it.
+#[test]
+fn r15_6_1_the_starter_returns_for_a_player_who_was_put_in_his_place() {
+    Story::international()
+        .rallies("AA")
+        .enter(put_right(
+            B,
+            WrongLineUp,
+            since(1, 0),
+            Rally,
+            &[1, 2, 3, 7, 5, 6],
+        ))
+        .enter(substitution(B, &[(7, 4)]))
+        .stand(B, &[1, 2, 3, 4, 5, 6]);
+}
+
+/// 15.9.2: a change that was put right never was; the place goes on as before it.
+#[test]
+fn r15_9_2_an_illegal_change_that_was_undone_never_was() {
+    Story::international()
+        .rallies("A")
+        .enter(substitution(B, &[(4, 7)]))
+        .rallies("A")
+        .enter(put_right(
+            B,
+            IllegalSubstitution,
+            since(1, 0),
+            Rally,
+            &[1, 2, 3, 4, 5, 6],
+        ))
+        .enter(substitution(B, &[(4, 8)]));
+}
+
+/// 15.9.2: the point comes before the points are cancelled, so a set beyond 25 ends one higher.
+#[test]
+fn r15_9_2_the_point_comes_before_the_cancelling() {
+    Story::international()
+        .rallies(&"AB".repeat(26))
+        .score(26, 26)
+        .enter(late(A, IllegalSubstitution, since(20, 20), Rally))
+        .sets(&[(20, 27)]);
+    // Found after a set that the team at fault had won.
+    Story::international()
+        .rallies(&"AB".repeat(25))
+        .rallies("AA")
+        .sets(&[(27, 25)])
+        .enter(late(A, IllegalSubstitution, since(20, 20), AfterRally))
+        .sets(&[(20, 26)]);
+}
+
+/// 7.3.5.4: for a player who was not on the list a revised line-up is given: who is put in starts the
+/// set, and whoever is listed may still come in once.
+#[test]
+fn r7_3_5_4_a_revised_line_up_has_a_new_starter() {
+    let story = &mut Story::international();
+    story
+        .rallies("AA")
+        .enter(put_right(
+            B,
+            UnregisteredPlayer,
+            since(0, 0),
+            Rally,
+            &[1, 2, 3, 7, 5, 6],
+        ))
+        .rallies("A")
+        .enter(substitution(B, &[(7, 8)]))
+        .rallies("A")
+        .refuses(
+            substitution(B, &[(8, 4)]),
+            "15.6.2",
+            Refusal::OnlyStarterReturns {
+                out: Shirt(8),
+                starter: Shirt(7),
+            },
+        )
+        .enter(substitution(B, &[(8, 7)]))
+        .rallies("A")
+        .enter(substitution(B, &[(5, 4)]));
+}
+
+/// 21.5: a penalty given between two sets counts in the next one, though the match was over in
+/// between: number 9 of B had played the first set without being on the list.
+#[test]
+fn r21_5_a_penalty_outlives_the_end_of_a_match_that_goes_on() {
+    let mut rules = dutystand::rules::Preset::International.rules();
+    rules.sets = dutystand::rules::Sets::BestOf(3);
+    Story::by(rules)
+        .set_to(B)
+        .sets_out()
+        .set_to(A)
+        .enter(card(A, coach(), Level::Penalty))
+        .enter(late(B, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+        .won_by(Some(A))
+        .enter(late(A, Rotation, since(24, 0), AfterRally))
+        .score(24, 1)
+        .enter(incomplete(A, Scope::Set))
+        .sets(&[(25, 0), (24, 26)])
+        .enter(crate::story::toss(B, A))
+        .sets_out()
+        .score(0, 1);
+}
+
+/// 7.3.4: the line-ups of a set that did not come, because the match was over, stand when it does.
+#[test]
+fn r7_3_4_line_ups_wait_for_a_match_that_goes_on() {
+    let mut rules = dutystand::rules::Preset::International.rules();
+    rules.sets = dutystand::rules::Sets::BestOf(3);
+    Story::by(rules)
+        .set_to(B)
+        .sets_out()
+        .rallies(&"AB".repeat(24))
+        .rallies("AA")
+        .enter(crate::story::toss(B, A))
+        .line_ups()
+        .enter(late(B, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+        .won_by(Some(A))
+        .enter(late(B, Rotation, since(24, 24), AfterRally))
+        .won_by(Some(A))
+        .enter(late(A, IllegalSubstitution, since(0, 0), AfterRally))
+        .sets(&[(25, 0), (0, 25)])
+        .phase(Phase::BetweenSets)
+        .without("line_up")
+        .enter(Kind::BeginSet)
+        .serves(B, 1);
+}

@@ -436,3 +436,17 @@ fn r19_3_insisting_replaces_all_the_same() {
         .serves(A, 12)
         .notices(&must_leave(A, 12));
 }
+
+/// 19.3.1.1: the other libero does not come in for one who stands in the front row.
+#[test]
+fn r19_3_1_1_no_libero_follows_another_into_the_front_row() {
+    Story::two_liberos()
+        .enter(libero(B, 5, 12))
+        .rallies("B")
+        .refuses(
+            libero(B, 12, 11),
+            "19.3.1.1",
+            Refusal::BackRowOnly { number: Shirt(12) },
+        )
+        .enter(libero(B, 12, 5));
+}

@@ -216,3 +216,29 @@ fn r7_3_5_4_the_answer_can_end_the_match() {
 fn log_an_entry_that_asked_nothing_is_not_answered() {
     Story::international().refuses(answer(3, "A"), "log", Refusal::NoQuestion { entry: 3 });
 }
+
+/// FIVB Casebook 2024, case 6.4: both penalties count together, so 0-1 never stood.
+#[test]
+fn r21_5_between_two_penalties_no_score_stood() {
+    Story::international()
+        .set_to(A)
+        .enter(card(A, coach(), Level::Penalty))
+        .enter(card(B, coach(), Level::Penalty))
+        .sets_out()
+        .score(1, 1)
+        .refuses(
+            late(A, UnregisteredPlayer, crate::story::since(0, 1), Rally),
+            "7.7.2",
+            Refusal::ScoreNeverStood {
+                asked: dutystand::rules::Score { a: 0, b: 1 },
+                nearest: dutystand::rules::Score { a: 1, b: 1 },
+            },
+        )
+        .enter(late(
+            A,
+            UnregisteredPlayer,
+            crate::story::since(0, 0),
+            Rally,
+        ))
+        .score(0, 2);
+}

@@ -268,3 +268,21 @@ fn r7_7_2_a_cancelled_set_is_not_put_right() {
         .enter(resume(Court::Other))
         .refuses(fault(), "7.7.2", Refusal::NothingPlayed);
 }
+
+/// 17.3.2.2 with 19.3.2.3: a starter who is the libero now stands in no line-up; the team hands in a
+/// new one.
+#[test]
+fn r17_3_2_2_a_starter_who_became_the_libero_is_missing() {
+    Story::international()
+        .enter(crate::story::substitution(A, &[(3, 8)]))
+        .enter(crate::story::new_libero(
+            A,
+            &[12],
+            3,
+            dutystand::game::entry::LiberoWhy::Unable,
+        ))
+        .enter(suspend())
+        .enter(resume(Court::Other))
+        .notices(&Notice::LineUp { team: A })
+        .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: A });
+}

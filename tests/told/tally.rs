@@ -152,3 +152,28 @@ fn tally_a_substitution_names_whom_it_likes() {
     assert!(play.sides.a.on_court().all(|s| s != Shirt(78)));
     story.substitutions(A, 1, 0);
 }
+
+/// No limit to a list either: as many players and whatever numbers.
+#[test]
+fn tally_a_list_is_as_long_as_it_likes() {
+    Story::opened(Preset::Tally.rules()).enter(crate::support::list(A, 40, &[]));
+}
+
+/// 15.2.4 and 6.1.3: what bars a request bars it also where nobody follows who stands on court.
+#[test]
+fn r15_2_4_a_bar_holds_without_line_ups() {
+    let mut rules = Preset::International.rules();
+    rules.line_ups = false;
+    let barred = || Refusal::RequestBarred { team: B };
+    Story::opened(rules)
+        .enter(crate::story::rejected(B))
+        .enter(Kind::BeginSet)
+        .refuses(time_out(B), "15.2.4", barred())
+        .refuses(substitution(B, &[(1, 7)]), "15.2.4", barred())
+        .rallies("A")
+        .enter(substitution(B, &[(1, 7)]))
+        .enter(crate::story::stopped(
+            dutystand::game::entry::ReplayWhy::Other,
+        ))
+        .refuses(substitution(A, &[(1, 7)]), "15", Refusal::AfterReplay);
+}
