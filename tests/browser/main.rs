@@ -26,6 +26,7 @@ mod whole_match;
 
 use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::process::ExitCode;
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
 
 use driver::Engine;
@@ -47,17 +48,17 @@ struct Skipped(String);
 /// Every engine that phones have.
 const ALL: &[Engine] = &[Engine::Chromium, Engine::Firefox, Engine::WebKit];
 
-/// The tests of each file.
+/// The tests of each file; the longest come first, so that none of them is left over at the end.
 const FILES: &[&[Test]] = &[
+    pictures::TESTS,
+    whole_match::TESTS,
     probe::TESTS,
     smoke::TESTS,
     first_set::TESTS,
     kept::TESTS,
     taken_back::TESTS,
     tally::TESTS,
-    whole_match::TESTS,
     files::TESTS,
-    pictures::TESTS,
 ];
 
 fn main() -> ExitCode {
@@ -78,60 +79,80 @@ fn main() -> ExitCode {
     let wanted =
         |name: &str| words.is_empty() || words.iter().any(|word| name.contains(word.as_str()));
 
-    let (mut passed, mut failed, mut skipped) = (0, 0, 0);
-    for test in FILES.iter().copied().flatten() {
-        for &engine in test.engines {
-            let name = format!("{}::{}", engine.name(), test.name);
-            if !wanted(&name) {
-                continue;
+    let next = AtomicUsize::new(0);
+    let todo: Vec<(&Test, Engine, String)> = FILES
+        .iter()
+        .copied()
+        .flatten()
+        .flat_map(|test| test.engines.iter().map(move |&engine| (test, engine)))
+        .map(|(test, engine)| (test, engine, format!("{}::{}", engine.name(), test.name)))
+        .filter(|(_, _, name)| wanted(name))
+        .collect();
+    // A test waits for its browser most of the time, so one a core keeps the cores busy.
+    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    let verdicts: Vec<Verdict> = std::thread::scope(|scope| {
+        let work = || {
+            let mut verdicts = Vec::new();
+            while let Some((test, engine, name)) = todo.get(next.fetch_add(1, Ordering::SeqCst)) {
+                verdicts.push(tried(test, *engine, name));
             }
-            let begun = Instant::now();
-            match run(test, engine, &name) {
-                Verdict::Passed => {
-                    passed += 1;
-                    println!(
-                        "test {name} ... ok ({:.1} s)",
-                        begun.elapsed().as_secs_f32()
-                    );
-                }
-                Verdict::Failed => {
-                    failed += 1;
-                    println!("test {name} ... FAILED");
-                }
-                Verdict::Skipped(why) => {
-                    skipped += 1;
-                    println!("test {name} ... ignored, {why}");
-                }
-            }
-        }
-    }
+            verdicts
+        };
+        let all: Vec<_> = (0..workers).map(|_| scope.spawn(work)).collect();
+        all.into_iter()
+            .flat_map(|worker| worker.join().expect("a failed test is caught"))
+            .collect()
+    });
+    let count = |what: Verdict| verdicts.iter().filter(|one| **one == what).count();
+    let (passed, failed, skipped) = (
+        count(Verdict::Passed),
+        count(Verdict::Failed),
+        count(Verdict::Skipped),
+    );
     let word = if failed == 0 { "ok" } else { "FAILED" };
     println!("\ntest result: {word}. {passed} passed; {failed} failed; {skipped} ignored");
     ExitCode::from(u8::from(failed != 0))
 }
 
+#[derive(Clone, Copy, PartialEq, Eq)]
 enum Verdict {
     Passed,
     Failed,
-    Skipped(String),
+    Skipped,
 }
 
-fn run(test: &Test, engine: Engine, name: &str) -> Verdict {
-    if let Err(why) = engine.present() {
-        return Verdict::Skipped(why);
-    }
-    // The panic itself prints what went wrong, at the place where it did.
-    let Ok(mut stage) = catch_unwind(|| Stage::new(engine)) else {
-        return Verdict::Failed;
-    };
-    match catch_unwind(AssertUnwindSafe(|| (test.run)(&mut stage))) {
-        Ok(Ok(())) => Verdict::Passed,
-        Ok(Err(Skipped(why))) => Verdict::Skipped(why),
-        Err(_) => {
-            // What the page looked like, if the browser can still tell.
-            let file = format!("failed-{}", name.replace("::", "-"));
-            let _ = catch_unwind(AssertUnwindSafe(|| stage.browser().picture(&file)));
+/// Runs one test and says what came of it.
+fn tried(test: &Test, engine: Engine, name: &str) -> Verdict {
+    let begun = Instant::now();
+    match run(test, engine, name) {
+        Some(Ok(())) => {
+            let took = begun.elapsed().as_secs_f32();
+            println!("test {name} ... ok ({took:.1} s)");
+            Verdict::Passed
+        }
+        Some(Err(Skipped(why))) => {
+            println!("test {name} ... ignored, {why}");
+            Verdict::Skipped
+        }
+        None => {
+            println!("test {name} ... FAILED");
             Verdict::Failed
         }
     }
+}
+
+/// What a test comes back with; nothing if it failed.
+fn run(test: &Test, engine: Engine, name: &str) -> Option<Ran> {
+    if let Err(why) = engine.present() {
+        return Some(Err(Skipped(why)));
+    }
+    // The panic itself prints what went wrong, at the place where it did.
+    let mut stage = catch_unwind(|| Stage::new(engine)).ok()?;
+    let ran = catch_unwind(AssertUnwindSafe(|| (test.run)(&mut stage)));
+    if ran.is_err() {
+        // What the page looked like, if the browser can still tell.
+        let file = format!("failed-{}", name.replace("::", "-"));
+        let _ = catch_unwind(AssertUnwindSafe(|| stage.browser().picture(&file)));
+    }
+    ran.ok()
 }

@@ -4,6 +4,7 @@ use std::io::{BufRead, BufReader};
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::Path;
 use std::process::{Command, Stdio};
+use std::sync::{Mutex, PoisonError};
 use std::time::Duration;
 
 use serde_json::json;
@@ -92,6 +93,7 @@ impl Engine {
 }
 
 fn chromium(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
+    let taken = PORTS.lock().unwrap_or_else(PoisonError::into_inner);
     let port = free_port()?;
     let driver = need("BROWSER_CHROMEDRIVER")?;
     processes.start(
@@ -122,6 +124,7 @@ fn chromium(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
         "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
     });
     await_port(port)?;
+    drop(taken);
     Wire::http(port, &wishes)
 }
 
@@ -174,6 +177,7 @@ fn webkit(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
     BufReader::new(out)
         .read_line(&mut display)
         .map_err(|e| e.to_string())?;
+    let taken = PORTS.lock().unwrap_or_else(PoisonError::into_inner);
     let port = free_port()?;
     processes.start(
         Command::new(need("BROWSER_WEBKITDRIVER")?)
@@ -190,8 +194,12 @@ fn webkit(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
         "webkitgtk:browserOptions": { "binary": need("BROWSER_WEBKIT")?, "args": ["--automation"] },
     });
     await_port(port)?;
+    drop(taken);
     Wire::http(port, &wishes)
 }
+
+/// Held from the choice of a free port until somebody listens there, so that no two take the same.
+static PORTS: Mutex<()> = Mutex::new(());
 
 /// A port that is free now.
 fn free_port() -> Result<u16, String> {
