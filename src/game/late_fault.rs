@@ -50,8 +50,9 @@ fn check_since(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), R
     let earlier = state.sets().find(|s| s.number == set);
     match earlier {
         Some(record) if fault.fault == Fault::UnregisteredPlayer => match &record.play {
-            Some(play) => stood(play, since.score),
-            None => Err(Refusal::NotByPlay { set }),
+            // A set that was lost for such a player already is not lost once more.
+            Some(play) if record.how != How::Unregistered => stood(play, since.score),
+            _ => Err(Refusal::NotByPlay { set }),
         },
         _ => Err(Refusal::EarlierSet {
             set,
@@ -164,10 +165,10 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
         (None, Some(last)) if replaces_last => play.cancel_one(team, last, n),
         (None, _) => {}
     }
-    if opponent_has_it {
-        play.give_service(opponent);
-    } else if !had_won {
-        play.award(opponent, PointFor::LateFault, n);
+    match (had_won, opponent_has_it) {
+        (true, _) => {}
+        (false, true) => play.give_service(opponent),
+        (false, false) => play.award(opponent, PointFor::LateFault, n),
     }
     play.note_score();
     ask::expire(&mut state.questions);
@@ -210,18 +211,21 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
             record.how = How::Unregistered;
         }
     }
-    let all = std::mem::take(&mut state.sets);
-    for record in all {
-        if !rally::is_decided(state) {
+    let mut void = Vec::new();
+    for record in std::mem::take(&mut state.sets) {
+        if rally::is_decided(state) {
+            void.push(record);
+        } else {
             state.sets.push(record);
         }
     }
     rally::finish_if_decided(state, How::Unregistered);
-    if rally::is_decided(state) {
-        return;
-    }
+    let decided = rally::is_decided(state);
     if let Stage::Finished(ending) = &mut state.stage {
-        // The match was over and is not any more.
-        state.stage = Stage::Coming(std::mem::take(&mut ending.waiting));
+        ending.wiped.extend(void);
+        if !decided {
+            // The match was over and is not any more.
+            state.stage = Stage::Coming(std::mem::take(&mut ending.waiting));
+        }
     }
 }

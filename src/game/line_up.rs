@@ -9,8 +9,12 @@ pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<()
     let Some(coming) = state.coming() else {
         return Err(Refusal::LineUpPlayed { team });
     };
+    if !state.rules.line_ups {
+        // Kept in the log; nobody follows it.
+        return Ok(());
+    }
     check_numbers(state, positions)?;
-    if state.rules.line_ups && state.teams[team].list.is_none() {
+    if state.teams[team].list.is_none() {
         return Err(Refusal::NoTeamList { team });
     }
     if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
@@ -138,7 +142,10 @@ pub(super) fn begin(state: &mut State, entry: u32) {
             play.sides[team].barred |= coming.barred[team];
         }
         let target = state.rules.target_of(number);
-        state.carried = play.open_with_penalties(&coming.penalties, target);
+        let left = play.open_with_penalties(&coming.penalties, target);
+        for (team, entries) in left.iter() {
+            state.carried[team].extend(entries);
+        }
         super::ask::who_opens(&mut state.questions, entry, &play, &coming.penalties);
         state.stage = Stage::Playing(play);
         super::rally::settle(state);

@@ -77,7 +77,8 @@ pub(super) struct Ending {
     pub lost_by: Option<Team>,
     /// The set that was on court, where the ending cut it off.
     pub left_over: Option<Box<SetPlay>>,
-    /// Sets that a default wiped (6.4.1); what was said about their rallies can still be put right.
+    /// Sets that were played for nothing: wiped by a default (6.4.1), or after the match was lost
+    /// (7.3.5.4). What was said about their rallies can still be put right.
     pub wiped: Vec<Arc<SetRecord>>,
     /// What was known of the set that did not come: a fault found late can bring it back.
     pub waiting: Coming,

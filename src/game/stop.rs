@@ -23,6 +23,10 @@ pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
     if state.teams[team].recovered.contains(&number) {
         return Err(Refusal::RecoveryUsed { number });
     }
+    if !play.follows_places() {
+        // Nobody knows who could come in.
+        return Ok(());
+    }
     let side = &play.sides[team];
     let into = match side.slots.iter().find(|s| s.libero == Some(number)) {
         // A libero gives way to the player he or she stands in for.

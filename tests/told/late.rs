@@ -800,3 +800,33 @@ fn r7_3_4_line_ups_wait_for_a_match_that_goes_on() {
         .enter(Kind::BeginSet)
         .serves(B, 1);
 }
+
+/// 7.3.5.4: a set that was lost for an unregistered player is not decided once more.
+#[test]
+fn r7_3_5_4_a_set_is_lost_once() {
+    Story::international()
+        .set_to(B)
+        .sets_out()
+        .enter(late(B, UnregisteredPlayer, since_in(1, 0, 0), Rally))
+        .sets(&[(25, 0)])
+        .refuses(
+            late(A, UnregisteredPlayer, since_in(1, 0, 0), Rally),
+            "6.4",
+            Refusal::NotByPlay { set: 1 },
+        );
+}
+
+/// 21.5: neither does the cancelled first set on another court take the penalty for the second with it.
+#[test]
+fn r21_5_a_penalty_for_the_next_set_outlives_another_court() {
+    Story::international()
+        .set_to(A)
+        .enter(card(B, coach(), Level::Penalty))
+        .enter(late(A, Rotation, since(24, 0), AfterRally))
+        .enter(crate::story::suspend())
+        .enter(crate::story::resume(dutystand::game::entry::Court::Other))
+        .enter(Kind::BeginSet)
+        .set_to(A)
+        .sets_out()
+        .score(1, 0);
+}

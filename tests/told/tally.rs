@@ -177,3 +177,19 @@ fn r15_2_4_a_bar_holds_without_line_ups() {
         ))
         .refuses(substitution(A, &[(1, 7)]), "15", Refusal::AfterReplay);
 }
+
+/// A line-up may be written down and is not followed; a hurt player has recovery time, for nobody knows
+/// who could come in (17.1.2).
+#[test]
+fn tally_what_needs_places_is_only_written_down() {
+    Story::opened(Preset::Tally.rules())
+        .enter(crate::support::list(A, 12, &[]))
+        .enter(crate::support::line_up(A, &[1, 2, 3, 4]))
+        .enter(Kind::BeginSet)
+        .enter(crate::story::recovery(A, 3))
+        .refuses(
+            crate::story::recovery(A, 3),
+            "17.1.2",
+            Refusal::RecoveryUsed { number: Shirt(3) },
+        );
+}
