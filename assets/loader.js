@@ -7,6 +7,17 @@ function sayInstead(id) {
   document.getElementById(id).hidden = false;
 }
 
+// Loads the reader of codes, once, when the page asks for it. The worker has kept it with the rest.
+let reader;
+globalThis.dutystandReader = () => {
+  reader ??= import("./reader.js").then((glue) =>
+    glue.default({ module_or_path: new URL("./reader_bg.wasm", import.meta.url) }),
+  );
+  // What failed once may go well the next time.
+  reader.catch(() => { reader = undefined; });
+  return reader;
+};
+
 if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly)) {
   sayInstead("too-old");
 } else {

@@ -16,8 +16,9 @@ const FLOORS: [(&str, &[&str]); 6] = [
 ];
 
 /// The programs, and what they may name of the library.
-const PROGRAMS: [(&str, &[&str]); 2] = [
+const PROGRAMS: [(&str, &[&str]); 3] = [
     ("src/main.rs", &["ui"]),
+    ("src/bin/reader.rs", &[]),
     ("src/bin/desk.rs", &["sheet", "record", "game", "rules"]),
 ];
 

@@ -2,18 +2,21 @@
 //!
 //! Exit status: 0 fine, 1 findings, 2 could not read.
 
-use std::io::Read;
+use std::io::{Read, Write};
 use std::process::ExitCode;
 
 use dutystand::game::{self, Replay};
 use dutystand::record::{self, Reading};
 use dutystand::rules::Preset;
-use dutystand::sheet::{self, audit, compare, paper, standings, Form, FormProblem};
+use dutystand::sheet::{self, audit, compare, paper, standings, Form, FormProblem, WallClock};
 use serde_json::{json, Value};
 
 const USAGE: &str = "\
 desk replay FILE…      the state after each match record, one JSON object a line
-desk sheet FILE…       the sheet of each match record
+desk sheet FILE…       the sheet of each match record; --html to print it, --csv for its points;
+                       --clock +02:00 for the time in the hall, without it universal time
+desk pack FILE         a match record in few bytes, for a hand-over
+desk unpack FILE       the match record of such bytes
 desk audit FILE…       what to look at in match records, one finding a line
 desk paper FILE…       paper sheets that were keyed in: rally order and findings as JSON;
                        --text to read them, --record for the rebuilt match record
@@ -31,7 +34,9 @@ fn main() -> ExitCode {
     let rest: Vec<String> = args.collect();
     let done = match command.as_deref() {
         Some("replay") => Asked::of(&rest, &[]).map(|a| over_records(&a.files, replay)),
-        Some("sheet") => Asked::of(&rest, &[]).map(|a| over_records(&a.files, print_sheet)),
+        Some("sheet") => print_sheets(&rest),
+        Some("pack") => pack(&rest),
+        Some("unpack") => unpack(&rest),
         Some("audit") => Asked::of(&rest, &[]).map(|a| audit_all(&a)),
         Some("paper") => Asked::of(&rest, &["--text", "--record"]).map(|a| paper_all(&a)),
         Some("compare") => Asked::of(&rest, &["--text"]).and_then(|a| compare_two(&a)),
@@ -105,9 +110,8 @@ impl Asked {
     }
 }
 
-/// The text of a file, no more of it than any reader takes.
-fn text(name: &str) -> Option<String> {
-    let most = record::MOST_BYTES as u64 + 1;
+/// What is in a file, no more of it than `most` bytes.
+fn bytes(name: &str, most: u64) -> Option<Vec<u8>> {
     let mut bytes = Vec::new();
     let read = if name == "-" {
         std::io::stdin().take(most).read_to_end(&mut bytes)
@@ -115,20 +119,27 @@ fn text(name: &str) -> Option<String> {
         std::fs::File::open(name).and_then(|file| file.take(most).read_to_end(&mut bytes))
     };
     match read {
+        Ok(_) => Some(bytes),
         Err(e) => {
             eprintln!("{name}: {e}. Check the name and try again.");
             None
         }
-        // A file that is cut off here may end within a letter.
-        Ok(_) if bytes.len() as u64 == most => Some(String::from_utf8_lossy(&bytes).into_owned()),
-        Ok(_) => {
-            let text = String::from_utf8(bytes).ok();
-            if text.is_none() {
-                eprintln!("{name}: This is no text. Choose another file.");
-            }
-            text
-        }
     }
+}
+
+/// The text of a file, no more of it than any reader takes.
+fn text(name: &str) -> Option<String> {
+    let most = record::MOST_BYTES as u64 + 1;
+    let bytes = bytes(name, most)?;
+    // A file that is cut off here may end within a letter.
+    if bytes.len() as u64 == most {
+        return Some(String::from_utf8_lossy(&bytes).into_owned());
+    }
+    let text = String::from_utf8(bytes).ok();
+    if text.is_none() {
+        eprintln!("{name}: This is no text. Choose another file.");
+    }
+    text
 }
 
 /// A match record; why it cannot be read is said.
@@ -166,7 +177,7 @@ fn with_problems(mut printed: Value, problems: &[FormProblem]) -> Value {
     printed
 }
 
-fn over_records(files: &[String], each: fn(&str, &Reading) -> Verdict) -> Verdict {
+fn over_records(files: &[String], each: impl Fn(&str, &Reading) -> Verdict) -> Verdict {
     let one = |name: &String| record(name).map_or(Verdict::Unreadable, |r| each(name, &r));
     files.iter().map(one).max().unwrap_or(Verdict::Fine)
 }
@@ -182,13 +193,88 @@ fn replay(_name: &str, reading: &Reading) -> Verdict {
     Verdict::of(some("refused") || some("problems"))
 }
 
-fn print_sheet(name: &str, reading: &Reading) -> Verdict {
+fn print_sheets(args: &[String]) -> Result<Verdict, String> {
+    // The hall's clock is not in the record.
+    let mut clock = WallClock::default();
+    let mut rest = Vec::new();
+    let mut args = args.iter();
+    while let Some(arg) = args.next() {
+        if arg == "--clock" {
+            let given = args.next().and_then(|value| WallClock::read(value));
+            clock = given.ok_or("--clock wants how far the hall is ahead, such as +02:00.")?;
+        } else {
+            rest.push(arg.clone());
+        }
+    }
+    let asked = Asked::of(&rest, &["--html", "--csv"])?;
+    let print = |replay: &Replay| {
+        if asked.is("--html") {
+            print!("{}", sheet::document(&sheet::Sheet::of(replay), clock));
+        } else if asked.is("--csv") {
+            print!("{}", sheet::csv(replay));
+        } else {
+            print!("{}", sheet::text(&sheet::Sheet::of(replay)));
+        }
+    };
+    Ok(over_records(&asked.files, |name, reading| {
+        for problem in &reading.problems {
+            eprintln!("{name}: {}", problem.say);
+        }
+        print(&Replay::of(reading.log.entries.clone()));
+        Verdict::of(!reading.problems.is_empty())
+    }))
+}
+
+/// A record as bytes for a hand-over.
+fn pack(args: &[String]) -> Result<Verdict, String> {
+    let asked = Asked::of(args, &[])?;
+    let [name] = &asked.files[..] else {
+        return Err("Name one record.".to_owned());
+    };
+    let Some(reading) = record(name) else {
+        return Ok(Verdict::Unreadable);
+    };
     for problem in &reading.problems {
         eprintln!("{name}: {}", problem.say);
     }
-    let replay = Replay::of(reading.log.entries.clone());
-    print!("{}", sheet::text(&sheet::Sheet::of(&replay)));
-    Verdict::of(!reading.problems.is_empty())
+    match record::pack(&reading.log) {
+        Ok(bytes) => {
+            write_out(&bytes)?;
+            Ok(Verdict::of(!reading.problems.is_empty()))
+        }
+        Err(why) => {
+            eprintln!("{name}: {why}");
+            Ok(Verdict::Unreadable)
+        }
+    }
+}
+
+/// The record of a hand-over.
+fn unpack(args: &[String]) -> Result<Verdict, String> {
+    let asked = Asked::of(args, &[])?;
+    let [name] = &asked.files[..] else {
+        return Err("Name one hand-over.".to_owned());
+    };
+    let Some(bytes) = bytes(name, record::MOST_PACKED as u64 + 1) else {
+        return Ok(Verdict::Unreadable);
+    };
+    match record::unpack(&bytes) {
+        Ok(log) => {
+            write_out(record::write(&log).as_bytes())?;
+            Ok(Verdict::Fine)
+        }
+        Err(why) => {
+            eprintln!("{name}: {why}");
+            Ok(Verdict::Unreadable)
+        }
+    }
+}
+
+/// To the standard output as it is.
+fn write_out(bytes: &[u8]) -> Result<(), String> {
+    let mut out = std::io::stdout().lock();
+    let written = out.write_all(bytes).and_then(|()| out.flush());
+    written.map_err(|e| format!("The output could not be written: {e}."))
 }
 
 fn audit_all(asked: &Asked) -> Verdict {

@@ -50,3 +50,10 @@ impl LocalTime {
         date.get_time() as i64
     }
 }
+
+/// How far this phone's wall clock was ahead of universal time at that moment, in minutes.
+#[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)] // Whole minutes of a day.
+pub fn offset_minutes(ms: i64) -> i32 {
+    let date = Date::new(&JsValue::from_f64(ms as f64));
+    -(date.get_timezone_offset() as i32)
+}

@@ -11,6 +11,7 @@
 //! `skew` is pure arithmetic and imports nothing of the web, so that the crate can compile it
 //! natively too and run its tests in milliseconds.
 
+mod camera;
 mod clock;
 mod coin;
 mod durable;
@@ -30,11 +31,12 @@ mod trouble;
 mod wake;
 mod worker;
 
+pub use camera::{codes_in_photo, Camera, CameraTrouble};
 pub use clock::Clock;
 pub use coin::{new_id, toss_coin, Face, NoRandom};
 pub use journal::{Copies, Health, Journal, Notice};
 pub use listen::{after, every, is_visible, on_resume, on_visibility, Listeners, Ticker, Watch};
-pub use local_time::LocalTime;
+pub use local_time::{offset_minutes, LocalTime};
 pub use lock::{Standing, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
 pub use screen::{
@@ -43,8 +45,8 @@ pub use screen::{
 };
 pub use settings::{forget_setting, set_setting, setting};
 pub use share::{
-    can_share_files, download, hand_over, is_installed, picked_files, print_page, HandOverTrouble,
-    Handed, Parcel, PickedFile, ReadTrouble,
+    can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
+    HandOverTrouble, Handed, Parcel, PickedFile, ReadTrouble,
 };
 pub use tabs::Tabs;
 pub use trouble::StorageTrouble;

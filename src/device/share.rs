@@ -186,6 +186,11 @@ pub fn picked_files(event: &Event) -> Vec<PickedFile> {
 }
 
 impl PickedFile {
+    /// Its bytes, for whoever reads them.
+    pub(super) fn blob(&self) -> &Blob {
+        &self.file
+    }
+
     /// Its name.
     pub fn name(&self) -> String {
         self.file.name()
@@ -252,7 +257,9 @@ fn share(data: &ShareData) -> Option<Result<Promise, JsValue>> {
     Some(share.call1(&navigator, data).map(JsCast::unchecked_into))
 }
 
-fn is_ios_installed() -> bool {
+/// Whether the page runs as an installed app on iOS, where files leave through the phone's list of apps
+/// or not at all.
+pub fn is_ios_installed() -> bool {
     // Only iOS has this property, and only there does it say true.
     of_navigator("standalone").is_some_and(|standalone| standalone.is_truthy())
 }

@@ -191,6 +191,16 @@ pub enum Kind {
         /// The code of the choice.
         choice: String,
     },
+    /// Closes the record: nothing is taken up after it but a reopening.
+    Seal {
+        /// The check code of everything before it; the game does not know how it is made.
+        code: String,
+    },
+    /// Opens a sealed record again; stands on the sheet.
+    Reopen {
+        /// Why.
+        why: Option<String>,
+    },
 }
 
 /// The heading of a match.

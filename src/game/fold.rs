@@ -2,6 +2,7 @@
 
 use super::entry::{Entry, Kind};
 use super::reducer::{may, step};
+use super::seal;
 use super::state::State;
 use super::Refusal;
 
@@ -80,7 +81,7 @@ impl Replay {
         match entry.kind {
             Kind::Strike { entry: target, .. } => match self.outcome(target) {
                 Some(Outcome::Struck(_)) => Err(Refusal::AlreadyStruck { entry: target }),
-                _ => Ok(()),
+                _ => seal::check_strike(self.entry(target)),
             },
             _ => Ok(()),
         }
@@ -128,11 +129,12 @@ impl Replay {
     }
 
     /// The entry that a single step back would take back: the last that counts, is no strike and no
-    /// count-down.
+    /// count-down; none under a seal, nor behind a reopening.
     #[must_use]
     pub fn last_standing(&self) -> Option<&Entry> {
         let aside = |e: &Entry| matches!(e.kind, Kind::Strike { .. } | Kind::Timer(_));
         self.last_that(|e| e.n > 1 && !aside(e))
+            .filter(|e| seal::check_strike(Some(e)).is_ok())
     }
 
     /// The last rally that counts.
@@ -168,16 +170,19 @@ impl Replay {
     }
 
     fn fold(&mut self) {
-        let (struck, refused) = strikes(&self.entries);
+        let (struck, mut refused) = strikes(&self.entries);
         self.state = State::new();
         self.outcomes.clear();
         for entry in &self.entries {
-            let number =
-                |list: &[(u32, u32)]| list.iter().find(|(n, _)| *n == entry.n).map(|p| p.1);
-            self.outcomes.push(if let Some(by) = number(&struck) {
+            let struck_by = struck.iter().find(|(n, _)| *n == entry.n).map(|p| p.1);
+            let refused = refused
+                .iter()
+                .position(|(n, _)| *n == entry.n)
+                .map(|i| refused.swap_remove(i).1);
+            self.outcomes.push(if let Some(by) = struck_by {
                 Outcome::Struck(by)
-            } else if let Some(target) = number(&refused) {
-                Outcome::Refused(Refusal::AlreadyStruck { entry: target })
+            } else if let Some(why) = refused {
+                Outcome::Refused(why)
             } else {
                 outcome(step(&mut self.state, entry))
             });
@@ -198,20 +203,40 @@ fn outcome(result: Result<super::reducer::Taken, Refusal>) -> Outcome {
 /// Pairs of numbers: an entry and the one that strikes it, or the one it wanted to strike.
 type Pairs = Vec<(u32, u32)>;
 
-/// Which entries are struck, and which strikes come too late because their target is struck already.
-/// A strike of a strike brings the entry back.
-fn strikes(entries: &[Entry]) -> (Pairs, Pairs) {
+/// Which entries are struck, and which strikes are refused because their target is struck already, is a
+/// seal, or lies under one. A strike of a strike brings the entry back.
+fn strikes(entries: &[Entry]) -> (Pairs, Vec<(u32, Refusal)>) {
     let mut made: Pairs = Vec::new();
-    let mut refused: Pairs = Vec::new();
+    let mut refused = Vec::new();
+    let mut sealed = None;
     for entry in entries {
-        let Kind::Strike { entry: target, .. } = entry.kind else {
-            continue;
+        let target = match entry.kind {
+            Kind::Seal { .. } => {
+                sealed = sealed.or(Some(entry.n));
+                continue;
+            }
+            Kind::Reopen { .. } => {
+                sealed = None;
+                continue;
+            }
+            Kind::Strike { entry: target, .. } => target,
+            _ => continue,
         };
-        if target <= 1 || target >= entry.n {
-            continue; // The reducer refuses it.
-        }
-        if in_force(&made).iter().any(|(n, _)| *n == target) {
-            refused.push((entry.n, target));
+        let kind_of = || {
+            let place = entries.binary_search_by_key(&target, |e| e.n).ok()?;
+            Some(&entries[place])
+        };
+        if let Some(entry_of_seal) = sealed {
+            let why = Refusal::Sealed {
+                entry: entry_of_seal,
+            };
+            refused.push((entry.n, why));
+        } else if target <= 1 || target >= entry.n {
+            // The reducer refuses it.
+        } else if in_force(&made).iter().any(|(n, _)| *n == target) {
+            refused.push((entry.n, Refusal::AlreadyStruck { entry: target }));
+        } else if let Err(why) = seal::check_strike(kind_of()) {
+            refused.push((entry.n, why));
         } else {
             made.push((entry.n, target));
         }

@@ -23,6 +23,7 @@ mod refusal;
 mod rehearsal;
 mod request;
 mod say;
+mod seal;
 mod set;
 mod state;
 mod stop;

@@ -8,7 +8,7 @@ use super::entry::{Entry, Kind};
 use super::state::{Phase, State};
 use super::{
     ask, conduct, courts, forfeit, late_fault, libero, line_up, new_libero, notes, opening, rally,
-    request, stop, substitution, time_out, toss, Refusal,
+    request, seal, stop, substitution, time_out, toss, Refusal,
 };
 
 /// An entry that was taken up.
@@ -56,8 +56,10 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     if state.heading.is_none() {
         return Err(Refusal::NoMatch);
     }
+    seal::check(state, &entry.kind)?;
     // What may be written down at any time, also on a finished sheet.
     match &entry.kind {
+        Kind::Seal { .. } | Kind::Reopen { .. } => return Ok(()),
         Kind::Heading(given) => return opening::check_amendment(state, given),
         Kind::Check(_) | Kind::Timer(_) | Kind::Remark { .. } | Kind::Sign { .. } => return Ok(()),
         Kind::Explain { entry, cause, .. } => return rally::check_explain(state, *entry, *cause),
@@ -119,6 +121,8 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         | Kind::Explain { .. }
         | Kind::Strike { .. }
         | Kind::Answer { .. }
+        | Kind::Seal { .. }
+        | Kind::Reopen { .. }
         | Kind::LateFault(_) => Ok(()),
     }
 }
@@ -184,6 +188,8 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::Timer(timer) => notes::timer(state, entry, timer),
         Kind::Sign { role, name } => notes::sign(state, n, role, name.as_ref()),
         Kind::Answer { entry, choice } => ask::answer(state, *entry, choice),
+        Kind::Seal { .. } => seal::close(state, n),
+        Kind::Reopen { .. } => seal::reopen(state),
         // A remark stands in the log alone; a strike is the fold's.
         Kind::Remark { .. } | Kind::Strike { .. } => {}
     }

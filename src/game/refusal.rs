@@ -51,6 +51,12 @@ pub enum Refusal {
     StrikeLater { entry: u32 },
     /// That entry is taken back already.
     AlreadyStruck { entry: u32 },
+    /// The record is sealed.
+    Sealed { entry: u32 },
+    /// The record is not sealed.
+    NotSealed,
+    /// A seal or a reopening cannot be taken back.
+    SealStands { entry: u32 },
     /// There is no such rally.
     NoSuchRally { entry: u32 },
     /// Nothing was asked there.
@@ -218,6 +224,9 @@ impl Refusal {
             | R::StrikeFirst
             | R::StrikeLater { .. }
             | R::AlreadyStruck { .. }
+            | R::Sealed { .. }
+            | R::NotSealed
+            | R::SealStands { .. }
             | R::NoSuchRally { .. }
             | R::NoQuestion { .. }
             | R::NoSuchChoice { .. } => "log",

@@ -32,6 +32,14 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::AlreadyStruck { entry } => {
             format!("Entry {entry} is taken back already. Take back that decision to restore it.")
         }
+        R::Sealed { entry } => format!(
+            "The record is sealed, by entry {entry}. Reopen it first; the reopening stands on the sheet."
+        ),
+        R::NotSealed => "The record is not sealed, so there is nothing to reopen.".into(),
+        R::SealStands { entry } => format!(
+            "Entry {entry} cannot be taken back: seals and reopenings stand on the sheet. Reopen the \
+             record, or seal it anew."
+        ),
         R::NoSuchRally { entry } => {
             format!("Entry {entry} is not a rally that counts. Choose a rally from the list.")
         }

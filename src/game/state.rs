@@ -27,6 +27,8 @@ pub struct State {
     pub(super) interrupted: i64,
     /// Penalties for the coming set, kept while a finished one is on court again.
     pub(super) carried: ByTeam<Vec<u32>>,
+    /// The entry of the seal, while it holds.
+    pub(super) sealed: Option<u32>,
 }
 
 /// Where the match stands.
@@ -330,6 +332,7 @@ impl State {
             warmed_up: Vec::new(),
             interrupted: 0,
             carried: ByTeam::default(),
+            sealed: None,
         }
     }
 
@@ -337,6 +340,12 @@ impl State {
     #[must_use]
     pub fn heading(&self) -> Option<&Heading> {
         self.heading.as_deref()
+    }
+
+    /// The entry of the seal, while it holds.
+    #[must_use]
+    pub fn sealed(&self) -> Option<u32> {
+        self.sealed
     }
 
     /// What is played by.

@@ -3,57 +3,27 @@
 
 use std::collections::BTreeMap;
 
-use sha2::{Digest, Sha256};
-
+use super::chain::Link;
 use super::file;
 use crate::game::Entry;
 
-/// Hexadecimal digits of the check at the head of a line.
-const CHECK: usize = 16;
-
-/// The check before the first line of a match.
-fn seed(id: &str) -> String {
-    short(&Sha256::digest(id.as_bytes()))
-}
-
-fn short(digest: &[u8]) -> String {
-    digest
-        .iter()
-        .take(CHECK / 2)
-        .map(|b| format!("{b:02x}"))
-        .collect()
-}
-
-fn check(before: &str, json: &str) -> String {
-    let mut hash = Sha256::new();
-    hash.update(before.as_bytes());
-    hash.update(json.as_bytes());
-    short(&hash.finalize())
-}
-
 /// Writes the lines of one match in order.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct LineWriter {
-    last: String,
+    last: Link,
 }
 
 impl LineWriter {
-    /// For a match without lines yet.
-    #[must_use]
-    pub fn new(id: &str) -> LineWriter {
-        LineWriter { last: seed(id) }
-    }
-
-    /// The line of the next entry: its check, a space, its JSON.
+    /// The line of the next entry: its link, a space, its JSON.
     pub fn line(&mut self, entry: &Entry) -> String {
         let json = file::write_entry(entry);
-        self.last = check(&self.last, &json);
-        format!("{} {json}", self.last)
+        self.last = self.last.next(&json);
+        format!("{} {json}", self.last.digits())
     }
 }
 
 /// The good beginning of a store's lines.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 struct Beginning {
     entries: Vec<Entry>,
     writer: LineWriter,
@@ -61,12 +31,8 @@ struct Beginning {
     broken: Option<String>,
 }
 
-fn good_beginning(id: &str, lines: &[(u32, String)]) -> Beginning {
-    let mut good = Beginning {
-        entries: Vec::new(),
-        writer: LineWriter::new(id),
-        broken: None,
-    };
+fn good_beginning(lines: &[(u32, String)]) -> Beginning {
+    let mut good = Beginning::default();
     for (n, line) in lines {
         match next_entry(&good.writer.last, *n, good.entries.len(), line) {
             Ok((entry, last)) => {
@@ -82,19 +48,20 @@ fn good_beginning(id: &str, lines: &[(u32, String)]) -> Beginning {
     good
 }
 
-fn next_entry(last: &str, n: u32, have: usize, line: &str) -> Result<(Entry, String), String> {
+fn next_entry(last: &Link, n: u32, have: usize, line: &str) -> Result<(Entry, Link), String> {
     if usize::try_from(n) != Ok(have + 1) {
         return Err(format!("entry {} is missing in storage", have + 1));
     }
     let (given, json) = line
         .split_once(' ')
         .ok_or_else(|| format!("entry {n} is damaged"))?;
-    if given != check(last, json) {
+    let link = last.next(json);
+    if given != link.digits() {
         return Err(format!("entry {n} is damaged, its check does not fit"));
     }
     let entry = file::read_entry(json).map_err(|e| format!("entry {n} cannot be read: {e}"))?;
     if entry.n == n {
-        Ok((entry, given.to_owned()))
+        Ok((entry, link))
     } else {
         Err(format!("entry {n} carries the number {}", entry.n))
     }
@@ -118,15 +85,15 @@ pub struct Recovered {
 /// The longer valid copy wins and repairs the other. Lines are pairs of number and text, in order of
 /// the numbers.
 #[must_use]
-pub fn recover(id: &str, first: &[(u32, String)], second: &[(u32, String)]) -> Recovered {
-    let (a, b) = (good_beginning(id, first), good_beginning(id, second));
+pub fn recover(first: &[(u32, String)], second: &[(u32, String)]) -> Recovered {
+    let (a, b) = (good_beginning(first), good_beginning(second));
     let problems: Vec<String> = [&a, &b].iter().filter_map(|g| g.broken.clone()).collect();
     let best = if b.entries.len() > a.entries.len() {
         b
     } else {
         a
     };
-    let mut writer = LineWriter::new(id);
+    let mut writer = LineWriter::default();
     let right: Vec<(u32, String)> = best.entries.iter().map(|e| (e.n, writer.line(e))).collect();
     let lacking = |have: &[(u32, String)]| {
         let have: BTreeMap<u32, &str> = have.iter().map(|(n, l)| (*n, l.as_str())).collect();

@@ -1,13 +1,20 @@
 //! The log: how entries are kept, written down and read again.
 
+mod chain;
+mod code;
 mod file;
+mod frames;
 mod line;
 mod pack;
+mod seal;
 mod wire;
 
+pub use code::Code;
 pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
+pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use line::{recover, LineWriter, Recovered};
 pub use pack::{pack, unpack, MOST_PACKED};
+pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 
 use crate::game::Entry;
 
@@ -29,6 +36,8 @@ pub struct Reading {
     pub entries: usize,
     /// Numbers of the entries that could not be read.
     pub unreadable: Vec<u32>,
+    /// Numbers of the entries that are not as they were written, by their links.
+    pub changed: Vec<u32>,
     /// What was wrong.
     pub problems: Vec<Problem>,
 }

@@ -202,6 +202,13 @@ enum WKind {
         entry: u32,
         choice: String,
     },
+    Seal {
+        code: String,
+    },
+    Reopen {
+        #[serde(skip_serializing_if = "Option::is_none")]
+        why: Option<String>,
+    },
 }
 
 #[derive(Serialize, Deserialize)]
@@ -599,6 +606,8 @@ fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
         WKind::Sign { role, name } => K::Sign { role, name },
         WKind::Strike { entry, why } => K::Strike { entry, why },
         WKind::Answer { entry, choice } => K::Answer { entry, choice },
+        WKind::Seal { code } => K::Seal { code },
+        WKind::Reopen { why } => K::Reopen { why },
     })
 }
 
@@ -800,6 +809,8 @@ fn write_kind(kind: &mem::Kind) -> WKind {
             entry: *entry,
             choice: choice.clone(),
         },
+        K::Seal { code } => WKind::Seal { code: code.clone() },
+        K::Reopen { why } => WKind::Reopen { why: why.clone() },
     }
 }
 

@@ -1,20 +1,28 @@
 //! What is computed from a log: the printed fold and the sheet.
 
 pub mod audit;
+mod clock;
 pub mod compare;
+mod csv;
 mod fold_print;
 mod form;
+mod html;
 pub mod paper;
 mod plausible;
 mod remark;
 mod score_sheet;
 pub mod standings;
 mod text;
+pub mod words;
 
+pub use clock::WallClock;
+pub use csv::csv;
 pub use fold_print::fold_print;
 pub use form::{Form, FormProblem};
+pub use html::{document, paper};
 pub use remark::RemarkLine;
 pub use score_sheet::{
-    PointMark, Replacement, Requested, ResultBox, Round, SetSheet, Sheet, Substitution, TeamBlock,
+    PointMark, Replacement, Requested, ResultBox, Round, SealBox, SetSheet, Sheet, Signed,
+    Substitution, TeamBlock,
 };
 pub use text::text;

@@ -177,6 +177,8 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
         Kind::Resume { .. } => "Play was resumed.".to_owned(),
         Kind::Incomplete { team, .. } => format!("{} incomplete.", name(*team)),
         Kind::Default { team } => format!("{} in default.", name(*team)),
+        Kind::Reopen { why: None } => "The sealed record was reopened.".to_owned(),
+        Kind::Reopen { why: Some(why) } => format!("The sealed record was reopened: {why}."),
         Kind::Answer { entry, choice } => {
             let question = before.questions().iter().find(|q| q.entry == *entry)?;
             let (_, words) = crate::game::say_question(question, before);

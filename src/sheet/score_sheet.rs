@@ -3,9 +3,8 @@
 
 use super::remark::{self, RemarkLine};
 use crate::game::entry::{Change, Court, Heading, Player, Staff};
-use crate::game::{
-    How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, Signature, State,
-};
+use crate::game::{How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State};
+use crate::record::{seals, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
 /// The sheet of a match.
@@ -22,9 +21,33 @@ pub struct Sheet {
     /// The remarks, in the order of the log.
     pub remarks: Vec<RemarkLine>,
     /// Signatures.
-    pub signatures: Vec<Signature>,
+    pub signatures: Vec<Signed>,
     /// The result.
     pub result: ResultBox,
+    /// The seal.
+    pub seal: SealBox,
+}
+
+/// A signature as it stands on the sheet.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Signed {
+    /// Whose.
+    pub role: String,
+    /// The name.
+    pub name: Option<String>,
+    /// When.
+    pub at: Option<i64>,
+    /// Whether it was given before the first service.
+    pub before: bool,
+}
+
+/// The state of the seal.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct SealBox {
+    /// Every seal that the record has had, the last one last.
+    pub seals: Vec<Seal>,
+    /// Whether the last one was not opened again.
+    pub holds: bool,
 }
 
 /// A team as it stands on the sheet.
@@ -176,9 +199,42 @@ impl Sheet {
             sets,
             sanctions: state.sanctions().to_vec(),
             remarks: remark::lines(replay),
-            signatures: state.signatures().to_vec(),
+            signatures: signed(replay),
             result,
+            seal: seal_box(replay),
         }
+    }
+}
+
+/// Every signature, by whether a set had begun before it.
+fn signed(replay: &Replay) -> Vec<Signed> {
+    let begun = replay.outcomes().find_map(|(entry, outcome)| {
+        let counts = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
+        (counts && matches!(entry.kind, Kind::BeginSet)).then_some(entry.n)
+    });
+    let given = replay.state().signatures().iter();
+    given
+        .map(|s| Signed {
+            role: s.role.clone(),
+            name: s.name.clone(),
+            at: replay.entry(s.entry).and_then(|e| e.at),
+            before: begun.is_some_and(|begun| s.entry < begun),
+        })
+        .collect()
+}
+
+/// Seals that were refused do not count.
+fn seal_box(replay: &Replay) -> SealBox {
+    let mut seals = seals(replay.entries());
+    seals.retain(|s| {
+        matches!(
+            replay.outcome(s.entry),
+            Some(Outcome::Taken | Outcome::Insisted(_))
+        )
+    });
+    SealBox {
+        seals,
+        holds: replay.state().sealed().is_some(),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::{SetSheet, Sheet};
+use super::{words, SetSheet, Sheet};
 use crate::game::{How, PointFor, Who};
 use crate::rules::Team;
 
@@ -65,6 +65,13 @@ fn write_all(out: &mut String, sheet: &Sheet) -> std::fmt::Result {
             s.role,
             s.name.as_deref().unwrap_or("")
         )?;
+    }
+    if let Some(last) = sheet.seal.seals.last() {
+        writeln!(out, "{}", words::seal(&sheet.seal, last, None))?;
+        if sheet.seal.holds && last.fits() {
+            writeln!(out, "Check code: {}", crate::record::spaced(&last.code))?;
+        }
+        writeln!(out, "{}", words::SEAL_SHOWS)?;
     }
     let result = &sheet.result;
     writeln!(

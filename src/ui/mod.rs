@@ -4,6 +4,7 @@
 //! ask the core what is legal and what is due.
 
 pub mod before;
+pub mod hand_over;
 pub mod part;
 pub mod play;
 pub mod session;

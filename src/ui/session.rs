@@ -128,7 +128,7 @@ impl Session {
                 journal: journal.clone(),
                 clock,
                 replay: Replay::new(),
-                writer: LineWriter::new(""),
+                writer: LineWriter::default(),
                 wanted: None,
                 lock: None,
                 tabs: None,
@@ -431,7 +431,7 @@ impl Session {
         self.hands.with_value(|h| h.clock.settle());
         let id = crate::device::new_id();
         self.hands.update_value(|h| {
-            h.writer = LineWriter::new(&id);
+            h.writer = LineWriter::default();
         });
         self.id.set(Some(id.clone()));
         self.write(
@@ -513,8 +513,8 @@ impl Session {
         let journal = self.journal();
         leptos::task::spawn_local(async move {
             let copies = journal.read_all(&id).await;
-            let found = record::recover(&id, &copies.local, &copies.durable);
-            let mut writer = LineWriter::new(&id);
+            let found = record::recover(&copies.local, &copies.durable);
+            let mut writer = LineWriter::default();
             let lines: Vec<(u32, String)> = found
                 .entries
                 .iter()

@@ -5,6 +5,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
+use super::hand_over::{HandOver, Receive};
 use super::part::refusal::RefusalSheet;
 use super::play::{use_court, BarTools, Court, LogList, Play};
 use super::session::{use_session, Saved, Session};
@@ -40,6 +41,13 @@ pub enum Screen {
         /// The match.
         id: String,
     },
+    /// The record leaves the phone.
+    HandOver {
+        /// The match.
+        id: String,
+    },
+    /// A record comes in by camera.
+    Receive,
     /// What the app does not replace.
     About,
 }
@@ -55,6 +63,8 @@ impl Screen {
             Screen::Play { id } => format!("/play/{id}"),
             Screen::Log { id } => format!("/log/{id}"),
             Screen::Sheet { id } => format!("/sheet/{id}"),
+            Screen::HandOver { id } => format!("/hand-over/{id}"),
+            Screen::Receive => "/receive".into(),
             Screen::About => "/about".into(),
         }
     }
@@ -67,6 +77,8 @@ impl Screen {
         match (name, words.next().map(str::to_owned)) {
             ("new", None) => Screen::NewMatch,
             ("about", None) => Screen::About,
+            ("receive", None) => Screen::Receive,
+            ("hand-over", Some(id)) => Screen::HandOver { id },
             ("before", Some(id)) => Screen::Before { id },
             ("play", Some(id)) => Screen::Play { id },
             ("log", Some(id)) => Screen::Log { id },
@@ -82,8 +94,9 @@ impl Screen {
             Screen::Before { id }
             | Screen::Play { id }
             | Screen::Log { id }
+            | Screen::HandOver { id }
             | Screen::Sheet { id } => Some(id),
-            Screen::Start | Screen::NewMatch | Screen::About => None,
+            Screen::Start | Screen::NewMatch | Screen::Receive | Screen::About => None,
         }
     }
 
@@ -91,6 +104,7 @@ impl Screen {
     fn up(&self) -> Screen {
         match self {
             Screen::Log { id } | Screen::Sheet { id } => Screen::Play { id: id.clone() },
+            Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
             _ => Screen::Start,
         }
     }
@@ -103,6 +117,8 @@ impl Screen {
             Screen::Play { .. } => "play",
             Screen::Log { .. } => "log",
             Screen::Sheet { .. } => "sheet",
+            Screen::HandOver { .. } => "hand-over",
+            Screen::Receive => "receive",
             Screen::About => "about",
         }
     }
@@ -319,6 +335,7 @@ fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
     }
     match screen {
         Screen::NewMatch => view! { <NewMatch /> }.into_any(),
+        Screen::Receive => view! { <Receive /> }.into_any(),
         Screen::About => view! { <About /> }.into_any(),
         _ => view! { <Start /> }.into_any(),
     }
@@ -329,6 +346,7 @@ fn of_match(screen: &Screen) -> AnyView {
         Screen::Before { .. } => view! { <Before /> }.into_any(),
         Screen::Log { .. } => view! { <LogList /> }.into_any(),
         Screen::Sheet { .. } => view! { <SheetScreen /> }.into_any(),
+        Screen::HandOver { .. } => view! { <HandOver /> }.into_any(),
         _ => view! { <Play /> }.into_any(),
     }
 }
@@ -360,6 +378,8 @@ fn heading(session: Session, screen: &Screen) -> String {
         Screen::Before { .. } => text::BEFORE.into(),
         Screen::Log { .. } => text::LOG.into(),
         Screen::Sheet { .. } => text::SHEET.into(),
+        Screen::HandOver { .. } => text::HAND_OVER.into(),
+        Screen::Receive => text::RECEIVE.into(),
         Screen::Play { .. } => text::play_title(&session.state()),
     }
 }
@@ -466,7 +486,7 @@ fn Keeper() -> impl IntoView {
                     <button
                         type="button"
                         class="button"
-                        on:click=move |_| super::start::export(session.log(), &session.state_now())
+                        on:click=move |_| super::start::export(&session.log(), &session.state_now())
                     >
                         {text::EXPORT}
                     </button>

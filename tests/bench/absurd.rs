@@ -242,7 +242,7 @@ fn kind(rng: &mut Rng, n: u32) -> Kind {
 }
 
 fn seldom(rng: &mut Rng, n: u32) -> Kind {
-    match rng.u8(0..19) {
+    match rng.u8(0..22) {
         0 => Kind::Toss(Toss {
             first_service: team(rng),
             left: team(rng),
@@ -302,6 +302,11 @@ fn seldom(rng: &mut Rng, n: u32) -> Kind {
             text: "late bus".to_owned(),
             team: None,
         },
+        // Seldom, or little would be tried behind it.
+        18 if rng.u8(0..4) == 0 => Kind::Seal {
+            code: "23456789AC".to_owned(),
+        },
+        19 | 20 => Kind::Reopen { why: None },
         17 => Kind::Heading(Box::new(Amendment {
             names: ByTeam {
                 a: Some("Voles".to_owned()),

@@ -109,7 +109,7 @@ impl Kept {
     /// The entries; both copies must hold the same and be whole.
     pub fn entries(&self) -> Vec<Entry> {
         assert_eq!(self.local, self.durable, "both copies hold the same");
-        let found = record::recover(&self.id, &self.local, &self.durable);
+        let found = record::recover(&self.local, &self.durable);
         assert_eq!(found.problems, Vec::<String>::new());
         assert_eq!(found.entries.len(), self.local.len());
         found.entries

@@ -153,6 +153,15 @@ pub fn kind() -> impl Strategy<Value = Kind> {
             role: "scorer".into(),
             name: None
         }),
+        // A reopening more often than a seal, or nothing else would be tried behind one.
+        (0..4u8).prop_map(|n| match n {
+            0 => Kind::Seal {
+                code: "23456789AC".into()
+            },
+            _ => Kind::Reopen {
+                why: (n == 1).then(|| "wrong name".into())
+            },
+        }),
         any::<bool>().prop_map(|ok| Kind::Check(Check {
             item: "net".into(),
             ok,

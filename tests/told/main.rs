@@ -22,6 +22,7 @@ mod new_libero;
 mod questions;
 mod rally;
 mod requests;
+mod seal;
 mod stops;
 mod substitution;
 mod taken_back;

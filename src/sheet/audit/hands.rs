@@ -57,7 +57,11 @@ fn after_signing(replay: &Replay) -> Option<Finding> {
     let is_note = |kind: &Kind| {
         matches!(
             kind,
-            Kind::Remark { .. } | Kind::Timer(_) | Kind::Sign { .. }
+            Kind::Remark { .. }
+                | Kind::Timer(_)
+                | Kind::Sign { .. }
+                | Kind::Seal { .. }
+                | Kind::Reopen { .. }
         )
     };
     let changes = |entry: &Entry| match &entry.kind {

@@ -19,7 +19,7 @@ mod warm_up;
 use leptos::prelude::*;
 
 pub use draft::forget_drafts;
-pub(super) use fields::{time_of, Field};
+pub(super) use fields::Field;
 pub use new_match::NewMatch;
 pub(super) use stand::Standing;
 pub(super) use toss::Choice as TossChoice;

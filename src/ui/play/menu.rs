@@ -131,7 +131,7 @@ fn Choices(
             class="button"
             on:click=move |_| {
                 open.set(false);
-                export(session.log(), &session.state_now());
+                export(&session.log(), &session.state_now());
             }
         >
             {text::EXPORT_MATCH}

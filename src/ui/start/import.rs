@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::library::Library;
-use crate::device;
+use crate::device::{self, Journal};
 use crate::game::{Entry, Kind};
-use crate::record::{self, LineWriter, Reading};
+use crate::record::{self, LineWriter, Log, Reading};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -26,18 +26,8 @@ pub fn Import(library: Library) -> impl IntoView {
                     Ok(content) => {
                         let reading = record::read(&content);
                         words.extend(text::reading_problems(&name, &reading));
-                        if reading.is_nothing() {
-                            continue;
-                        }
-                        let taken = Taken::of(reading, library);
-                        if taken.left_out > 0 {
-                            words.push(text::left_out(&name, taken.left_out));
-                        }
-                        words.push(text::imported(&name, taken.how));
-                        if let Some((id, lines)) = taken.lines {
-                            if journal.repair(&id, &lines).await.is_err() {
-                                words.push(text::import_not_saved(&name));
-                            }
+                        if !reading.is_nothing() {
+                            words.extend(keep(&name, reading, library, &journal).await.0);
                         }
                     }
                 }
@@ -62,6 +52,39 @@ pub fn Import(library: Library) -> impl IntoView {
     }
 }
 
+/// Puts a record that came by codes beside those on this phone; says what became of it, and the id
+/// under which it is here.
+pub async fn take_in(
+    log: Log,
+    library: Library,
+    journal: &Journal,
+) -> (Vec<String>, Option<String>) {
+    let reading = record::read(&record::write(&log));
+    let mut words = text::reading_problems(text::THE_RECORD, &reading);
+    let (more, id) = keep(text::THE_RECORD, reading, library, journal).await;
+    words.extend(more);
+    library.refresh();
+    (words, id)
+}
+
+async fn keep(
+    name: &str,
+    reading: Reading,
+    library: Library,
+    journal: &Journal,
+) -> (Vec<String>, Option<String>) {
+    let mut words = Vec::new();
+    let taken = Taken::of(reading, library);
+    if taken.left_out > 0 {
+        words.push(text::left_out(name, taken.left_out));
+    }
+    words.push(text::imported(name, taken.how));
+    if !taken.lines.is_empty() && journal.repair(&taken.id, &taken.lines).await.is_err() {
+        words.push(text::import_not_saved(name));
+    }
+    (words, Some(taken.id))
+}
+
 /// What became of a file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum How {
@@ -77,8 +100,10 @@ struct Taken {
     how: How,
     /// Entries with numbers that no match reaches.
     left_out: usize,
-    /// What is to be written, and under which id.
-    lines: Option<(String, Vec<(u32, String)>)>,
+    /// Where it is, or is to be.
+    id: String,
+    /// What is to be written there.
+    lines: Vec<(u32, String)>,
 }
 
 impl Taken {
@@ -86,11 +111,12 @@ impl Taken {
         let far = |entry: &&Entry| !is_within_reach(entry);
         let left_out = reading.log.entries.iter().filter(far).count();
         let entries = whole(reading.log.entries);
-        if library.holds(&entries) {
+        if let Some(id) = library.holds(&entries) {
             return Taken {
                 how: How::Here,
                 left_out,
-                lines: None,
+                id,
+                lines: Vec::new(),
             };
         }
         let given = reading.log.id;
@@ -101,12 +127,13 @@ impl Taken {
         } else {
             (How::New, device::new_id())
         };
-        let mut writer = LineWriter::new(&id);
+        let mut writer = LineWriter::default();
         let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
         Taken {
             how,
             left_out,
-            lines: Some((id, lines)),
+            id,
+            lines,
         }
     }
 }

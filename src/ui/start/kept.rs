@@ -31,7 +31,7 @@ impl Kept {
     /// From what both stores hold.
     #[must_use]
     pub fn of(id: String, copies: &Copies) -> Kept {
-        let found = record::recover(&id, &copies.local, &copies.durable);
+        let found = record::recover(&copies.local, &copies.durable);
         let replay = Replay::of(found.entries);
         Kept {
             id,

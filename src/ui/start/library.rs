@@ -64,11 +64,12 @@ impl Library {
         all.as_ref()?.iter().find(|k| k.id == id).cloned()
     }
 
-    /// Whether that very log is here, under whatever id.
+    /// The id under which that very log is here.
     #[must_use]
-    pub fn holds(self, entries: &[Entry]) -> bool {
+    pub fn holds(self, entries: &[Entry]) -> Option<String> {
         let all = self.all.read_untracked();
-        all.iter().flatten().any(|k| k.entries() == entries)
+        let same = all.iter().flatten().find(|k| k.entries() == entries);
+        same.map(|k| k.id.clone())
     }
 
     /// Removes a match from this phone for good.

@@ -17,13 +17,12 @@ use crate::game::Phase;
 use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
-pub use parcel::export;
-
-pub use import::How;
+pub use import::{take_in, How};
+pub use library::Library;
+pub use parcel::{export, hand_over, parcel};
 
 use import::Import;
 use kept::Kept;
-use library::Library;
 
 /// The start screen.
 #[component]
@@ -65,6 +64,9 @@ pub fn Start() -> impl IntoView {
             </div>
             <Sheets library />
             <Import library />
+            <button type="button" class="button" id="receive" on:click=move |_| shell.go(Screen::Receive)>
+                {text::RECEIVE}
+            </button>
             <section class="stack">
                 <h2>{text::SETTINGS}</h2>
                 <ThemeChoice />
@@ -184,7 +186,7 @@ fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
                         class="button"
                         aria-label=label_export.clone()
                         on:click=move |_| {
-                            kept.with_value(|kept| export(kept.log(), &kept.state));
+                            kept.with_value(|kept| export(&kept.log(), &kept.state));
                         }
                     >
                         {text::EXPORT}

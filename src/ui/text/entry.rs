@@ -82,6 +82,9 @@ pub fn entry(kind: &Kind, state: &State) -> String {
         Kind::Remark { text, .. } => format!("Remark: {text}"),
         Kind::Sign { role, .. } => format!("Signed: {role}"),
         Kind::Strike { entry, .. } => format!("Entry {entry} taken back"),
+        Kind::Seal { code } => format!("Sealed: {}", crate::record::spaced(code)),
+        Kind::Reopen { why: None } => "Reopened".into(),
+        Kind::Reopen { why: Some(why) } => format!("Reopened: {why}"),
         Kind::Answer { choice, .. } => format!("Answer: {}", choice.replace('_', " ")),
     }
 }

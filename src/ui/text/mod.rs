@@ -63,6 +63,12 @@ pub const DELETE: &str = "Delete";
 pub const IMPORT: &str = "Open a match file";
 /// The field.
 pub const IMPORT_CHOOSE: &str = "Choose a file";
+/// To the screen that takes a record in by camera, and its title.
+pub const RECEIVE: &str = "Scan a record";
+/// Title of a screen.
+pub const HAND_OVER: &str = "Hand over";
+/// What came by camera and has no file name.
+pub const THE_RECORD: &str = "The record";
 /// Heading.
 pub const SETTINGS: &str = "This phone";
 /// Legend.
@@ -235,7 +241,7 @@ pub fn delete_question(teams: &str) -> String {
 
 /// The name of an exported file: the teams, never a person.
 #[must_use]
-pub fn file_name(state: &State) -> String {
+pub fn file_name(state: &State, ending: &str) -> String {
     let plain = |team: Team| -> String {
         let name = state.name(team).to_lowercase();
         let plain: String = name
@@ -245,7 +251,7 @@ pub fn file_name(state: &State) -> String {
             .collect();
         plain.trim_matches('-').to_owned()
     };
-    format!("match-{}-{}.json", plain(Team::A), plain(Team::B))
+    format!("match-{}-{}.{ending}", plain(Team::A), plain(Team::B))
 }
 
 /// How well the last entry is kept.

@@ -18,9 +18,9 @@ use crate::module::bind;
 use crate::tree::Tree;
 use crate::Outcome;
 
-/// The binaries that the browser loads. A second one (say, a camera reader that only some
-/// phones need) is added here and mentioned in `assets/loader.js` or by its own loader.
-const MODULES: [&str; 1] = ["dutystand"];
+/// The binaries that the browser loads: the page, and the reader of codes that only some phones need.
+/// Both are mentioned in `assets/loader.js`.
+const MODULES: [&str; 2] = ["dutystand", "reader"];
 
 /// What stands in `assets/` and is not made by this program.
 const SCRIPTS: [&str; 2] = ["loader.js", "too-old.js"];

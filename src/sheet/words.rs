@@ -1,0 +1,248 @@
+//! The words of the sheet, in one place; a second language is a second file like this one.
+
+use super::SealBox;
+use crate::game::{How, Level, Sanction, SanctionKind, Who};
+use crate::record::{spaced, Seal};
+use crate::rules::{ByTeam, Score, Shirt, Team};
+
+/// Before anything was played.
+pub const NOTHING_PLAYED: &str = "Nothing has been played yet. The sheet fills itself.";
+/// Heading of the table.
+pub const RESULT: &str = "Result";
+/// The columns of the results table.
+pub const COLUMNS: [&str; 6] = ["Set", "A", "B", "Min", "Time-outs", "Subst."];
+/// Row.
+pub const TIME_OUTS: &str = "Time-outs";
+/// Row.
+pub const SUBSTITUTIONS: &str = "Substitutions";
+/// Row.
+pub const LIBEROS: &str = "Libero replacements";
+/// Row.
+pub const LINE_UP: &str = "Line-up";
+/// Row.
+pub const SERVICE_ROUNDS: &str = "Service rounds";
+/// Row.
+pub const RUNNING_SCORE: &str = "Running score";
+/// Last row of the table.
+pub const TOTAL: &str = "Total";
+/// Heading.
+pub const SANCTIONS: &str = "Sanctions";
+/// Heading.
+pub const REMARKS: &str = "Remarks";
+/// Heading.
+pub const SIGNATURES: &str = "Signatures";
+/// Heading.
+pub const PLAYERS: &str = "Players";
+/// Under the running score.
+pub const RUNNING_KEY: &str = "A box is a penalty point; a struck number was cancelled.";
+/// Not over yet.
+pub const NOT_OVER: &str = "The match is not over.";
+/// Over, and nobody has won.
+pub const LEVEL_END: &str = "The match ended level.";
+
+/// Who signs a sheet after the match, by role in the record and in words: the captains by FIVB
+/// Official Volleyball Rules 2025-2028, 5.1.3; the officials from memory.
+pub const SIGNERS: [(&str, &str); 5] = [
+    ("captain A", "Captain A"),
+    ("captain B", "Captain B"),
+    ("scorer", "Scorer"),
+    ("second referee", "Second referee"),
+    ("first referee", "First referee"),
+];
+
+/// Whether two roles are the same but for the way they are written.
+#[must_use]
+pub fn same_role(one: &str, other: &str) -> bool {
+    let plain = |s: &str| s.to_ascii_lowercase().replace('_', " ");
+    plain(one) == plain(other)
+}
+
+/// A role in words.
+#[must_use]
+pub fn signer(role: &str) -> String {
+    let known = SIGNERS.iter().find(|s| same_role(role, s.0));
+    known.map_or_else(|| role.replace('_', " "), |s| s.1.to_owned())
+}
+
+/// Before signatures.
+pub const SIGNED_BEFORE: &str = "Before the match";
+/// Before signatures.
+pub const SIGNED_AFTER: &str = "After the match";
+/// Where there is none.
+pub const NOT_SIGNED: &str = "Not signed after the match in the record.";
+
+/// Heading.
+pub const SEAL: &str = "Seal";
+
+/// What a seal proves, and what it does not.
+pub const SEAL_SHOWS: &str = "The code shows that no entry before it was changed since, if it is the code \
+     that was written down or read out at the time. It does not show who sealed the record, or that \
+     what was entered is true.";
+
+/// The state of the seal.
+#[must_use]
+pub fn seal(of: &SealBox, last: &Seal, at: Option<&str>) -> String {
+    let at = at.map(|at| format!(" on {at}")).unwrap_or_default();
+    let again = match of.seals.len() {
+        0 | 1 => String::new(),
+        n => format!(" It was sealed {n} times and reopened in between."),
+    };
+    match (last.fits(), of.holds) {
+        (false, _) => format!(
+            "THE SEAL DOES NOT FIT: it was set{at} with the code {}, and what stands here gives {}. \
+             Something was changed.{again}",
+            spaced(&last.code),
+            spaced(&last.found)
+        ),
+        (true, true) => format!("Sealed{at} with this code.{again}"),
+        (true, false) => format!(
+            "Sealed{at} with the code {}, reopened afterwards and not sealed again.",
+            spaced(&last.code)
+        ),
+    }
+}
+
+/// A place of the rotation in its custom writing.
+#[must_use]
+pub fn roman(place: usize) -> &'static str {
+    ["", "I", "II", "III", "IV", "V", "VI"]
+        .get(place)
+        .copied()
+        .unwrap_or_default()
+}
+
+/// Before a fact of the match.
+pub const COMPETITION: &str = "Competition";
+/// Before a fact of the match.
+pub const DIVISION: &str = "Division";
+/// Before a fact of the match.
+pub const MATCH_NO: &str = "Match";
+/// Before a fact of the match.
+pub const VENUE: &str = "Hall";
+/// Before a fact of the match.
+pub const COURT: &str = "Court";
+/// Before a fact of the match.
+pub const SCHEDULED: &str = "Scheduled";
+/// Before a fact of the match.
+pub const DATE: &str = "Date";
+/// Before a fact of the match.
+pub const BEGAN: &str = "Start";
+/// Before a fact of the match.
+pub const ENDED: &str = "End";
+/// Before the offset of the clock.
+pub const CLOCK: &str = "Times in";
+/// Before a team.
+pub const LEFT: &str = "Left of the stand";
+/// Behind a captain's number.
+pub const CAPTAIN: &str = " C";
+/// Behind a libero's number.
+pub const LIBERO: &str = " L";
+
+/// Whether a team serves first: the sign by custom, and its meaning.
+#[must_use]
+pub const fn opens(serves: bool) -> (&'static str, &'static str) {
+    if serves {
+        ("S", "serves first")
+    } else {
+        ("R", "receives first")
+    }
+}
+
+/// The winner and the sets.
+#[must_use]
+pub fn won_by(name: &str, sets: ByTeam<u8>, winner: Team) -> String {
+    format!("{name} won {}:{}", sets[winner], sets[winner.other()])
+}
+
+/// How a set or match was decided, where not by play.
+#[must_use]
+pub fn how(how: How) -> Option<&'static str> {
+    match how {
+        How::Played => None,
+        How::Incomplete => Some("incomplete team"),
+        How::Default => Some("default"),
+        How::Unregistered => Some("player not on the list"),
+    }
+}
+
+/// Over the block of a set.
+#[must_use]
+pub fn set_heading(number: u8) -> String {
+    format!("Set {number}")
+}
+
+/// When a set was played and how long.
+#[must_use]
+pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> String {
+    let clock = match (began, ended) {
+        (Some(began), Some(ended)) => format!("{began}\u{2013}{ended}"),
+        (Some(began), None) => format!("from {began}"),
+        (None, _) => String::new(),
+    };
+    match minutes {
+        Some(minutes) => format!("{clock}, {minutes} min"),
+        None => clock,
+    }
+}
+
+/// A score, the own team's points first.
+#[must_use]
+pub fn own_first(score: Score, team: Team) -> String {
+    format!("{}:{}", score[team], score[team.other()])
+}
+
+/// A score, team A's points first.
+#[must_use]
+pub fn score(score: Score) -> String {
+    format!("{}:{}", score.a, score.b)
+}
+
+/// Who comes for whom.
+#[must_use]
+pub fn change(out: Shirt, into: Shirt) -> String {
+    format!("{into} for {out}")
+}
+
+/// Marks an exceptional substitution.
+pub const EXCEPTIONAL: &str = " (exceptional)";
+
+/// A line of the sanctions box.
+#[must_use]
+pub fn sanction(sanction: &Sanction, name: &str) -> String {
+    let kind = match sanction.kind {
+        SanctionKind::ImproperRequest => "improper request",
+        SanctionKind::DelayWarning => "delay warning",
+        SanctionKind::DelayPenalty => "delay penalty",
+        SanctionKind::Misconduct(Level::Warning) => "warning",
+        SanctionKind::Misconduct(Level::Penalty) => "penalty",
+        SanctionKind::Misconduct(Level::Expulsion) => "expulsion",
+        SanctionKind::Misconduct(Level::Disqualification) => "disqualification",
+    };
+    let who = match &sanction.who {
+        Some(Who::Player(number)) => format!(", number {number}"),
+        Some(Who::Staff(role)) => format!(", {role}"),
+        None => String::new(),
+    };
+    format!("{kind}, {name}{who}")
+}
+
+/// Where a remark or a sanction belongs.
+#[must_use]
+pub fn at(set: u8, at: Score) -> String {
+    format!("Set {set}, {}:", score(at))
+}
+
+/// Name of a service round for whoever listens.
+#[must_use]
+pub fn round(server: Option<Shirt>, total: u16) -> String {
+    match server {
+        Some(server) => format!("Number {server} served until {total}"),
+        None => format!("final score {total}"),
+    }
+}
+
+/// Name of the running score for whoever listens.
+#[must_use]
+pub fn running(name: &str, last: u16) -> String {
+    format!("{name}: {last} points")
+}

@@ -1,0 +1,178 @@
+//! Taking a record in from the codes on another screen, by camera or from a photo.
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::words;
+use crate::device::{self, after, codes_in_photo, Camera, Ticker};
+use crate::record::{Gathering, Log, Seen};
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::start::{take_in, Library};
+
+/// Between two looks; a camera gives thirty pictures a second and a phone has other things to do.
+const LOOK_MS: u32 = 120;
+
+/// The screen that takes a record in.
+#[component]
+pub fn Receive() -> impl IntoView {
+    let session = use_session();
+    let shell = use_shell();
+    let library = Library::begin();
+    let gathering = StoredValue::new(Gathering::default());
+    let camera = StoredValue::new_local(None::<std::rc::Rc<Camera>>);
+    let next_look = StoredValue::new_local(None::<Ticker>);
+    let on = RwSignal::new(false);
+    let said = RwSignal::new(None::<(bool, String)>);
+    let taken = RwSignal::new(None::<String>);
+    let video = NodeRef::<html::Video>::new();
+    let off = move || {
+        on.set(false);
+        camera.set_value(None);
+        next_look.set_value(None);
+    };
+    on_cleanup(move || {
+        // The screen goes, and the light of the camera with it.
+        let _ = camera.try_update_value(Option::take);
+        let _ = next_look.try_update_value(Option::take);
+    });
+    let found = move |log: Log| {
+        off();
+        leptos::task::spawn_local(async move {
+            let (words, id) = take_in(log, library, &session.journal()).await;
+            said.try_set(Some((false, words.join(" "))));
+            taken.try_set(id);
+        });
+    };
+    // What the texts of a picture bring; true where there was anything at all.
+    let see = move |texts: Vec<String>| -> bool {
+        let mut any = false;
+        for text in texts {
+            any = true;
+            let seen = gathering.try_update_value(|g| (g.see(&text), g.missing()));
+            match seen {
+                Some((Seen::Record(log), _)) => found(*log),
+                Some((Seen::Part { have, of }, missing)) => {
+                    said.set(Some((false, words::part(have, of, &missing))));
+                }
+                Some((Seen::OtherRecord, _)) => said.set(Some((true, words::OTHER_RECORD.into()))),
+                Some((Seen::Nothing(why), _)) => said.set(Some((true, why))),
+                Some((Seen::Again, _)) | None => {}
+            }
+        }
+        any
+    };
+    let start = move |_| {
+        let Some(element) = video.get_untracked() else {
+            return;
+        };
+        taken.set(None);
+        said.set(Some((false, words::LOOKING.into())));
+        on.set(true);
+        leptos::task::spawn_local(async move {
+            match Camera::open(&element).await {
+                Err(trouble) => {
+                    on.try_set(false);
+                    said.try_set(Some((true, trouble.to_string())));
+                }
+                Ok(opened) if on.try_get_untracked() == Some(true) => {
+                    camera.set_value(Some(std::rc::Rc::new(opened)));
+                    look(camera, next_look, see, said, on);
+                }
+                // Somebody has left, or thought better of it.
+                Ok(_) => {}
+            }
+        });
+    };
+    let photo = move |event: leptos::ev::Event| {
+        let files = device::picked_files(&event);
+        taken.set(None);
+        leptos::task::spawn_local(async move {
+            for file in files {
+                match codes_in_photo(&file).await {
+                    Ok(texts) => {
+                        if !see(texts) {
+                            said.set(Some((true, words::nothing_in(&file.name()))));
+                        }
+                    }
+                    Err(trouble) => said.set(Some((true, trouble.to_string()))),
+                }
+            }
+        });
+    };
+    let again = move |_| {
+        gathering.update_value(Gathering::clear);
+        said.set(None);
+        taken.set(None);
+    };
+    let open = move |_| {
+        if let Some(id) = taken.get_untracked() {
+            shell.go(Screen::Sheet { id });
+        }
+    };
+    view! {
+        <div class="receive stack">
+            <p>{words::RECEIVE_MORE}</p>
+            <video class="sight" class:on=move || on.get() node_ref=video playsinline muted aria-label=words::SIGHT></video>
+            <p role="status" id="received" class="sentence"
+                class:bad=move || said.read().as_ref().is_some_and(|s| s.0)
+                hidden=move || said.read().is_none()
+            >
+                {move || said.get().map(|s| s.1)}
+            </p>
+            <div class="row">
+                {move || if on.get() {
+                    view! {
+                        <button type="button" class="button" on:click=move |_| off()>{words::CAMERA_OFF}</button>
+                    }.into_any()
+                } else if taken.read().is_some() {
+                    view! {
+                        <button type="button" class="button primary" id="received-open" on:click=open>
+                            {words::OPEN}
+                        </button>
+                    }.into_any()
+                } else {
+                    view! {
+                        <button type="button" class="button primary" id="camera-on" on:click=start>
+                            {words::CAMERA_ON}
+                        </button>
+                    }.into_any()
+                }}
+                <label class="button import">
+                    <span>{words::PHOTO}</span>
+                    <input type="file" id="photo" multiple accept="image/*" on:change=photo />
+                </label>
+                <button type="button" class="button quiet" on:click=again>{words::ANEW}</button>
+            </div>
+            <p class="muted">{words::RECEIVE_CARE}</p>
+        </div>
+    }
+}
+
+/// Looks once, and again a little later, as long as the camera is on.
+fn look(
+    camera: StoredValue<Option<std::rc::Rc<Camera>>, LocalStorage>,
+    next_look: StoredValue<Option<Ticker>, LocalStorage>,
+    see: impl Fn(Vec<String>) -> bool + Copy + 'static,
+    said: RwSignal<Option<(bool, String)>>,
+    on: RwSignal<bool>,
+) {
+    leptos::task::spawn_local(async move {
+        let Some(Some(now)) = camera.try_get_value() else {
+            return;
+        };
+        match now.look().await {
+            Ok(texts) => {
+                see(texts);
+            }
+            Err(trouble) => {
+                said.try_set(Some((true, trouble.to_string())));
+                on.try_set(false);
+                let _ = camera.try_update_value(Option::take);
+                return;
+            }
+        }
+        let later = after(LOOK_MS, move || look(camera, next_look, see, said, on));
+        next_look.try_set_value(Some(later));
+    });
+}

@@ -1,0 +1,115 @@
+//! The words of handing over and taking in, in one place; a second language is a second file like this
+//! one.
+
+/// Before a record is handed over that could still change.
+pub const NOT_SEALED: &str =
+    "This record is not sealed. It can be handed over, and whoever has it sees that it is open.";
+/// The way to the seal.
+pub const TO_SHEET: &str = "To the sheet";
+/// Heading.
+pub const FILE: &str = "As a file";
+/// Hands it over.
+pub const FILE_GO: &str = "Hand over the file";
+/// It went.
+pub const SHARED: &str = "The file was handed over.";
+/// It did not.
+pub const CANCELLED: &str = "Nothing was handed over.";
+
+/// Where the file goes.
+#[must_use]
+pub const fn file_goes(shares: bool, installed_on_ios: bool) -> &'static str {
+    match (shares, installed_on_ios) {
+        (_, true) => {
+            "The phone shows its list of apps. To keep the file on this phone choose \u{201c}Save to \
+             Files\u{201d} there: an installed app on an iPhone or iPad has no downloads."
+        }
+        (true, false) => "The phone shows its list of apps and people; nothing leaves it by itself.",
+        (false, false) => "The file goes to this browser's downloads.",
+    }
+}
+
+/// It is in the downloads.
+#[must_use]
+pub fn downloaded(name: &str) -> String {
+    format!("{name} is in this browser's downloads.")
+}
+
+/// Heading.
+pub const CODES: &str = "To another phone's camera";
+/// What the other one does.
+pub const CODES_MORE: &str =
+    "No network needed. On the other phone open this app and choose \u{201c}Scan a record\u{201d} on the \
+     start page.";
+/// Shows them.
+pub const SHOW: &str = "Show the code";
+/// Step.
+pub const BEFORE: &str = "Before";
+/// Step.
+pub const NEXT: &str = "Next";
+/// Stops the change.
+pub const HOLD: &str = "Hold still";
+/// Goes on with it.
+pub const RUN: &str = "Run";
+/// Other codes.
+pub const SIMPLER: &str = "It cannot be read: simpler codes, more of them";
+/// Other codes.
+pub const FEWER: &str = "Fewer codes, finer ones";
+/// How they are read well.
+pub const CODES_CARE: &str =
+    "Turn the screen's brightness up. The order does not matter, and none harms twice.";
+
+/// Under a code.
+#[must_use]
+pub fn place(place: usize, count: usize) -> String {
+    format!("Code {} of {count}", place + 1)
+}
+
+/// Name of the picture for whoever listens.
+#[must_use]
+pub fn label(at: usize, count: usize) -> String {
+    format!("{}, for the camera of another phone", place(at, count))
+}
+
+/// What is done here.
+pub const RECEIVE_MORE: &str =
+    "On the other phone open the record, choose \u{201c}Hand over\u{201d} and show the code. Hold this \
+     phone so that the code fills the picture.";
+/// Name of the picture.
+pub const SIGHT: &str = "What the camera sees";
+/// Starts it.
+pub const CAMERA_ON: &str = "Camera on";
+/// Ends it.
+pub const CAMERA_OFF: &str = "Camera off";
+/// The other way.
+pub const PHOTO: &str = "From a photo";
+/// Forgets what is there.
+pub const ANEW: &str = "Begin anew";
+/// Nothing yet.
+pub const LOOKING: &str = "Looking for a code.";
+/// Opens it.
+pub const OPEN: &str = "Open the sheet";
+/// About the camera.
+pub const RECEIVE_CARE: &str =
+    "The picture is looked at on this phone and kept nowhere. A record that is here already is not \
+     overwritten.";
+/// Another one.
+pub const OTHER_RECORD: &str =
+    "This code belongs to another record than the ones before. Go on with the first, or begin anew.";
+
+/// So far.
+#[must_use]
+pub fn part(have: usize, of: usize, missing: &[usize]) -> String {
+    let missing: Vec<String> = missing.iter().map(usize::to_string).collect();
+    format!(
+        "{have} of {of} codes are here. Missing: {}.",
+        missing.join(", ")
+    )
+}
+
+/// A photo without a code.
+#[must_use]
+pub fn nothing_in(name: &str) -> String {
+    format!(
+        "No code was found in {name}. Take the photo from straight ahead, so that the code fills it."
+    )
+}
