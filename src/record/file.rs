@@ -115,16 +115,15 @@ pub fn read(text: &str) -> Reading {
 /// A damaged file as it would be without the damage: an entry a line, as [`write`] makes it. What is no
 /// entry any more is left empty. None where there is no head, so that nobody knows what it is.
 fn by_lines(text: &str) -> Option<Value> {
-    let mut lines = text.trim_start_matches('\u{feff}').lines();
+    // A file that lacks its end is not read: nobody sees how much of it is gone.
+    let entries = text.trim_end().strip_suffix("\n]}")?;
+    let mut lines = entries.trim_start_matches('\u{feff}').lines();
     let head = format!("{}]}}", lines.next()?);
     let mut file: Value = serde_json::from_str(&head).ok()?;
-    let entries = lines
-        .filter(|line| line.starts_with('{') || line.len() > 8)
-        .take(MOST_ENTRIES + 1)
-        .map(|line| {
-            let json = line.strip_suffix(',').unwrap_or(line);
-            serde_json::from_str(json).unwrap_or(Value::Null)
-        });
+    let entries = lines.take(MOST_ENTRIES + 1).map(|line| {
+        let json = line.strip_suffix(',').unwrap_or(line);
+        serde_json::from_str(json).unwrap_or(Value::Null)
+    });
     *file.get_mut("entries")? = entries.collect();
     Some(file)
 }
