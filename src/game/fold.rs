@@ -170,21 +170,14 @@ impl Replay {
     }
 
     fn fold(&mut self) {
-        let (struck, mut refused) = strikes(&self.entries);
+        let fates = strikes(&self.entries);
         self.state = State::new();
         self.outcomes.clear();
-        for entry in &self.entries {
-            let struck_by = struck.iter().find(|(n, _)| *n == entry.n).map(|p| p.1);
-            let refused = refused
-                .iter()
-                .position(|(n, _)| *n == entry.n)
-                .map(|i| refused.swap_remove(i).1);
-            self.outcomes.push(if let Some(by) = struck_by {
-                Outcome::Struck(by)
-            } else if let Some(why) = refused {
-                Outcome::Refused(why)
-            } else {
-                outcome(step(&mut self.state, entry))
+        for (entry, fate) in self.entries.iter().zip(fates) {
+            self.outcomes.push(match fate {
+                Fate::Struck(by) => Outcome::Struck(by),
+                Fate::Refused(why) => Outcome::Refused(why),
+                Fate::Counts => outcome(step(&mut self.state, entry)),
             });
         }
     }
@@ -200,16 +193,26 @@ fn outcome(result: Result<super::reducer::Taken, Refusal>) -> Outcome {
     }
 }
 
-/// Pairs of numbers: an entry and the one that strikes it, or the one it wanted to strike.
-type Pairs = Vec<(u32, u32)>;
+/// What the strikes of a log do with one of its entries.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Fate {
+    /// Nothing.
+    Counts,
+    /// It is taken back by that entry.
+    Struck(u32),
+    /// It is a strike and cannot take its entry back.
+    Refused(Refusal),
+}
 
 /// Which entries are struck, and which strikes are refused because their target is struck already, is a
 /// seal, or lies under one. A strike of a strike brings the entry back.
-fn strikes(entries: &[Entry]) -> (Pairs, Vec<(u32, Refusal)>) {
-    let mut made: Pairs = Vec::new();
-    let mut refused = Vec::new();
+fn strikes(entries: &[Entry]) -> Vec<Fate> {
+    let mut fates = vec![Fate::Counts; entries.len()];
+    // For each entry the one it strikes, and the strikes in force against it, by place in the log.
+    let mut targets: Vec<Option<usize>> = vec![None; entries.len()];
+    let mut against: Vec<Vec<usize>> = vec![Vec::new(); entries.len()];
     let mut sealed = None;
-    for entry in entries {
+    for (place, entry) in entries.iter().enumerate() {
         let target = match entry.kind {
             Kind::Seal { .. } => {
                 sealed = sealed.or(Some(entry.n));
@@ -222,36 +225,45 @@ fn strikes(entries: &[Entry]) -> (Pairs, Vec<(u32, Refusal)>) {
             Kind::Strike { entry: target, .. } => target,
             _ => continue,
         };
-        let kind_of = || {
-            let place = entries.binary_search_by_key(&target, |e| e.n).ok()?;
-            Some(&entries[place])
-        };
-        if let Some(entry_of_seal) = sealed {
-            let why = Refusal::Sealed {
-                entry: entry_of_seal,
-            };
-            refused.push((entry.n, why));
+        let earlier = &entries[..place];
+        let found = earlier.binary_search_by_key(&target, |e| e.n).ok();
+        if let Some(entry) = sealed {
+            fates[place] = Fate::Refused(Refusal::Sealed { entry });
         } else if target <= 1 || target >= entry.n {
             // The reducer refuses it.
-        } else if in_force(&made).iter().any(|(n, _)| *n == target) {
-            refused.push((entry.n, Refusal::AlreadyStruck { entry: target }));
-        } else if let Err(why) = seal::check_strike(kind_of()) {
-            refused.push((entry.n, why));
-        } else {
-            made.push((entry.n, target));
+        } else if found.is_some_and(|struck| !against[struck].is_empty()) {
+            fates[place] = Fate::Refused(Refusal::AlreadyStruck { entry: target });
+        } else if let Err(why) = seal::check_strike(found.map(|struck| &entries[struck])) {
+            fates[place] = Fate::Refused(why);
+        } else if let Some(struck) = found {
+            targets[place] = Some(struck);
+            take_force(&targets, &mut against, place);
         }
     }
-    (in_force(&made), refused)
+    for (fate, strikes) in fates.iter_mut().zip(&against) {
+        if let Some(&last) = strikes.iter().max() {
+            *fate = Fate::Struck(entries[last].n);
+        }
+    }
+    fates
 }
 
-/// The strikes that hold, as (struck entry, strike): from the last one back, each that is not struck
-/// itself.
-fn in_force(made: &[(u32, u32)]) -> Pairs {
-    let mut struck: Pairs = Vec::new();
-    for &(strike, target) in made.iter().rev() {
-        if !struck.iter().any(|(n, _)| *n == strike) {
-            struck.push((target, strike));
+/// A strike comes into force. Where its target is a strike, that one loses its force, what it had
+/// struck is back, and so on.
+fn take_force(targets: &[Option<usize>], against: &mut [Vec<usize>], strike: usize) {
+    let (mut strike, mut in_force) = (strike, true);
+    while let Some(target) = targets[strike] {
+        let strikes = &mut against[target];
+        let was_struck = !strikes.is_empty();
+        if in_force {
+            strikes.push(strike);
+        } else {
+            strikes.retain(|&s| s != strike);
         }
+        let is_struck = !strikes.is_empty();
+        if was_struck == is_struck {
+            return;
+        }
+        (strike, in_force) = (target, !is_struck);
     }
-    struck
 }

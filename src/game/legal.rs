@@ -18,6 +18,16 @@ pub fn legal(state: &State) -> Vec<Kind> {
     all
 }
 
+/// All legal entries by which one player leaves the court, has recovery time or is followed by a new
+/// libero: what can become of somebody who is hurt or was sent off.
+#[must_use]
+pub fn legal_for(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
+    let mut all = Vec::new();
+    of_player(team, number, &listed(state, team), &mut all);
+    all.retain(|kind| may(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
+    all
+}
+
 /// Everything that could be legal in some state, with the numbers of this match.
 pub(super) fn candidates(state: &State, all: &mut Vec<Kind>) {
     all.extend([Kind::BeginSet, Kind::ChangeCourts]);
@@ -60,40 +70,9 @@ fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
     all.extend([false, true].map(|request| Kind::Delay { team, request }));
     all.extend([Scope::Set, Scope::Match].map(|scope| Kind::Incomplete { team, scope }));
     all.push(Kind::Default { team });
-    let numbers: Vec<Shirt> = state
-        .team(team)
-        .list
-        .iter()
-        .flat_map(|l| l.players.iter().map(|p| p.number))
-        .collect();
-    let reasons = [
-        None,
-        Some(Forced::Injury),
-        Some(Forced::Expelled),
-        Some(Forced::Disqualified),
-    ];
+    let numbers = listed(state, team);
     for &out in &numbers {
-        all.push(Kind::Recovery { team, number: out });
-        for &into in numbers.iter().filter(|&&n| n != out) {
-            let change = Change { out, into };
-            for reason in reasons {
-                all.push(Kind::Substitution {
-                    team,
-                    changes: vec![change],
-                    reason,
-                });
-            }
-            all.push(Kind::LiberoReplacement { team, change });
-            for why in [LiberoWhy::Unable, LiberoWhy::Declared] {
-                let replaces = vec![out];
-                all.push(Kind::NewLibero {
-                    team,
-                    replaces,
-                    number: into,
-                    why: Some(why),
-                });
-            }
-        }
+        of_player(team, out, &numbers, all);
     }
     let staff = state
         .team(team)
@@ -111,6 +90,44 @@ fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
                 team,
                 who: who.clone(),
                 sanction,
+            });
+        }
+    }
+}
+
+/// The numbers on a team's list; none where there is no list.
+fn listed(state: &State, team: Team) -> Vec<Shirt> {
+    let list = state.team(team).list.iter();
+    list.flat_map(|l| l.players.iter().map(|p| p.number))
+        .collect()
+}
+
+/// What could be entered of one player who goes, with each of the others who could come.
+fn of_player(team: Team, out: Shirt, numbers: &[Shirt], all: &mut Vec<Kind>) {
+    let reasons = [
+        None,
+        Some(Forced::Injury),
+        Some(Forced::Expelled),
+        Some(Forced::Disqualified),
+    ];
+    all.push(Kind::Recovery { team, number: out });
+    for &into in numbers.iter().filter(|&&n| n != out) {
+        let change = Change { out, into };
+        for reason in reasons {
+            all.push(Kind::Substitution {
+                team,
+                changes: vec![change],
+                reason,
+            });
+        }
+        all.push(Kind::LiberoReplacement { team, change });
+        for why in [LiberoWhy::Unable, LiberoWhy::Declared] {
+            let replaces = vec![out];
+            all.push(Kind::NewLibero {
+                team,
+                replaces,
+                number: into,
+                why: Some(why),
             });
         }
     }

@@ -34,7 +34,7 @@ mod toss;
 pub use ask::{Ask, Question};
 pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Replay};
-pub use legal::legal;
+pub use legal::{legal, legal_for};
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use reducer::{apply, may};

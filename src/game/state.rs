@@ -643,27 +643,17 @@ impl State {
     /// Every rally that counts, by entry, with the team that won it and the one that served.
     #[must_use]
     pub fn rally(&self, entry: u32) -> Option<&super::set::Point> {
-        let in_play = |play: &'_ SetPlay| -> Option<usize> {
-            play.points
-                .iter()
-                .position(|p| p.entry == entry && p.why == super::set::PointFor::Rally)
+        let (left_over, wiped) = match &self.stage {
+            Stage::Finished(e) => (e.left_over.as_deref(), &e.wiped[..]),
+            _ => (None, &[][..]),
         };
-        self.sets
-            .iter()
-            .filter_map(|s| s.play.as_ref())
-            .chain(self.play())
-            .chain(match &self.stage {
-                Stage::Finished(e) => e.left_over.as_deref(),
-                _ => None,
-            })
-            .chain(
-                match &self.stage {
-                    Stage::Finished(e) => &e.wiped[..],
-                    _ => &[],
-                }
-                .iter()
-                .filter_map(|s| s.play.as_ref()),
-            )
-            .find_map(|play| in_play(play).map(|i| &play.points[i]))
+        let records = wiped.iter().rev().chain(self.sets.iter().rev());
+        // The last ones first: what is asked about is mostly the last rally.
+        self.play()
+            .into_iter()
+            .chain(left_over)
+            .chain(records.filter_map(|s| s.play.as_ref()))
+            .flat_map(|play| play.points.iter().rev())
+            .find(|p| p.entry == entry && p.why == super::set::PointFor::Rally)
     }
 }

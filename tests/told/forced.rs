@@ -393,3 +393,25 @@ fn r21_3_2_1_an_expelled_player_comes_in_again_in_the_next_set() {
         .sets_out()
         .enter(substitution(A, &[(4, 8)]));
 }
+
+/// 15.7 and 17.1.2: what can become of one player is what the whole list of legal entries has of him.
+#[test]
+fn r15_7_the_ways_on_for_one_player() {
+    use dutystand::game::{legal, legal_for, Kind};
+    let mut story = Story::international();
+    story.rallies("A").enter(libero(A, 5, 12));
+    let state = story.replay().state();
+    for number in 1..=12 {
+        let number = Shirt(number);
+        let of = |kind: &Kind| match kind {
+            Kind::Substitution { team, changes, .. } => *team == A && changes[0].out == number,
+            Kind::LiberoReplacement { team, change } => *team == A && change.out == number,
+            Kind::Recovery { team, number: who } => *team == A && *who == number,
+            Kind::NewLibero { team, replaces, .. } => *team == A && replaces[..] == [number],
+            _ => false,
+        };
+        let all: Vec<Kind> = legal(state).into_iter().filter(of).collect();
+        assert_eq!(legal_for(state, A, number), all, "{number}");
+    }
+    assert!(!legal_for(state, A, Shirt(5)).is_empty());
+}

@@ -236,3 +236,22 @@ fn r12_3_without_its_beginning_a_set_has_no_rallies() {
     }
     story.enter(Kind::BeginSet).rallies("B").score(0, 1);
 }
+
+/// A long chain of strikes is told apart at once: each takes back the one before it, and every second
+/// one brings the rally back.
+#[test]
+fn log_a_chain_of_strikes_is_followed_to_its_end() {
+    let mut kinds = crate::support::opening(dutystand::rules::Preset::International.rules());
+    kinds.extend(crate::support::run("A"));
+    let rally = u32::try_from(kinds.len()).expect("few entries");
+    for i in 0..4001 {
+        kinds.push(strike(rally + i));
+    }
+    let replay = dutystand::game::Replay::of(crate::support::numbered(kinds));
+    // The last strike stands, so the one before it does not, and so on: the first stands.
+    assert_eq!(replay.state().score().a, 0);
+    assert_eq!(
+        replay.outcome(rally),
+        Some(&dutystand::game::Outcome::Struck(rally + 1))
+    );
+}

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::game::entry::{By, Forced, ReplayWhy};
-use crate::game::{legal, Kind, State};
+use crate::game::{legal_for, Kind, State};
 use crate::rules::{Shirt, Team};
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -133,23 +133,11 @@ pub fn Hurt(
 
 /// What the core allows for a player who is hurt.
 fn ways_on(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
-    legal(state)
+    legal_for(state, team, number)
         .into_iter()
         .filter(|kind| match kind {
-            Kind::Substitution {
-                team: of,
-                changes,
-                reason,
-            } => {
-                *of == team
-                    && *reason == Some(Forced::Injury)
-                    && changes.iter().any(|c| c.out == number)
-            }
-            Kind::LiberoReplacement { team: of, change } => *of == team && change.out == number,
-            Kind::Recovery {
-                team: of,
-                number: who,
-            } => *of == team && *who == number,
+            Kind::Substitution { reason, .. } => *reason == Some(Forced::Injury),
+            Kind::LiberoReplacement { .. } | Kind::Recovery { .. } => true,
             _ => false,
         })
         .collect()
