@@ -25,6 +25,9 @@ const MODULES: [&str; 2] = ["dutystand", "reader"];
 /// What stands in `assets/` and is not made by this program.
 const SCRIPTS: [&str; 2] = ["loader.js", "too-old.js"];
 
+/// The pictures of the screens that README.md shows; they are no part of the page.
+const PICTURES: &str = "screens";
+
 /// Sheets that must come before the others, if they are there; the rest follow by name.
 const FIRST_SHEETS: [&str; 2] = ["tokens.css", "base.css"];
 
@@ -242,7 +245,8 @@ fn styles(folder: &Path) -> Outcome<String> {
 /// A file in `assets/` that this program does not know would silently be missing from the page.
 fn nothing_left_out(assets: &Path) -> Outcome<()> {
     let known = |name: &str| {
-        SCRIPTS.contains(&name) || ["icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
+        SCRIPTS.contains(&name)
+            || [PICTURES, "icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
     };
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", assets.display());
     for entry in std::fs::read_dir(assets).map_err(trouble)? {
