@@ -71,7 +71,16 @@ fn stood(play: &SetPlay, score: Score) -> Result<(), Refusal> {
     }
 }
 
-/// The set that can be corrected: the one played, or the last one until the next begins.
+impl State {
+    /// The set that a fault found now can put right: the one played, or the last one until the next
+    /// begins.
+    #[must_use]
+    pub fn correctable(&self) -> Option<&SetPlay> {
+        at_hand(self).ok()
+    }
+}
+
+/// The same, or why there is none.
 fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
     match &state.stage {
         Stage::Playing(play) => Ok(play),

@@ -46,3 +46,4 @@ pub use state::{
     Barred, How, OutFor, Phase, RunningTimer, Said, Sanction, SanctionKind, SetRecord, Signature,
     State, TeamState,
 };
+pub use stop::RECOVERY_SECONDS;

@@ -7,6 +7,9 @@ use super::state::{Again, Coming, Stage, State};
 use super::substitution;
 use crate::rules::{ByTeam, Shirt, Team};
 
+/// Seconds for a hurt player to recover (17.1.2).
+pub const RECOVERY_SECONDS: u16 = 180;
+
 /// Interruptions may last four hours in all (17.3.2, 17.3.3).
 const FOUR_HOURS: i64 = 4 * 60 * 60 * 1000;
 

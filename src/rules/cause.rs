@@ -1,6 +1,6 @@
 //! Why a rally ended: the cause codes of a log, where they belong and which signal announces them.
 
-use super::Signal;
+use super::{Signal, Team};
 
 /// Why a rally ended. The side at fault follows from who won it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -181,6 +181,16 @@ impl Cause {
             Cause::PositionFault | Cause::RotationFault => Signal::Position,
             Cause::NotSaid => return None,
         })
+    }
+
+    /// Whose player a referee would point at: where the ball was simply in, one of the side that won
+    /// the rally, else one of the side at fault.
+    #[must_use]
+    pub fn told_of(self, won_by: Team) -> Team {
+        match self {
+            Cause::BallIn | Cause::ServiceWinner => won_by,
+            _ => won_by.other(),
+        }
     }
 
     /// Whether a rally can have ended so, given that the serving side lost it. Some faults only the

@@ -5,6 +5,7 @@
 mod cause;
 mod format;
 mod plan;
+pub mod pose;
 mod preset;
 mod signal;
 mod team;

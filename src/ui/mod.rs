@@ -10,6 +10,7 @@ pub mod play;
 pub mod session;
 pub mod sheet_view;
 pub mod shell;
+mod signals;
 pub mod start;
 pub mod text;
 pub mod text_before;

@@ -83,6 +83,7 @@ pub struct Session {
     health: RwSignal<Health>,
     problems: RwSignal<Vec<String>>,
     refused: RwSignal<Option<Refused>>,
+    looking_on: RwSignal<bool>,
     now: RwSignal<i64>,
 }
 
@@ -140,6 +141,7 @@ impl Session {
             health,
             problems: RwSignal::new(Vec::new()),
             refused: RwSignal::new(None),
+            looking_on: RwSignal::new(false),
             now,
         };
         let watch = journal.watch(move |notice| session.hear(notice));
@@ -261,6 +263,12 @@ impl Session {
         self.refused
     }
 
+    /// Something was to be entered in a tab that only looks on; until it has been talked about.
+    #[must_use]
+    pub fn looking_on(self) -> RwSignal<bool> {
+        self.looking_on
+    }
+
     /// The clock that stamps entries.
     #[must_use]
     pub fn clock(self) -> Clock {
@@ -334,9 +342,13 @@ impl Session {
     }
 
     fn explain(self, kind: Kind, outcome: Result<(), NotEntered>) -> bool {
-        if let Err(NotEntered::Refused(why)) = &outcome {
-            let why = why.clone();
-            self.refused.set(Some(Refused { kind, why }));
+        match &outcome {
+            Err(NotEntered::Refused(why)) => {
+                let why = why.clone();
+                self.refused.set(Some(Refused { kind, why }));
+            }
+            Err(NotEntered::ReadOnly) => self.looking_on.set(true),
+            Ok(()) | Err(NotEntered::Stale | NotEntered::NoMatch) => {}
         }
         outcome.is_ok()
     }

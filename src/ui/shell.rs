@@ -6,10 +6,12 @@ use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
 use super::hand_over::{HandOver, Receive};
+use super::part::dialog::Confirm;
 use super::part::refusal::RefusalSheet;
 use super::play::{use_court, BarTools, Court, LogList, Play};
 use super::session::{use_session, Saved, Session};
 use super::sheet_view::SheetScreen;
+use super::signals::Signals;
 use super::start::{About, Start};
 use super::text;
 use crate::device::{self, Offline, Standing, Worker};
@@ -48,6 +50,8 @@ pub enum Screen {
     },
     /// A record comes in by camera.
     Receive,
+    /// The official hand signals.
+    Signals,
     /// What the app does not replace.
     About,
 }
@@ -65,6 +69,7 @@ impl Screen {
             Screen::Sheet { id } => format!("/sheet/{id}"),
             Screen::HandOver { id } => format!("/hand-over/{id}"),
             Screen::Receive => "/receive".into(),
+            Screen::Signals => "/signals".into(),
             Screen::About => "/about".into(),
         }
     }
@@ -76,6 +81,7 @@ impl Screen {
         let name = words.next().unwrap_or_default();
         match (name, words.next().map(str::to_owned)) {
             ("new", None) => Screen::NewMatch,
+            ("signals", None) => Screen::Signals,
             ("about", None) => Screen::About,
             ("receive", None) => Screen::Receive,
             ("hand-over", Some(id)) => Screen::HandOver { id },
@@ -96,7 +102,11 @@ impl Screen {
             | Screen::Log { id }
             | Screen::HandOver { id }
             | Screen::Sheet { id } => Some(id),
-            Screen::Start | Screen::NewMatch | Screen::Receive | Screen::About => None,
+            Screen::Start
+            | Screen::NewMatch
+            | Screen::Receive
+            | Screen::Signals
+            | Screen::About => None,
         }
     }
 
@@ -119,6 +129,7 @@ impl Screen {
             Screen::Sheet { .. } => "sheet",
             Screen::HandOver { .. } => "hand-over",
             Screen::Receive => "receive",
+            Screen::Signals => "signals",
             Screen::About => "about",
         }
     }
@@ -219,8 +230,14 @@ impl Shell {
 
     /// To the screen above this one; by the way one came, if that was it.
     fn up(self) {
-        let above = self.screen.get_untracked().up();
-        if self.trail.with_value(|trail| trail.last() == Some(&above)) {
+        let here = self.screen.get_untracked();
+        let above = here.up();
+        // The signals are looked at from anywhere.
+        let from = |behind: &Screen| *behind == above || here == Screen::Signals;
+        if self
+            .trail
+            .with_value(|trail| trail.last().is_some_and(from))
+        {
             self.back();
         } else {
             self.replace(above);
@@ -309,6 +326,12 @@ pub fn Page() -> impl IntoView {
             <Keeper />
             <main id="main">{move || show(session, screen)}</main>
             <RefusalSheet />
+            <Confirm
+                open=session.looking_on()
+                question=Signal::stored(text::read_only(false).to_owned())
+                yes=Signal::stored(text::TAKE_OVER.to_owned())
+                on_yes=Callback::new(move |()| session.take_over())
+            />
             <p id="news" class="visually-hidden" role="status" aria-live="polite">
                 {move || shell.news.get()}
             </p>
@@ -336,6 +359,7 @@ fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
     match screen {
         Screen::NewMatch => view! { <NewMatch /> }.into_any(),
         Screen::Receive => view! { <Receive /> }.into_any(),
+        Screen::Signals => view! { <Signals /> }.into_any(),
         Screen::About => view! { <About /> }.into_any(),
         _ => view! { <Start /> }.into_any(),
     }
@@ -374,6 +398,7 @@ fn heading(session: Session, screen: &Screen) -> String {
     match screen {
         Screen::Start => text::APP.into(),
         Screen::NewMatch => text::NEW_MATCH.into(),
+        Screen::Signals => text::SIGNALS.into(),
         Screen::About => text::ABOUT.into(),
         Screen::Before { .. } => text::BEFORE.into(),
         Screen::Log { .. } => text::LOG.into(),

@@ -73,10 +73,10 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     let replay = give(&mut referee, B);
     assert_eq!(replay.state().serving(), Some((Team::B, Some(Shirt(12)))));
     referee.reason("Hits", "Catch");
-    referee.reads("Catch (signal 16)");
+    referee.reads("Catch (16)");
     referee.tap("Other reason");
     referee.reason("Hits", "Four hits");
-    referee.reads("Four hits (signal 18)");
+    referee.reads("Four hits (18)");
 
     referee.tap(&format!("Time-out {B}, 0 of 2 used"));
     referee.reads("0:30");
@@ -159,7 +159,7 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     assert_eq!(after.entries(), kept.entries());
     // The reason is still asked for, and the score is not touched by it.
     referee.reason("Net", "Net touch");
-    referee.reads("Net touched (signal 19)");
+    referee.reads("Net touched (19)");
     let replay = referee.court_is_right(false);
     let last = replay.last_standing().map(|e| e.kind.clone());
     assert!(

@@ -169,6 +169,10 @@ fn one_tab_writes_and_the_other_looks(stage: &mut Stage) -> Ran {
     // A tap there changes nothing.
     referee.point(Side::Left);
     assert_eq!(referee.court_is_right(false).entries(), seen.entries());
+    // It says why, and the buttons look like it.
+    referee.tap_in("[role=dialog]", "Leave it");
+    let disabled = "document.querySelector('.floor').ariaDisabled";
+    assert_eq!(referee.browser().value(disabled), "true");
 
     // What the first one writes shows in the second.
     referee.browser().switch_to(&first);

@@ -10,6 +10,7 @@ mod bench;
 mod driver;
 mod files;
 mod first_set;
+mod incidents;
 mod kept;
 mod pictures;
 mod probe;
@@ -57,6 +58,7 @@ const FILES: &[&[Test]] = &[
     first_set::TESTS,
     kept::TESTS,
     taken_back::TESTS,
+    incidents::TESTS,
     tally::TESTS,
     files::TESTS,
 ];

@@ -9,6 +9,7 @@ use crate::game::{notices, say, Kind, Notice};
 use crate::rules::Team;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::part::team_mark::team_name;
+use crate::ui::play::Aside;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text_before as text;
@@ -83,6 +84,7 @@ pub(super) fn BeginCard() -> impl IntoView {
                 let left = outcome.get()?.left;
                 line_ups.get().then(|| view! { <BothLineUps left /> })
             }}
+            <Aside />
             {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
             {button}
             <Confirm

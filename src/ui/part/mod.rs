@@ -2,7 +2,10 @@
 
 pub mod count_down;
 pub mod dialog;
+mod figure;
 pub mod line_up_court;
 pub mod number_pad;
+pub mod picker;
 pub mod refusal;
+pub mod signal_figure;
 pub mod team_mark;

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::court::{stand_left, start_interval, use_court};
 use super::last::Last;
 use super::time_out;
+use super::Aside;
 use crate::game::entry::Toss;
 use crate::game::Kind;
 use crate::rules::Team;
@@ -31,6 +32,7 @@ pub fn Between() -> impl IntoView {
                     view! { <NextOfTally /> }.into_any()
                 }
             }}
+            <Aside />
             <Last />
         </div>
     }

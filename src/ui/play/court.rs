@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::time_out::{INTERVAL, RECOVERY, TIME_OUT};
 use crate::device;
-use crate::game::entry::{Timer, TimerAction};
-use crate::game::{Kind, Phase, State};
-use crate::rules::{Shirt, Team};
+use crate::game::entry::{By, Timer, TimerAction};
+use crate::game::{Kind, Phase, State, RECOVERY_SECONDS};
+use crate::rules::Team;
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
 use crate::ui::text;
@@ -36,8 +36,8 @@ pub enum Panel {
         /// Whose player.
         team: Option<Team>,
     },
-    /// What becomes of a player who is hurt.
-    Care(Team, Option<Shirt>),
+    /// What becomes of whoever is hurt; none for somebody who is no player.
+    Care(Option<By>),
     /// Misconduct.
     Conduct(Team),
     /// A fault found late.
@@ -173,9 +173,6 @@ pub fn stand_left(state: &State) -> Team {
             .unwrap_or(Team::A),
     }
 }
-
-/// Seconds of recovery time (Official Volleyball Rules 2025-2028, 17.1.2).
-const RECOVERY_SECONDS: u16 = 180;
 
 /// Starts the count-downs that an entry brings with it: a time-out's, a hurt player's, and the
 /// interval's where the entry has ended a set (Official Volleyball Rules 2025-2028, 15.4.1, 17.1.2 and

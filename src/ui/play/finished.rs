@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::between::Results;
 use super::last::Last;
+use super::Aside;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
@@ -25,6 +26,7 @@ pub fn Finished() -> impl IntoView {
             <button type="button" class="button primary" id="to-sheet" on:click=to_sheet>
                 {text::TO_SHEET}
             </button>
+            <Aside />
             <Last />
         </div>
     }

@@ -1,4 +1,4 @@
-//! Somebody is hurt: the careful steps first, then what the rules offer for the player, in their order:
+//! Somebody is hurt: the careful steps first, then what the rules offer for a player, in their order:
 //! a change, three minutes, a team that cannot go on (Official Volleyball Rules 2025-2028, 15.7, 17.1).
 
 use leptos::prelude::*;
@@ -8,6 +8,7 @@ use super::panel::Frame;
 use crate::game::entry::{By, Forced, ReplayWhy};
 use crate::game::{legal_for, Kind, State};
 use crate::rules::{Shirt, Team};
+use crate::ui::part::picker::{asked, buttons, fixed, teams, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -28,13 +29,13 @@ fn players(state: &State, team: Team) -> Vec<Shirt> {
 }
 
 /// What comes before anything that is recorded.
-#[component]
-fn CareSteps(steps: &'static [&'static str]) -> impl IntoView {
+fn care_steps(steps: &'static [&'static str]) -> AnyView {
     view! {
         <ul class="care" id="care-steps">
             {steps.iter().map(|step| view! { <li>{*step}</li> }).collect_view()}
         </ul>
     }
+    .into_any()
 }
 
 /// The panel: whose player, and which one.
@@ -53,177 +54,127 @@ pub fn Hurt(
             why: ReplayWhy::Injury,
             hurt: by,
         };
-        if rally && !court.tell_as(session.next_now(), replay) {
-            return;
+        if !rally || court.tell_as(session.next_now(), replay) {
+            court.panel.set(Panel::Care(by));
         }
-        court.panel.set(match by {
-            Some(by) => Panel::Care(by.team, by.number),
-            None => Panel::Rally,
+    };
+    let which = move || {
+        let team = team.get()?;
+        let shirts = players(&session.state_now(), team);
+        let one = |shirt: &Shirt| Choice::number(*shirt, text::number(*shirt));
+        let choices = Signal::stored(shirts.iter().map(one).collect());
+        let named = Callback::new(move |i: usize| {
+            let number = shirts.get(i).copied();
+            go_on(Some(By { team, number }));
         });
+        let number = None;
+        Some(view! {
+            {asked(text::HURT_WHO, buttons(Lie::Numbers, choices, None, named))}
+            <button type="button" class="button" on:click=move |_| go_on(Some(By { team, number }))>
+                {text::NUMBER_LATER}
+            </button>
+        })
     };
     view! {
         <Frame title=text::HURT.to_owned()>
-            <CareSteps steps=&text::CARE_FIRST />
-            <fieldset class="asked">
-                <legend>{text::HURT_TEAM}</legend>
-                <div class="row">
-                    {Team::BOTH
-                        .into_iter()
-                        .map(|of| {
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button"
-                                    aria-pressed=move || (team.get() == Some(of)).to_string()
-                                    on:click=move |_| team.set(Some(of))
-                                >
-                                    {move || text::team_name(&session.state(), of)}
-                                </button>
-                            }
-                        })
-                        .collect_view()}
-                    {rally
-                        .then(|| {
-                            view! {
-                                <button type="button" class="button" on:click=move |_| go_on(None)>
-                                    {text::NOT_A_PLAYER}
-                                </button>
-                            }
-                        })}
-                </div>
-            </fieldset>
-            {move || {
-                let team = team.get()?;
-                let number = move |number| go_on(Some(By { team, number }));
-                Some(
-                    view! {
-                        <fieldset class="asked">
-                            <legend>{text::HURT_WHO}</legend>
-                            <div class="numbers">
-                                {players(&session.state_now(), team)
-                                    .into_iter()
-                                    .map(|shirt| {
-                                        view! {
-                                            <button
-                                                type="button"
-                                                class="button number tabular"
-                                                aria-label=text::number(shirt)
-                                                on:click=move |_| number(Some(shirt))
-                                            >
-                                                {shirt.to_string()}
-                                            </button>
-                                        }
-                                    })
-                                    .collect_view()}
-                            </div>
-                            <button
-                                type="button"
-                                class="button after"
-                                on:click=move |_| number(None)
-                            >
-                                {text::NUMBER_LATER}
-                            </button>
-                        </fieldset>
-                    },
-                )
-            }}
+            {care_steps(&text::CARE_FIRST)}
+            {asked(text::HURT_TEAM, teams(team))}
+            {which}
+            <button type="button" class="button" on:click=move |_| go_on(None)>
+                {text::NOT_A_PLAYER}
+            </button>
         </Frame>
     }
 }
 
 /// What the core allows for a player who is hurt.
-fn ways_on(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
-    legal_for(state, team, number)
-        .into_iter()
-        .filter(|kind| match kind {
-            Kind::Substitution { reason, .. } => *reason == Some(Forced::Injury),
-            Kind::LiberoReplacement { .. } | Kind::Recovery { .. } => true,
-            _ => false,
-        })
-        .collect()
+fn ways_on(state: &State, of: By) -> Vec<Kind> {
+    let Some(number) = of.number else {
+        return Vec::new();
+    };
+    let mut ways = legal_for(state, of.team, number);
+    ways.retain(|kind| match kind {
+        Kind::Substitution { reason, .. } => *reason == Some(Forced::Injury),
+        Kind::LiberoReplacement { .. } | Kind::Recovery { .. } => true,
+        _ => false,
+    });
+    ways
 }
 
-/// The panel: what becomes of the player.
+/// The panel: what becomes of whoever is hurt.
 #[component]
 pub fn Care(
-    /// Whose.
-    team: Team,
-    /// Which one, as far as said.
-    number: Option<Shirt>,
+    /// Whose player, as far as said; none for anybody else.
+    by: Option<By>,
 ) -> impl IntoView {
     let session = use_session();
-    let court = use_court();
-    let title = text::care_title(&text::team_name(&session.state_now(), team), number);
-    let ways = Memo::new(move |_| number.map(|number| ways_on(&session.state(), team, number)));
-    let on_floor = Memo::new(move |_| {
-        let state = session.state();
-        let play = state.on_floor()?;
-        let here = play.sides[team].on_court().any(|s| Some(s) == number);
-        Some(here)
-    });
-    let places = Memo::new(move |_| session.state().rules().line_ups);
+    let state = session.state_now();
+    let title = match by {
+        Some(by) => text::care_title(&text::team_name(&state, by.team), by.number),
+        None => text::HURT.to_owned(),
+    };
+    let then = match by {
+        Some(by) => of_player(by),
+        None => of_anybody_else(),
+    };
     view! {
         <Frame title>
-            <CareSteps steps=&text::CARE_RETURN />
-            <fieldset class="asked">
-                <legend>{text::CARE_THEN}</legend>
-                <div class="causes">
-                    {move || {
-                        ways.get()
-                            .unwrap_or_default()
-                            .into_iter()
-                            .map(|kind| {
-                                let label = text::way_on(&kind);
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button cause"
-                                        on:click=move |_| {
-                                            court.tell_as(session.next_now(), kind.clone());
-                                        }
-                                    >
-                                        {label}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                    <button
-                        type="button"
-                        class="button cause"
-                        on:click=move |_| court.close_panel()
-                    >
-                        {text::PLAYS_ON}
-                    </button>
-                    {move || {
-                        let none = ways.read().as_ref().is_some_and(Vec::is_empty);
-                        (none && on_floor.get() == Some(true) && places.get())
-                            .then(|| {
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button cause"
-                                        id="cannot-go-on"
-                                        on:click=move |_| court.panel.set(Panel::Short(team))
-                                    >
-                                        {text::CANNOT_GO_ON}
-                                    </button>
-                                }
-                            })
-                    }}
-                </div>
-                {move || {
-                    let none = ways.read().as_ref().is_some_and(Vec::is_empty);
-                    if number.is_none() && places.get() {
-                        Some(text::CARE_NO_NUMBER)
-                    } else if none && on_floor.get() == Some(true) && places.get() {
-                        Some(text::NOBODY_CAN_COME)
-                    } else {
-                        None
-                    }
-                        .map(|words| view! { <p class="muted">{words}</p> })
-                }}
-            </fieldset>
+            {care_steps(&text::CARE_RETURN)}
+            {asked(text::CARE_THEN, then)}
         </Frame>
     }
+}
+
+/// Play waits, or goes on.
+fn of_anybody_else() -> AnyView {
+    let court = use_court();
+    let tap = Callback::new(move |i: usize| {
+        court
+            .panel
+            .set(if i == 0 { Panel::Rally } else { Panel::Suspend });
+    });
+    let words = fixed([text::GOES_ON, text::SUSPEND]);
+    view! {
+        {buttons(Lie::Grid, words, None, tap)}
+        <p class="muted">{text::OFFICIAL_HURT}</p>
+    }
+    .into_any()
+}
+
+fn of_player(by: By) -> AnyView {
+    let session = use_session();
+    let court = use_court();
+    // Whatever is entered meanwhile changes what can be done.
+    let offered = move || {
+        let state = session.state();
+        let ways = ways_on(&state, by);
+        let here = state.on_floor().is_some_and(|play| {
+            by.number
+                .is_some_and(|number| play.sides[by.team].on_court().any(|s| s == number))
+        });
+        let places = state.rules().line_ups;
+        let stuck = places && here && ways.is_empty();
+        let note = if places && by.number.is_none() {
+            Some(text::CARE_NO_NUMBER)
+        } else {
+            stuck.then_some(text::NOBODY_CAN_COME)
+        };
+        let mut words: Vec<String> = ways.iter().map(text::way_on).collect();
+        words.push(text::PLAYS_ON.to_owned());
+        if stuck {
+            words.push(text::CANNOT_GO_ON.to_owned());
+        }
+        let tap = Callback::new(move |i: usize| match ways.get(i) {
+            Some(kind) => {
+                court.tell_as(session.next_now(), kind.clone());
+            }
+            None if i == ways.len() => court.close_panel(),
+            None => court.panel.set(Panel::Short(by.team)),
+        });
+        view! {
+            {buttons(Lie::Grid, fixed(words), None, tap)}
+            {note.map(|words| view! { <p class="muted">{words}</p> })}
+        }
+    };
+    view! { {offered} }.into_any()
 }

@@ -6,23 +6,9 @@ use super::court::{use_court, Panel};
 use super::time_out;
 use crate::game::entry::Timer;
 use crate::game::entry::TimerAction;
-use crate::game::{Entry, Kind, Outcome, Phase, Replay};
+use crate::game::{Kind, Phase};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
-
-/// The last entry that a person made and that counts. Count-downs come and go with what they time.
-#[must_use]
-pub fn last_made(replay: &Replay) -> Option<&Entry> {
-    replay
-        .outcomes()
-        .filter(|(e, o)| {
-            e.n > 1
-                && !matches!(e.kind, Kind::Strike { .. } | Kind::Timer(_))
-                && matches!(o, Outcome::Taken | Outcome::Insisted(_))
-        })
-        .last()
-        .map(|(e, _)| e)
-}
 
 /// Takes an entry back, and ends the count-downs that only it had started.
 pub fn take_back(session: Session, entry: u32, why: Option<String>) {
@@ -52,7 +38,7 @@ pub fn take_back(session: Session, entry: u32, why: Option<String>) {
 
 /// Takes the last entry back.
 pub fn take_back_last(session: Session) {
-    if let Some(entry) = session.look(|replay| last_made(replay).map(|e| e.n)) {
+    if let Some(entry) = session.look(|replay| replay.last_standing().map(|e| e.n)) {
         take_back(session, entry, None);
     }
 }
@@ -64,7 +50,9 @@ pub fn Last() -> impl IntoView {
     let court = use_court();
     let last = Memo::new(move |_| {
         session.with_replay(|replay| {
-            last_made(replay).map(|e| (e.n, text::entry(&e.kind, replay.state())))
+            replay
+                .last_standing()
+                .map(|e| (e.n, text::entry(&e.kind, replay.state())))
         })
     });
     let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);

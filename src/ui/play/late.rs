@@ -8,6 +8,7 @@ use super::panel::Frame;
 use crate::game::entry::{Fault, Found, LateFault, Since};
 use crate::game::{Kind, SetPlay, State};
 use crate::rules::{Score, Shirt, Team};
+use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
@@ -17,6 +18,11 @@ const FAULTS: [Fault; 5] = [
     Fault::IllegalSubstitution,
     Fault::IllegalLibero,
     Fault::UnregisteredPlayer,
+];
+const IN_A_TALLY: [Fault; 3] = [
+    Fault::Rotation,
+    Fault::IllegalSubstitution,
+    Fault::IllegalLibero,
 ];
 
 /// What has been said so far. Copies are the same.
@@ -65,15 +71,10 @@ impl Told {
     }
 }
 
-/// The set that can be put right: the one played, or the last one.
-fn at_hand(state: &State) -> Option<&SetPlay> {
-    state.play().or_else(|| state.sets().last()?.play.as_ref())
-}
-
 /// A set that is over, or the one at hand.
 fn set_of(state: &State, set: Option<u8>) -> Option<&SetPlay> {
     match set {
-        None => at_hand(state),
+        None => state.correctable(),
         Some(number) => state.sets().find(|s| s.number == number)?.play.as_ref(),
     }
 }
@@ -89,7 +90,7 @@ fn scores(state: &State, set: Option<u8>) -> Vec<Score> {
     scores
 }
 
-/// The panel below the court.
+/// The panel.
 #[component]
 pub fn Late(
     /// Whose fault.
@@ -97,47 +98,6 @@ pub fn Late(
 ) -> impl IntoView {
     let session = use_session();
     let title = text::panel_title(text::LATE, &text::team_name(&session.state_now(), team));
-    view! {
-        <Frame title>
-            <OfTeam team />
-        </Frame>
-    }
-}
-
-/// The same where no set is on court: between the sets, and once the match is over.
-#[component]
-pub fn LateAfterwards(
-    /// Closed once the fault is recorded.
-    open: RwSignal<bool>,
-) -> impl IntoView {
-    let session = use_session();
-    let team = RwSignal::new(None::<Team>);
-    let done = Callback::new(move |()| open.set(false));
-    view! {
-        <div class="row">
-            {Team::BOTH
-                .into_iter()
-                .map(|of| {
-                    view! {
-                        <button
-                            type="button"
-                            class="button"
-                            aria-pressed=move || (team.get() == Some(of)).to_string()
-                            on:click=move |_| team.set(Some(of))
-                        >
-                            {move || text::team_name(&session.state(), of)}
-                        </button>
-                    }
-                })
-                .collect_view()}
-        </div>
-        {move || team.get().map(|team| view! { <OfTeam team done /> })}
-    }
-}
-
-#[component]
-fn OfTeam(team: Team, #[prop(optional)] done: Option<Callback<()>>) -> impl IntoView {
-    let session = use_session();
     let told = Told {
         session,
         team,
@@ -149,152 +109,103 @@ fn OfTeam(team: Team, #[prop(optional)] done: Option<Callback<()>>) -> impl Into
     };
     let kind = Signal::derive(move || told.kind());
     let yes = Signal::stored(text::LATE_RECORD.to_owned());
-    let possible = Memo::new(move |_| at_hand(&session.state()).is_some());
-    let done = done.unwrap_or_else(|| Callback::new(|()| {}));
-    view! {
-        <Show
-            when=move || possible.get()
-            fallback=|| view! { <p class="muted">{text::LATE_NOTHING}</p> }
-        >
-            <What told />
-            <FoundWhen told />
-            <SinceWhen told />
+    let asked = if session.state_now().correctable().is_some() {
+        view! {
+            {what(told)}
+            {found_when(told)}
+            {in_which_set(told)}
+            {since_when(told)}
             <Places told />
-            <Consequence kind yes done />
-        </Show>
-    }
+            <Consequence kind yes />
+        }
+        .into_any()
+    } else {
+        view! { <p class="muted">{text::LATE_NOTHING}</p> }.into_any()
+    };
+    view! { <Frame title>{asked}</Frame> }
 }
 
-#[component]
-fn What(told: Told) -> impl IntoView {
-    view! {
-        <fieldset class="asked">
-            <legend>{text::LATE_WHAT}</legend>
-            <div class="causes">
-                {FAULTS
-                    .into_iter()
-                    .map(|fault| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button cause"
-                                aria-pressed=move || (told.fault.get() == Some(fault)).to_string()
-                                on:click=move |_| told.choose(fault)
-                            >
-                                {text::fault(fault)}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
-        </fieldset>
-    }
+fn what(told: Told) -> AnyView {
+    // Without line-ups and lists nobody can have been against them.
+    let all = told.session.state_now().rules().line_ups;
+    let faults: &'static [Fault] = if all { &FAULTS } else { &IN_A_TALLY };
+    let is = Callback::new(move |i: usize| told.fault.get() == Some(faults[i]));
+    let choose = Callback::new(move |i: usize| told.choose(faults[i]));
+    let words = fixed(faults.iter().map(|fault| text::fault(*fault)));
+    asked(text::LATE_WHAT, buttons(Lie::Grid, words, Some(is), choose))
 }
 
-#[component]
-fn FoundWhen(told: Told) -> impl IntoView {
-    view! {
-        <fieldset class="asked">
-            <legend>{text::LATE_FOUND}</legend>
-            <div class="row">
-                {[(Found::AfterRally, text::FOUND_AFTER), (Found::Rally, text::FOUND_RALLY)]
-                    .into_iter()
-                    .map(|(found, words)| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button"
-                                aria-pressed=move || (told.during.get() == found).to_string()
-                                on:click=move |_| told.during.set(found)
-                            >
-                                {words}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
-        </fieldset>
-    }
+const FOUND: [Found; 2] = [Found::AfterRally, Found::Rally];
+
+fn found_when(told: Told) -> AnyView {
+    let is = Callback::new(move |i: usize| told.during.get() == FOUND[i]);
+    let choose = Callback::new(move |i: usize| told.during.set(FOUND[i]));
+    let words = fixed([text::FOUND_AFTER, text::FOUND_RALLY]);
+    asked(text::LATE_FOUND, buttons(Lie::Row, words, Some(is), choose))
+}
+
+/// A player who is on no list may have come in in an earlier set.
+fn in_which_set(told: Told) -> AnyView {
+    let asked_for = move || {
+        if told.fault.get() != Some(Fault::UnregisteredPlayer) {
+            return None;
+        }
+        let state = told.session.state();
+        let now = state.correctable()?.number;
+        let earlier = state.sets().filter(|s| s.number < now && s.play.is_some());
+        let mut sets: Vec<Option<u8>> = earlier.map(|s| Some(s.number)).collect();
+        if sets.is_empty() {
+            return None;
+        }
+        sets.push(None);
+        let words = fixed(sets.iter().map(|set| text::set_number(set.unwrap_or(now))));
+        let these = sets.clone();
+        let is = Callback::new(move |i: usize| told.set.get() == these[i]);
+        let choose = Callback::new(move |i: usize| told.in_set(sets[i]));
+        Some(asked(
+            text::LATE_SET,
+            buttons(Lie::Row, words, Some(is), choose),
+        ))
+    };
+    view! { {asked_for} }.into_any()
 }
 
 /// The moment, on the running score.
-#[component]
-fn SinceWhen(told: Told) -> impl IntoView {
+fn since_when(told: Told) -> AnyView {
     let session = told.session;
-    let list = Memo::new(move |_| scores(&session.state(), told.set.get()));
-    // A player who is on no list may have come in earlier.
-    let sets = Memo::new(move |_| {
-        if told.fault.get() != Some(Fault::UnregisteredPlayer) {
-            return Vec::new();
-        }
-        let state = session.state();
-        let now = at_hand(&state).map_or(0, |play| play.number);
-        let earlier = state.sets().filter(|s| s.number < now && s.play.is_some());
-        earlier.map(|s| s.number).collect::<Vec<_>>()
+    let unknown = move || (told.since.get() == Some(None)).to_string();
+    let moments = Signal::derive(move || {
+        let one = |score: Score| Choice {
+            label: Some(text::since_score(score)),
+            ..Choice::new(text::score(score))
+        };
+        let scores = scores(&session.state(), told.set.get());
+        scores.into_iter().map(one).collect()
     });
-    view! {
-        <Show when=move || !sets.read().is_empty()>
-            <fieldset class="asked">
-                <legend>{text::LATE_SET}</legend>
-                <div class="row">
-                    {move || {
-                        sets.get()
-                            .into_iter()
-                            .map(Some)
-                            .chain([None])
-                            .map(|set| {
-                                let number = set
-                                    .or_else(|| at_hand(&session.state_now()).map(|p| p.number));
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button"
-                                        aria-pressed=move || (told.set.get() == set).to_string()
-                                        on:click=move |_| told.in_set(set)
-                                    >
-                                        {text::set_number(number.unwrap_or_default())}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </div>
-            </fieldset>
-        </Show>
-        <fieldset class="asked">
-            <legend>{text::LATE_SINCE}</legend>
-            <button
-                type="button"
-                class="button"
-                aria-pressed=move || (told.since.get() == Some(None)).to_string()
-                on:click=move |_| told.since.set(Some(None))
-            >
-                {text::LATE_UNKNOWN}
-            </button>
-            <div class="numbers moments" id="moments">
-                {move || {
-                    list.get()
-                        .into_iter()
-                        .map(|score| {
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button number tabular"
-                                    aria-label=text::since_score(score)
-                                    aria-pressed=move || {
-                                        (told.since.get() == Some(Some(score))).to_string()
-                                    }
-                                    on:click=move |_| told.since.set(Some(Some(score)))
-                                >
-                                    {text::score(score)}
-                                </button>
-                            }
-                        })
-                        .collect_view()
-                }}
-            </div>
-        </fieldset>
-    }
+    let at = move |i: usize| {
+        scores(&session.state_now(), told.set.get_untracked())
+            .get(i)
+            .copied()
+    };
+    let is = Callback::new(move |i: usize| {
+        let since = told.since.get();
+        matches!(since, Some(Some(score)) if at(i) == Some(score))
+    });
+    let choose = Callback::new(move |i: usize| told.since.set(Some(at(i))));
+    let answers = view! {
+        <button
+            type="button"
+            class="button"
+            aria-pressed=unknown
+            on:click=move |_| told.since.set(Some(None))
+        >
+            {text::LATE_UNKNOWN}
+        </button>
+        <div class="moments" id="moments">
+            {buttons(Lie::Numbers, moments, Some(is), choose)}
+        </div>
+    };
+    asked(text::LATE_SINCE, answers.into_any())
 }
 
 /// The right places, from those the core has now. A place is tapped, then what belongs there: another
@@ -305,12 +216,13 @@ fn Places(told: Told) -> impl IntoView {
     let team = told.team;
     let now = Memo::new(move |_| {
         let state = session.state();
-        at_hand(&state)
+        state
+            .correctable()
             .map(|play| play.sides[team].on_court().collect::<Vec<Shirt>>())
             .unwrap_or_default()
     });
     let picked = RwSignal::new(None::<usize>);
-    let tap = move |place: usize| match picked.get_untracked() {
+    let tap = Callback::new(move |place: usize| match picked.get_untracked() {
         None => picked.set(Some(place)),
         Some(other) => {
             told.places.update(|places| {
@@ -320,107 +232,65 @@ fn Places(told: Told) -> impl IntoView {
             });
             picked.set(None);
         }
-    };
-    let bench = Memo::new(move |_| {
+    });
+    let is_picked = Callback::new(move |place: usize| picked.get() == Some(place));
+    let bench = move |state: &State| {
         let on_court = told.places.get().unwrap_or_default();
-        let state = session.state();
-        let list = state.team(team).list.clone();
+        let list = state.team(team).list.iter();
         let mut numbers: Vec<Shirt> = list
-            .iter()
             .flat_map(|l| l.players.iter().map(|p| p.number))
             .filter(|n| !on_court.contains(n))
             .collect();
         numbers.sort_unstable();
         numbers
-    });
-    let put = move |number: Shirt| {
+    };
+    let put = Callback::new(move |i: usize| {
+        let number = untrack(|| bench(&session.state()).get(i).copied());
         let place = picked.get_untracked();
         told.places.update(|places| {
-            if let (Some(places), Some(place)) = (places, place) {
+            if let (Some(places), Some(place), Some(number)) = (places, place, number) {
                 places[place] = number;
             }
         });
         picked.set(None);
+    });
+    let places = Signal::derive(move || {
+        let one = |(i, shirt): (usize, Shirt)| Choice {
+            place: Some(i + 1),
+            ..Choice::number(shirt, text::place_label(i + 1, shirt))
+        };
+        let places = told.places.get().unwrap_or_default();
+        places.into_iter().enumerate().map(one).collect()
+    });
+    let waiting = Signal::derive(move || {
+        let one = |shirt: Shirt| Choice::number(shirt, text::comes_in(shirt));
+        bench(&session.state()).into_iter().map(one).collect()
+    });
+    let open = move || {
+        view! {
+            <p class="muted">{text::LATE_PLACES}</p>
+            <div class="order" id="right-places">
+                {buttons(Lie::Numbers, places, Some(is_picked), tap)}
+            </div>
+            <Show when=move || picked.get().is_some()>
+                <div id="bench">{buttons(Lie::Numbers, waiting, None, put)}</div>
+            </Show>
+        }
+        .into_any()
+    };
+    let opened = Memo::new(move |_| told.places.read().is_some());
+    let switch = move |_| {
+        picked.set(None);
+        told.places
+            .update(|places| *places = places.is_none().then(|| now.get_untracked()));
     };
     view! {
         <Show when=move || !now.read().is_empty()>
-            <fieldset class="asked">
-                <Show
-                    when=move || told.places.read().is_some()
-                    fallback=move || {
-                        view! {
-                            <button
-                                type="button"
-                                class="button"
-                                on:click=move |_| told.places.set(Some(now.get_untracked()))
-                            >
-                                {text::SET_PLACES}
-                            </button>
-                        }
-                    }
-                >
-                    <p class="muted">{text::LATE_PLACES}</p>
-                    <div class="numbers order" id="right-places">
-                        {move || {
-                            told.places
-                                .get()
-                                .unwrap_or_default()
-                                .into_iter()
-                                .enumerate()
-                                .map(|(place, shirt)| {
-                                    view! {
-                                        <button
-                                            type="button"
-                                            class="button number tabular"
-                                            aria-label=text::place_label(place + 1, shirt)
-                                            aria-pressed=move || {
-                                                (picked.get() == Some(place)).to_string()
-                                            }
-                                            on:click=move |_| tap(place)
-                                        >
-                                            <span class="order-place" aria-hidden="true">
-                                                {place + 1}
-                                            </span>
-                                            {shirt.to_string()}
-                                        </button>
-                                    }
-                                })
-                                .collect_view()
-                        }}
-                    </div>
-                    <Show when=move || picked.get().is_some()>
-                        <div class="numbers" id="bench">
-                            {move || {
-                                bench
-                                    .get()
-                                    .into_iter()
-                                    .map(|number| {
-                                        view! {
-                                            <button
-                                                type="button"
-                                                class="button number tabular"
-                                                aria-label=text::comes_in(number)
-                                                on:click=move |_| put(number)
-                                            >
-                                                {number.to_string()}
-                                            </button>
-                                        }
-                                    })
-                                    .collect_view()
-                            }}
-                        </div>
-                    </Show>
-                    <button
-                        type="button"
-                        class="button after"
-                        on:click=move |_| {
-                            picked.set(None);
-                            told.places.set(None);
-                        }
-                    >
-                        {text::KEEP_PLACES}
-                    </button>
-                </Show>
+            <fieldset class="asked stack">
+                {move || opened.get().then(open)}
+                <button type="button" class="button" on:click=switch>
+                    {move || if opened.get() { text::KEEP_PLACES } else { text::SET_PLACES }}
+                </button>
             </fieldset>
         </Show>
     }

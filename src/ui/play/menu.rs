@@ -5,7 +5,6 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
-use super::late::LateAfterwards;
 use crate::game::Phase;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
@@ -20,7 +19,6 @@ pub fn BarTools() -> impl IntoView {
     let open = RwSignal::new(false);
     let names = RwSignal::new(false);
     let grow = RwSignal::new(false);
-    let late = RwSignal::new(false);
     let turned = move || court.is_turned();
     let session = use_session();
     let floor = Memo::new(move |_| {
@@ -54,7 +52,7 @@ pub fn BarTools() -> impl IntoView {
             </svg>
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
-            <Choices open names grow late />
+            <Choices open names grow />
         </Drawer>
         <Drawer open=names title=text::NAME_TEAMS>
             <Names open=names />
@@ -62,19 +60,11 @@ pub fn BarTools() -> impl IntoView {
         <Drawer open=grow title=text::GROW>
             <Grow open=grow />
         </Drawer>
-        <Drawer open=late title=text::LATE>
-            <LateAfterwards open=late />
-        </Drawer>
     }
 }
 
 #[component]
-fn Choices(
-    open: RwSignal<bool>,
-    names: RwSignal<bool>,
-    grow: RwSignal<bool>,
-    late: RwSignal<bool>,
-) -> impl IntoView {
+fn Choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     let court = use_court();
     let shell = use_shell();
@@ -89,7 +79,6 @@ fn Choices(
     let floor = move || !matches!(phase.get(), Phase::BetweenSets | Phase::Finished);
     let tally = Memo::new(move |_| !session.state().rules().line_ups);
     let may_grow = move || tally.get() && phase.get() != Phase::Finished;
-    let afterwards = move || !tally.get() && !floor();
     let instead = move |other: RwSignal<bool>| {
         open.set(false);
         other.set(true);
@@ -126,6 +115,9 @@ fn Choices(
         <button type="button" class="button" on:click=move |_| to(|id| Screen::Sheet { id })>
             {text::SHEET}
         </button>
+        <button type="button" class="button" on:click=move |_| to(|_| Screen::Signals)>
+            {text::SIGNALS}
+        </button>
         <button
             type="button"
             class="button"
@@ -154,11 +146,6 @@ fn Choices(
         <Show when=may_grow>
             <button type="button" class="button" on:click=move |_| instead(grow)>
                 {text::GROW}
-            </button>
-        </Show>
-        <Show when=afterwards>
-            <button type="button" class="button" on:click=move |_| instead(late)>
-                {text::LATE}
             </button>
         </Show>
         <Show when=floor>

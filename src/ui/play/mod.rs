@@ -38,6 +38,9 @@ use leptos::prelude::*;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use crate::game::Phase;
+use crate::rules::Team;
+use crate::ui::part::team_mark::TeamMark;
+use crate::ui::text;
 
 pub use court::{follow, use_court, Court};
 pub use log_list::LogList;
@@ -120,6 +123,9 @@ fn Floor() -> impl IntoView {
         <div
             class="floor"
             class:glance=move || court.is_glance()
+            role="group"
+            aria-label=text::COURT
+            aria-disabled=move || (!session.may_write()).then_some("true")
             inert=move || court.locked.get()
             on:keydown=on_key
         >
@@ -144,27 +150,77 @@ fn Floor() -> impl IntoView {
                     {move || match court.panel.get() {
                         Panel::Rally if court.is_glance() => ().into_any(),
                         Panel::Rally => view! { <AfterRally /> }.into_any(),
-                        Panel::Substitution(team) => {
-                            view! { <substitution::Substitution team /> }.into_any()
-                        }
-                        Panel::More(team) => view! { <more::More team /> }.into_any(),
-                        Panel::Replay => view! { <replay::Replayed /> }.into_any(),
-                        Panel::Hurt { rally, team } => {
-                            view! { <hurt::Hurt rally team /> }.into_any()
-                        }
-                        Panel::Care(team, number) => view! { <hurt::Care team number /> }.into_any(),
-                        Panel::Conduct(team) => view! { <conduct::Conduct team /> }.into_any(),
-                        Panel::Late(team) => view! { <late::Late team /> }.into_any(),
-                        Panel::NewLibero(team) => {
-                            view! { <new_libero::NewLibero team /> }.into_any()
-                        }
-                        Panel::Short(team) => view! { <short::Short team /> }.into_any(),
-                        Panel::Suspend => view! { <suspend::Suspend /> }.into_any(),
+                        panel => opened(panel),
                     }}
                 </div>
             </div>
         </div>
         <glance::Lock />
+    }
+}
+
+/// An opened panel.
+fn opened(panel: Panel) -> AnyView {
+    match panel {
+        Panel::Rally => ().into_any(),
+        Panel::Substitution(team) => view! { <substitution::Substitution team /> }.into_any(),
+        Panel::More(team) => view! { <more::More team /> }.into_any(),
+        Panel::Replay => view! { <replay::Replayed /> }.into_any(),
+        Panel::Hurt { rally, team } => view! { <hurt::Hurt rally team /> }.into_any(),
+        Panel::Care(by) => view! { <hurt::Care by /> }.into_any(),
+        Panel::Conduct(team) => view! { <conduct::Conduct team /> }.into_any(),
+        Panel::Late(team) => view! { <late::Late team /> }.into_any(),
+        Panel::NewLibero(team) => view! { <new_libero::NewLibero team /> }.into_any(),
+        Panel::Short(team) => view! { <short::Short team /> }.into_any(),
+        Panel::Suspend => view! { <suspend::Suspend /> }.into_any(),
+    }
+}
+
+/// What can happen to a team while no set is on court: before the first service of a set, between the
+/// sets and after the match.
+#[component]
+pub fn Aside() -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    court.panel.set(Panel::Rally);
+    let teams = move || {
+        let state = session.state();
+        let changes = state.ready().is_some();
+        let of = |team: Team| {
+            let name = text::team_name(&state, team);
+            let button = |words: &'static str, panel: Panel| {
+                view! {
+                    <button
+                        type="button"
+                        class="button"
+                        aria-label=text::of_teams(words, &name)
+                        on:click=move |_| court.panel.set(panel)
+                    >
+                        {words}
+                    </button>
+                }
+                .into_any()
+            };
+            view! {
+                <div class="aside-team">
+                    <TeamMark team />
+                    <span class="aside-name">{name.clone()}</span>
+                    {changes.then(|| button(text::CHANGE, Panel::Substitution(team)))}
+                    {button(text::MORE, Panel::More(team))}
+                </div>
+            }
+            .into_any()
+        };
+        Vec::from(Team::BOTH.map(of))
+    };
+    view! {
+        <section class="aside stack" aria-label=text::ASIDE>
+            {teams}
+            {move || {
+                let panel = court.panel.get();
+                (panel != Panel::Rally).then(|| view! { <div class="card">{opened(panel)}</div> })
+            }}
+        </section>
     }
 }
 

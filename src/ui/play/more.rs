@@ -99,7 +99,6 @@ fn Liberos(team: Team, enter: Callback<Kind>) -> impl IntoView {
 fn Happened(team: Team, enter: Callback<Kind>) -> impl IntoView {
     let session = use_session();
     let court = use_court();
-    let line_ups = Memo::new(move |_| session.state().rules().line_ups);
     let liberos = Memo::new(move |_| !session.state().team(team).liberos.is_empty());
     let open = move |words: &'static str, panel: Panel| {
         view! {
@@ -132,7 +131,7 @@ fn Happened(team: Team, enter: Callback<Kind>) -> impl IntoView {
                 {record(text::IMPROPER, Kind::ImproperRequest { team })}
                 {record(text::REQUEST_DELAY, Kind::Delay { team, request: true })}
                 {record(text::OTHER_DELAY, Kind::Delay { team, request: false })}
-                <Show when=move || line_ups.get()>{open(text::LATE, Panel::Late(team))}</Show>
+                {open(text::LATE, Panel::Late(team))}
                 <Show when=move || liberos.get()>
                     {open(text::NEW_LIBERO, Panel::NewLibero(team))}
                 </Show>

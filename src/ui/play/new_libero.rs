@@ -8,6 +8,7 @@ use super::panel::Frame;
 use crate::game::entry::LiberoWhy;
 use crate::game::Kind;
 use crate::rules::{Shirt, Team};
+use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -49,7 +50,10 @@ pub fn NewLibero(
         numbers.sort_unstable();
         numbers
     });
-    let toggle = move |shirt: Shirt| {
+    let toggle = Callback::new(move |i: usize| {
+        let Some(shirt) = old.with_untracked(|old| old.get(i).copied()) else {
+            return;
+        };
         leaves.update(|all| {
             if all.contains(&shirt) {
                 all.retain(|s| *s != shirt);
@@ -57,82 +61,36 @@ pub fn NewLibero(
                 all.push(shirt);
             }
         });
-    };
+    });
+    let goes = Callback::new(move |i: usize| {
+        let shirt = old.read().get(i).copied();
+        shirt.is_some_and(|shirt| leaves.read().contains(&shirt))
+    });
+    let olds = Signal::derive(move || {
+        let one = |shirt: Shirt| Choice::number(shirt, text::number(shirt));
+        old.get().into_iter().map(one).collect()
+    });
+    let news = Signal::derive(move || {
+        let one = |shirt: Shirt| Choice::number(shirt, text::name_libero(shirt));
+        new.get().into_iter().map(one).collect()
+    });
+    let name = Callback::new(move |i: usize| {
+        if let Some(number) = new.with_untracked(|new| new.get(i).copied()) {
+            court.tell_as(session.next_now(), untrack(|| kind(number)));
+        }
+    });
+    let is_why = Callback::new(move |i: usize| why.get() == WHYS[i]);
+    let set_why = Callback::new(move |i: usize| why.set(WHYS[i]));
+    let whys = fixed(WHYS.map(text::libero_why_button));
     view! {
         <Frame title>
-            <fieldset class="asked">
-                <legend>{text::LIBERO_WHY}</legend>
-                <div class="row">
-                    {WHYS
-                        .into_iter()
-                        .map(|this| {
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button"
-                                    aria-pressed=move || (why.get() == this).to_string()
-                                    on:click=move |_| why.set(this)
-                                >
-                                    {text::libero_why_button(this)}
-                                </button>
-                            }
-                        })
-                        .collect_view()}
-                </div>
-            </fieldset>
-            <fieldset class="asked">
-                <legend>{text::LIBERO_OLD}</legend>
-                <div class="numbers">
-                    {move || {
-                        old.get()
-                            .into_iter()
-                            .map(|shirt| {
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button number tabular"
-                                        aria-label=text::number(shirt)
-                                        aria-pressed=move || {
-                                            leaves.read().contains(&shirt).to_string()
-                                        }
-                                        on:click=move |_| toggle(shirt)
-                                    >
-                                        {shirt.to_string()}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </div>
-            </fieldset>
-            <fieldset class="asked">
-                <legend>{text::LIBERO_NEW}</legend>
-                <div class="numbers">
-                    {move || {
-                        new.get()
-                            .into_iter()
-                            .map(|number| {
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button number tabular"
-                                        aria-label=text::name_libero(number)
-                                        on:click=move |_| {
-                                            let kind = untrack(|| kind(number));
-                                            court.tell_as(session.next_now(), kind);
-                                        }
-                                    >
-                                        {number.to_string()}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </div>
-                <Show when=move || new.read().is_empty()>
-                    <p class="muted">{text::NO_NEW_LIBERO}</p>
-                </Show>
-            </fieldset>
+            {asked(text::LIBERO_WHY, buttons(Lie::Row, whys, Some(is_why), set_why))}
+            {asked(text::LIBERO_OLD, buttons(Lie::Numbers, olds, Some(goes), toggle))}
+            {asked(text::LIBERO_NEW, buttons(Lie::Numbers, news, None, name))}
+            {move || {
+                let none = new.read().is_empty();
+                none.then(|| view! { <p class="muted">{text::NO_NEW_LIBERO}</p> })
+            }}
         </Frame>
     }
 }

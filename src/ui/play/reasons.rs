@@ -54,17 +54,14 @@ pub fn Reasons() -> impl IntoView {
 #[component]
 fn OfRally(talked: Memo<Option<Talked>>) -> impl IntoView {
     let choosing = RwSignal::new(false);
+    // The number to a reason leaves its signal as it is.
+    let cause = Memo::new(move |_| talked.get()?.said.map(|said| said.cause));
     view! {
-        {move || {
-            let talked = talked.get()?;
-            Some(
-                match talked.said {
-                    Some(said) if !choosing.get() => {
-                        view! { <SignalCard talked cause=said.cause again=choosing /> }.into_any()
-                    }
-                    _ => view! { <Choice talked choosing /> }.into_any(),
-                },
-            )
+        {move || match cause.get() {
+            Some(cause) if !choosing.get() => {
+                Some(view! { <SignalCard talked cause again=choosing /> }.into_any())
+            }
+            _ => talked.get().map(|talked| view! { <Choice talked choosing /> }.into_any()),
         }}
     }
 }

@@ -6,6 +6,7 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::game::entry::ReplayWhy;
 use crate::game::Kind;
+use crate::ui::part::picker::{buttons, fixed, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -21,7 +22,8 @@ const WHYS: [ReplayWhy; 4] = [
 pub fn Replayed() -> impl IntoView {
     let session = use_session();
     let court = use_court();
-    let choose = move |why: ReplayWhy| {
+    let choose = Callback::new(move |i: usize| {
+        let why = WHYS[i];
         // A person comes before the entry.
         if why == ReplayWhy::Injury {
             return court.panel.set(Panel::Hurt {
@@ -29,29 +31,12 @@ pub fn Replayed() -> impl IntoView {
                 team: None,
             });
         }
-        if session.tell(Kind::Replay { why, hurt: None }) {
-            court.close_panel();
-        }
-    };
+        court.tell_as(session.next_now(), Kind::Replay { why, hurt: None });
+    });
     view! {
         <Frame title=text::REPLAY_TITLE.to_owned()>
             <p class="muted">{text::REPLAY_MORE}</p>
-            <div class="causes">
-                {WHYS
-                    .into_iter()
-                    .map(|why| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button cause"
-                                on:click=move |_| choose(why)
-                            >
-                                {text::replay_button(why)}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
+            {buttons(Lie::Grid, fixed(WHYS.map(text::replay_button)), None, choose)}
         </Frame>
     }
 }

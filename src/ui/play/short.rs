@@ -8,6 +8,7 @@ use super::panel::Frame;
 use crate::game::entry::Scope;
 use crate::game::Kind;
 use crate::rules::Team;
+use crate::ui::part::picker::{buttons, fixed, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -34,26 +35,13 @@ pub fn Short(
         let name = text::team_name(&session.state(), team);
         text::record_short(chosen.get().flatten(), &name)
     });
+    let is = Callback::new(move |i: usize| chosen.get() == Some(CHOICES[i]));
+    let choose = Callback::new(move |i: usize| chosen.set(Some(CHOICES[i])));
+    let words = fixed(CHOICES.map(text::short_choice));
     view! {
         <Frame title>
             <p class="muted">{text::SHORT_MORE}</p>
-            <div class="causes">
-                {CHOICES
-                    .into_iter()
-                    .map(|choice| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button cause"
-                                aria-pressed=move || (chosen.get() == Some(choice)).to_string()
-                                on:click=move |_| chosen.set(Some(choice))
-                            >
-                                {text::short_choice(choice)}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
+            {buttons(Lie::Grid, words, Some(is), choose)}
             <Consequence kind yes />
         </Frame>
     }

@@ -1,149 +1,185 @@
-//! The signal that announces a reason: the side to serve first, then the nature of the fault
-//! (Official Volleyball Rules 2025-2028, 22.2.3.1; which arm: 30.1).
+//! The signals that announce a reason, in their order (Official Volleyball Rules 2025-2028, 22.2.3):
+//! who whistled shows, after the whistle, the side to serve, the fault and the player if that is
+//! needed; the second referee shows the fault first and follows the first referee with the side to
+//! serve. Seen as in a mirror: the arm on the side of the half that it concerns.
 
 use leptos::prelude::*;
 
-use super::court::stand_left;
+use super::court::use_court;
 use super::reasons::Talked;
 use crate::game::entry::By;
 use crate::game::Kind;
-use crate::rules::{Arm, Cause, Shirt, Signal};
+use crate::rules::{Cause, Shirt, Signal, Team};
+use crate::ui::part::picker::{asked, buttons, Choice, Lie};
+use crate::ui::part::signal_figure::SignalFigure;
 use crate::ui::session::use_session;
 use crate::ui::text;
 
-/// The steps of the signal.
+/// One signal as a step: what it is, and for which side.
+#[component]
+pub fn SignalStep(
+    /// Its place in the order.
+    n: usize,
+    /// Which.
+    signal: Signal,
+    /// The side it concerns.
+    concerned: Team,
+    /// The side on the left of the screen.
+    left: Team,
+    /// What it says.
+    words: String,
+) -> impl IntoView {
+    view! {
+        <li class="signal-step">
+            <span class="signal-n" aria-hidden="true">
+                {n}
+            </span>
+            <SignalFigure signal mirrored=concerned != left moves=true />
+            <span class="signal-words">
+                <strong>{text::arm(signal.arm(concerned, left))}</strong>
+                <span>{words}</span>
+            </span>
+        </li>
+    }
+}
+
+/// The card.
 #[component]
 pub fn SignalCard(
     /// The rally.
-    talked: Talked,
+    talked: Memo<Option<Talked>>,
     /// Why it ended.
     cause: Cause,
     /// Opens the reasons again.
     again: RwSignal<bool>,
 ) -> impl IntoView {
-    let state = use_session().state_now();
-    let left = stand_left(&state);
-    let winner = talked.won_by;
-    let serve = Signal::TeamToServe.arm(winner, left);
-    let fault = cause
-        .signal()
-        .map(|signal| (signal, signal.arm(winner.other(), left)));
+    let session = use_session();
+    let court = use_court();
+    let Some(winner) = talked.get_untracked().map(|t| t.won_by) else {
+        return ().into_any();
+    };
+    let seen = Memo::new(move |_| (court.team_at(true), court.is_turned()));
+    let number = Memo::new(move |_| talked.get()?.said?.by?.number);
+    let steps = move || {
+        let (left, second_referee) = seen.get();
+        let name = text::team_name(&session.state_now(), winner);
+        let serve = (Signal::TeamToServe, winner, text::to_serve(&name));
+        let fault = cause.signal();
+        let fault = fault.map(|s| (s, winner.other(), text::signal_with_number(s)));
+        let number = number.get();
+        // The number belongs to the fault.
+        let number_at = if second_referee { 3 } else { 4 };
+        let mut signals: Vec<_> = [Some(serve), fault].into_iter().flatten().collect();
+        if second_referee {
+            signals.reverse();
+        }
+        let mut n = 1;
+        let mut steps = vec![whistle()];
+        for (signal, concerned, words) in signals {
+            n += 1;
+            if number.is_some() && n == number_at {
+                n += 1;
+            }
+            steps.push(view! { <SignalStep n signal concerned left words /> }.into_any());
+        }
+        if let Some(number) = number {
+            let at = (number_at - 1).min(steps.len());
+            steps.insert(at, show_number(at + 1, number));
+        }
+        steps
+    };
     view! {
         <section class="signal-card" aria-label=text::SIGNAL>
-            <ol class="signal-steps">
-                <li>
-                    <span class="signal-n" aria-hidden="true">
-                        "1"
-                    </span>
-                    <ArmDrawing arm=serve />
-                    <span>
-                        <strong>{text::arm(serve)}</strong>
-                        <span class="muted">
-                            {text::to_serve(&text::team_name(&state, winner))}
-                        </span>
-                    </span>
-                </li>
-                {fault
-                    .map(|(signal, arm)| {
-                        view! {
-                            <li>
-                                <span class="signal-n" aria-hidden="true">
-                                    "2"
-                                </span>
-                                <ArmDrawing arm />
-                                <span>
-                                    <strong>{text::arm(arm)}</strong>
-                                    <span class="muted">
-                                        {text::signal_with_number(signal)}
-                                    </span>
-                                </span>
-                            </li>
-                        }
-                    })}
-            </ol>
+            <ol class="signal-steps">{steps}</ol>
             <div class="row">
                 <span class="chosen">{text::cause(cause)}</span>
                 <button type="button" class="button small" on:click=move |_| again.set(true)>
                     {text::OTHER_REASON}
                 </button>
             </div>
-            <WhoDid talked cause />
+            {who_did(talked, cause, number)}
         </section>
     }
+    .into_any()
 }
 
-/// The number to the reason, free to skip. Asked of the side that a referee would point at: where the
-/// ball was simply in, the one that won the rally, else the one at fault.
-#[component]
-fn WhoDid(talked: Talked, cause: Cause) -> impl IntoView {
+fn whistle() -> AnyView {
+    view! {
+        <li class="signal-step narrow">
+            <span class="signal-n" aria-hidden="true">
+                "1"
+            </span>
+            <svg viewBox="0 0 48 40" class="whistle" aria-hidden="true">
+                <path d="M4 14H28L30 8H38L36 16A11 11 0 1 1 18 22H4Z" />
+                <path d="M42 6L46 2M44 12H48" />
+                <circle cx="27" cy="23" r="3" />
+            </svg>
+            <span class="signal-words">
+                <strong>{text::WHISTLE_STEP}</strong>
+            </span>
+        </li>
+    }
+    .into_any()
+}
+
+fn show_number(n: usize, number: Shirt) -> AnyView {
+    view! {
+        <li class="signal-step narrow">
+            <span class="signal-n" aria-hidden="true">
+                {n}
+            </span>
+            <span class="signal-number tabular" aria-hidden="true">
+                {number.to_string()}
+            </span>
+            <span class="signal-words">
+                <strong>{text::number(number)}</strong>
+            </span>
+        </li>
+    }
+    .into_any()
+}
+
+/// The number to the reason, free to skip.
+fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt>>) -> AnyView {
     let session = use_session();
-    let team = match cause {
-        Cause::BallIn | Cause::ServiceWinner => talked.won_by,
-        _ => talked.won_by.other(),
-    };
+    let team = move || talked.get_untracked().map(|t| cause.told_of(t.won_by));
     let numbers = Memo::new(move |_| {
-        let state = session.state();
-        let mut numbers: Vec<Shirt> = state
-            .play()
-            .map(|play| play.sides[team].on_court().collect())
+        let mut numbers: Vec<Shirt> = team()
+            .zip(session.state().play())
+            .map(|(team, play)| play.sides[team].on_court().collect())
             .unwrap_or_default();
         numbers.sort_unstable();
         numbers
     });
-    let said = talked.said.and_then(|said| said.by?.number);
-    let choose = move |number: Shirt| {
+    let choices = leptos::prelude::Signal::derive(move || {
+        let one = |number| Choice::number(number, text::did_it(number));
+        numbers.get().into_iter().map(one).collect()
+    });
+    let chosen = Callback::new(move |i: usize| number.get() == numbers.read().get(i).copied());
+    let tap = Callback::new(move |i: usize| {
+        let shirt = numbers.with_untracked(|numbers| numbers.get(i).copied());
+        let (Some(talked), Some(team)) = (talked.get_untracked(), team()) else {
+            return;
+        };
         // The same number once more takes it out again.
-        let number = (said != Some(number)).then_some(number);
+        let new = shirt.filter(|shirt| number.get_untracked() != Some(*shirt));
         session.tell(Kind::Explain {
             entry: talked.entry,
             cause,
-            by: number.map(|number| By {
+            by: new.map(|number| By {
                 team,
                 number: Some(number),
             }),
         });
+    });
+    let asked = move || {
+        let any = !numbers.read().is_empty();
+        any.then(|| {
+            asked(
+                text::WHO_DID,
+                buttons(Lie::Numbers, choices, Some(chosen), tap),
+            )
+        })
     };
-    view! {
-        <Show when=move || !numbers.read().is_empty()>
-            <fieldset class="asked who-did">
-                <legend>{text::WHO_DID}</legend>
-                <div class="numbers">
-                    {move || {
-                        numbers
-                            .get()
-                            .into_iter()
-                            .map(|number| {
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button number tabular"
-                                        aria-label=text::did_it(number)
-                                        aria-pressed=(said == Some(number)).to_string()
-                                        on:click=move |_| choose(number)
-                                    >
-                                        {number.to_string()}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </div>
-            </fieldset>
-        </Show>
-    }
-}
-
-/// The first referee from behind, with the arm that moves.
-#[component]
-fn ArmDrawing(arm: Arm) -> impl IntoView {
-    let left = matches!(arm, Arm::Left | Arm::Both);
-    let right = matches!(arm, Arm::Right | Arm::Both);
-    view! {
-        <svg viewBox="0 0 48 40" class="arms" aria-hidden="true">
-            <circle cx="24" cy="9" r="5" />
-            <path d="M24 14 V30 M18 38 L24 30 L30 38" />
-            <path class:moves=left d=if left { "M24 18 H5" } else { "M24 18 L17 28" } />
-            <path class:moves=right d=if right { "M24 18 H43" } else { "M24 18 L31 28" } />
-        </svg>
-    }
+    view! { {asked} }.into_any()
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::game::Kind;
+use crate::ui::part::picker::{buttons, fixed, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -18,28 +19,14 @@ pub fn Suspend() -> impl IntoView {
     let stop = move |why: String| {
         court.tell_as(session.next_now(), Kind::Suspend { why });
     };
+    let because = Callback::new(move |i: usize| stop(text::SUSPEND_WHYS[i].to_owned()));
     let typed = move || {
         let words = field.get_untracked().map(|input| input.value());
         words.unwrap_or_default().trim().to_owned()
     };
     view! {
         <Frame title=text::SUSPEND.to_owned()>
-            <div class="causes">
-                {text::SUSPEND_WHYS
-                    .into_iter()
-                    .map(|why| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button cause"
-                                on:click=move |_| stop(why.to_owned())
-                            >
-                                {why}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
+            {buttons(Lie::Grid, fixed(text::SUSPEND_WHYS), None, because)}
             <form
                 class="remark"
                 on:submit=move |event| {

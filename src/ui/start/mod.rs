@@ -71,6 +71,9 @@ pub fn Start() -> impl IntoView {
                 <h2>{text::SETTINGS}</h2>
                 <ThemeChoice />
                 <OfflineMark />
+                <button type="button" class="button" on:click=move |_| shell.go(Screen::Signals)>
+                    {text::SIGNALS}
+                </button>
                 <button type="button" class="button quiet" on:click=move |_| shell.go(Screen::About)>
                     {text::ABOUT}
                 </button>

@@ -33,6 +33,12 @@ pub const CARE_RETURN: [&str; 2] = [
 pub const CARE_THEN: &str = "When the adult in charge has spoken";
 /// The player goes on.
 pub const PLAYS_ON: &str = "Plays on, nothing to record";
+/// Somebody who does not play was hurt, and play goes on.
+pub const GOES_ON: &str = "Play goes on, nothing to record";
+/// Who takes an official's place (Official Volleyball Rules 2025-2028, 24.2.1 and 26.2.2).
+pub const OFFICIAL_HURT: &str =
+    "Where the first referee cannot go on, the second one takes that place. \
+    Note in a remark who was hurt and who took over.";
 /// Nobody can come in.
 pub const NOBODY_CAN_COME: &str = "Nobody can come in for this player by the rules.";
 /// Only the state of the court knows who could come.
@@ -74,6 +80,8 @@ pub fn number(number: Shirt) -> String {
 
 // ---- More about a team.
 
+/// While no set is on court.
+pub const ASIDE: &str = "What else happened";
 /// The legend.
 pub const HAPPENED: &str = "What happened?";
 /// A request that held play up.

@@ -4,11 +4,13 @@ mod consequence;
 mod entry;
 mod flows;
 mod play;
+mod signals;
 
 pub use consequence::*;
 pub use entry::*;
 pub use flows::*;
 pub use play::*;
+pub use signals::*;
 
 use super::session::Saved;
 use super::shell::Theme;

@@ -3,8 +3,10 @@
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
 use crate::game::{Notice, Phase, State};
-use crate::rules::{Arm, Cause, Group, Shirt, Signal, Team};
+use crate::rules::{Cause, Group, Shirt, Team};
 
+/// The court, and what lies below it.
+pub const COURT: &str = "Court and what happens on it";
 /// The turn of the court.
 pub const STAND: &str = "Stand";
 /// The turn of the court.
@@ -104,39 +106,6 @@ pub const fn group(group: Group) -> &'static str {
         Group::Net => "Net",
         Group::Service => "Serve",
         Group::Positions => "Places",
-    }
-}
-
-/// The name of a signal.
-#[must_use]
-pub const fn signal(signal: Signal) -> &'static str {
-    match signal {
-        Signal::AuthoriseService => "Authorise the service",
-        Signal::TeamToServe => "Team to serve",
-        Signal::ChangeOfCourts => "Change of courts",
-        Signal::TimeOut => "Time-out",
-        Signal::Substitution => "Substitution",
-        Signal::Warning => "Warning",
-        Signal::Penalty => "Penalty",
-        Signal::Expulsion => "Expulsion",
-        Signal::Disqualification => "Disqualification",
-        Signal::EndOfSet => "End of set",
-        Signal::NotTossed => "Ball not tossed",
-        Signal::ServiceDelay => "Delay in service",
-        Signal::BlockOrScreen => "Block fault or screen",
-        Signal::Position => "Position or rotation fault",
-        Signal::BallIn => "Ball in",
-        Signal::BallOut => "Ball out",
-        Signal::Catch => "Catch",
-        Signal::DoubleContact => "Double contact",
-        Signal::FourHits => "Four hits",
-        Signal::NetTouch => "Net touched",
-        Signal::OverNet => "Beyond the net",
-        Signal::AttackFault => "Attack-hit fault",
-        Signal::LineOrUnder => "Line fault or under the net",
-        Signal::Replay => "Double fault, replay",
-        Signal::BallTouched => "Ball touched",
-        Signal::Delay => "Delay",
     }
 }
 
@@ -274,28 +243,6 @@ pub const fn cause_does_not_fit(server_lost: bool) -> &'static str {
 pub const SIGNAL: &str = "Signal";
 /// Opens the reasons again.
 pub const OTHER_REASON: &str = "Other reason";
-
-/// Which arm.
-#[must_use]
-pub const fn arm(arm: Arm) -> &'static str {
-    match arm {
-        Arm::Left => "Left arm",
-        Arm::Right => "Right arm",
-        Arm::Both => "Both arms",
-    }
-}
-
-/// The first step of the signal.
-#[must_use]
-pub fn to_serve(name: &str) -> String {
-    format!("Side to serve: {name}")
-}
-
-/// The second step.
-#[must_use]
-pub fn signal_with_number(of: Signal) -> String {
-    format!("{} (signal {})", signal(of), of.number())
-}
 
 /// The panel.
 pub const REPLAY_TITLE: &str = "Replay the rally";

@@ -1,0 +1,440 @@
+//! What each official signal looks like: where elbows, wrists and hands are, as the players see the
+//! referee from the front.
+//!
+//! The poses are our own description of FIVB Official Volleyball Rules 2025-2028, diagram 11. The
+//! drawings of that diagram leave the depth to the eye, so the joints here do as well. Where a signal
+//! has a side, the picture's left is the side concerned (rule 30.1); the other side is its mirror image.
+
+use super::Signal;
+
+/// A place in the picture, which is [`WIDTH`] wide and [`HEIGHT`] high; y grows downwards.
+pub type Point = (i16, i16);
+
+/// The width of the picture; the figure stands in its middle.
+pub const WIDTH: i16 = 180;
+/// The height of the picture, from the tips of raised hands to the floor.
+pub const HEIGHT: i16 = 150;
+/// The shoulders, the picture's left one first.
+pub const SHOULDERS: [Point; 2] = [(72, 70), (108, 70)];
+
+/// How a hand is held.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Hand {
+    /// Open, the palm to whoever looks.
+    Open,
+    /// Open, the palm to the referee.
+    Back,
+    /// Flat and seen from its edge.
+    Edge,
+    /// Flat, the palm on the thumb's side: up on an arm that points outwards.
+    PalmUp,
+    /// Flat, the palm down on an arm that points outwards.
+    PalmDown,
+    /// Closed.
+    Fist,
+    /// Closed, the thumb up.
+    Thumb,
+    /// The forefinger stretched.
+    Point,
+    /// So many fingers spread.
+    Fingers(u8),
+    /// A card of each colour named.
+    Cards {
+        /// The yellow one.
+        yellow: bool,
+        /// The red one.
+        red: bool,
+    },
+}
+
+/// One arm.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ArmPose {
+    /// Where the elbow is.
+    pub elbow: Point,
+    /// Where the wrist is.
+    pub wrist: Point,
+    /// Where the fingers point: degrees clockwise from straight up.
+    pub turn: i16,
+    /// How the hand is held.
+    pub hand: Hand,
+    /// Behind the back.
+    pub behind: bool,
+}
+
+/// Both arms at one moment, the picture's left one first.
+pub type Pose = [ArmPose; 2];
+
+/// What a signal refers to besides the body.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Prop {
+    /// The net, on the side concerned.
+    Net,
+    /// The floor of the court concerned.
+    Floor,
+    /// A line of the court.
+    Line,
+}
+
+/// A signal as it is drawn.
+#[derive(Clone, Copy, Debug)]
+pub struct Movement {
+    /// The moments in their order; one where the signal is held. A movement that returns to its
+    /// beginning goes round.
+    pub poses: &'static [Pose],
+    /// The way of the hands: arrows, as the data of paths.
+    pub way: &'static [&'static str],
+    /// What it refers to.
+    pub prop: Option<Prop>,
+}
+
+impl Movement {
+    /// The moments that tell it without moving: the pose that is held, or where it begins and where
+    /// it gets to.
+    #[must_use]
+    pub fn stills(&self) -> (&'static Pose, Option<&'static Pose>) {
+        let poses = self.poses;
+        let last = if poses[0] == poses[poses.len() - 1] {
+            poses.len() / 2
+        } else {
+            poses.len() - 1
+        };
+        (&poses[0], (last > 0).then(|| &poses[last]))
+    }
+}
+
+const fn arm(elbow: Point, wrist: Point, turn: i16, hand: Hand) -> ArmPose {
+    ArmPose {
+        elbow,
+        wrist,
+        turn,
+        hand,
+        behind: false,
+    }
+}
+
+const fn behind(arm: ArmPose) -> ArmPose {
+    ArmPose {
+        behind: true,
+        ..arm
+    }
+}
+
+const fn mirrored(arm: ArmPose) -> ArmPose {
+    let ArmPose {
+        elbow,
+        wrist,
+        turn,
+        hand,
+        behind,
+    } = arm;
+    ArmPose {
+        elbow: (WIDTH - elbow.0, elbow.1),
+        wrist: (WIDTH - wrist.0, wrist.1),
+        turn: -turn,
+        hand,
+        behind,
+    }
+}
+
+/// Both arms alike.
+const fn both(arm: ArmPose) -> Pose {
+    [arm, mirrored(arm)]
+}
+
+/// The arm of the side concerned; the other one hangs.
+const fn one(arm: ArmPose) -> Pose {
+    [arm, mirrored(HANGING)]
+}
+
+const HANGING: ArmPose = arm((63, 94), (61, 118), 180, Hand::Back);
+const ASIDE: ArmPose = arm((46, 70), (21, 70), -90, Hand::Open);
+const YELLOW: Hand = Hand::Cards {
+    yellow: true,
+    red: false,
+};
+const RED: Hand = Hand::Cards {
+    yellow: false,
+    red: true,
+};
+
+/// An arm bent upwards, the hand beside the head.
+const fn raised(hand: Hand) -> ArmPose {
+    arm((47, 76), (46, 50), 0, hand)
+}
+
+const fn held(poses: &'static [Pose]) -> Movement {
+    Movement {
+        poses,
+        way: &[],
+        prop: None,
+    }
+}
+
+const fn moved(poses: &'static [Pose], way: &'static [&'static str]) -> Movement {
+    Movement {
+        poses,
+        way,
+        prop: None,
+    }
+}
+
+/// The drawing of each signal.
+impl Signal {
+    /// How it is made.
+    #[must_use]
+    pub const fn movement(self) -> Movement {
+        match self {
+            // The arm points to the side that serves, then the forearm shows the way of the ball.
+            Signal::AuthoriseService => moved(
+                const { &[one(ASIDE), one(arm((50, 84), (78, 84), 90, Hand::Back))] },
+                &["M22 54 C36 34 54 34 68 58M69 50L68 58L61 55"],
+            ),
+            Signal::TeamToServe => held(const { &[one(ASIDE)] }),
+            // One forearm before the body and one behind it, turned around the trunk.
+            Signal::ChangeOfCourts => moved(
+                const {
+                    const FRONT: ArmPose = arm((54, 96), (84, 106), 100, Hand::Fist);
+                    const SIDE: ArmPose = arm((50, 94), (54, 112), 170, Hand::Fist);
+                    &[
+                        [FRONT, behind(mirrored(FRONT))],
+                        both(SIDE),
+                        [behind(FRONT), mirrored(FRONT)],
+                        both(SIDE),
+                        [FRONT, behind(mirrored(FRONT))],
+                    ]
+                },
+                &[
+                    "M60 128 C74 140 106 140 120 128M112 129L120 128L118 136",
+                    "M34 112 C28 100 30 88 38 82M30 82L38 82L35 90",
+                ],
+            ),
+            // A T of both hands, then the side that asked.
+            Signal::TimeOut => moved(
+                const {
+                    &[
+                        [
+                            arm((46, 82), (75, 76), 90, Hand::Edge),
+                            arm((118, 98), (86, 99), 0, Hand::Edge),
+                        ],
+                        [arm((46, 70), (21, 70), -90, Hand::Edge), mirrored(HANGING)],
+                    ]
+                },
+                &["M56 58 C46 50 34 50 22 56M30 57L22 56L26 49"],
+            ),
+            // The forearms roll around each other before the chest.
+            Signal::Substitution => moved(
+                const {
+                    const OVER: ArmPose = arm((54, 88), (84, 82), 90, Hand::Fist);
+                    const FAR: ArmPose = arm((56, 92), (92, 92), 90, Hand::Fist);
+                    const UNDER: ArmPose = arm((54, 98), (84, 102), 90, Hand::Fist);
+                    const NEAR: ArmPose = arm((54, 92), (72, 92), 90, Hand::Fist);
+                    &[
+                        [OVER, mirrored(UNDER)],
+                        [FAR, mirrored(NEAR)],
+                        [UNDER, mirrored(OVER)],
+                        [NEAR, mirrored(FAR)],
+                        [OVER, mirrored(UNDER)],
+                    ]
+                },
+                &[
+                    "M40 112 C28 100 28 84 40 74M32 75L40 74L38 82",
+                    "M140 74 C152 84 152 100 140 112M148 111L140 112L141 104",
+                ],
+            ),
+            Signal::Warning => held(const { &[one(raised(YELLOW))] }),
+            Signal::Penalty => held(const { &[one(raised(RED))] }),
+            Signal::Expulsion => held(
+                const {
+                    &[one(raised(Hand::Cards {
+                        yellow: true,
+                        red: true,
+                    }))]
+                },
+            ),
+            Signal::Disqualification => held(const { &[[raised(RED), mirrored(raised(YELLOW))]] }),
+            // The forearms crossed before the chest.
+            Signal::EndOfSet => held(const { &[both(arm((59, 101), (101, 89), 22, Hand::Back))] }),
+            // The stretched arm lifted, the palm up.
+            Signal::NotTossed => moved(
+                const {
+                    &[
+                        one(arm((58, 91), (43, 111), -145, Hand::PalmUp)),
+                        one(arm((47, 74), (22, 77), -96, Hand::PalmUp)),
+                    ]
+                },
+                &["M20 124 C8 114 4 104 6 92M0 98L6 92L9 99"],
+            ),
+            // Eight fingers.
+            Signal::ServiceDelay => {
+                held(const { &[[raised(Hand::Fingers(5)), mirrored(raised(Hand::Fingers(3)))]] })
+            }
+            Signal::BlockOrScreen => {
+                held(const { &[both(arm((66, 45), (64, 20), -4, Hand::Open))] })
+            }
+            // The forefinger points down and circles at the waist.
+            Signal::Position => moved(
+                const {
+                    &[
+                        one(arm((54, 90), (76, 98), 180, Hand::Point)),
+                        one(arm((53, 90), (68, 102), 180, Hand::Point)),
+                        one(arm((54, 90), (76, 106), 180, Hand::Point)),
+                        one(arm((55, 90), (84, 102), 180, Hand::Point)),
+                        one(arm((54, 90), (76, 98), 180, Hand::Point)),
+                    ]
+                },
+                &["M90 130 C86 138 66 138 62 130 C60 126 62 124 66 123M58 120L66 123L61 129"],
+            ),
+            Signal::BallIn => Movement {
+                poses: const { &[one(arm((55, 88), (38, 106), -137, Hand::Open))] },
+                way: &[],
+                prop: Some(Prop::Floor),
+            },
+            // Both forearms lifted, the palms to the referee.
+            Signal::BallOut => moved(
+                const {
+                    &[
+                        both(arm((57, 95), (58, 90), 0, Hand::Back)),
+                        both(arm((57, 95), (60, 70), 0, Hand::Back)),
+                    ]
+                },
+                &[
+                    "M40 88 V58M35 65L40 58L45 65",
+                    "M140 88 V58M135 65L140 58L145 65",
+                ],
+            ),
+            // The forearm lifted slowly, the palm up.
+            Signal::Catch => moved(
+                const {
+                    &[
+                        one(arm((60, 95), (45, 112), -125, Hand::PalmUp)),
+                        one(arm((60, 95), (36, 86), -80, Hand::PalmUp)),
+                    ]
+                },
+                &["M22 122 C12 110 10 98 12 88M6 94L12 88L15 95"],
+            ),
+            Signal::DoubleContact => held(const { &[one(raised(Hand::Fingers(2)))] }),
+            Signal::FourHits => held(const { &[one(raised(Hand::Fingers(4)))] }),
+            Signal::NetTouch => Movement {
+                poses: const { &[one(arm((54, 86), (36, 90), -160, Hand::Open))] },
+                way: &[],
+                prop: Some(Prop::Net),
+            },
+            Signal::OverNet => Movement {
+                poses: const { &[one(arm((58, 88), (34, 88), -90, Hand::PalmDown))] },
+                way: &[],
+                prop: Some(Prop::Net),
+            },
+            // The raised forearm folded down.
+            Signal::AttackFault => moved(
+                const {
+                    &[
+                        one(arm((48, 66), (46, 40), 0, Hand::Open)),
+                        one(arm((48, 66), (29, 49), -45, Hand::Open)),
+                        one(arm((48, 66), (23, 70), -96, Hand::PalmDown)),
+                    ]
+                },
+                &["M26 22 C14 30 8 40 6 52M12 46L6 52L3 45"],
+            ),
+            Signal::LineOrUnder => Movement {
+                poses: const { &[one(arm((60, 92), (48, 113), -150, Hand::Point))] },
+                way: &[],
+                prop: Some(Prop::Line),
+            },
+            Signal::Replay => held(const { &[both(arm((50, 92), (50, 66), 0, Hand::Thumb))] }),
+            // A palm brushed over the fingertips of the other hand.
+            Signal::BallTouched => moved(
+                const {
+                    &[
+                        [
+                            arm((56, 96), (70, 84), 0, Hand::Open),
+                            arm((106, 86), (88, 65), -90, Hand::Edge),
+                        ],
+                        [
+                            arm((56, 96), (70, 84), 0, Hand::Open),
+                            arm((100, 84), (72, 65), -90, Hand::Edge),
+                        ],
+                    ]
+                },
+                &["M70 52 H44M51 57L44 52L51 47"],
+            ),
+            // A card over the wrist, before the forehead.
+            Signal::Delay => held(
+                const {
+                    &[[
+                        arm((54, 49), (72, 27), 40, Hand::Open),
+                        arm((118, 47), (97, 29), -90, YELLOW),
+                    ]]
+                },
+            ),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::{Arm, Team};
+
+    fn distance(a: Point, b: Point) -> f64 {
+        f64::from(a.0 - b.0).hypot(f64::from(a.1 - b.1))
+    }
+
+    #[test]
+    fn no_bone_grows() {
+        // As long as drawn straight, or shorter where it points at whoever looks.
+        for signal in Signal::ALL {
+            for pose in signal.movement().poses {
+                for (arm, shoulder) in pose.iter().zip(SHOULDERS) {
+                    let (upper, lower) = (
+                        distance(shoulder, arm.elbow),
+                        distance(arm.elbow, arm.wrist),
+                    );
+                    assert!(upper < 31.0, "{signal:?}: upper arm {upper}");
+                    assert!(lower < 43.0, "{signal:?}: forearm {lower}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn everything_is_in_the_picture() {
+        for signal in Signal::ALL {
+            for arm in signal.movement().poses.iter().flatten() {
+                for (x, y) in [arm.elbow, arm.wrist] {
+                    assert!((10..=WIDTH - 10).contains(&x), "{signal:?}");
+                    assert!((18..=HEIGHT - 20).contains(&y), "{signal:?}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn an_arm_that_hangs_is_not_asked_for() {
+        // What the rules say about the arms and what is drawn are the same.
+        for signal in Signal::ALL {
+            let hangs = signal
+                .movement()
+                .poses
+                .iter()
+                .all(|pose| pose[1] == mirrored(HANGING));
+            let two = signal.arm(Team::A, Team::A) == Arm::Both;
+            if two {
+                assert!(!hangs, "{signal:?} takes both arms");
+            }
+        }
+    }
+
+    #[test]
+    fn no_two_signals_look_alike() {
+        for (i, one) in Signal::ALL.into_iter().enumerate() {
+            for other in &Signal::ALL[i + 1..] {
+                assert_ne!(
+                    one.movement().poses,
+                    other.movement().poses,
+                    "{one:?} {other:?}"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,134 @@
+//! A question with its buttons: numbers, words or whole sentences to choose from. One part for all of
+//! them, so that they look, sound and weigh the same.
+
+use leptos::prelude::*;
+
+use crate::rules::{Shirt, Team};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// One button.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Choice {
+    /// What it shows.
+    pub words: String,
+    /// What it says to those who do not see it, where that is more.
+    pub label: Option<String>,
+    /// Whether it can be chosen now; a tap on one that cannot says why.
+    pub possible: bool,
+    /// The place in the order that it stands for.
+    pub place: Option<usize>,
+}
+
+impl Choice {
+    /// A button with these words.
+    #[must_use]
+    pub fn new(words: impl Into<String>) -> Choice {
+        Choice {
+            words: words.into(),
+            label: None,
+            possible: true,
+            place: None,
+        }
+    }
+
+    /// A shirt number, and what tapping it says.
+    #[must_use]
+    pub fn number(number: Shirt, label: String) -> Choice {
+        Choice {
+            label: Some(label),
+            ..Choice::new(number.to_string())
+        }
+    }
+}
+
+/// How the buttons lie.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Lie {
+    /// Large numbers in a grid.
+    Numbers,
+    /// Words, one after the other.
+    Row,
+    /// Words in a grid.
+    Grid,
+}
+
+/// Which of them is chosen; none of them shows that where a tap is all there is to it.
+pub type Chosen = Option<Callback<usize, bool>>;
+
+/// The buttons.
+pub fn buttons(
+    lie: Lie,
+    choices: Signal<Vec<Choice>>,
+    chosen: Chosen,
+    tap: Callback<usize>,
+) -> AnyView {
+    let (class, each) = match lie {
+        Lie::Numbers => ("numbers", "button number tabular"),
+        Lie::Row => ("row", "button"),
+        Lie::Grid => ("causes", "button cause"),
+    };
+    let one = move |(i, choice): (usize, Choice)| {
+        view! {
+            <button
+                type="button"
+                class=each
+                aria-label=choice.label
+                aria-pressed=move || chosen.map(|chosen| chosen.run(i).to_string())
+                aria-disabled=(!choice.possible).then_some("true")
+                on:click=move |_| tap.run(i)
+            >
+                {choice
+                    .place
+                    .map(|place| {
+                        view! {
+                            <span class="order-place" aria-hidden="true">
+                                {place}
+                            </span>
+                        }
+                    })}
+                {choice.words}
+            </button>
+        }
+        .into_any()
+    };
+    view! {
+        <div class=class>{move || choices.get().into_iter().enumerate().map(one).collect_view()}</div>
+    }
+    .into_any()
+}
+
+/// A question, and what it is answered with.
+pub fn question(legend: Signal<String>, answers: AnyView) -> AnyView {
+    view! {
+        <fieldset class="asked">
+            <legend>{legend}</legend>
+            {answers}
+        </fieldset>
+    }
+    .into_any()
+}
+
+/// A question that is always the same.
+pub fn asked(legend: &'static str, answers: AnyView) -> AnyView {
+    question(Signal::stored(legend.to_owned()), answers)
+}
+
+/// Buttons that stay as they are.
+pub fn fixed(words: impl IntoIterator<Item = impl Into<String>>) -> Signal<Vec<Choice>> {
+    Signal::stored(words.into_iter().map(Choice::new).collect())
+}
+
+/// Which team.
+pub fn teams(chosen: RwSignal<Option<Team>>) -> AnyView {
+    let session = use_session();
+    let names = Signal::derive(move || {
+        let state = session.state();
+        Team::BOTH
+            .map(|team| Choice::new(text::team_name(&state, team)))
+            .to_vec()
+    });
+    let is = Callback::new(move |i: usize| chosen.get() == Some(Team::BOTH[i]));
+    let tap = Callback::new(move |i: usize| chosen.set(Some(Team::BOTH[i])));
+    buttons(Lie::Row, names, Some(is), tap)
+}

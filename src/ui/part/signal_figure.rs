@@ -1,0 +1,36 @@
+//! A signal's drawing on the page. Where it moves and the phone asks for less motion, the two moments
+//! that tell it stand side by side instead.
+
+use leptos::prelude::*;
+
+use super::figure::{figure, view_box, Moment};
+use crate::rules::Signal;
+
+/// The drawing; its meaning stands beside it in words. `mirrored`: the side concerned is on the right.
+#[component]
+pub fn SignalFigure(
+    /// Which.
+    signal: Signal,
+    /// Whether the side concerned is on the right.
+    mirrored: bool,
+    /// Whether it moves, if it is a movement.
+    moves: bool,
+) -> impl IntoView {
+    let movement = signal.movement();
+    let is_movement = movement.stills().1.is_some();
+    let drawing = |class: &str, moment: Moment| {
+        let inside = figure(&movement, moment, mirrored);
+        format!(
+            "<svg class='{class}' viewBox='{}'>{inside}</svg>",
+            view_box()
+        )
+    };
+    let last = drawing("still", Moment::Last);
+    let all = if is_movement && moves {
+        drawing("moving", Moment::Moving) + &drawing("still", Moment::First) + &last
+    } else {
+        last
+    };
+    // Numbers and our own words only.
+    view! { <span class="figure" class:moves=is_movement && moves aria-hidden="true" inner_html=all></span> }
+}

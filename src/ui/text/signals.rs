@@ -1,0 +1,172 @@
+//! The words of the signals: what they are called, how they are made, and who makes them (FIVB
+//! Official Volleyball Rules 2025-2028, chapter 30 and diagram 11; in our own words).
+
+use crate::rules::{Arm, Signal};
+
+/// The screen.
+pub const SIGNALS: &str = "Signals";
+/// What is on it.
+pub const SIGNALS_MORE: &str = "Every official hand signal, as in a mirror: the arm on the left of the \
+    picture is your left arm. A signal with one arm is made on the side of the team it concerns (30.1).";
+/// One after the other, the name hidden.
+pub const LEARN: &str = "Learn them one by one";
+/// Shows what a drawing means.
+pub const SHOW_NAME: &str = "What is it?";
+/// The next drawing.
+pub const NEXT_SIGNAL: &str = "Next signal";
+/// The drawing moves once more.
+pub const AGAIN: &str = "Once more";
+/// The same for the other team.
+pub const OTHER_SIDE: &str = "Other side";
+/// Back to the list.
+pub const ALL_SIGNALS: &str = "All signals";
+/// A drawing whose name is still hidden, for those who do not see it.
+pub const HIDDEN_SIGNAL: &str = "Which signal is this?";
+
+/// The first step of every decision.
+pub const WHISTLE_STEP: &str = "Whistle";
+
+/// The name of a signal.
+#[must_use]
+pub const fn signal(signal: Signal) -> &'static str {
+    match signal {
+        Signal::AuthoriseService => "Authorise the service",
+        Signal::TeamToServe => "Team to serve",
+        Signal::ChangeOfCourts => "Change of courts",
+        Signal::TimeOut => "Time-out",
+        Signal::Substitution => "Substitution",
+        Signal::Warning => "Warning",
+        Signal::Penalty => "Penalty",
+        Signal::Expulsion => "Expulsion",
+        Signal::Disqualification => "Disqualification",
+        Signal::EndOfSet => "End of set or match",
+        Signal::NotTossed => "Ball not tossed",
+        Signal::ServiceDelay => "Delay in service",
+        Signal::BlockOrScreen => "Block fault or screen",
+        Signal::Position => "Position or rotation fault",
+        Signal::BallIn => "Ball in",
+        Signal::BallOut => "Ball out",
+        Signal::Catch => "Catch",
+        Signal::DoubleContact => "Double contact",
+        Signal::FourHits => "Four hits",
+        Signal::NetTouch => "Net touched",
+        Signal::OverNet => "Beyond the net",
+        Signal::AttackFault => "Attack-hit fault",
+        Signal::LineOrUnder => "Line fault or under the net",
+        Signal::Replay => "Double fault, replay",
+        Signal::BallTouched => "Ball touched",
+        Signal::Delay => "Delay warning or penalty",
+    }
+}
+
+/// How it is made.
+#[must_use]
+pub const fn signal_how(signal: Signal) -> &'static str {
+    match signal {
+        Signal::AuthoriseService => {
+            "Stretch the arm to the side that serves, then sweep the forearm across the chest the way \
+             the ball will go. Whistle at the same time."
+        }
+        Signal::TeamToServe => "Stretch the arm out to the side that will serve.",
+        Signal::ChangeOfCourts => {
+            "One forearm before the body, one behind the back: turn both around the trunk."
+        }
+        Signal::TimeOut => {
+            "Lay one flat hand on the fingertips of the other, so that they make a T. Then show the \
+             team that asked."
+        }
+        Signal::Substitution => "Roll the forearms around each other before the chest.",
+        Signal::Warning => "Show the yellow card on the side of the team.",
+        Signal::Penalty => "Show the red card on the side of the team.",
+        Signal::Expulsion => "Show both cards together in one hand.",
+        Signal::Disqualification => "Show both cards, one in each hand.",
+        Signal::EndOfSet => "Cross the forearms before the chest, hands open, palms to yourself.",
+        Signal::NotTossed => "Lift the stretched arm, the palm up.",
+        Signal::ServiceDelay => "Show eight fingers, spread.",
+        Signal::BlockOrScreen => "Stretch both arms straight up, palms forward.",
+        Signal::Position => "Point the forefinger down and draw a circle with it.",
+        Signal::BallIn => "Point the stretched arm and open hand at the floor of that court.",
+        Signal::BallOut => "Lift both forearms, hands open, palms to yourself.",
+        Signal::Catch => "Lift the forearm slowly, the palm up.",
+        Signal::DoubleContact => "Show two fingers, spread.",
+        Signal::FourHits => "Show four fingers, spread.",
+        Signal::NetTouch => "Show the net on the side at fault.",
+        Signal::OverNet => "Hold a hand above the net, the palm down.",
+        Signal::AttackFault => "Raise the forearm with an open hand and fold it down.",
+        Signal::LineOrUnder => "Point at the centre line, or at the line that was crossed.",
+        Signal::Replay => "Raise both thumbs.",
+        Signal::BallTouched => "Brush one palm over the fingertips of the other hand, held upright.",
+        Signal::Delay => {
+            "Cover the wrist with a card: the yellow one for a warning, the red one for a penalty."
+        }
+    }
+}
+
+/// What it is made for, where the name does not say all of it.
+#[must_use]
+pub const fn signal_for(signal: Signal) -> Option<&'static str> {
+    Some(match signal {
+        Signal::BlockOrScreen => "Also for a libero who blocks, or tries to.",
+        Signal::Position => "Also for a wrong server.",
+        Signal::BallOut => "Also for a ball at the antenna or outside it.",
+        Signal::Catch => "Also for a hit with the help of a team-mate or an object.",
+        Signal::NetTouch => "Also for a service that stays in the net.",
+        Signal::AttackFault => {
+            "Back row, libero, at the service, or after the libero's finger set in front."
+        }
+        Signal::LineOrUnder => {
+            "Foot over the centre line, ball under the net, foot fault at the service, or a player \
+             outside the court at the service."
+        }
+        Signal::BallTouched => "The ball went out after a touch.",
+        _ => return None,
+    })
+}
+
+/// Who makes it. Some of it is filled in from what each referee decides (23.3, 24.3).
+#[must_use]
+pub const fn signal_by(signal: Signal) -> &'static str {
+    match signal {
+        Signal::TimeOut | Signal::Substitution => "Second referee",
+        Signal::BlockOrScreen
+        | Signal::Position
+        | Signal::BallOut
+        | Signal::NetTouch
+        | Signal::AttackFault
+        | Signal::LineOrUnder
+        | Signal::Replay
+        | Signal::TeamToServe => "First and second referee",
+        Signal::BallIn | Signal::BallTouched | Signal::FourHits => {
+            "First referee, with the second one's help"
+        }
+        _ => "First referee",
+    }
+}
+
+/// Which arm.
+#[must_use]
+pub const fn arm(arm: Arm) -> &'static str {
+    match arm {
+        Arm::Left => "Left arm",
+        Arm::Right => "Right arm",
+        Arm::Both => "Both arms",
+    }
+}
+
+/// The step that says who serves.
+#[must_use]
+pub fn to_serve(name: &str) -> String {
+    format!("{name} to serve")
+}
+
+/// The step that says why.
+#[must_use]
+pub fn signal_with_number(of: Signal) -> String {
+    format!("{} ({})", signal(of), of.number())
+}
+
+/// A drawing for those who do not see it.
+#[must_use]
+pub fn signal_said(of: Signal) -> String {
+    format!("{} {}", signal(of), signal_how(of))
+}
