@@ -32,7 +32,6 @@ pub fn Between() -> impl IntoView {
                     view! { <NextOfTally /> }.into_any()
                 }
             }}
-            <Aside />
             <Last />
         </div>
     }
@@ -172,5 +171,6 @@ fn NextOfTally() -> impl IntoView {
                 </div>
             </fieldset>
         </Show>
+        <Aside />
     }
 }
