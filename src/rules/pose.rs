@@ -194,8 +194,8 @@ impl Signal {
             // One forearm before the body and one behind it, turned around the trunk.
             Signal::ChangeOfCourts => moved(
                 const {
-                    const FRONT: ArmPose = arm((54, 96), (84, 106), 100, Hand::Fist);
-                    const SIDE: ArmPose = arm((50, 94), (54, 112), 170, Hand::Fist);
+                    const FRONT: ArmPose = arm((55, 94), (84, 106), 100, Hand::Fist);
+                    const SIDE: ArmPose = arm((52, 92), (54, 112), 170, Hand::Fist);
                     &[
                         [FRONT, behind(mirrored(FRONT))],
                         both(SIDE),
@@ -227,7 +227,7 @@ impl Signal {
                 const {
                     const OVER: ArmPose = arm((54, 88), (84, 82), 90, Hand::Fist);
                     const FAR: ArmPose = arm((56, 92), (92, 92), 90, Hand::Fist);
-                    const UNDER: ArmPose = arm((54, 98), (84, 102), 90, Hand::Fist);
+                    const UNDER: ArmPose = arm((55, 95), (84, 102), 90, Hand::Fist);
                     const NEAR: ArmPose = arm((54, 92), (72, 92), 90, Hand::Fist);
                     &[
                         [OVER, mirrored(UNDER)],
@@ -254,7 +254,7 @@ impl Signal {
             ),
             Signal::Disqualification => held(const { &[[raised(RED), mirrored(raised(YELLOW))]] }),
             // The forearms crossed before the chest.
-            Signal::EndOfSet => held(const { &[both(arm((59, 101), (101, 89), 22, Hand::Back))] }),
+            Signal::EndOfSet => held(const { &[both(arm((60, 97), (101, 88), 22, Hand::Back))] }),
             // The stretched arm lifted, the palm up.
             Signal::NotTossed => moved(
                 const {
@@ -341,7 +341,7 @@ impl Signal {
                 way: &[],
                 prop: Some(Prop::Line),
             },
-            Signal::Replay => held(const { &[both(arm((50, 92), (50, 66), 0, Hand::Thumb))] }),
+            Signal::Replay => held(const { &[both(arm((51, 91), (50, 65), 0, Hand::Thumb))] }),
             // A palm brushed over the fingertips of the other hand.
             Signal::BallTouched => moved(
                 const {

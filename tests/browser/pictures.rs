@@ -129,6 +129,11 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("What this app does not replace");
     look.at(referee, "about");
     referee.tap("Back");
+    referee.tap("Signals");
+    look.at(referee, "signals");
+    referee.tap("1 Authorise the service");
+    look.at(referee, "signal-learned");
+    referee.tap("Back");
     referee.tap_at("#new-match");
     look.at(referee, "new-match");
     referee.tap("More: competition, hall, rules in detail");
@@ -260,7 +265,7 @@ fn of_play(stage: &mut Stage) -> Ran {
     look.at(referee, "play-reasons");
     referee.tap("Ball");
     referee.tap("Ball in");
-    referee.reads("signal 14");
+    referee.reads("Ball in (14)");
     look.at(referee, "play-signal");
     let court = referee.court();
     assert!(court[0].places.len() == 6 && court[1].places.len() == 6);

@@ -41,8 +41,7 @@ pub const TESTS: &[Test] = &[
     },
     Test {
         name: "the_last_tap_of_a_set_touches_nothing_else",
-        // It fails in Firefox and it is not understood yet why.
-        engines: &[Engine::Chromium, Engine::WebKit],
+        engines: crate::ALL,
         run: the_last_tap_of_a_set_touches_nothing_else,
     },
 ];
