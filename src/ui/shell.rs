@@ -399,7 +399,7 @@ fn heading(session: Session, screen: &Screen) -> String {
         Screen::Start => text::APP.into(),
         Screen::NewMatch => text::NEW_MATCH.into(),
         Screen::Signals => text::SIGNALS.into(),
-        Screen::About => text::ABOUT.into(),
+        Screen::About => text::ABOUT_TITLE.into(),
         Screen::Before { .. } => text::BEFORE.into(),
         Screen::Log { .. } => text::LOG.into(),
         Screen::Sheet { .. } => text::SHEET.into(),

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::kept::Kept;
 use crate::game::Entry;
+use crate::ui::before::forget_drafts;
 use crate::ui::session::{use_session, Session};
 
 /// All of them, once they are read. Copies are the same.
@@ -80,6 +81,7 @@ impl Library {
             if open.as_ref() == Some(&id) {
                 session.close();
             }
+            forget_drafts(&id);
             // What could not be removed shows in the list again, and in the journal's health.
             let _ = session.journal().forget(&id).await;
             self.refresh();

@@ -76,6 +76,8 @@ pub const SETTINGS: &str = "This phone";
 /// Legend.
 pub const THEME: &str = "Light or dark";
 /// Title of a screen.
+pub const ABOUT_TITLE: &str = "About";
+/// The way to it.
 pub const ABOUT: &str = "What this app does not replace";
 /// Title of a screen.
 pub const BEFORE: &str = "Before the match";
