@@ -17,6 +17,7 @@ mod new_libero;
 mod notes;
 mod notice;
 mod opening;
+mod prepared;
 mod rally;
 mod reducer;
 mod refusal;
@@ -25,6 +26,7 @@ mod request;
 mod say;
 mod seal;
 mod set;
+mod signer;
 mod state;
 mod stop;
 mod substitution;
@@ -37,11 +39,16 @@ pub use fold::{Outcome, Replay};
 pub use legal::{legal, legal_for};
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
+pub use prepared::{
+    is_over, late_team, signed, standing, warm_up_running, warm_ups, warmed_up, Signed, Standing,
+    LATE_TEAM, WARM_UP,
+};
 pub use reducer::{apply, may};
 pub use refusal::{Asked, Refusal};
 pub use rehearsal::{rehearse, rehearse_by};
 pub use say::{say, say_question};
 pub use set::{Point, PointFor, SetPlay, Side, Slot};
+pub use signer::Signer;
 pub use state::{
     Barred, How, OutFor, Phase, RunningTimer, Said, Sanction, SanctionKind, SetRecord, Signature,
     State, TeamState,

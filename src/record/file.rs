@@ -128,7 +128,8 @@ fn by_lines(text: &str) -> Option<Value> {
     Some(file)
 }
 
-fn read_value(value: &Value, reading: &mut Reading) {
+/// One match that was read as JSON already.
+pub(super) fn read_value(value: &Value, reading: &mut Reading) {
     let Some(file) = value.as_object() else {
         reading.whole("The file is not a match record.".to_owned());
         return;

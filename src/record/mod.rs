@@ -1,5 +1,6 @@
 //! The log: how entries are kept, written down and read again.
 
+mod backup;
 mod chain;
 mod code;
 mod file;
@@ -7,14 +8,22 @@ mod frames;
 mod line;
 mod pack;
 mod seal;
+mod strokes;
+mod take_in;
 mod wire;
 
+pub use backup::{
+    open, write_backup, BackupReading, KeptMatch, Opened, ReadMatch, MOST_BACKUP_BYTES,
+    MOST_MATCHES,
+};
 pub use code::Code;
 pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use line::{recover, LineWriter, Recovered};
 pub use pack::{pack, unpack, MOST_PACKED};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
+pub use strokes::{Strokes, HEIGHT, WIDTH};
+pub use take_in::{take_in, TakeIn};
 
 use crate::game::Entry;
 

@@ -2,20 +2,25 @@
 //!
 //! Nothing here knows a match. Every value carries its source, where it is written.
 
+mod ball;
 mod cause;
+mod decimal;
 mod format;
+mod net;
 mod plan;
 pub mod pose;
 mod preset;
 mod signal;
 mod team;
 
+pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
 pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
     TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
-pub use plan::{plan, Moment, Step, Timing};
+pub use net::{Height, Measured, NetFault, MEN, WOMEN};
+pub use plan::{plan, waited_until, Moment, Step, Timing};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};
 pub use team::{ByTeam, Score, Shirt, Team};

@@ -25,6 +25,9 @@ pub enum Step {
     Briefing,
     /// The team lists are in (rule 4.1.3).
     TeamLists,
+    /// A word with both captains (rules 5.1 and 7.1; that it is a step of its own is common practice,
+    /// no source).
+    Captains,
     /// Toss with both captains (rule 7.1).
     Toss,
     /// Official warm-up at the net (rule 7.2).
@@ -37,7 +40,7 @@ pub enum Step {
 
 impl Step {
     /// All of them, in the order of the plan.
-    pub const ALL: [Step; 11] = [
+    pub const ALL: [Step; 12] = [
         Step::Kit,
         Step::Floor,
         Step::Net,
@@ -45,6 +48,7 @@ impl Step {
         Step::FirstAid,
         Step::Briefing,
         Step::TeamLists,
+        Step::Captains,
         Step::Toss,
         Step::WarmUp,
         Step::LineUps,
@@ -68,6 +72,7 @@ impl Step {
             Step::FirstAid => "first_aid",
             Step::Briefing => "briefing",
             Step::TeamLists => "team_lists",
+            Step::Captains => "captains",
             Step::Toss => "toss",
             Step::WarmUp => "warm_up",
             Step::LineUps => "line_ups",
@@ -80,7 +85,13 @@ impl Step {
     pub const fn is_ticked(self) -> bool {
         matches!(
             self,
-            Step::Kit | Step::Floor | Step::Net | Step::Ball | Step::FirstAid | Step::Briefing
+            Step::Kit
+                | Step::Floor
+                | Step::Net
+                | Step::Ball
+                | Step::FirstAid
+                | Step::Briefing
+                | Step::Captains
         )
     }
 
@@ -140,6 +151,7 @@ pub fn plan(rules: &Rules) -> Vec<Moment> {
         moment(Step::FirstAid, toss + 7),
         moment(Step::Briefing, toss + 5),
         moment(Step::TeamLists, toss + 3),
+        moment(Step::Captains, toss + 1),
         moment(Step::Toss, toss),
         moment(Step::WarmUp, warm_up),
         // Collected during the warm-up: Refereeing Guidelines 2024, protocol; due at its end.
@@ -167,6 +179,17 @@ impl Moment {
             Timing::Late
         }
     }
+}
+
+/// When a team that is not there has been waited for, in milliseconds like its arguments: the minutes
+/// of the competition after the scheduled start, or after now where none was given.
+///
+/// A team that is not on court on time without a good reason is in default (rule 6.4.2), but the
+/// international text names no minutes to wait: they are the competition's own, and nothing is
+/// assumed here.
+#[must_use]
+pub fn waited_until(scheduled: Option<i64>, now: i64, minutes: u16) -> i64 {
+    scheduled.unwrap_or(now) + i64::from(minutes) * 60_000
 }
 
 #[cfg(test)]
@@ -236,5 +259,12 @@ mod tests {
         assert_eq!(toss.timing(11), Timing::Due);
         assert_eq!(toss.timing(10), Timing::Late);
         assert_eq!(toss.timing(-5), Timing::Late);
+    }
+
+    #[test]
+    fn a_late_team_is_waited_for_from_the_scheduled_start() {
+        assert_eq!(waited_until(Some(1_000_000), 1_300_000, 10), 1_600_000);
+        assert_eq!(waited_until(None, 1_300_000, 10), 1_900_000);
+        assert_eq!(waited_until(Some(1_000_000), 9_000_000, 0), 1_000_000);
     }
 }

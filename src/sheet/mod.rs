@@ -4,6 +4,7 @@ pub mod audit;
 mod clock;
 pub mod compare;
 mod csv;
+mod find;
 mod fold_print;
 mod form;
 mod html;
@@ -17,6 +18,7 @@ pub mod words;
 
 pub use clock::WallClock;
 pub use csv::csv;
+pub use find::fits;
 pub use fold_print::fold_print;
 pub use form::{Form, FormProblem};
 pub use html::{document, paper};

@@ -5,7 +5,7 @@
 //! fields stand at each finding.
 
 use super::{Field, Finding, What};
-use crate::game::{say_question, Kind, Outcome, Phase, Replay, State};
+use crate::game::{say_question, Kind, Outcome, Phase, Replay, Signer, State};
 use crate::rules::Team;
 
 pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
@@ -101,8 +101,10 @@ fn signatures(replay: &Replay, missing: &mut impl FnMut(Field)) {
         }
         match &entry.kind {
             Kind::BeginSet => begun = true,
-            Kind::Sign { role, .. } if was.phase() == Phase::Finished => after.extend(signer(role)),
-            Kind::Sign { role, .. } if !begun => before.extend(signer(role)),
+            Kind::Sign { role, .. } if was.phase() == Phase::Finished => {
+                after.extend(Signer::of_role(role))
+            }
+            Kind::Sign { role, .. } if !begun => before.extend(Signer::of_role(role)),
             _ => {}
         }
     });
@@ -136,46 +138,6 @@ fn signatures(replay: &Replay, missing: &mut impl FnMut(Field)) {
     }
 }
 
-/// Who a signature is of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Signer {
-    Captain(Team),
-    Coach(Team),
-    Scorer,
-    SecondReferee,
-    FirstReferee,
-}
-
-/// A role is a free text such as `captain A` or `first_referee`.
-fn signer(role: &str) -> Option<Signer> {
-    let role = role.to_lowercase();
-    let words: Vec<&str> = role
-        .split(|c: char| !c.is_alphanumeric())
-        .filter(|w| !w.is_empty())
-        .collect();
-    let has = |word: &str| words.contains(&word);
-    let team = match (has("a"), has("b")) {
-        (true, false) => Some(Team::A),
-        (false, true) => Some(Team::B),
-        _ => None,
-    };
-    if has("assistant") {
-        None
-    } else if has("captain") {
-        team.map(Signer::Captain)
-    } else if has("coach") {
-        team.map(Signer::Coach)
-    } else if has("scorer") {
-        Some(Signer::Scorer)
-    } else if has("referee") && has("second") {
-        Some(Signer::SecondReferee)
-    } else if has("referee") && has("first") {
-        Some(Signer::FirstReferee)
-    } else {
-        None
-    }
-}
-
 fn is_coach(role: &str) -> bool {
     role.trim().eq_ignore_ascii_case("coach")
 }
@@ -198,19 +160,4 @@ fn checks(replay: &Replay) -> Vec<Finding> {
             }
         })
         .collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn roles_are_known_however_they_are_written() {
-        assert_eq!(signer("captain A"), Some(Signer::Captain(Team::A)));
-        assert_eq!(signer("Captain_b"), Some(Signer::Captain(Team::B)));
-        assert_eq!(signer("first_referee"), Some(Signer::FirstReferee));
-        assert_eq!(signer("Second referee"), Some(Signer::SecondReferee));
-        assert_eq!(signer("assistant scorer"), None);
-        assert_eq!(signer("captain"), None);
-    }
 }

@@ -1,0 +1,401 @@
+//! Everything on a phone in one file: each match as its own file would have it, whether it was put
+//! away, and the signatures drawn for it.
+//!
+//! A match that cannot be read does not hide the others.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+use serde_json::{Map, Value};
+
+use super::file;
+use super::{Log, Problem, Reading, Strokes};
+
+/// What the file says of itself.
+const NAME: &str = "volleyball-backup";
+/// The version this program writes and reads.
+const VERSION: u64 = 1;
+/// Larger files are not looked into: five hundred long matches. Browsers give a page more room.
+pub const MOST_BACKUP_BYTES: usize = 64 * 1024 * 1024;
+/// More matches are not read.
+pub const MOST_MATCHES: usize = 1_000;
+
+/// One match with what is kept beside it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct KeptMatch {
+    /// The log.
+    pub log: Log,
+    /// Whether it was put away.
+    pub archived: bool,
+    /// Signatures drawn with a finger, by the entry that signs.
+    pub drawn: BTreeMap<u32, Strokes>,
+}
+
+/// What reading a backup gave.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct BackupReading {
+    /// Every match of which something could be read.
+    pub matches: Vec<ReadMatch>,
+    /// What was wrong with the file around them.
+    pub problems: Vec<Problem>,
+}
+
+/// One match of a backup.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct ReadMatch {
+    /// Its log, with what was wrong in it.
+    pub reading: Reading,
+    /// Whether it was put away.
+    pub archived: bool,
+    /// Signatures drawn with a finger.
+    pub drawn: BTreeMap<u32, Strokes>,
+}
+
+/// A file that somebody chose.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Opened {
+    /// One match.
+    Match(Reading),
+    /// Everything of a phone.
+    Backup(BackupReading),
+}
+
+#[derive(Serialize)]
+struct Head {
+    log: &'static str,
+    version: u64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    made: Option<i64>,
+}
+
+#[derive(Serialize)]
+struct Beside<'a> {
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    archived: bool,
+    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+    drawn: &'a BTreeMap<u32, String>,
+}
+
+/// All matches as one file, in the order given, made at this time.
+#[must_use]
+pub fn write_backup(matches: &[KeptMatch], made: Option<i64>) -> String {
+    let head = Head {
+        log: NAME,
+        version: VERSION,
+        made,
+    };
+    let mut out = open_object(&head);
+    out.push_str("\"matches\":[");
+    for (i, kept) in matches.iter().enumerate() {
+        out.push_str(if i == 0 { "\n" } else { ",\n" });
+        let drawn = kept.drawn.iter().map(|(n, s)| (*n, s.write())).collect();
+        out.push_str(&open_object(&Beside {
+            archived: kept.archived,
+            drawn: &drawn,
+        }));
+        out.push_str("\"match\":");
+        out.push_str(file::write(&kept.log).trim_end());
+        out.push('}');
+    }
+    out.push_str("\n]}\n");
+    out
+}
+
+/// An object that goes on: without its closing brace, with a comma where it has fields.
+fn open_object(value: &impl Serialize) -> String {
+    // Plain structs with string keys cannot fail to be written.
+    let mut out = serde_json::to_string(value).unwrap_or_default();
+    out.pop();
+    if out.len() > 1 {
+        out.push(',');
+    }
+    out
+}
+
+/// Reads a file that may be either.
+#[must_use]
+pub fn open(text: &str) -> Opened {
+    let trimmed = text.trim_start_matches('\u{feff}');
+    if text.len() > MOST_BACKUP_BYTES {
+        return Opened::Match(file::read(text));
+    }
+    let Ok(value) = serde_json::from_str::<Value>(trimmed) else {
+        return Opened::Match(file::read(text));
+    };
+    match value.as_object() {
+        Some(object) if object.get("log").and_then(Value::as_str) == Some(NAME) => {
+            Opened::Backup(read_object(object))
+        }
+        // Its own limit on size holds there.
+        _ => Opened::Match(file::read(text)),
+    }
+}
+
+fn read_object(object: &Map<String, Value>) -> BackupReading {
+    let mut backup = BackupReading::default();
+    let mut problem = |fatal: bool, say: String| {
+        backup.problems.push(Problem {
+            entry: None,
+            fatal,
+            say,
+        });
+    };
+    match object.get("version").and_then(Value::as_u64) {
+        Some(VERSION) => {}
+        Some(newer) if newer > VERSION => {
+            problem(
+                true,
+                format!(
+                    "The backup was written by a newer version ({newer}) of this program. Update and \
+                     open it again."
+                ),
+            );
+            return backup;
+        }
+        _ => {
+            problem(
+                true,
+                "The backup does not say which version it has.".to_owned(),
+            );
+            return backup;
+        }
+    }
+    for key in object.keys() {
+        if !["log", "version", "made", "matches"].contains(&key.as_str()) {
+            problem(false, format!("unknown field `{key}`, left out"));
+        }
+    }
+    let Some(matches) = object.get("matches").and_then(Value::as_array) else {
+        problem(true, "The backup has no list of matches.".to_owned());
+        return backup;
+    };
+    if matches.len() > MOST_MATCHES {
+        problem(
+            false,
+            format!(
+                "{} matches; only the first {MOST_MATCHES} were read",
+                matches.len()
+            ),
+        );
+    }
+    for (place, value) in (1..).zip(matches.iter().take(MOST_MATCHES)) {
+        let read = read_match(value, place);
+        if read.reading.is_nothing() {
+            backup.problems.extend(read.reading.problems);
+        } else {
+            backup.matches.push(read);
+        }
+    }
+    backup
+}
+
+fn read_match(value: &Value, place: usize) -> ReadMatch {
+    let mut read = ReadMatch::default();
+    let reading = &mut read.reading;
+    match value.get("match") {
+        Some(log) => file::read_value(log, reading),
+        None => reading.problems.push(Problem {
+            entry: None,
+            fatal: true,
+            say: "there is no match in it".to_owned(),
+        }),
+    }
+    let mut note = |say: String| {
+        reading.problems.push(Problem {
+            entry: None,
+            fatal: false,
+            say,
+        });
+    };
+    for key in value.as_object().into_iter().flat_map(Map::keys) {
+        if !["match", "archived", "drawn"].contains(&key.as_str()) {
+            note(format!("unknown field `{key}`, left out"));
+        }
+    }
+    read.archived = value.get("archived").and_then(Value::as_bool) == Some(true);
+    for (entry, drawn) in value
+        .get("drawn")
+        .and_then(Value::as_object)
+        .into_iter()
+        .flatten()
+    {
+        let strokes = drawn.as_str().and_then(Strokes::read);
+        match (entry.parse::<u32>(), strokes) {
+            (Ok(n), Some(strokes)) if (1..=file::MOST_ENTRIES).contains(&(n as usize)) => {
+                read.drawn.insert(n, strokes);
+            }
+            _ => note("a drawn signature cannot be read, left out".to_owned()),
+        }
+    }
+    // Which match of the file is meant.
+    for problem in &mut reading.problems {
+        problem.say = format!("match {place}: {}", problem.say);
+    }
+    read
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::game::{rehearse, Entry, Kind};
+    use crate::rules::Preset;
+    use proptest::prelude::*;
+
+    fn kept(seed: u64) -> KeptMatch {
+        let drawn = Strokes::read("1,2 30,40;5,6").expect("a drawing");
+        KeptMatch {
+            log: Log {
+                id: format!("m{seed}"),
+                entries: rehearse(Preset::SchoolSenior, seed),
+            },
+            archived: seed % 2 == 0,
+            drawn: (seed % 3 == 0).then_some((12, drawn)).into_iter().collect(),
+        }
+    }
+
+    fn backup(text: &str) -> BackupReading {
+        match open(text) {
+            Opened::Backup(backup) => backup,
+            Opened::Match(reading) => panic!("read as a match: {:?}", reading.problems),
+        }
+    }
+
+    #[test]
+    fn everything_comes_back() {
+        let all: Vec<KeptMatch> = (1..7).map(kept).collect();
+        let read = backup(&write_backup(&all, Some(1_764_057_600_000)));
+        assert_eq!(read.problems, []);
+        let back: Vec<KeptMatch> = read
+            .matches
+            .into_iter()
+            .map(|m| {
+                assert_eq!(m.reading.problems, []);
+                KeptMatch {
+                    log: m.reading.log,
+                    archived: m.archived,
+                    drawn: m.drawn,
+                }
+            })
+            .collect();
+        assert_eq!(back, all);
+    }
+
+    #[test]
+    fn nothing_is_a_backup_too() {
+        let read = backup(&write_backup(&[], None));
+        assert_eq!(read, BackupReading::default());
+    }
+
+    #[test]
+    fn one_match_is_one_match() {
+        let log = kept(1).log;
+        let Opened::Match(reading) = open(&file::write(&log)) else {
+            panic!("a match was taken for a backup");
+        };
+        assert_eq!(reading.log, log);
+        for text in ["", "[]", "{", "\"x\"", "{\"log\":3}"] {
+            assert!(
+                matches!(open(text), Opened::Match(r) if r.is_nothing()),
+                "{text}"
+            );
+        }
+    }
+
+    #[test]
+    fn one_bad_match_does_not_hide_the_others() {
+        let text = write_backup(&[kept(1), kept(2), kept(3)], None);
+        let bad = text
+            .replacen("\"id\":\"m2\"", "\"id\":\"m2\",\"odd\":1", 1)
+            .replacen(
+                "\"log\":\"volleyball-match\",\"version\":1,\"id\":\"m1\"",
+                "\"log\":\"volleyball-match\",\"version\":7,\"id\":\"m1\"",
+                1,
+            );
+        let bad = bad.replacen("1,2 30,40;5,6", "1,2 30,40;5", 1);
+        assert_ne!(bad, text);
+        let read = backup(&bad);
+        let ids: Vec<&str> = read
+            .matches
+            .iter()
+            .map(|m| m.reading.log.id.as_str())
+            .collect();
+        assert_eq!(ids, ["m2", "m3"]);
+        assert!(
+            read.problems[0].say.starts_with("match 1: "),
+            "{:?}",
+            read.problems
+        );
+        let says = |m: usize| &read.matches[m].reading.problems[0].say;
+        assert_eq!(says(0), "match 2: unknown field `odd`, left out");
+        assert_eq!(
+            says(1),
+            "match 3: a drawn signature cannot be read, left out"
+        );
+        assert!(read.matches[1].drawn.is_empty());
+    }
+
+    #[test]
+    fn versions_and_odd_shapes_are_told() {
+        let says = |text: &str| {
+            let read = backup(text);
+            assert!(read.matches.is_empty());
+            read.problems
+                .into_iter()
+                .map(|p| p.say)
+                .collect::<Vec<_>>()
+                .join("|")
+        };
+        let head = "{\"log\":\"volleyball-backup\"";
+        assert!(says(&format!("{head},\"version\":2,\"matches\":[]}}")).contains("newer"));
+        assert!(says(&format!("{head},\"matches\":[]}}")).contains("which version"));
+        assert!(says(&format!("{head},\"version\":1}}")).contains("no list"));
+        let odd = says(&format!(
+            "{head},\"version\":1,\"x\":0,\"matches\":[1,null,{{}}]}}"
+        ));
+        assert!(odd.contains("unknown field `x`") && odd.contains("match 3: there is no match"));
+    }
+
+    #[test]
+    fn deep_nesting_is_no_backup() {
+        let deep = "[".repeat(100_000);
+        let text = format!("{{\"log\":\"volleyball-backup\",\"version\":1,\"matches\":{deep}");
+        assert!(matches!(open(&text), Opened::Match(r) if r.is_nothing()));
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(64))]
+
+        #[test]
+        fn a_torn_or_changed_backup_breaks_nothing(seed in 1u64..6, at in 0.0f64..1.0, byte in any::<u8>(), cut in any::<bool>()) {
+            let mut bytes = write_backup(&[kept(seed), kept(seed + 1)], Some(1)).into_bytes();
+            let place = ((bytes.len() - 1) as f64 * at) as usize;
+            if cut { bytes.truncate(place) } else { bytes[place] = byte }
+            let text = String::from_utf8_lossy(&bytes);
+            if let Opened::Backup(read) = open(&text) {
+                for m in read.matches {
+                    prop_assert!(m.reading.log.entries.len() <= file::MOST_ENTRIES);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_backup_is_larger_than_one_match_may_be() {
+        let long = Log {
+            id: "long".to_owned(),
+            entries: (1..=4_000)
+                .map(|n| {
+                    let text = "x".repeat(2_500);
+                    Entry::new(n, Kind::Remark { text, team: None })
+                })
+                .collect(),
+        };
+        let all = [KeptMatch {
+            log: long,
+            ..KeptMatch::default()
+        }];
+        let text = write_backup(&all, None);
+        assert!(text.len() > file::MOST_BYTES);
+        assert_eq!(backup(&text).matches[0].reading.log, all[0].log);
+    }
+}
