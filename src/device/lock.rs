@@ -80,6 +80,25 @@ impl WriterLock {
         lock
     }
 
+    /// The same for a moment's work: the claim once the browser has answered, or none where another
+    /// tab writes.
+    pub async fn at_once(id: &str) -> Option<WriterLock> {
+        let answer: Rc<RefCell<Option<Function>>> = Rc::default();
+        let to_come = answer.clone();
+        let answered = Promise::new(&mut |done, _| {
+            *to_come.borrow_mut() = Some(done);
+        });
+        let lock = WriterLock::request(id, move |_| {
+            if let Some(done) = answer.borrow_mut().take() {
+                // A resolving function takes anything and cannot fail.
+                let _ = done.call0(&JsValue::UNDEFINED);
+            }
+        });
+        // Only ever fulfilled.
+        let _ = JsFuture::from(answered).await;
+        lock.standing().may_write().then_some(lock)
+    }
+
     /// What this tab may do now.
     pub fn standing(&self) -> Standing {
         self.inner.standing.get()

@@ -40,8 +40,8 @@ pub use legal::{legal, legal_for};
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use prepared::{
-    is_over, late_team, signed, standing, warm_up_running, warm_ups, warmed_up, Signed, Standing,
-    LATE_TEAM, WARM_UP,
+    is_over, late_team, list_lacks, signed, standing, warm_up_running, warm_ups, warmed_up,
+    ListLack, Signed, Standing, LATE_TEAM, WARM_UP,
 };
 pub use reducer::{apply, may};
 pub use refusal::{Asked, Refusal};

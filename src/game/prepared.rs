@@ -110,6 +110,38 @@ pub fn warmed_up(state: &State, team: Option<Team>, now: i64) -> bool {
     }
 }
 
+/// What a list that was handed in lacks; it counts all the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ListLack {
+    /// Nobody is marked as team captain (4.1.2).
+    Captain,
+    /// Fewer can start than must be on court (7.3.1), liberos not among them (19.1.1, 7.3.2).
+    Players {
+        /// Who can start.
+        there: usize,
+        /// How many must.
+        needed: usize,
+    },
+}
+
+/// What the list of a team lacks, once it is in.
+#[must_use]
+pub fn list_lacks(state: &State, team: Team) -> Vec<ListLack> {
+    let Some(list) = &state.team(team).list else {
+        return Vec::new();
+    };
+    let mut lacks = Vec::new();
+    if !list.players.iter().any(|p| p.captain) {
+        lacks.push(ListLack::Captain);
+    }
+    let there = list.players.iter().filter(|p| !p.libero).count();
+    let needed = usize::from(state.rules().players_on_court);
+    if there < needed {
+        lacks.push(ListLack::Players { there, needed });
+    }
+    lacks
+}
+
 /// A signature under a team's list (4.1.3).
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Signed {
@@ -256,6 +288,32 @@ mod tests {
         assert!(!is_over(clock, 181_999) && is_over(clock, 182_000));
         let came = told(Preset::SchoolJunior, vec![start, stop]);
         assert_eq!(late_team(came.state()), None);
+    }
+
+    #[test]
+    fn a_list_says_what_it_lacks() {
+        let lacks = |kinds| list_lacks(told(Preset::SchoolJunior, kinds).state(), Team::A);
+        assert_eq!(lacks(vec![]), []);
+        assert_eq!(lacks(vec![list(&[1, 2, 3, 4, 5, 6])]), []);
+        let few = ListLack::Players {
+            there: 2,
+            needed: 6,
+        };
+        assert_eq!(lacks(vec![list(&[1, 2])]), [few]);
+        let Kind::TeamList(mut none) = list(&[1, 2]) else {
+            unreachable!("a list");
+        };
+        none.players[0].captain = false;
+        none.players[1].libero = true;
+        let few = ListLack::Players {
+            there: 1,
+            needed: 6,
+        };
+        let senior = told(Preset::SchoolSenior, vec![Kind::TeamList(none)]);
+        assert_eq!(
+            list_lacks(senior.state(), Team::A),
+            [ListLack::Captain, few]
+        );
     }
 
     #[test]

@@ -22,7 +22,7 @@ pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use line::{recover, LineWriter, Recovered};
 pub use pack::{pack, unpack, MOST_PACKED};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
-pub use strokes::{Strokes, HEIGHT, WIDTH};
+pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 pub use take_in::{take_in, TakeIn};
 
 use crate::game::Entry;

@@ -3,6 +3,7 @@
 //! Written as points `x,y` with spaces between them and a semicolon between strokes, on a field of 600
 //! by 200.
 
+use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// The field is so wide.
@@ -114,6 +115,25 @@ impl Strokes {
     }
 }
 
+/// The drawings of a match as text: one a line, after the number of the entry that signs.
+#[must_use]
+pub fn write_drawn(drawn: &BTreeMap<u32, Strokes>) -> String {
+    drawn
+        .iter()
+        .map(|(n, strokes)| format!("{n} {}\n", strokes.write()))
+        .collect()
+}
+
+/// From such a text; a line that is none is left out.
+#[must_use]
+pub fn read_drawn(text: &str) -> BTreeMap<u32, Strokes> {
+    let line = |line: &str| {
+        let (n, strokes) = line.split_once(' ')?;
+        Some((n.parse().ok()?, Strokes::read(strokes)?))
+    };
+    text.lines().filter_map(line).collect()
+}
+
 fn on_field(x: u16, y: u16) -> Point {
     (x.min(WIDTH), y.min(HEIGHT))
 }
@@ -145,6 +165,18 @@ mod tests {
         assert_eq!(name.path(), "M10 20L40 60M600 200L600 200");
         assert_eq!(Strokes::read(&name.write()), Some(name));
         assert!(Strokes::default().is_empty());
+    }
+
+    #[test]
+    fn the_drawings_of_a_match_are_kept_together() {
+        let all: BTreeMap<u32, Strokes> = [
+            (12, drawn(&[vec![(1, 2), (30, 40)]])),
+            (7, drawn(&[vec![(5, 6)]])),
+        ]
+        .into();
+        assert_eq!(write_drawn(&all), "7 5,6\n12 1,2 30,40\n");
+        assert_eq!(read_drawn(&write_drawn(&all)), all);
+        assert_eq!(read_drawn("x\n7 5,6\n8\n9 9\n-1 1,1").len(), 1);
     }
 
     #[test]

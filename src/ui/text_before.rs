@@ -2,11 +2,16 @@
 //!
 //! A second language is a second file like this one.
 
-use super::before::{Field, Standing, TossChoice};
+pub mod briefing;
+pub mod library;
+
+use super::before::{Field, TossChoice};
 use crate::device::Face;
 use crate::game::entry::{Player, TeamList};
+use crate::game::{ListLack, Signer, Standing};
 use crate::rules::{
-    Preset, Rules, Sets, Shirt, Step, SubstitutionPolicy, Timing, WarmUp, WarmUpStyle,
+    Height, Judged, NetFault, Preset, Pressure, Rules, Sets, Shirt, Step, SubstitutionPolicy,
+    Timing, Unit, WarmUp, WarmUpStyle,
 };
 
 // ---- Number pad and line-up court.
@@ -277,6 +282,7 @@ pub fn step(step: Step) -> &'static str {
         Step::FirstAid => "First aid and way out",
         Step::Briefing => "Duty team briefed",
         Step::TeamLists => "Team lists",
+        Step::Captains => "Captains' meeting",
         Step::Toss => TOSS,
         Step::WarmUp => "Warm-up",
         Step::LineUps => LINE_UPS,
@@ -291,45 +297,61 @@ pub const LINE_UPS: &str = "Line-ups";
 /// The last check.
 pub const LAST_CHECK: &str = "Last check";
 
-/// What to look at in a step that is ticked. The measures are those of the FIVB Official Volleyball
-/// Rules 2025-2028 (rule numbers beside them); the rest is common practice, no source.
+/// What to look at in a step. The measures are those of the FIVB Official Volleyball Rules 2025-2028
+/// (rule numbers beside them); the rest is common practice, no source.
 #[must_use]
 pub fn look_at(step: Step) -> &'static [&'static str] {
     match step {
         Step::Kit => &[
-            "Whistle, watch, coin, pen.",
-            "You are at the court, the table is set up.",
+            "Two whistles, watch, coin, pen, cards; this phone charged and silent.",
+            "You are at the court at least 15 minutes before the toss, the table is set up.",
+            "The competition's regulations are at hand, and somebody to ask.",
         ],
-        // 1.1, 1.2.1
+        // 1.1, 1.2.1, 1.3.1, 1.5, 1.6
         Step::Floor => &[
-            "Dry, level, not slippery, nothing loose.",
-            "At least 3 m free on every side, nothing in the way.",
+            "Dry, level, not slippery, nothing loose, no hole or edge; wet spots are wiped.",
+            "At least 3 m free on every side of the 18 \u{d7} 9 m court and 7 m above it; walls, \
+             benches, doors and other games are out of reach, or padded.",
             "You can tell the lines of this court from the others.",
+            "Light enough to follow the ball; not colder than 10 \u{b0}C.",
         ],
-        // 2.1.2, 2.3, 2.4, 2.5; torn mesh: Refereeing Guidelines 2024, rule 2; padding of the posts is
+        // 2.2 to 2.5; torn mesh, rebound: Refereeing Guidelines 2024, rule 2; padding of the posts is
         // common practice, no source.
         Step::Net => &[
-            "Height in the middle is that of your competition and age group.",
-            "Both sides equally high, at most 2 cm above the middle.",
-            "Tight, nothing torn; antennas over the side lines and firm.",
-            "Posts stand firm and are padded, no wires or hooks stick out.",
+            "Tight: a ball thrown into it comes back. Nothing is torn.",
+            "Antennas stand 80 cm above the net at the outer edge of the side bands, one on each face \
+             of the net, and are firm.",
+            "Posts stand 0.5 to 1 m outside the side lines, firm and padded; no wires or hooks stick \
+             out.",
         ],
         // 3.1, 3.2
         Step::Ball => &[
-            "Pressure 0.30 to 0.325 kg/cm\u{b2} (294 to 319 hPa, 4.26 to 4.61 psi).",
-            "Round and undamaged; a spare ball of the same kind is at the table.",
+            "Round, undamaged, 65 to 67 cm around, 260 to 280 g; younger ages may have a lighter one.",
+            "A spare ball of the same kind is at the table.",
         ],
         Step::FirstAid => &[
-            "You know who gives first aid and where the kit is.",
-            "You know which adult calls for help, and from which telephone.",
-            "The ways out are open.",
+            "Which adult gives first aid today, and where are the kit and the ice?",
+            "Which adult calls for help, from which telephone, and what is the address of this hall?",
+            "The ways out are open and not locked; everybody knows where to meet outside.",
+            "Help can reach the court: which door, which way?",
         ],
-        Step::Briefing => &[
-            "Second referee: net, line-ups, requests of the coaches.",
-            "Scorer: says at once when something does not fit.",
-            "Line judges: know their lines and their signals.",
+        // 5.1, 4.3, 4.5, 19.2, 5.1.2
+        Step::Captains => &[
+            "Who is captain? Only the captain on court speaks to the referee, and only while the ball \
+             is out of play.",
+            "Numbers as on the list, liberos in another colour.",
+            "Nothing worn that can hurt: rings, chains and watches off or taped, no hard casts.",
+            "Which adult of each team is asked when somebody is hurt?",
+            "Anything this hall or competition does its own way: ceiling, near walls, warm-up.",
+            "Questions? Then shake hands, and the toss.",
         ],
-        Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps | Step::LastCheck => &[],
+        // 7.3.5, 12.3; order: Refereeing Guidelines 2024, protocol.
+        Step::LastCheck => &[
+            "Both teams stand as on their line-up sheets; then liberos go in.",
+            "Benches are seated, line judges at their corners, the scorer has raised both hands.",
+            "The ball is with the server, the second referee has given you the sign.",
+        ],
+        Step::Briefing | Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps => &[],
     }
 }
 
@@ -388,6 +410,322 @@ pub const CLEARED: &str = "In order now";
 #[must_use]
 pub fn cleared_by(note: &str) -> String {
     format!("In order: {note}")
+}
+
+/// Records a measure that is in order.
+#[must_use]
+pub fn measured(ok: bool, words: &str) -> String {
+    if ok {
+        format!("In order: {words}")
+    } else {
+        format!("Not in order: {words}")
+    }
+}
+
+/// Who may clear a check.
+pub const CLEARERS: [&str; 3] = ["Coach", "Organiser", "Caretaker"];
+
+/// What is late and what is due now.
+#[must_use]
+pub fn due_and_late(late: &[Step], due: &[Step]) -> String {
+    let list = |steps: &[Step]| {
+        steps
+            .iter()
+            .map(|s| step(*s))
+            .collect::<Vec<_>>()
+            .join(", ")
+    };
+    let mut words = String::new();
+    if !late.is_empty() {
+        words = format!("Late: {}. ", list(late));
+    }
+    if !due.is_empty() {
+        words.push_str(&format!("Due now: {}.", list(due)));
+    }
+    words.trim_end().to_owned()
+}
+
+/// Without a start no step has a time.
+pub const NO_START: &str = "With the planned start, below under \u{201c}Names, start, hall, \
+    rules\u{201d}, each step gets its time.";
+
+// ---- Ball.
+
+/// Label of the reading.
+pub const GAUGE: &str = "What the gauge shows";
+/// Name of the choice of a unit.
+pub const GAUGE_UNIT: &str = "Unit of the gauge";
+/// Nothing that can be read.
+pub const GAUGE_FORM: &str = "Write the number as the gauge shows it, such as 0.31 or 4.4.";
+/// Opens the way without a gauge.
+pub const NO_GAUGE: &str = "No gauge at hand?";
+/// What to do without one: common practice, no source.
+pub const WITHOUT_GAUGE: [&str; 3] = [
+    "Press with both thumbs: it gives a little and springs back at once, without a dent or a wrinkle.",
+    "Let both captains or coaches try it and the spare ball, and take the one both agree on.",
+    "Write \u{201c}no gauge\u{201d} as a note below. This is common practice; no rule says so.",
+];
+
+/// The limits of a unit.
+#[must_use]
+pub fn limits(unit: Unit) -> String {
+    let (low, high) = unit.limits();
+    format!("{} to {}", low.number(), high.number())
+}
+
+/// A pressure.
+#[must_use]
+pub fn pressure(pressure: Pressure) -> String {
+    format!("{} {}", pressure.number(), pressure.unit.symbol())
+}
+
+/// What a reading means.
+#[must_use]
+pub fn judged(judged: Judged) -> &'static str {
+    match judged {
+        Judged::Within => "Within the limits.",
+        Judged::Below => "Too soft: pump it up.",
+        Judged::Above => "Too hard: let some air out.",
+    }
+}
+
+/// The gauge may have another unit.
+#[must_use]
+pub fn meant(unit: Unit) -> String {
+    format!(
+        "In {} this number would be right. Look at the gauge once more.",
+        unit.symbol()
+    )
+}
+
+/// For the note of the check.
+#[must_use]
+pub fn ball_note(found: Pressure) -> String {
+    let words = match found.judge() {
+        Judged::Within => "",
+        Judged::Below => ", too soft",
+        Judged::Above => ", too hard",
+    };
+    format!("{}{words}", pressure(found))
+}
+
+// ---- Net.
+
+/// Name of the choice of a height.
+pub const NET_HEIGHT: &str = "Height it must have";
+/// Where the height comes from.
+pub const NET_AGES: &str =
+    "The official text has these two heights only. Those of age groups are your \
+    competition's own: ask, and type it.";
+/// The choice of an own height.
+pub const NET_OWN: &str = "Age group";
+/// Label of the own height.
+pub const NET_OWN_HEIGHT: &str = "Height in your competition, in metres";
+/// Over the measures.
+pub const NET_MEASURED: &str = "Measured, in metres (what you do not measure can stay empty)";
+/// Labels of the measures.
+pub const NET_PLACES: [&str; 3] = ["Middle", "Left side line", "Right side line"];
+/// Nothing that can be read.
+pub const NET_FORM: &str = "Write a height such as 2.24 or 224.";
+/// Nothing wrong was found.
+pub const NET_RIGHT: &str = "The net is right.";
+
+/// A class with its height.
+#[must_use]
+pub fn net_class(name: &str, height: Height) -> String {
+    format!("{name}: {} m", height.metres())
+}
+
+/// What is wrong with a net, in words.
+#[must_use]
+pub fn net_fault(fault: NetFault) -> String {
+    let cm = |mm: u16| match mm % 10 {
+        0 => format!("{} cm", mm / 10),
+        rest => format!("{}.{rest} cm", mm / 10),
+    };
+    match fault {
+        NetFault::MiddleLow(by) => format!("{} too low in the middle", cm(by)),
+        NetFault::MiddleHigh(by) => format!("{} too high in the middle", cm(by)),
+        NetFault::SidesDiffer(by) => format!("the sides differ by {}", cm(by)),
+        NetFault::SideHigh(by) => {
+            format!(
+                "a side is {} higher than the net has to be, 2 cm are allowed",
+                cm(by)
+            )
+        }
+        NetFault::SideLow(by) => format!("a side is {} too low", cm(by)),
+    }
+}
+
+/// Several of them as a sentence.
+#[must_use]
+pub fn net_faults(faults: &[NetFault]) -> String {
+    faults
+        .iter()
+        .map(|f| net_fault(*f))
+        .collect::<Vec<_>>()
+        .join("; ")
+}
+
+/// For the note of the check: the height it must have, and what was measured.
+#[must_use]
+pub fn net_note(wanted: Height, measured: [Option<Height>; 3], faults: &[NetFault]) -> String {
+    let shown: Vec<String> = NET_PLACES
+        .iter()
+        .zip(measured)
+        .filter_map(|(place, height)| {
+            Some(format!("{} {}", place.to_lowercase(), height?.metres()))
+        })
+        .collect();
+    let mut words = format!("{} m", wanted.metres());
+    if !shown.is_empty() {
+        words.push_str(&format!(", measured: {}", shown.join(", ")));
+    }
+    if !faults.is_empty() {
+        words.push_str(&format!("; {}", net_faults(faults)));
+    }
+    words
+}
+
+// ---- Briefings and captains.
+
+/// Name of the choice.
+pub const WHOM: &str = "Who is briefed";
+/// How to use it.
+pub const READ_ALOUD: &str = "Read it aloud, about a minute each, and tick as you go.";
+/// After the last tick.
+pub const ALL_BRIEFED: &str = "All are briefed";
+/// Before the rules in short.
+pub const WE_PLAY: &str = "We play:";
+
+/// After the last sentence.
+#[must_use]
+pub fn brief_next(name: &str) -> String {
+    format!("Next: {name}")
+}
+
+// ---- Signatures.
+
+/// Heading.
+pub const SIGNATURES: &str = "Signatures under the list (can be left out)";
+/// What the list is after them (4.1.3).
+pub const SIGNED_LIST: &str =
+    "After both have signed, nobody is added to the list any more (Rule 4.1.3).";
+/// Opens the field.
+pub const SIGN: &str = "Sign";
+/// Again.
+pub const SIGN_AGAIN: &str = "Sign again";
+/// The list is another one.
+pub const SIGNED_BEFORE_CHANGE: &str = "signed, but the list was changed afterwards";
+/// Given.
+pub const SIGNED: &str = "signed";
+/// Over the field.
+pub const DRAW_HERE: &str = "Sign here with a finger, or leave it empty";
+/// Where it stays.
+pub const DRAWING_STAYS: &str =
+    "The drawing stays on this phone with the match; the record says only \
+    that it was signed.";
+/// Takes the drawing away.
+pub const CLEAR_DRAWING: &str = "Clear";
+/// Makes the entry.
+pub const HAS_SIGNED: &str = "Signed";
+/// Leaves it.
+pub const NOT_NOW: &str = "Not now";
+
+/// Who signs.
+#[must_use]
+pub fn signer(signer: Signer) -> &'static str {
+    match signer {
+        Signer::Captain(_) => "Captain",
+        Signer::Coach(_) => "Coach",
+        Signer::Scorer => "Scorer",
+        Signer::SecondReferee => "Second referee",
+        Signer::FirstReferee => "First referee",
+    }
+}
+
+/// Name of a button about a signer.
+#[must_use]
+pub fn about_signer(what: &str, who: &str, team: Option<&str>) -> String {
+    match team {
+        Some(team) => format!("{what}: {}, {team}", who.to_lowercase()),
+        None => format!("{what}: {}", who.to_lowercase()),
+    }
+}
+
+/// What a list lacks.
+#[must_use]
+pub fn list_lacks(lack: ListLack) -> String {
+    match lack {
+        ListLack::Captain => {
+            "Nobody is marked as captain. Ask the coach, and mark the captain under \u{201c}Change \
+             this list\u{201d}."
+                .to_owned()
+        }
+        ListLack::Players { there, needed } => format!(
+            "Only {there} can start, and {needed} must be on court. The team may be incomplete: ask \
+             the coach."
+        ),
+    }
+}
+
+// ---- A team that is not there.
+
+/// Heading.
+pub const LATE_TEAM: &str = "A team is not here";
+/// The rule, and whose the minutes are.
+pub const LATE_RULE: &str = "A team that is not on court on time without a good reason is in default \
+    (Rule 6.4.2). The official text names no minutes to wait: your competition's own regulations count. \
+    Ask the organiser, and tell the team that is here.";
+/// Name of the choice.
+pub const WHO_IS_LATE: &str = "Which team is not here?";
+/// Label of the minutes.
+pub const WAIT_MINUTES: &str = "Minutes your competition waits after the planned start";
+/// Below it.
+pub const WAIT_USUAL: &str = "Often 10 or 15: common practice, no source.";
+/// Starts the clock.
+pub const START_WAITING: &str = "Start the clock";
+/// Ends it.
+pub const THEY_ARE_HERE: &str = "They are here";
+/// When it has run out.
+pub const WAITED_ENOUGH: &str =
+    "The time is over. Speak to the organiser; the first referee decides.";
+/// Records it.
+pub const RECORD_DEFAULT: &str = "Record the default";
+/// Asked before.
+#[must_use]
+pub fn default_question(name: &str) -> String {
+    format!(
+        "{name} lose the match, every set without a point. Do the regulations and the organiser say so?"
+    )
+}
+
+/// For whom the clock runs.
+#[must_use]
+pub fn waiting_for(name: &str) -> String {
+    format!("Waiting for {name}")
+}
+
+/// After a default.
+pub const MATCH_IS_OVER: &str = "This match is over.";
+/// To its sheet.
+pub const TO_THE_SHEET: &str = "To the sheet";
+
+// ---- Liberos before the set.
+
+/// Heading.
+pub const LIBEROS_NOW: &str = "A libero may go in now";
+
+/// A replacement.
+#[must_use]
+pub fn libero_for(into: Shirt, out: Shirt) -> String {
+    format!("{into} for {out}")
+}
+
+/// The same for whoever listens.
+#[must_use]
+pub fn libero_for_of(into: Shirt, out: Shirt, name: &str) -> String {
+    format!("{name}: {into} comes in for {out}")
 }
 
 /// Which checks failed.

@@ -2,11 +2,13 @@
 
 use leptos::prelude::*;
 
+use super::check::look_at;
+use super::liberos::LiberosNow;
 use super::line_up::BothLineUps;
 use super::toss::CourtSketch;
 use crate::game::entry::Toss;
 use crate::game::{notices, say, Kind, Notice};
-use crate::rules::Team;
+use crate::rules::{Step, Team};
 use crate::ui::part::dialog::Confirm;
 use crate::ui::part::team_mark::team_name;
 use crate::ui::play::Aside;
@@ -84,6 +86,8 @@ pub(super) fn BeginCard() -> impl IntoView {
                 let left = outcome.get()?.left;
                 line_ups.get().then(|| view! { <BothLineUps left /> })
             }}
+            <LiberosNow />
+            {look_at(Step::LastCheck)}
             <Aside />
             {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
             {button}

@@ -48,9 +48,35 @@ pub(super) fn unwritten(text: &str) -> Option<Kind> {
 }
 
 /// Names of everything that may be half typed about a match, for whoever wipes one.
-const ALL: [&str; 5] = ["toss", "list-A", "list-B", "line-up-A", "line-up-B"];
+const ALL: [&str; 7] = [
+    "toss",
+    "list-A",
+    "list-B",
+    "line-up-A",
+    "line-up-B",
+    BRIEFED,
+    DRAWN,
+];
+/// What was read aloud.
+pub(super) const BRIEFED: &str = "briefed";
+/// Signatures drawn with a finger.
+pub(super) const DRAWN: &str = "drawn";
 
-/// Wipes what is half typed about a match.
+/// Under this name stays what is remembered from match to match: the unit of the gauge, the height of
+/// the net, the minutes to wait.
+const LAST: &str = "last";
+
+/// Remembers something for the next match.
+pub(super) fn remember(what: &str, text: &str) {
+    keep(LAST, what, text);
+}
+
+/// What was remembered, or nothing.
+pub(super) fn remembered(what: &str) -> String {
+    kept(LAST, what).unwrap_or_default()
+}
+
+/// Wipes what is half typed about a match, and the signatures drawn for it.
 pub fn forget_drafts(id: &str) {
     for what in ALL {
         drop(id, what);

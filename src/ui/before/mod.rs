@@ -1,15 +1,23 @@
-//! Before the match: new match, plan, lists, toss, warm-up, line-ups, last check.
+//! Before the match: new match, plan, checks, briefings, lists, toss, warm-up, line-ups, last check.
 //!
 //! Half-typed work is kept in [`draft`]; everything that counts is an entry.
 
+mod ball;
 mod begin;
+mod briefing;
+mod check;
 mod details;
 mod draft;
+mod drawn;
 mod fields;
 mod form;
+mod late_team;
+mod liberos;
 mod line_up;
+mod net;
 mod new_match;
 mod plan_list;
+mod sign;
 mod stand;
 mod team_list;
 mod team_tabs;
@@ -19,9 +27,10 @@ mod warm_up;
 use leptos::prelude::*;
 
 pub use draft::forget_drafts;
+pub use drawn::{drawn, keep_drawn, Drawing};
 pub(super) use fields::Field;
 pub use new_match::NewMatch;
-pub(super) use stand::Standing;
+pub use sign::SignRow;
 pub(super) use toss::Choice as TossChoice;
 
 use crate::game::entry::Toss;
@@ -48,8 +57,22 @@ pub fn Before() -> impl IntoView {
             shell.go(Screen::Play { id });
         }
     };
+    let to_sheet = move |_| {
+        if let Some(id) = session.id() {
+            shell.go(Screen::Sheet { id });
+        }
+    };
     move || match phase.get() {
         Phase::Preparation => view! { <PlanList /> }.into_any(),
+        Phase::Finished => view! {
+            <div class="before stack">
+                <p>{text::MATCH_IS_OVER}</p>
+                <button type="button" class="button primary" on:click=to_sheet>
+                    {text::TO_THE_SHEET}
+                </button>
+            </div>
+        }
+        .into_any(),
         _ => view! {
             <div class="before stack">
                 <p>{text::MATCH_HAS_BEGUN}</p>

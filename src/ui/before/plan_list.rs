@@ -4,15 +4,17 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::begin::BeginCard;
+use super::check::CheckCard;
 use super::details::{Chevron, MatchDetails};
 use super::fields::time_of;
+use super::late_team::LateTeam;
 use super::line_up::LineUpsCard;
-use super::stand::{Standing, Steps};
+use super::stand::Steps;
 use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
 use crate::game::entry::Check;
-use crate::game::{notices, Kind, Notice};
+use crate::game::{Kind, Standing};
 use crate::rules::{Step, Timing};
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
@@ -58,15 +60,24 @@ pub(super) fn PlanList() -> impl IntoView {
             steps.minutes_left.get().unwrap_or_default(),
         ))
     };
+    let due_and_late = move || {
+        let that_are = |timing| steps.that_are(Standing::Open(timing));
+        text::due_and_late(&that_are(Timing::Late), &that_are(Timing::Due))
+    };
     view! {
         <div class="before stack">
-            {move || start().map(|words| view! { <p class="start-at tabular">{words}</p> })}
+            {move || match start() {
+                Some(words) => view! { <p class="start-at tabular">{words}</p> }.into_any(),
+                None => view! { <p class="muted">{text::NO_START}</p> }.into_any(),
+            }}
+            <p id="due-and-late">{due_and_late}</p>
             <NextStep steps />
             <ol class="plan">
                 {move || {
                     order.get().into_iter().map(|step| view! { <Card step steps /> }).collect_view()
                 }}
             </ol>
+            <LateTeam start=steps.start />
             <MatchDetails />
         </div>
     }
@@ -77,7 +88,7 @@ pub(super) fn PlanList() -> impl IntoView {
 fn NextStep(steps: Steps) -> impl IntoView {
     let opened = expect_context::<Opened>();
     let next = Memo::new(move |_| steps.next());
-    let standing = Memo::new(move |_| next.get().map(|step| steps.standing(step)));
+    let standing = Memo::new(move |_| steps.standing(next.get()?));
     move || {
         let (step, standing) = (next.get()?, standing.get()?);
         let class = match standing {
@@ -109,7 +120,10 @@ fn NextStep(steps: Steps) -> impl IntoView {
 fn Card(step: Step, steps: Steps) -> impl IntoView {
     let session = use_session();
     let opened = expect_context::<Opened>();
-    let standing = Memo::new(move |_| steps.standing(step));
+    let standing = Memo::new(move |_| {
+        let ahead = Standing::Open(Timing::Ahead);
+        steps.standing(step).unwrap_or(ahead)
+    });
     let time = Memo::new(move |_| steps.time(step).map(time_of));
     let is_open = Memo::new(move |_| opened.step.get() == Some(step));
     let head = NodeRef::<html::Button>::new();
@@ -248,98 +262,5 @@ fn Tick(step: Step, standing: Memo<Standing>) -> impl IntoView {
                 }}
             </span>
         </button>
-    }
-}
-
-/// What to look at, and the way to say that it is not in order.
-#[component]
-fn CheckCard(step: Step) -> impl IntoView {
-    let session = use_session();
-    let note = RwSignal::new(String::new());
-    let found = Memo::new(move |_| {
-        session
-            .state()
-            .checks()
-            .iter()
-            .find(|c| c.item == step.code())
-            .cloned()
-    });
-    let blocks = Memo::new(move |_| {
-        notices(&session.state())
-            .iter()
-            .any(|n| matches!(n, Notice::DoNotStart { item } if item == step.code()))
-    });
-    let record = move |expected: u32, ok: bool| {
-        let typed = note.get_untracked().trim().to_owned();
-        let entered = session.tell_as(
-            expected,
-            Kind::Check(Check {
-                item: step.code().to_owned(),
-                ok,
-                note: (!typed.is_empty()).then_some(typed),
-            }),
-        );
-        if entered {
-            note.set(String::new());
-        }
-    };
-    let field = move |label: &'static str| {
-        let id = format!("note-{}", step.code());
-        view! {
-            <div class="field">
-                <label for=id.clone()>{label}</label>
-                <input
-                    id=id
-                    type="text"
-                    maxlength="200"
-                    autocomplete="off"
-                    prop:value=move || note.get()
-                    on:input:target=move |ev| note.set(ev.target().value())
-                />
-            </div>
-        }
-    };
-    let failed = move |found: Check| {
-        let empty = move || note.with(|n| n.trim().is_empty());
-        let expected = session.next();
-        let must_say = blocks.get();
-        view! {
-            <div class="sentence bad do-not-start">
-                <strong>{if must_say { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
-                {found.note.map(|note| view! { <p>{note}</p> })}
-            </div>
-            {field(if must_say { text::WHO_CLEARED_IT } else { text::NOTE_OPTIONAL })}
-            <button
-                type="button"
-                class="button"
-                disabled=move || must_say && empty()
-                on:click=move |_| record(expected, true)
-            >
-                {text::CLEARED}
-            </button>
-        }
-        .into_any()
-    };
-    let open = move |found: Option<Check>| {
-        let expected = session.next();
-        view! {
-            {found.and_then(|c| c.note).map(|note| view! {
-                <p class="mark-ok">{text::cleared_by(&note)}</p>
-            })}
-            {field(text::WHAT_IS_WRONG)}
-            <button type="button" class="button" on:click=move |_| record(expected, false)>
-                {text::NOT_IN_ORDER}
-            </button>
-        }
-        .into_any()
-    };
-    view! {
-        <ul class="look-at">
-            {text::look_at(step).iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
-        </ul>
-        {move || match found.get() {
-            Some(check) if !check.ok => failed(check),
-            found => open(found),
-        }}
     }
 }

@@ -1,29 +1,14 @@
-//! How each step of the plan stands: read from the state, compared with the clock.
+//! The plan of the open match against the clock of the phone.
 
 use leptos::prelude::*;
 
 use super::fields::scheduled_ms;
-use crate::game::{Phase, RunningTimer, State};
-use crate::rules::{plan, Moment, Step, Team, Timing, WarmUpStyle};
+use crate::game::{standing, Standing};
+use crate::rules::{plan, Moment, Step};
 use crate::ui::session::Session;
 
 /// Milliseconds of a minute.
 const MINUTE: i64 = 60_000;
-/// What the warm-up count-downs are called in the log.
-pub(super) const WARM_UP: &str = "warm_up";
-
-/// How a step stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
-    /// It is done.
-    Done,
-    /// It is under way.
-    Running,
-    /// It was found wrong and not cleared.
-    Failed,
-    /// It is still to come.
-    Open(Timing),
-}
 
 /// The plan of the open match.
 #[derive(Clone, Copy)]
@@ -54,105 +39,40 @@ impl Steps {
         }
     }
 
+    fn moment(self, step: Step) -> Option<Moment> {
+        self.plan
+            .with(|p| p.iter().copied().find(|m| m.step == step))
+    }
+
     /// When a step is to begin.
     pub(super) fn time(self, step: Step) -> Option<i64> {
-        let moment = self
-            .plan
-            .with(|p| p.iter().copied().find(|m| m.step == step))?;
-        Some(self.start.get()? - i64::from(moment.before) * MINUTE)
+        Some(self.start.get()? - i64::from(self.moment(step)?.before) * MINUTE)
     }
 
     /// How a step stands now.
-    pub(super) fn standing(self, step: Step) -> Standing {
-        let state = self.session.state();
-        if let Some(settled) = settled(&state, self.session, step) {
-            return settled;
-        }
-        let timing = self.minutes_left.get().and_then(|left| {
-            let moment = self
-                .plan
-                .with(|p| p.iter().copied().find(|m| m.step == step))?;
-            Some(moment.timing(left))
-        });
-        Standing::Open(timing.unwrap_or(Timing::Ahead))
+    pub(super) fn standing(self, step: Step) -> Option<Standing> {
+        let session = self.session;
+        let moment = self.moment(step)?;
+        let left = self.minutes_left.get();
+        Some(standing(&session.state(), moment, left, session.now()))
+    }
+
+    /// The steps that stand so now.
+    pub(super) fn that_are(self, wanted: Standing) -> Vec<Step> {
+        let steps = self.plan.get();
+        let steps = steps.iter().map(|m| m.step);
+        steps
+            .filter(|&s| self.standing(s) == Some(wanted))
+            .collect()
     }
 
     /// The first step that is not done, a failed one before all others.
     pub(super) fn next(self) -> Option<Step> {
-        let steps: Vec<Step> = self.plan.with(|p| p.iter().map(|m| m.step).collect());
-        let at = |wanted: fn(Standing) -> bool| {
-            steps.iter().copied().find(|&s| wanted(self.standing(s)))
-        };
-        at(|s| s == Standing::Failed).or_else(|| at(|s| s != Standing::Done))
-    }
-}
-
-/// What the log says of a step, if it says anything.
-fn settled(state: &State, session: Session, step: Step) -> Option<Standing> {
-    let done = |yes: bool| yes.then_some(Standing::Done);
-    match step {
-        Step::TeamLists => done(Team::BOTH.iter().all(|&t| state.team(t).list.is_some())),
-        Step::Toss => done(state.opener_to_come().is_some() || state.phase() != Phase::Preparation),
-        Step::WarmUp => warm_up(state, session),
-        Step::LineUps => done(
-            Team::BOTH.iter().all(|&t| state.line_up_given(t).is_some())
-                || state.phase() != Phase::Preparation,
-        ),
-        Step::LastCheck => done(state.phase() != Phase::Preparation),
-        _ => state
-            .checks()
-            .iter()
-            .find(|c| c.item == step.code())
-            .map(|c| {
-                if c.ok {
-                    Standing::Done
-                } else {
-                    Standing::Failed
-                }
-            }),
-    }
-}
-
-/// Whose warm-ups there are: one for both, or one for each team, the first server's first (7.2.3).
-pub(super) fn warm_ups(state: &State) -> Vec<Option<Team>> {
-    match state.rules().warm_up.style {
-        WarmUpStyle::Shared => vec![None],
-        WarmUpStyle::Separate => {
-            let first = state.opener_to_come().unwrap_or(Team::A);
-            vec![Some(first), Some(first.other())]
-        }
-    }
-}
-
-fn warm_up(state: &State, session: Session) -> Option<Standing> {
-    let all = warm_ups(state);
-    let over = |team: &Option<Team>| warmed_up(state, *team, session.now());
-    if all.iter().all(over) {
-        Some(Standing::Done)
-    } else if all
-        .iter()
-        .any(|team| over(team) || running(state, *team).is_some())
-    {
-        Some(Standing::Running)
-    } else {
-        None
-    }
-}
-
-/// The warm-up count-down that was started for a team, or for both together.
-pub(super) fn running(state: &State, team: Option<Team>) -> Option<&RunningTimer> {
-    state
-        .timers()
-        .iter()
-        .find(|t| t.timer.what == WARM_UP && t.timer.team == team)
-}
-
-/// Whether a team (or both together) has had its warm-up: the count-down ran out or was ended.
-pub(super) fn warmed_up(state: &State, team: Option<Team>, now: i64) -> bool {
-    match running(state, team) {
-        Some(timer) => timer
-            .since
-            .is_some_and(|since| now - since >= i64::from(timer.timer.seconds) * 1000),
-        None => state.warmed_up(team),
+        let failed = self.that_are(Standing::Failed).first().copied();
+        failed.or_else(|| {
+            let steps = self.plan.get();
+            let mut steps = steps.iter().map(|m| m.step);
+            steps.find(|&s| self.standing(s) != Some(Standing::Done))
+        })
     }
 }

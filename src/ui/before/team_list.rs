@@ -5,9 +5,10 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::draft;
+use super::sign::ListSignatures;
 use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::entry::{Player, Staff, TeamList};
-use crate::game::{say, Kind, Refusal};
+use crate::game::{list_lacks, say, Kind, Refusal};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::number_pad::NumberPad;
 use crate::ui::session::use_session;
@@ -58,6 +59,10 @@ fn OneList(team: Team) -> impl IntoView {
                 <div class="stack">
                     <p class="mark-ok">{words}</p>
                     <ul class="chips">{numbers}</ul>
+                    {list_lacks(&session.state(), team)
+                        .into_iter()
+                        .map(|lack| view! { <p class="sentence warn">{text::list_lacks(lack)}</p> })
+                        .collect_view()}
                     <button
                         type="button"
                         class="button"
@@ -65,6 +70,7 @@ fn OneList(team: Team) -> impl IntoView {
                     >
                         {text::CHANGE_LIST}
                     </button>
+                    <ListSignatures team />
                 </div>
             }
             .into_any()

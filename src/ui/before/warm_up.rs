@@ -3,10 +3,9 @@
 
 use leptos::prelude::*;
 
-use super::stand::{running, warm_ups, warmed_up, WARM_UP};
 use crate::device::vibrate;
 use crate::game::entry::{Timer, TimerAction};
-use crate::game::Kind;
+use crate::game::{warm_up_running, warm_ups, warmed_up, Kind, WARM_UP};
 use crate::rules::Team;
 use crate::ui::part::count_down::CountDown;
 use crate::ui::part::team_mark::{team_name, TeamMark};
@@ -33,7 +32,7 @@ pub(super) fn WarmUpCard() -> impl IntoView {
 #[component]
 fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     let session = use_session();
-    let timer = Memo::new(move |_| running(&session.state(), team).cloned());
+    let timer = Memo::new(move |_| warm_up_running(&session.state(), team).cloned());
     let over = Memo::new(move |_| warmed_up(&session.state(), team, session.now()));
     // Outward only: the phone is felt when a count-down that was watched runs out.
     Effect::new(move |before: Option<bool>| {

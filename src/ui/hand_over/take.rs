@@ -39,7 +39,7 @@ pub fn Receive() -> impl IntoView {
     let found = move |log: Log| {
         off();
         leptos::task::spawn_local(async move {
-            let (words, id) = take_in(log, library, &session.journal()).await;
+            let (words, id) = take_in(log, library, session).await;
             said.try_set(Some((false, words.join(" "))));
             taken.try_set(id);
         });

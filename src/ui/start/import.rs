@@ -1,39 +1,44 @@
-//! Takes a match in from a file. What cannot be read is said, what is here is never overwritten.
+//! Takes matches in from files, one or a whole backup. What cannot be read is said, what is here is
+//! never lost.
+
+use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
+use super::kept::put_away;
 use super::library::Library;
-use crate::device::{self, Journal};
-use crate::game::{Entry, Kind};
-use crate::record::{self, LineWriter, Log, Reading};
-use crate::ui::session::use_session;
+use crate::device::{self, WriterLock};
+use crate::record::{
+    self, BackupReading, LineWriter, Log, Opened, Reading, Strokes, TakeIn, MOST_BACKUP_BYTES,
+};
+use crate::ui::before::{drawn, keep_drawn};
+use crate::ui::session::{use_session, Session};
 use crate::ui::text;
+use crate::ui::text_before::library as words;
 
-/// The field, and what came of the last file.
+/// The field, and what came of the last files.
 #[component]
 pub fn Import(library: Library) -> impl IntoView {
     let session = use_session();
     let said = RwSignal::new(Vec::<String>::new());
     let take = move |event: leptos::ev::Event| {
         let files = device::picked_files(&event);
-        let journal = session.journal();
         leptos::task::spawn_local(async move {
-            let mut words = Vec::new();
+            let mut hand = Hand {
+                session,
+                library,
+                says: Vec::new(),
+            };
+            // What another tab has written meanwhile counts too.
+            library.reread().await;
             for file in files {
                 let name = file.name();
-                match file.read_text(record::MOST_BYTES as u64).await {
-                    Err(trouble) => words.push(text::unreadable_file(&name, &trouble)),
-                    Ok(content) => {
-                        let reading = record::read(&content);
-                        words.extend(text::reading_problems(&name, &reading));
-                        if !reading.is_nothing() {
-                            words.extend(keep(&name, reading, library, &journal).await.0);
-                        }
-                    }
+                match file.read_text(MOST_BACKUP_BYTES as u64).await {
+                    Err(trouble) => hand.says.push(text::unreadable_file(&name, &trouble)),
+                    Ok(content) => hand.open(&name, &content).await,
                 }
             }
-            said.set(words);
-            library.refresh();
+            said.try_set(hand.says);
         });
     };
     view! {
@@ -57,110 +62,109 @@ pub fn Import(library: Library) -> impl IntoView {
 pub async fn take_in(
     log: Log,
     library: Library,
-    journal: &Journal,
+    session: Session,
 ) -> (Vec<String>, Option<String>) {
+    let mut hand = Hand {
+        session,
+        library,
+        says: Vec::new(),
+    };
+    library.reread().await;
+    let name = text::THE_RECORD;
     let reading = record::read(&record::write(&log));
-    let mut words = text::reading_problems(text::THE_RECORD, &reading);
-    let (more, id) = keep(text::THE_RECORD, reading, library, journal).await;
-    words.extend(more);
-    library.refresh();
-    (words, id)
+    let how = hand.take(name, reading, BTreeMap::new()).await;
+    hand.says.extend(how.as_ref().map(|how| words::taken(name, how)));
+    (hand.says, how.map(|how| how.id().to_owned()))
 }
 
-async fn keep(
-    name: &str,
-    reading: Reading,
+/// Takes in one after the other and gathers what is to be said.
+struct Hand {
+    session: Session,
     library: Library,
-    journal: &Journal,
-) -> (Vec<String>, Option<String>) {
-    let mut words = Vec::new();
-    let taken = Taken::of(reading, library);
-    if taken.left_out > 0 {
-        words.push(text::left_out(name, taken.left_out));
+    says: Vec<String>,
+}
+
+impl Hand {
+    async fn open(&mut self, name: &str, content: &str) {
+        match record::open(content) {
+            Opened::Match(reading) => {
+                if let Some(how) = self.take(name, reading, BTreeMap::new()).await {
+                    self.says.push(words::taken(name, &how));
+                }
+            }
+            Opened::Backup(backup) => self.backup(name, backup).await,
+        }
     }
-    words.push(text::imported(name, taken.how));
-    if !taken.lines.is_empty() && journal.repair(&taken.id, &taken.lines).await.is_err() {
-        words.push(text::import_not_saved(name));
-    }
-    (words, Some(taken.id))
-}
 
-/// What became of a file.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum How {
-    /// It is on this phone now.
-    New,
-    /// The very same was here.
-    Here,
-    /// Another record of that match was here; both are now.
-    Beside,
-}
-
-struct Taken {
-    how: How,
-    /// Entries with numbers that no match reaches.
-    left_out: usize,
-    /// Where it is, or is to be.
-    id: String,
-    /// What is to be written there.
-    lines: Vec<(u32, String)>,
-}
-
-impl Taken {
-    fn of(reading: Reading, library: Library) -> Taken {
-        let far = |entry: &&Entry| !is_within_reach(entry);
-        let left_out = reading.log.entries.iter().filter(far).count();
-        let entries = whole(reading.log.entries);
-        if let Some(id) = library.holds(&entries) {
-            return Taken {
-                how: How::Here,
-                left_out,
-                id,
-                lines: Vec::new(),
+    async fn backup(&mut self, name: &str, backup: BackupReading) {
+        let fatal = backup.problems.iter().any(|p| p.fatal) && backup.matches.is_empty();
+        for problem in &backup.problems {
+            self.says.push(words::backup_problem(name, &problem.say));
+        }
+        if fatal {
+            return;
+        }
+        let mut counts = [0; 4];
+        for one in backup.matches {
+            let Some(how) = self.take(name, one.reading, one.drawn).await else {
+                continue;
             };
+            counts[match &how {
+                TakeIn::New(id) => {
+                    put_away(id, one.archived);
+                    0
+                }
+                TakeIn::Longer(_) => 1,
+                TakeIn::Beside(_) => 2,
+                TakeIn::Here(_) => 3,
+            }] += 1;
         }
-        let given = reading.log.id;
-        let (how, id) = if library.find(&given).is_some() {
-            (How::Beside, device::new_id())
-        } else if is_plain(&given) {
-            (How::New, given)
-        } else {
-            (How::New, device::new_id())
-        };
-        let mut writer = LineWriter::default();
-        let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
-        Taken {
-            how,
-            left_out,
-            id,
-            lines,
-        }
+        self.library.reread().await;
+        self.says.push(words::backup_taken(name, counts));
     }
-}
 
-/// Whether an id can stand in an address as it is.
-fn is_plain(id: &str) -> bool {
-    (1..=64).contains(&id.len())
-        && id
-            .bytes()
-            .all(|b| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_'))
-}
-
-/// A number from nowhere must not be reached by counting.
-fn is_within_reach(entry: &Entry) -> bool {
-    entry.n as usize <= record::MOST_ENTRIES
-}
-
-/// The same log without gaps: where an entry could not be read, a remark says so, and the numbers
-/// that others refer to stay.
-fn whole(entries: Vec<Entry>) -> Vec<Entry> {
-    let mut whole: Vec<Entry> = Vec::new();
-    for entry in entries.into_iter().take_while(is_within_reach) {
-        for n in whole.len() as u32 + 1..entry.n {
-            let text = text::unreadable_entry(n);
-            whole.push(Entry::new(n, Kind::Remark { text, team: None }));
+    /// One match; none where there is nothing to be taken in, which is said.
+    async fn take(
+        &mut self,
+        name: &str,
+        reading: Reading,
+        signatures: BTreeMap<u32, Strokes>,
+    ) -> Option<TakeIn> {
+        self.says.extend(text::reading_problems(name, &reading));
+        if reading.is_nothing() {
+            return None;
         }
-        whole.push(entry);
+        let (log, left_out) = reading.without_gaps();
+        if left_out > 0 {
+            self.says.push(text::left_out(name, left_out));
+        }
+        let how = self.library.take_in(&log);
+        let id = how.id().to_owned();
+        if how.writes() {
+            // A match that is open here is read anew when it is opened again; one that another tab
+            // writes is left alone.
+            if untrack(|| self.session.id()).as_ref() == Some(&id) {
+                self.session.close();
+            }
+            let Some(_lock) = WriterLock::at_once(&id).await else {
+                self.says.push(words::open_elsewhere(name));
+                return None;
+            };
+            let mut writer = LineWriter::default();
+            let lines: Vec<(u32, String)> =
+                log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
+            let journal = self.session.journal();
+            if journal.repair(&id, &lines).await.is_err() {
+                self.says.push(text::import_not_saved(name));
+            }
+            self.library.reread().await;
+        }
+        if !signatures.is_empty() {
+            // What was drawn here stays as it is.
+            let mut all = signatures;
+            all.extend(drawn(&id));
+            keep_drawn(&id, &all);
+        }
+        Some(how)
     }
-    whole
 }

@@ -2,9 +2,10 @@
 
 use std::sync::Arc;
 
-use crate::device::Copies;
+use crate::device::{self, Copies};
 use crate::game::{Entry, Phase, Replay, State};
-use crate::record::{self, Log};
+use crate::record::{self, KeptMatch, Log};
+use crate::ui::before::drawn;
 
 /// One match.
 #[derive(Clone, Debug)]
@@ -17,13 +18,30 @@ pub struct Kept {
     pub last_at: Option<i64>,
     /// What of it is damaged, in words.
     pub problems: Vec<String>,
+    /// Whether it was put away.
+    pub archived: bool,
     entries: Arc<Vec<Entry>>,
+}
+
+/// Under this name stays that a match was put away.
+fn archived_key(id: &str) -> String {
+    format!("archived/{id}")
+}
+
+/// Puts a match away, or brings it back. Where storage is full it stays as it was.
+pub fn put_away(id: &str, away: bool) {
+    if away {
+        let _ = device::set_setting(&archived_key(id), "");
+    } else {
+        device::forget_setting(&archived_key(id));
+    }
 }
 
 // Two of the same id and length are the same: a log only grows.
 impl PartialEq for Kept {
     fn eq(&self, other: &Kept) -> bool {
-        self.id == other.id && self.entries.len() == other.entries.len()
+        let same = self.id == other.id && self.entries.len() == other.entries.len();
+        same && self.archived == other.archived
     }
 }
 
@@ -33,11 +51,13 @@ impl Kept {
     pub fn of(id: String, copies: &Copies) -> Kept {
         let found = record::recover(&copies.local, &copies.durable);
         let replay = Replay::of(found.entries);
+        let archived = device::setting(&archived_key(&id)).is_some();
         Kept {
             id,
             state: Arc::new(replay.state().clone()),
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
             problems: found.problems,
+            archived,
             entries: Arc::new(replay.entries().to_vec()),
         }
     }
@@ -57,9 +77,20 @@ impl Kept {
         }
     }
 
+    /// The same with everything that is kept beside it, for a backup.
+    #[must_use]
+    pub fn whole(&self) -> KeptMatch {
+        KeptMatch {
+            log: self.log(),
+            archived: self.archived,
+            drawn: drawn(&self.id),
+        }
+    }
+
     /// Whether somebody may want to go on with it.
     #[must_use]
     pub fn is_running(&self) -> bool {
-        self.state.heading().is_some() && self.state.phase() != Phase::Finished
+        let open = self.state.heading().is_some() && self.state.phase() != Phase::Finished;
+        open && !self.archived
     }
 }

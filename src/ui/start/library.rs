@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::kept::Kept;
-use crate::game::Entry;
+use super::kept::{put_away, Kept};
+use crate::record::{self, Log, TakeIn};
 use crate::ui::before::forget_drafts;
 use crate::ui::session::{use_session, Session};
 
@@ -28,17 +28,19 @@ impl Library {
 
     /// Reads the storage again.
     pub fn refresh(self) {
-        let journal = self.session.journal();
-        leptos::task::spawn_local(async move {
-            let every = journal.read_every().await;
-            let mut all: Vec<Kept> = every
-                .into_iter()
-                .map(|(id, copies)| Kept::of(id, &copies))
-                .collect();
-            all.sort_by_key(|kept| std::cmp::Reverse(kept.last_at));
-            // The screen may be gone by now.
-            self.all.try_set(Some(all));
-        });
+        leptos::task::spawn_local(self.reread());
+    }
+
+    /// The same; the list is there once it is through.
+    pub async fn reread(self) {
+        let every = self.session.journal().read_every().await;
+        let mut all: Vec<Kept> = every
+            .into_iter()
+            .map(|(id, copies)| Kept::of(id, &copies))
+            .collect();
+        all.sort_by_key(|kept| std::cmp::Reverse(kept.last_at));
+        // The screen may be gone by now.
+        self.all.try_set(Some(all));
     }
 
     /// All matches, the latest first; none while they are being read.
@@ -58,19 +60,30 @@ impl Library {
             .cloned()
     }
 
-    /// The match of that id.
+    /// What to do with a record that comes from outside.
     #[must_use]
-    pub fn find(self, id: &str) -> Option<Kept> {
+    pub fn take_in(self, log: &Log) -> TakeIn {
         let all = self.all.read_untracked();
-        all.as_ref()?.iter().find(|k| k.id == id).cloned()
+        let here = all.iter().flatten().map(|k| (k.id.as_str(), k.entries()));
+        record::take_in(log, here)
     }
 
-    /// The id under which that very log is here.
-    #[must_use]
-    pub fn holds(self, entries: &[Entry]) -> Option<String> {
-        let all = self.all.read_untracked();
-        let same = all.iter().flatten().find(|k| k.entries() == entries);
-        same.map(|k| k.id.clone())
+    /// Puts a match away, or brings it back.
+    pub fn put_away(self, id: &str, away: bool) {
+        put_away(id, away);
+        self.refresh();
+    }
+
+    /// Removes everything from this phone for good, settings too. `done` hears whether all of it
+    /// went.
+    pub fn wipe(self, done: Callback<bool>) {
+        let session = self.session;
+        leptos::task::spawn_local(async move {
+            session.close();
+            let outcome = session.journal().forget_all().await;
+            self.refresh();
+            done.try_run(outcome.is_ok());
+        });
     }
 
     /// Removes a match from this phone for good.
@@ -82,6 +95,7 @@ impl Library {
                 session.close();
             }
             forget_drafts(&id);
+            put_away(&id, false);
             // What could not be removed shows in the list again, and in the journal's health.
             let _ = session.journal().forget(&id).await;
             self.refresh();

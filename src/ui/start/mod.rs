@@ -5,6 +5,8 @@ mod import;
 mod kept;
 mod library;
 mod parcel;
+mod sheets;
+mod storage;
 
 use leptos::prelude::*;
 
@@ -17,12 +19,14 @@ use crate::game::Phase;
 use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
-pub use import::{take_in, How};
+pub use import::take_in;
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};
 
 use import::Import;
 use kept::Kept;
+use sheets::Sheets;
+use storage::Storage;
 
 /// The start screen.
 #[component]
@@ -67,6 +71,7 @@ pub fn Start() -> impl IntoView {
             <button type="button" class="button" id="receive" on:click=move |_| shell.go(Screen::Receive)>
                 {text::RECEIVE}
             </button>
+            <Storage library />
             <section class="stack">
                 <h2>{text::SETTINGS}</h2>
                 <ThemeChoice />
@@ -113,104 +118,6 @@ fn Continue(kept: Kept) -> impl IntoView {
             <span class="continue-teams">{text::teams(&kept.state)}</span>
             <span class="continue-score tabular">{text::standing(&kept.state)}</span>
         </button>
-    }
-}
-
-/// Every match on this phone.
-#[component]
-fn Sheets(library: Library) -> impl IntoView {
-    view! {
-        <section class="stack" aria-labelledby="sheets">
-            <h2 id="sheets">{text::SHEETS}</h2>
-            {move || match library.all() {
-                None => view! { <p class="muted">{text::READING}</p> }.into_any(),
-                Some(all) if all.is_empty() => {
-                    view! { <p class="muted">{text::NO_SHEETS}</p> }.into_any()
-                }
-                Some(all) => {
-                    view! {
-                        <ul class="sheets">
-                            {all
-                                .into_iter()
-                                .map(|kept| view! { <SheetLine kept library /> })
-                                .collect_view()}
-                        </ul>
-                    }
-                        .into_any()
-                }
-            }}
-        </section>
-    }
-}
-
-#[component]
-fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
-    let shell = use_shell();
-    let asking = RwSignal::new(false);
-    let screen = screen_of(&kept);
-    let (id, teams) = (kept.id.clone(), text::teams(&kept.state));
-    let question = text::delete_question(&teams);
-    let delete = Callback::new(move |()| library.delete(id.clone()));
-    let (label_open, label_export, label_delete) = (
-        text::of_teams(text::OPEN, &teams),
-        text::of_teams(text::EXPORT, &teams),
-        text::of_teams(text::DELETE, &teams),
-    );
-    let (when, result) = (text::when(kept.last_at), text::standing(&kept.state));
-    let problems = kept.problems.clone();
-    let readable = kept.state.heading().is_some();
-    let kept = StoredValue::new(kept);
-    view! {
-        <li class="card sheet-line">
-            <div class="sheet-line-words">
-                <strong>{teams}</strong>
-                <span class="tabular">{result}</span>
-                <span class="muted">{when}</span>
-            </div>
-            {problems
-                .into_iter()
-                .map(|problem| view! { <p class="sentence bad">{text::problem(&problem)}</p> })
-                .collect_view()}
-            <div class="row">
-                <Show when=move || readable>
-                    <button
-                        type="button"
-                        class="button"
-                        aria-label=label_open.clone()
-                        on:click={
-                            let screen = screen.clone();
-                            move |_| shell.go(screen.clone())
-                        }
-                    >
-                        {text::OPEN}
-                    </button>
-                    <button
-                        type="button"
-                        class="button"
-                        aria-label=label_export.clone()
-                        on:click=move |_| {
-                            kept.with_value(|kept| export(&kept.log(), &kept.state));
-                        }
-                    >
-                        {text::EXPORT}
-                    </button>
-                </Show>
-                <button
-                    type="button"
-                    class="button quiet"
-                    aria-label=label_delete
-                    on:click=move |_| asking.set(true)
-                >
-                    {text::DELETE}
-                </button>
-            </div>
-            <super::part::dialog::Confirm
-                open=asking
-                question=Signal::stored(question)
-                yes=Signal::stored(text::DELETE.to_owned())
-                on_yes=delete
-            />
-        </li>
     }
 }
 

@@ -14,7 +14,6 @@ pub use signals::*;
 
 use super::session::Saved;
 use super::shell::Theme;
-use super::start::How;
 use crate::device::{Health, LocalTime, Offline, ReadTrouble};
 use crate::game::{Phase, Refusal, State};
 use crate::record::Reading;
@@ -62,9 +61,9 @@ pub const EXPORT: &str = "Export";
 /// Removes one.
 pub const DELETE: &str = "Delete";
 /// Heading.
-pub const IMPORT: &str = "Open a match file";
+pub const IMPORT: &str = "Open a file";
 /// The field.
-pub const IMPORT_CHOOSE: &str = "Choose a file";
+pub const IMPORT_CHOOSE: &str = "Choose a match or a backup";
 /// To the screen that takes a record in by camera, and its title.
 pub const RECEIVE: &str = "Scan a record";
 /// Title of a screen.
@@ -237,12 +236,6 @@ pub fn minutes(seconds: i64) -> String {
     format!("{}:{:02}", seconds / 60, seconds % 60)
 }
 
-/// Before a match is deleted.
-#[must_use]
-pub fn delete_question(teams: &str) -> String {
-    format!("Delete {teams} from this phone for good?")
-}
-
 /// The name of an exported file: the teams, never a person.
 #[must_use]
 pub fn file_name(state: &State, ending: &str) -> String {
@@ -391,19 +384,6 @@ pub fn reading_problems(name: &str, reading: &Reading) -> Vec<String> {
     words
 }
 
-/// What became of a file.
-#[must_use]
-pub fn imported(name: &str, how: How) -> String {
-    match how {
-        How::New => format!("{name} is on this phone now."),
-        How::Here => format!("{name} is here already; nothing was changed."),
-        How::Beside => format!(
-            "{name} is another record of a match that is here. It was put beside it; nothing was \
-             overwritten."
-        ),
-    }
-}
-
 /// Entries with impossible numbers.
 #[must_use]
 pub fn left_out(name: &str, count: usize) -> String {
@@ -414,10 +394,4 @@ pub fn left_out(name: &str, count: usize) -> String {
 #[must_use]
 pub fn import_not_saved(name: &str) -> String {
     format!("{name} could not be saved on this phone completely. Keep the file.")
-}
-
-/// Stands in the place of an entry that could not be read.
-#[must_use]
-pub fn unreadable_entry(n: u32) -> String {
-    format!("Entry {n} of the file could not be read.")
 }

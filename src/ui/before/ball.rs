@@ -1,0 +1,95 @@
+//! The pressure of the ball, from whatever gauge there is.
+
+use leptos::prelude::*;
+
+use super::check::Found;
+use super::draft;
+use crate::rules::{Judged, Pressure, Unit};
+use crate::ui::text_before as text;
+
+/// The unit of the gauge is remembered.
+const GAUGE: &str = "gauge";
+
+/// A reading, what it means, and what it is in the other units.
+#[component]
+pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
+    let typed = RwSignal::new(String::new());
+    let kept = Unit::from_symbol(&draft::remembered(GAUGE));
+    let unit = RwSignal::new(kept.unwrap_or(Unit::KgfPerCm2));
+    let read = move || typed.with(|t| Pressure::read(t, unit.get()));
+    let changed = move || {
+        let found = untrack(read);
+        measured.set(found.map(|p| (p.judge() == Judged::Within, text::ball_note(p))));
+    };
+    let choose = move |chosen: Unit| {
+        unit.set(chosen);
+        draft::remember(GAUGE, chosen.symbol());
+        changed();
+    };
+    let one = move |own: Unit| {
+        let here = move || {
+            let found = read().filter(|p| p.unit != own)?;
+            Some(format!("= {}", found.to(own).number()))
+        };
+        view! {
+            <button
+                type="button"
+                class="button gauge-unit"
+                aria-pressed=move || (unit.get() == own).to_string()
+                on:click=move |_| choose(own)
+            >
+                <strong>{own.symbol()}</strong>
+                <span class="tabular">{text::limits(own)}</span>
+                <span class="tabular gauge-is">{here}</span>
+            </button>
+        }
+    };
+    let verdict = move || {
+        if typed.with(|t| t.trim().is_empty()) {
+            return ("", String::new());
+        }
+        match read() {
+            None => ("sentence", text::GAUGE_FORM.to_owned()),
+            Some(found) => {
+                let judged = found.judge();
+                let class = match judged {
+                    Judged::Within => "sentence good",
+                    Judged::Below | Judged::Above => "sentence bad",
+                };
+                let mut words = text::judged(judged).to_owned();
+                if let Some(meant) = found.meant() {
+                    words.push(' ');
+                    words.push_str(&text::meant(meant));
+                }
+                (class, words)
+            }
+        }
+    };
+    view! {
+        <div class="gauge" role="group" aria-label=text::GAUGE_UNIT>
+            {Unit::ALL.map(one).collect_view()}
+        </div>
+        <div class="field">
+            <label for="gauge">{text::GAUGE}</label>
+            <input
+                id="gauge"
+                type="text"
+                inputmode="decimal"
+                maxlength="9"
+                autocomplete="off"
+                prop:value=move || typed.get()
+                on:input:target=move |ev| {
+                    typed.set(ev.target().value());
+                    changed();
+                }
+            />
+        </div>
+        <p id="gauge-says" class=move || verdict().0 role="status">{move || verdict().1}</p>
+        <details>
+            <summary class="button quiet">{text::NO_GAUGE}</summary>
+            <ul class="look-at">
+                {text::WITHOUT_GAUGE.map(|line| view! { <li>{line}</li> })}
+            </ul>
+        </details>
+    }
+}

@@ -1,0 +1,177 @@
+//! A team that is not there: the clock of the competition, and the default after it.
+
+use leptos::prelude::*;
+
+use super::details::Chevron;
+use super::draft;
+use crate::game::entry::{Timer, TimerAction};
+use crate::game::{is_over, late_team, Kind, RunningTimer, LATE_TEAM};
+use crate::rules::{waited_until, Team};
+use crate::ui::part::count_down::CountDown;
+use crate::ui::part::dialog::Confirm;
+use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::session::use_session;
+use crate::ui::text_before as text;
+
+/// The minutes of the last match are remembered.
+const WAIT: &str = "wait";
+/// More is no waiting: this project's own choice.
+const MOST_MINUTES: u16 = 180;
+
+/// The card.
+#[component]
+pub(super) fn LateTeam(start: Memo<Option<i64>>) -> impl IntoView {
+    let session = use_session();
+    let runs = Memo::new(move |_| late_team(&session.state()).cloned());
+    let open = RwSignal::new(runs.with_untracked(Option::is_some));
+    view! {
+        <section class="card stack match-details">
+            <h2>
+                <button
+                    id="late-team"
+                    type="button"
+                    class="step-head"
+                    aria-expanded=move || open.get().to_string()
+                    on:click=move |_| open.update(|o| *o = !*o)
+                >
+                    <span class="step-name">{text::LATE_TEAM}</span>
+                    <Chevron />
+                </button>
+            </h2>
+            {move || open.get().then(|| view! {
+                <fieldset class="stack late-team" disabled=move || !session.may_write()>
+                    <p>{text::LATE_RULE}</p>
+                    {move || match runs.get() {
+                        Some(timer) => view! { <Waiting timer /> }.into_any(),
+                        None => view! { <Begin start /> }.into_any(),
+                    }}
+                </fieldset>
+            })}
+        </section>
+    }
+}
+
+/// Which team, and how long.
+#[component]
+fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
+    let session = use_session();
+    let late = RwSignal::new(None::<Team>);
+    let typed = RwSignal::new(draft::remembered(WAIT));
+    let minutes = move || {
+        let minutes = typed.with(|t| t.trim().parse::<u16>().ok());
+        minutes.filter(|m| *m <= MOST_MINUTES)
+    };
+    let begin = move |expected: u32| {
+        let Some((team, minutes)) = untrack(|| Some((late.get()?, minutes()?))) else {
+            return;
+        };
+        draft::remember(WAIT, &minutes.to_string());
+        let now = session.clock().stamp();
+        let until = waited_until(start.get_untracked(), now, minutes);
+        let seconds = u32::try_from((until - now).max(0) / 1000).unwrap_or_default();
+        session.tell_as(expected, clock(team, seconds, TimerAction::Start));
+    };
+    let one = move |team: Team| {
+        view! {
+            <button
+                type="button"
+                class="button big-choice"
+                aria-pressed=move || (late.get() == Some(team)).to_string()
+                on:click=move |_| late.set(Some(team))
+            >
+                <TeamMark team />
+                <span>{move || team_name(&session.state(), team)}</span>
+            </button>
+        }
+    };
+    view! {
+        <div class="pair" role="group" aria-label=text::WHO_IS_LATE>
+            {Team::BOTH.map(one).collect_view()}
+        </div>
+        <div class="field">
+            <label for="wait-minutes">{text::WAIT_MINUTES}</label>
+            <input
+                id="wait-minutes"
+                type="text"
+                inputmode="numeric"
+                maxlength="3"
+                autocomplete="off"
+                aria-describedby="wait-usual"
+                prop:value=move || typed.get()
+                on:input:target=move |ev| typed.set(ev.target().value())
+            />
+            <p id="wait-usual" class="muted">{text::WAIT_USUAL}</p>
+        </div>
+        {move || {
+            let expected = session.next();
+            view! {
+                <button
+                    type="button"
+                    class="button primary"
+                    disabled=move || late.get().is_none() || minutes().is_none()
+                    on:click=move |_| begin(expected)
+                >
+                    {text::START_WAITING}
+                </button>
+            }
+        }}
+    }
+}
+
+fn clock(team: Team, seconds: u32, action: TimerAction) -> Kind {
+    Kind::Timer(Timer {
+        what: LATE_TEAM.to_owned(),
+        team: Some(team),
+        seconds,
+        action,
+    })
+}
+
+/// The clock runs, or has run out.
+#[component]
+fn Waiting(timer: RunningTimer) -> impl IntoView {
+    let session = use_session();
+    let asked = RwSignal::new(false);
+    let seconds = timer.timer.seconds;
+    let team = timer.timer.team.unwrap_or(Team::A);
+    let name = move || team_name(&session.state(), team);
+    let shown = timer.clone();
+    let over = Memo::new(move |_| is_over(&timer, session.now()));
+    let default = Callback::new(move |()| {
+        session.tell(Kind::Default { team });
+    });
+    view! {
+        <div class="warm-up">
+            <h4><TeamMark team /><span>{move || text::waiting_for(&name())}</span></h4>
+            <CountDown timer=shown big=true />
+        </div>
+        {move || over.get().then(|| view! {
+            <p class="sentence warn" role="alert">{text::WAITED_ENOUGH}</p>
+        })}
+        {move || {
+            let expected = session.next();
+            let came = move |_| {
+                session.tell_as(expected, clock(team, seconds, TimerAction::Stop));
+            };
+            view! {
+                <button type="button" class="button" class:primary=move || !over.get() on:click=came>
+                    {text::THEY_ARE_HERE}
+                </button>
+            }
+        }}
+        <button
+            type="button"
+            class="button"
+            class:primary=over
+            on:click=move |_| asked.set(true)
+        >
+            {text::RECORD_DEFAULT}
+        </button>
+        <Confirm
+            open=asked
+            question=Signal::derive(move || text::default_question(&name()))
+            yes=Signal::stored(text::RECORD_DEFAULT.to_owned())
+            on_yes=default
+        />
+    }
+}

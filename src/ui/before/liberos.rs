@@ -1,0 +1,70 @@
+//! A libero who goes in before the first service of a set (19.3.2.1): what is legal, offered.
+
+use leptos::prelude::*;
+
+use crate::game::entry::Change;
+use crate::game::{legal, Kind};
+use crate::rules::Team;
+use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::session::use_session;
+use crate::ui::text_before as text;
+
+/// The replacements that are legal now, by team; nothing where there are none.
+#[component]
+pub(super) fn LiberosNow() -> impl IntoView {
+    let session = use_session();
+    let offered = Memo::new(move |_| {
+        let state = session.state();
+        if state.ready().is_none() {
+            return Vec::new();
+        }
+        let replacement = |kind| match kind {
+            Kind::LiberoReplacement { team, change } => Some((team, change)),
+            _ => None,
+        };
+        legal(&state)
+            .into_iter()
+            .filter_map(replacement)
+            .collect::<Vec<_>>()
+    });
+    let one = move |team: Team, change: Change| {
+        let Change { out, into } = change;
+        let expected = session.next();
+        view! {
+            <button
+                type="button"
+                class="chip tabular"
+                aria-label=text::libero_for_of(into, out, &team_name(&session.state(), team))
+                on:click=move |_| {
+                    session.tell_as(expected, Kind::LiberoReplacement { team, change });
+                }
+            >
+                {text::libero_for(into, out)}
+            </button>
+        }
+    };
+    let of_team = move |team: Team| {
+        let own: Vec<Change> = offered.with(|all| {
+            let own = all.iter().filter(|(t, _)| *t == team);
+            own.map(|(_, change)| *change).collect()
+        });
+        (!own.is_empty()).then(|| {
+            view! {
+                <div class="row">
+                    <TeamMark team />
+                    {own.into_iter().map(|change| one(team, change)).collect_view()}
+                </div>
+            }
+        })
+    };
+    move || {
+        (!offered.with(Vec::is_empty)).then(|| {
+            view! {
+                <section class="stack">
+                    <h4>{text::LIBEROS_NOW}</h4>
+                    {Team::BOTH.map(of_team).collect_view()}
+                </section>
+            }
+        })
+    }
+}

@@ -1,0 +1,133 @@
+//! The height of the net: what it must be, and what was measured.
+
+use leptos::prelude::*;
+
+use super::check::Found;
+use super::draft;
+use crate::rules::{Height, Measured, MEN, WOMEN};
+use crate::ui::text_before as text;
+
+/// The height of the last match is remembered.
+const NET: &str = "net";
+
+/// The height for the age group, and the measures against it.
+#[component]
+pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
+    let typed = RwSignal::new(draft::remembered(NET));
+    let own = RwSignal::new(typed.with_untracked(|t| {
+        let height = Height::read(t);
+        height.is_some() && height != Some(MEN) && height != Some(WOMEN)
+    }));
+    let wanted = move || typed.with(|t| Height::read(t));
+    let places = [(); 3].map(|()| RwSignal::new(String::new()));
+    let heights = move || places.map(|p| p.with(|t| Height::read(t)));
+    let faults = move || {
+        let [middle, left, right] = heights();
+        let measured = Measured {
+            middle,
+            sides: [left, right],
+        };
+        Some(measured.judge(wanted()?))
+    };
+    let changed = move || {
+        let found = untrack(|| {
+            let any = heights().iter().any(Option::is_some);
+            let (wanted, faults) = (wanted()?, faults()?);
+            any.then(|| {
+                (
+                    faults.is_empty(),
+                    text::net_note(wanted, heights(), &faults),
+                )
+            })
+        });
+        measured.set(found);
+    };
+    let take = move |text: String| {
+        if Height::read(&text).is_some() {
+            draft::remember(NET, &text);
+        }
+        typed.set(text);
+        changed();
+    };
+    let class = move |words: String, height: Option<Height>| {
+        let chosen = move || match height {
+            Some(_) => !own.get() && wanted() == height,
+            None => own.get(),
+        };
+        view! {
+            <label class="choice" class:picked=chosen>
+                <input
+                    type="radio"
+                    name="net-class"
+                    prop:checked=chosen
+                    on:change=move |_| {
+                        own.set(height.is_none());
+                        take(height.map(Height::metres).unwrap_or_default());
+                    }
+                />
+                <span class="choice-name">{words}</span>
+            </label>
+        }
+    };
+    let field =
+        move |id: String, label: &'static str, value: RwSignal<String>, set: Callback<String>| {
+            let wrong = move || value.with(|v| !v.trim().is_empty() && Height::read(v).is_none());
+            view! {
+                <div class="field">
+                    <label for=id.clone()>{label}</label>
+                    <input
+                        id=id
+                        type="text"
+                        inputmode="decimal"
+                        maxlength="6"
+                        autocomplete="off"
+                        aria-invalid=move || wrong().then_some("true")
+                        prop:value=move || value.get()
+                        on:input:target=move |ev| set.run(ev.target().value())
+                    />
+                </div>
+            }
+        };
+    let measure = move |(place, label): (usize, &'static str)| {
+        let value = places[place];
+        let set = Callback::new(move |text| {
+            value.set(text);
+            changed();
+        });
+        field(format!("net-{place}"), label, value, set)
+    };
+    let verdict = move || {
+        let bad = |value: &RwSignal<String>| {
+            value.with(|v| !v.trim().is_empty() && Height::read(v).is_none())
+        };
+        if places.iter().any(bad) || (own.get() && bad(&typed)) {
+            return ("sentence", text::NET_FORM.to_owned());
+        }
+        match faults() {
+            Some(faults) if faults.is_empty() && heights()[0].is_some() => {
+                ("sentence good", text::NET_RIGHT.to_owned())
+            }
+            Some(faults) if !faults.is_empty() => ("sentence bad", text::net_faults(&faults) + "."),
+            _ => ("", String::new()),
+        }
+    };
+    view! {
+        <fieldset class="stack">
+            <legend>{text::NET_HEIGHT}</legend>
+            {class(text::net_class("Men", MEN), Some(MEN))}
+            {class(text::net_class("Women", WOMEN), Some(WOMEN))}
+            {class(text::NET_OWN.to_owned(), None)}
+            <p class="muted">{text::NET_AGES}</p>
+            {move || own.get().then(|| {
+                field("net-own".to_owned(), text::NET_OWN_HEIGHT, typed, Callback::new(take))
+            })}
+        </fieldset>
+        <fieldset>
+            <legend>{text::NET_MEASURED}</legend>
+            <div class="thirds">
+                {[0, 1, 2].map(|place| measure((place, text::NET_PLACES[place])))}
+            </div>
+        </fieldset>
+        <p id="net-says" class=move || verdict().0 role="status">{move || verdict().1}</p>
+    }
+}

@@ -1,0 +1,122 @@
+//! What is kept on this phone as a whole: the room it takes, whether the browser keeps it, the backup,
+//! the way into the installed app, and the end of it all.
+
+use leptos::prelude::*;
+
+use super::kept::Kept;
+use super::library::Library;
+use crate::device::{self, Handed, Kept as Promise, LocalTime, Parcel, Room};
+use crate::record::write_backup;
+use crate::ui::part::dialog::Confirm;
+use crate::ui::session::use_session;
+use crate::ui::text_before::library as words;
+
+/// Backup, room, promise, move, wipe.
+#[component]
+pub(super) fn Storage(library: Library) -> impl IntoView {
+    let room = RwSignal::new(None::<Room>);
+    let promise = RwSignal::new(None::<Promise>);
+    let says = RwSignal::new("");
+    let asking = RwSignal::new(false);
+    let look = move || {
+        leptos::task::spawn_local(async move {
+            let (used, kept) = (device::room().await, device::is_kept().await);
+            // The screen may be gone by now.
+            room.try_set(used);
+            promise.try_set(Some(kept));
+        });
+    };
+    // Whenever the list of matches has changed, so has the room.
+    Effect::new(move |_| {
+        if library.all().is_some() {
+            look();
+        }
+    });
+    let ask = move |_| {
+        leptos::task::spawn_local(async move {
+            let answer = device::ask_to_keep().await;
+            promise.try_set(Some(answer));
+        });
+    };
+    let count = Memo::new(move |_| library.all().map_or(0, |all| all.len()));
+    let wiped = Callback::new(move |whole: bool| {
+        says.set(if whole { "" } else { words::NOT_WIPED });
+    });
+    view! {
+        <section class="stack" aria-labelledby="storage">
+            <h2 id="storage">{words::BACKUP}</h2>
+            <p class="muted">{words::BACKUP_IS}</p>
+            <div class="row">
+                <button
+                    type="button"
+                    class="button"
+                    disabled=move || count.get() == 0
+                    on:click=move |_| back_up(library, says)
+                >
+                    {words::MAKE_BACKUP}
+                </button>
+                <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
+                    {words::WIPE}
+                </button>
+            </div>
+            <p class="sentence" role="status">{says}</p>
+            <p id="room">{move || words::room(room.get())}</p>
+            <p id="promise">{move || promise.get().map(words::kept)}</p>
+            {move || (promise.get() == Some(Promise::No)).then(|| view! {
+                <button type="button" class="button" on:click=ask>
+                    {words::ASK_TO_KEEP}
+                </button>
+            })}
+            <details>
+                <summary class="button quiet">{words::MOVE}</summary>
+                <ol class="numbered">
+                    {moving().iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
+                </ol>
+            </details>
+            <Confirm
+                open=asking
+                question=Signal::derive(move || words::wipe_question(count.get()))
+                yes=Signal::stored(words::WIPE.to_owned())
+                on_yes=Callback::new(move |()| library.wipe(wiped))
+            />
+        </section>
+    }
+}
+
+/// The way from a tab to the installed app, seen from here.
+fn moving() -> &'static [&'static str] {
+    if device::is_installed() {
+        &words::MOVE_INSTALLED
+    } else {
+        &words::MOVE_IN_TAB
+    }
+}
+
+/// Everything in one file. Its bytes are made before anything is waited for: the permission that a tap
+/// gives is short.
+fn back_up(library: Library, says: RwSignal<&'static str>) {
+    let all = untrack(|| library.all()).unwrap_or_default();
+    let all: Vec<_> = all.iter().map(Kept::whole).collect();
+    let now = use_session().clock().stamp();
+    let t = LocalTime::at(now);
+    let day = format!("{}-{:02}-{:02}", t.year, t.month, t.day);
+    let parcel = Parcel {
+        name: words::backup_name(&day),
+        mime: "application/json".into(),
+        bytes: write_backup(&all, Some(now)).into_bytes(),
+    };
+    leptos::task::spawn_local(async move {
+        let made = matches!(
+            device::hand_over(&parcel)
+                .await
+                .or_else(|_| device::download(&parcel)),
+            Ok(Handed::Shared | Handed::Downloaded)
+        );
+        let words = if made {
+            words::BACKUP_MADE
+        } else {
+            words::BACKUP_NOT_MADE
+        };
+        says.try_set(words);
+    });
+}

@@ -1,0 +1,177 @@
+//! The words of the matches on the phone: finding, putting away, deleting, the backup of everything,
+//! the storage.
+
+use crate::device::{Kept, Room};
+use crate::record::TakeIn;
+
+/// Label of the field.
+pub const FIND: &str = "Find: team, hall, competition, day";
+/// Shows what was put away.
+pub const SHOW_ARCHIVED: &str = "Show those put away";
+/// Where nothing fits.
+pub const NOTHING_FITS: &str = "No match fits these words.";
+/// Where all are put away.
+pub const ALL_ARCHIVED: &str = "All matches are put away.";
+/// Puts a match away.
+pub const ARCHIVE: &str = "Put away";
+/// Brings it back.
+pub const UNARCHIVE: &str = "Bring back";
+/// Mark of a match that was put away.
+pub const IS_ARCHIVED: &str = "put away";
+
+/// Heading.
+pub const BACKUP: &str = "Backup and storage";
+/// What a backup is.
+pub const BACKUP_IS: &str = "A backup holds every match with its signatures in one file. Keep it where \
+    you keep other files. To bring it back, choose it above under \u{201c}Open a file\u{201d}: nothing \
+    here is overwritten.";
+/// Makes it.
+pub const MAKE_BACKUP: &str = "Back up everything";
+/// After it.
+pub const BACKUP_MADE: &str = "The backup was handed over.";
+/// While the phone's list was closed.
+pub const BACKUP_NOT_MADE: &str = "No backup was made.";
+/// Asks the browser.
+pub const ASK_TO_KEEP: &str = "Ask the browser to keep them";
+/// Wipes.
+pub const WIPE: &str = "Delete everything";
+/// Where the storage would not be wiped.
+pub const NOT_WIPED: &str =
+    "Not everything could be deleted. Clear this site's data in the browser's \
+    settings.";
+
+/// Heading.
+pub const MOVE: &str = "From the browser to the installed app";
+/// In a browser's tab.
+pub const MOVE_IN_TAB: [&str; 4] = [
+    "Installed on the home screen the app opens faster, and the phone does not clear its records after \
+     some days without a visit, as some browsers do with those of a tab.",
+    "On many phones the installed app begins empty: it cannot see what this tab has kept. So first tap \
+     \u{201c}Back up everything\u{201d} and keep the file on this phone.",
+    "Then install: on iPhones and iPads by Share, then Add to Home Screen; elsewhere by the browser's \
+     menu, Install or Add to home screen.",
+    "Open the installed app with a network once, and choose the file there under \u{201c}Open a \
+     file\u{201d}.",
+];
+/// In the installed app.
+pub const MOVE_INSTALLED: [&str; 2] = [
+    "This is the installed app.",
+    "Matches that are still in a browser's tab come here by file: open the tab, tap \u{201c}Back up \
+     everything\u{201d}, then choose the file here under \u{201c}Open a file\u{201d}.",
+];
+
+/// So many matches.
+#[must_use]
+pub fn matches(count: usize) -> String {
+    match count {
+        1 => "1 match".to_owned(),
+        n => format!("{n} matches"),
+    }
+}
+
+/// Before one is deleted: what goes.
+#[must_use]
+pub fn delete_question(teams: &str, standing: &str, entries: usize) -> String {
+    format!(
+        "Delete {teams} ({standing}) from this phone for good? Its {entries} entries, drawn signatures \
+         and everything half typed go. Files you handed over stay."
+    )
+}
+
+/// Before everything is deleted: what goes.
+#[must_use]
+pub fn wipe_question(count: usize) -> String {
+    format!(
+        "Delete everything from this phone for good? {}, drawn signatures, everything half typed and \
+         all settings go. Files you handed over stay.",
+        match count {
+            0 => "No match".to_owned(),
+            n => matches(n),
+        }
+    )
+}
+
+/// The name of the backup's file.
+#[must_use]
+pub fn backup_name(day: &str) -> String {
+    format!("dutystand-backup-{day}.json")
+}
+
+/// Bytes in words.
+fn bytes(count: u64) -> String {
+    // Shown with one decimal, so the last bits do not matter.
+    #[allow(clippy::cast_precision_loss)]
+    let of = |unit: f64| count as f64 / unit;
+    match count {
+        0..=999_999 => format!("{} kB", count.div_ceil(1_000)),
+        1_000_000..=999_999_999 => format!("{:.1} MB", of(1e6)),
+        _ => format!("{:.1} GB", of(1e9)),
+    }
+}
+
+/// How much room is used.
+#[must_use]
+pub fn room(room: Option<Room>) -> String {
+    match room {
+        Some(Room { used, quota }) => format!(
+            "The app and its records use about {} of {} on this phone.",
+            bytes(used),
+            bytes(quota)
+        ),
+        None => "This browser does not say how much room is used.".to_owned(),
+    }
+}
+
+/// Whether the browser keeps it.
+#[must_use]
+pub fn kept(kept: Kept) -> &'static str {
+    match kept {
+        Kept::Yes => "The browser has promised to keep the records until you delete them.",
+        Kept::No => {
+            "The browser has not promised to keep the records: it may clear them when the phone is \
+             full, or after some days without a visit. Make a backup of what matters."
+        }
+        Kept::Unknown => {
+            "This browser does not say whether it keeps the records. Make a backup of what matters."
+        }
+    }
+}
+
+/// What became of a record that came.
+#[must_use]
+pub fn taken(name: &str, how: &TakeIn) -> String {
+    match how {
+        TakeIn::New(_) => format!("{name} is on this phone now."),
+        TakeIn::Here(_) => format!("{name} is here already; nothing was changed."),
+        TakeIn::Longer(_) => format!(
+            "{name} goes on where the record here ended. The longer one is kept; nothing was lost."
+        ),
+        TakeIn::Beside(_) => format!(
+            "{name} is another record of a match that is here. It was put beside it; nothing was \
+             overwritten."
+        ),
+    }
+}
+
+/// A longer record of a match that another tab has open.
+#[must_use]
+pub fn open_elsewhere(name: &str) -> String {
+    format!("{name} was not taken in: the match is open in another tab. Close that tab and choose it again.")
+}
+
+/// What became of a backup: new, longer, beside, already here.
+#[must_use]
+pub fn backup_taken(name: &str, counts: [usize; 4]) -> String {
+    let [new, longer, beside, here] = counts;
+    format!(
+        "{name}: {} new, {longer} longer than here, {beside} put beside another record, {here} here \
+         already. Nothing was lost.",
+        matches(new)
+    )
+}
+
+/// What was wrong with the file around the matches.
+#[must_use]
+pub fn backup_problem(name: &str, say: &str) -> String {
+    format!("{name}: {}.", say.trim_end_matches('.'))
+}
