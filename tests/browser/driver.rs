@@ -250,6 +250,19 @@ impl Browser {
         self.must(Command::LetGo);
     }
 
+    /// Draws a line with a finger from one place of the screen to the next.
+    pub fn draw(&mut self, places: &[(i64, i64)]) {
+        let go = |&(x, y): &(i64, i64)| json!({ "type": "pointerMove", "duration": 30, "x": x, "y": y, "origin": "viewport" });
+        let mut steps: Vec<Value> = places.iter().map(go).collect();
+        steps.insert(1, json!({ "type": "pointerDown", "button": 0 }));
+        steps.push(json!({ "type": "pointerUp", "button": 0 }));
+        let kind = self.engine.finger();
+        self.must(Command::Act(json!([
+            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
+        ])));
+        self.must(Command::LetGo);
+    }
+
     /// Brings an element into view and says what keeps a finger from its middle, if anything.
     pub fn over(&mut self, element: &Element) -> Option<String> {
         let Element(reference) = element;

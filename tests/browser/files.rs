@@ -45,7 +45,12 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
     referee.stage.open();
     referee.open_file("again.json", text.as_bytes());
     referee.reads("again.json is here already; nothing was changed.");
-    // A longer record of the same match does not overwrite the one that is here.
+    let sheets = |referee: &mut Referee| {
+        referee
+            .browser()
+            .value("document.querySelectorAll('.sheet-line').length")
+    };
+    // A longer record of the same match takes the place of the one that is here: it holds it.
     let mut longer = record::read(&text).log;
     longer.entries.push(Entry::new(
         longer.entries.len() as u32 + 1,
@@ -56,13 +61,21 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
         },
     ));
     referee.open_file("longer.json", record::write(&longer).as_bytes());
-    referee.reads("longer.json is another record of a match that is here.");
-    let sheets = |referee: &mut Referee| {
-        referee
-            .browser()
-            .value("document.querySelectorAll('.sheet-line').length")
-    };
-    assert_eq!(sheets(&mut referee), json!(2));
+    referee.reads("longer.json goes on where the record here ended.");
+    assert_eq!(sheets(&mut referee), json!(1));
+    // One that parts from it is put beside it, once.
+    longer.entries.pop();
+    if let Some(Kind::Rally { won_by, .. }) = longer.entries.last_mut().map(|e| &mut e.kind) {
+        *won_by = won_by.other();
+    }
+    for says in [
+        "is another record of a match that is here.",
+        "is here already",
+    ] {
+        referee.open_file("parted.json", record::write(&longer).as_bytes());
+        referee.reads(&format!("parted.json {says}"));
+        assert_eq!(sheets(&mut referee), json!(2));
+    }
 
     let mut other = Stage::new(Engine::Chromium);
     let mut referee = Referee::at(&mut other);

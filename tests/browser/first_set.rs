@@ -38,6 +38,7 @@ fn up_to_the_first_service(referee: &mut Referee) {
         "Ball",
         "First aid and way out",
         "Duty team briefed",
+        "Captains' meeting",
     ] {
         referee.tap(&format!("Done: {check}"));
     }
@@ -63,7 +64,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     up_to_the_first_service(&mut referee);
     let replay = referee.court_is_right(false);
     let ticked = |e: &&dutystand::game::Entry| matches!(&e.kind, Kind::Check(c) if c.ok);
-    assert_eq!(replay.entries().iter().filter(ticked).count(), 6);
+    assert_eq!(replay.entries().iter().filter(ticked).count(), 7);
 
     // Each point, then what came with it; the halves are compared after every tap.
     give(&mut referee, A);

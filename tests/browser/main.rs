@@ -7,11 +7,13 @@
 //! `cargo test --test browser -- --bench` measures instead.
 
 mod bench;
+mod briefed;
 mod driver;
 mod files;
 mod first_set;
 mod incidents;
 mod kept;
+mod library;
 mod pictures;
 mod probe;
 mod referee;
@@ -61,6 +63,8 @@ const FILES: &[&[Test]] = &[
     incidents::TESTS,
     tally::TESTS,
     files::TESTS,
+    briefed::TESTS,
+    library::TESTS,
 ];
 
 fn main() -> ExitCode {

@@ -164,11 +164,35 @@ fn before_a_match(stage: &mut Stage) -> Ran {
         .find_named("Who says it is safe now, and what was done?");
     referee.browser().write(&note, "Caretaker: antenna changed");
     referee.tap("In order now");
+    referee.tap("Age group");
+    for (field, height) in [
+        ("Height in your competition, in metres", "2.15"),
+        ("Middle", "2.15"),
+        ("Left side line", "2.19"),
+    ] {
+        let field = referee.browser().find_named(field);
+        referee.browser().write(&field, height);
+    }
+    referee.reads("2 cm are allowed");
+    look.at(referee, "check-net");
+    referee.tap_at("#step-ball");
+    let gauge = referee.browser().find_named("What the gauge shows");
+    referee.browser().write(&gauge, "4.4");
+    referee.tap("No gauge at hand?");
+    look.at(referee, "check-ball");
+    for step in ["briefing", "captains"] {
+        referee.tap_at(&format!("#step-{step}"));
+        look.at(referee, &format!("check-{step}"));
+    }
+    referee.tap_at("#late-team");
+    look.at(referee, "late-team");
+    referee.tap_at("#late-team");
     for check in [
         "Floor and free zone",
         "Ball",
         "First aid and way out",
         "Duty team briefed",
+        "Captains' meeting",
     ] {
         referee.tap(&format!("Done: {check}"));
     }
@@ -182,6 +206,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("Number 12");
     referee.tap("Remove");
     referee.list(A, &[1, 2, 3, 4, 5, 6, 7], 4);
+    referee.tap("Sign: captain, Otters");
     look.at(referee, "team-list-in");
     referee.list(B, &[11, 12, 13, 14, 15, 16, 17, 18], 16);
     referee.tap("Next: Toss");

@@ -1,0 +1,277 @@
+//! Before the match: what is measured, who clears what was wrong, who is briefed, who signs, who is
+//! late, who goes in before the first service.
+
+use dutystand::game::{signed, Entry, Kind, Phase, Replay, Signed, Signer};
+use dutystand::rules::Team;
+use serde_json::json;
+
+use crate::driver::Engine;
+use crate::referee::{Referee, A, B};
+use crate::stage::Stage;
+use crate::{Ran, Test};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "net_and_ball_are_measured_and_a_failed_check_is_cleared_by_a_word",
+        engines: &[Engine::Chromium],
+        run: measured,
+    },
+    Test {
+        name: "the_duty_team_is_briefed_sentence_by_sentence",
+        engines: &[Engine::Chromium],
+        run: briefed,
+    },
+    Test {
+        name: "captain_and_coach_sign_with_a_finger_or_without",
+        engines: &[Engine::Chromium],
+        run: signatures,
+    },
+    Test {
+        name: "a_late_team_is_waited_for_and_then_in_default",
+        engines: &[Engine::Chromium],
+        run: late_team,
+    },
+    Test {
+        name: "a_libero_goes_in_before_the_first_service",
+        engines: &[Engine::Chromium],
+        run: libero,
+    },
+];
+
+/// The last check of an item: whether it was in order, and its note.
+fn last_check(replay: &Replay, item: &str) -> (bool, String) {
+    let check = replay.state().checks().iter().find(|c| c.item == item);
+    let check = check.expect("it was checked");
+    (check.ok, check.note.clone().unwrap_or_default())
+}
+
+fn fill(referee: &mut Referee, field: &str, text: &str) {
+    let field = referee.browser().find_named(field);
+    referee.browser().write(&field, text);
+}
+
+fn measured(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#step-ball");
+    fill(&mut referee, "What the gauge shows", "4.4");
+    referee.reads_at("#gauge-says", "In psi this number would be right");
+    referee.tap_at(".gauge-unit:nth-child(4)");
+    referee.reads_at("#gauge-says", "Within the limits.");
+    referee.reads_at(".gauge-unit:nth-child(2)", "= 303");
+    fill(&mut referee, "What the gauge shows", "3,9");
+    referee.reads_at("#gauge-says", "Too soft");
+    referee.tap("Not in order: 3.90 psi, too soft");
+    referee.reads("Do not start. Speak to the coach or the organiser.");
+    let replay = referee.replay();
+    assert_eq!(
+        last_check(&replay, "ball"),
+        (false, "3.90 psi, too soft".to_owned())
+    );
+    // Nobody has said anything yet.
+    let clear = referee.browser().find_named("In order now");
+    assert_eq!(
+        referee
+            .browser()
+            .run("return arguments[0].disabled;", json!([clear])),
+        json!(true)
+    );
+    referee.tap("Organiser");
+    fill(
+        &mut referee,
+        "Who says it is safe now, and what was done?",
+        "Organiser: pumped up",
+    );
+    referee.tap("In order now");
+    assert_eq!(
+        last_check(&referee.replay(), "ball"),
+        (true, "Organiser: pumped up".to_owned())
+    );
+
+    referee.tap_at("#step-net");
+    referee.tap("Women: 2.24 m");
+    fill(&mut referee, "Middle", "2.24");
+    fill(&mut referee, "Left side line", "225");
+    referee.reads_at("#net-says", "The net is right.");
+    fill(&mut referee, "Right side line", "2.30");
+    referee.reads_at("#net-says", "the sides differ by 5 cm");
+    fill(&mut referee, "Right side line", "2.25");
+    let words = "2.24 m, measured: middle 2.24, left side line 2.25, right side line 2.25";
+    referee.tap(&format!("In order: {words}"));
+    assert_eq!(
+        last_check(&referee.replay(), "net"),
+        (true, words.to_owned())
+    );
+    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+fn briefed(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#step-briefing");
+    for (who, next) in [
+        ("Second referee", Some("Next: Scorer")),
+        ("Scorer", Some("Next: Line judges")),
+        ("Line judges", None),
+    ] {
+        // About a minute: people read aloud some 130 to 150 words in one (common practice).
+        let words = referee
+            .browser()
+            .text(".briefing")
+            .split_whitespace()
+            .count();
+        assert!((90..=150).contains(&words), "{who}: {words} words");
+        let lines = referee
+            .browser()
+            .value("document.querySelectorAll('.briefing li').length")
+            .as_u64()
+            .unwrap_or_default();
+        for line in 1..=lines {
+            referee.tap_at(&format!(".briefing li:nth-child({line}) label"));
+            if (who, line) == ("Scorer", 3) {
+                // A reload forgets no tick.
+                referee.stage.reload();
+                referee.tap_at("#step-briefing");
+                let ticked = "document.querySelectorAll('.briefing input:checked').length";
+                assert_eq!(referee.browser().value(ticked), json!(3));
+            }
+        }
+        if let Some(next) = next {
+            referee.tap(next);
+        }
+    }
+    referee.tap("All are briefed");
+    assert!(last_check(&referee.replay(), "briefing").0);
+    Ok(())
+}
+
+fn signatures(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#step-team_lists");
+    referee.list(A, &[1, 2, 3, 4, 5, 6, 7], 4);
+    referee.tap(&format!("Sign: captain, {A}"));
+    let field = referee.browser().find(".sign-pad");
+    referee.browser().over(&field);
+    let place = referee.browser().value(
+        "(({ left, top, width, height }) => [left + width / 4, top + height / 2, left + width / 2, \
+         top + height / 4].map(Math.round))(document.querySelector('.sign-pad').getBoundingClientRect())",
+    );
+    let at = |i: usize| place[i].as_i64().unwrap_or_default();
+    referee
+        .browser()
+        .draw(&[(at(0), at(1)), (at(2), at(3)), (at(2), at(1))]);
+    let path = referee
+        .browser()
+        .value("document.querySelector('.sign-pad path').getAttribute('d')");
+    let path = path.as_str().unwrap_or_default().to_owned();
+    assert!(path.starts_with('M') && path.contains('L'), "{path:?}");
+    referee.tap("Signed");
+    referee.browser().find(".sign-status .drawn");
+    // The coach has no finger free: a plain tap.
+    referee.tap(&format!("Sign: coach, {A}"));
+    referee.tap("Signed");
+    let replay = referee.replay();
+    for signer in [Signer::Captain(Team::A), Signer::Coach(Team::A)] {
+        assert!(
+            matches!(signed(&replay, signer), Signed::Yes(_)),
+            "{signer:?}"
+        );
+    }
+    // The drawing outlives a reload and is not in the record.
+    referee.stage.reload();
+    referee.tap_at("#step-team_lists");
+    referee.tap_at(".team-tab");
+    let again = referee
+        .browser()
+        .value("document.querySelector('.sign-status .drawn path').getAttribute('d')");
+    assert_eq!(again, json!(path));
+    // Another list is not what they signed.
+    referee.tap("Change this list");
+    for key in ["8", "Add", "Hand in the list (8 players)"] {
+        referee.tap(key);
+    }
+    referee.reads("signed, but the list was changed afterwards");
+    referee.tap(&format!("Sign again: captain, {A}"));
+    referee.tap("Not now");
+    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+fn late_team(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#late-team");
+    referee.reads("your competition's own regulations count");
+    referee.tap_in(".late-team", B);
+    fill(
+        &mut referee,
+        "Minutes your competition waits after the planned start",
+        "10",
+    );
+    referee.tap("Start the clock");
+    referee.reads(&format!("Waiting for {B}"));
+    referee.stage.reload();
+    referee.reads(&format!("Waiting for {B}"));
+    referee.tap("They are here");
+    referee.tap_in(".late-team", B);
+    // No time at all, as a competition may have it.
+    fill(
+        &mut referee,
+        "Minutes your competition waits after the planned start",
+        "0",
+    );
+    referee.tap("Start the clock");
+    referee.reads("The time is over.");
+    referee.tap("Record the default");
+    referee.reads(&format!("{B} lose the match"));
+    referee.tap_in("[role=dialog]", "Record the default");
+    referee.reads("This match is over.");
+    let replay = referee.replay();
+    assert_eq!(replay.state().phase(), Phase::Finished);
+    assert_eq!(replay.state().winner(), Some(Team::A));
+    referee.tap("To the sheet");
+    referee.reads("won 2:0");
+    Ok(())
+}
+
+fn libero(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, seniors Full length, one libero");
+    referee.tap_at("#step-team_lists");
+    referee.tap(A);
+    for key in ["9", "Add", "Number 9", "Libero"] {
+        referee.tap(key);
+    }
+    for number in ["1", "2", "3", "4", "5", "6"] {
+        referee.tap(number);
+        referee.tap("Add");
+    }
+    for key in ["Number 1", "Captain", "Hand in the list (7 players)"] {
+        referee.tap(key);
+    }
+    referee.list(B, &[11, 12, 13, 14, 15, 16], 16);
+    referee.tap_at("#step-toss");
+    referee.tossed(B, A);
+    referee.tap_at("#step-line_ups");
+    referee.line_up(A, &[1, 2, 3, 4, 5, 6]);
+    referee.line_up(B, &[11, 12, 13, 14, 15, 16]);
+    referee.tap_at("#step-last_check");
+    // The front row is not offered.
+    assert!(!referee.sees(&format!("{A}: 9 comes in for 3")));
+    referee.tap(&format!("{A}: 9 comes in for 6"));
+    referee.browser().wait_until(
+        "nobody else is offered",
+        "document.querySelector('[aria-label*=\"comes in for\"]') === null",
+    );
+    referee.tap("Begin set 1");
+    referee.browser().find("#half-left");
+    let replay = referee.replay();
+    let last: Vec<&Entry> = replay.entries().iter().rev().take(2).collect();
+    assert!(matches!(last[0].kind, Kind::BeginSet));
+    assert!(matches!(last[1].kind, Kind::LiberoReplacement { .. }));
+    assert_eq!(replay.state().phase(), Phase::Playing);
+    Ok(())
+}

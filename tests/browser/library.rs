@@ -1,0 +1,215 @@
+//! The matches on a phone: found, put away, deleted, backed up and brought back.
+
+use dutystand::game::{rehearse, Entry, Kind};
+use dutystand::record::{self, KeptMatch, Log, Opened, Strokes};
+use dutystand::rules::Preset;
+use serde_json::json;
+
+use crate::driver::Engine;
+use crate::referee::Referee;
+use crate::stage::Stage;
+use crate::{Ran, Test};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "matches_are_found_put_away_and_deleted",
+        engines: &[Engine::Chromium],
+        run: found_and_deleted,
+    },
+    Test {
+        name: "a_backup_goes_to_another_phone_and_loses_nothing",
+        engines: &[Engine::Chromium],
+        run: backed_up,
+    },
+    Test {
+        name: "a_damaged_backup_says_so_and_brings_what_it_can",
+        engines: &[Engine::Chromium],
+        run: damaged,
+    },
+];
+
+fn log(id: &str, seed: u64, hall: &str) -> Log {
+    let mut entries = rehearse(Preset::SchoolJunior, seed);
+    for entry in &mut entries {
+        match &mut entry.kind {
+            Kind::Match(heading) => heading.venue = Some(hall.to_owned()),
+            Kind::Heading(given) => given.venue = None,
+            _ => {}
+        }
+    }
+    Log {
+        id: id.to_owned(),
+        entries,
+    }
+}
+
+fn kept(id: &str, seed: u64, hall: &str) -> KeptMatch {
+    KeptMatch {
+        log: log(id, seed, hall),
+        ..KeptMatch::default()
+    }
+}
+
+fn some() -> Vec<KeptMatch> {
+    let mut all = vec![
+        kept("m1", 1, "River hall"),
+        kept("m2", 2, "River hall"),
+        kept("m3", 3, "Hill school"),
+        kept("m4", 4, "Lake gym"),
+    ];
+    all[3].archived = true;
+    let drawing = Strokes::read("10,20 300,100").expect("a drawing");
+    all[0].drawn.insert(9, drawing);
+    all
+}
+
+fn lines(referee: &mut Referee) -> u64 {
+    let count = "document.querySelectorAll('.sheet-line').length";
+    referee.browser().value(count).as_u64().unwrap_or_default()
+}
+
+fn lines_are(referee: &mut Referee, count: u64) {
+    referee.browser().wait_until(
+        &format!("{count} matches are shown"),
+        &format!("document.querySelectorAll('.sheet-line').length === {count}"),
+    );
+}
+
+fn found_and_deleted(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let file = record::write_backup(&some(), None);
+    referee.open_file("all.json", file.as_bytes());
+    referee.reads("all.json: 4 matches new");
+    lines_are(&mut referee, 3);
+    referee.tap("Show those put away");
+    lines_are(&mut referee, 4);
+    let find = referee.browser().find("#find");
+    referee.browser().write(&find, "RIVER");
+    lines_are(&mut referee, 2);
+    referee.browser().write(&find, "no such hall");
+    referee.reads("No match fits these words.");
+    referee.browser().write(&find, "hill");
+    lines_are(&mut referee, 1);
+
+    // Put away and brought back.
+    let by = |what: &str| format!(".sheet-line button[aria-label^='{what}']");
+    referee.tap("Show those put away");
+    referee.tap_at(&by("Put away"));
+    lines_are(&mut referee, 0);
+    referee.tap("Show those put away");
+    referee.tap_at(&by("Bring back"));
+    referee.browser().find(&by("Put away"));
+
+    // Deleted after a question that says what goes.
+    referee.tap_at(&by("Delete"));
+    referee.reads("entries, drawn signatures and everything half typed go");
+    referee.tap_in("[role=dialog]", "Leave it");
+    assert_eq!(lines(&mut referee), 1);
+    referee.tap_at(&by("Delete"));
+    referee.tap_in("[role=dialog]", "Delete");
+    lines_are(&mut referee, 0);
+    referee.stage.reload();
+    referee.tap("Show those put away");
+    lines_are(&mut referee, 3);
+
+    // Everything, drawings and settings too.
+    referee.tap("Dark");
+    referee.tap("Delete everything");
+    referee.reads("3 matches, drawn signatures, everything half typed and all settings go.");
+    referee.tap_in("[role=dialog]", "Delete everything");
+    referee.reads("None yet.");
+    let left = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/')).length";
+    assert_eq!(referee.browser().value(left), json!(0));
+    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+fn backed_up(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let downloads = referee.catch_downloads();
+    let all = some();
+    referee.open_file("all.json", record::write_backup(&all, None).as_bytes());
+    referee.reads("4 matches new");
+    referee.reads_at("#room", "on this phone");
+    referee.reads_at("#promise", "browser");
+    referee.tap("Back up everything");
+    referee.reads("The backup was handed over.");
+    let (name, text) = referee.caught(&downloads);
+    assert!(name.starts_with("dutystand-backup-2"), "{name}");
+    let Opened::Backup(backup) = record::open(&text) else {
+        panic!("a backup was written");
+    };
+    assert_eq!(backup.problems, []);
+    let mut back: Vec<KeptMatch> = backup
+        .matches
+        .into_iter()
+        .map(|m| KeptMatch {
+            log: m.reading.log,
+            archived: m.archived,
+            drawn: m.drawn,
+        })
+        .collect();
+    back.sort_by(|a, b| a.log.id.cmp(&b.log.id));
+    assert_eq!(back, all);
+    // Again on the same phone: nothing changes.
+    referee.open_file("again.json", text.as_bytes());
+    referee.reads("again.json: 0 matches new, 0 longer than here, 0 put beside another record, 4 here already. Nothing was lost.");
+
+    // Another phone has the beginning of one match and another course of a second one.
+    let mut other = Stage::new(Engine::Chromium);
+    let mut referee = Referee::at(&mut other);
+    let mut short = all[0].log.clone();
+    short.entries.truncate(20);
+    let mut parted = all[1].log.clone();
+    parted.entries.truncate(20);
+    let text_of = "written on the other phone".to_owned();
+    parted.entries.push(Entry::new(
+        21,
+        Kind::Remark {
+            text: text_of,
+            team: None,
+        },
+    ));
+    for (name, log) in [("short.json", &short), ("parted.json", &parted)] {
+        referee.open_file(name, record::write(log).as_bytes());
+        referee.reads(&format!("{name} is on this phone now."));
+    }
+    referee.open_file("all.json", text.as_bytes());
+    referee.reads(
+        "all.json: 2 matches new, 1 longer than here, 1 put beside another record, 0 here already.",
+    );
+    let downloads = referee.catch_downloads();
+    referee.tap("Back up everything");
+    let (_, text) = referee.caught(&downloads);
+    let Opened::Backup(backup) = record::open(&text) else {
+        panic!("a backup was written");
+    };
+    let has = |log: &Log, id: &str| {
+        let mut logs = backup.matches.iter().map(|m| &m.reading.log);
+        logs.any(|l| l.id == id && l.entries == log.entries)
+    };
+    assert!(has(&all[0].log, "m1") && has(&parted, "m2"));
+    assert!(has(&all[1].log, "m2_2") && has(&all[2].log, "m3") && has(&all[3].log, "m4"));
+    let first = backup.matches.iter().find(|m| m.reading.log.id == "m1");
+    assert_eq!(first.map(|m| m.drawn.len()), Some(1));
+    Ok(())
+}
+
+fn damaged(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let text = record::write_backup(&some(), None);
+    referee.open_file("cut.json", &text.as_bytes()[..text.len() / 2]);
+    referee.reads("cut.json: This is not JSON, or it is cut off");
+    let newer = text.replacen("\"version\":1", "\"version\":9", 1);
+    referee.open_file("newer.json", newer.as_bytes());
+    referee.reads("newer version (9) of this program");
+    assert_eq!(lines(&mut referee), 0);
+    let bad = text.replacen("\"id\":\"m2\",\"entries\"", "\"id\":\"m2\",\"entry\"", 1);
+    assert_ne!(bad, text);
+    referee.open_file("bad.json", bad.as_bytes());
+    referee.reads("bad.json: match 2:");
+    referee.reads("bad.json: 3 matches new");
+    lines_are(&mut referee, 2);
+    Ok(())
+}
