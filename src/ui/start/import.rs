@@ -73,7 +73,8 @@ pub async fn take_in(
     let name = text::THE_RECORD;
     let reading = record::read(&record::write(&log));
     let how = hand.take(name, reading, BTreeMap::new()).await;
-    hand.says.extend(how.as_ref().map(|how| words::taken(name, how)));
+    hand.says
+        .extend(how.as_ref().map(|how| words::taken(name, how)));
     (hand.says, how.map(|how| how.id().to_owned()))
 }
 
