@@ -205,7 +205,11 @@ fn damaged(stage: &mut Stage) -> Ran {
     referee.open_file("newer.json", newer.as_bytes());
     referee.reads("newer version (9) of this program");
     assert_eq!(lines(&mut referee), 0);
-    let bad = text.replacen("\"id\":\"m2\",\"entries\"", "\"id\":\"m2\",\"entry\"", 1);
+    let bad = text.replacen(
+        "\"version\":1,\"id\":\"m2\"",
+        "\"version\":9,\"id\":\"m2\"",
+        1,
+    );
     assert_ne!(bad, text);
     referee.open_file("bad.json", bad.as_bytes());
     referee.reads("bad.json: match 2:");
