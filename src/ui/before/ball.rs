@@ -19,6 +19,8 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
     let read = move || typed.with(|t| Pressure::read(t, unit.get()));
     let changed = move || {
         let found = untrack(read);
+        // A number in the wrong unit says nothing of the ball.
+        let found = found.filter(|p| p.meant().is_none());
         measured.set(found.map(|p| (p.judge() == Judged::Within, text::ball_note(p))));
     };
     let choose = move |chosen: Unit| {
@@ -51,17 +53,15 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
         match read() {
             None => ("sentence", text::GAUGE_FORM.to_owned()),
             Some(found) => {
+                if let Some(unit) = found.meant() {
+                    return ("sentence warn", text::meant(unit));
+                }
                 let judged = found.judge();
                 let class = match judged {
                     Judged::Within => "sentence good",
                     Judged::Below | Judged::Above => "sentence bad",
                 };
-                let mut words = text::judged(judged).to_owned();
-                if let Some(meant) = found.meant() {
-                    words.push(' ');
-                    words.push_str(&text::meant(meant));
-                }
-                (class, words)
+                (class, text::judged(judged).to_owned())
             }
         }
     };
