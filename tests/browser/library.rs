@@ -84,6 +84,13 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     lines_are(&mut referee, 3);
     referee.tap("Show those put away");
     lines_are(&mut referee, 4);
+    referee.tap("From the browser to the installed app");
+    let file = referee.browser().full_picture("library-whole");
+    assert!(file.is_file());
+    assert_eq!(
+        referee.browser().hindrances().unwrap_or_default(),
+        Vec::<String>::new()
+    );
     let find = referee.browser().find("#find");
     referee.browser().write(&find, "RIVER");
     lines_are(&mut referee, 2);
