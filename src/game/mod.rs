@@ -3,6 +3,7 @@
 //! Rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.
 #![doc = include_str!("rules_table.md")]
 
+mod announce;
 mod ask;
 mod conduct;
 mod courts;

@@ -2,6 +2,10 @@
 
 use super::{Preset, Score, Team};
 
+/// Seconds before the end of an interval at which the teams are whistled onto the court (FIVB
+/// Refereeing Guidelines and Instructions 2024, intervals: at 2:30 of 3:00).
+pub const CALL_BACK_SECONDS: i64 = 30;
+
 /// Which text of the Official Volleyball Rules applies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Edition {

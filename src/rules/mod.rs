@@ -17,7 +17,7 @@ pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
 pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
-    TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+    TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
 pub use net::{Height, Measured, NetFault, MEN, WOMEN};
 pub use plan::{plan, waited_until, Moment, Step, Timing};

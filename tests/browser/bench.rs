@@ -123,6 +123,7 @@ pub fn print() -> Result<(), String> {
     Engine::Chromium.present()?;
     start();
     taps();
+    tasks();
     length();
     Ok(())
 }
@@ -200,6 +201,46 @@ fn taps() {
         line(&format!("work{what}"), ours.0, theirs.0);
         line(&format!("frame{what}"), ours.1, theirs.1);
     }
+}
+
+/// Gathers the lengths of tasks of the page's thread that took more than 50 ms, from now on.
+const WATCH_TASKS: &str = "
+    window.longTasks = [];
+    new PerformanceObserver((list) => {
+      for (const task of list.getEntries()) window.longTasks.push(task.duration);
+    }).observe({ type: 'longtask' });";
+
+/// How often the page keeps a finger waiting after its start, on a processor four times slower: taps
+/// twenty a second, reasons, a panel and a step back.
+fn tasks() {
+    let mut page = Stage::new(Engine::Chromium);
+    go_on(&mut page, long_set(400));
+    let browser = page.browser();
+    browser.slow_down(4.0);
+    browser.run(WATCH_TASKS, json!([]));
+    let targets = [
+        "#half-right",
+        "#half-left",
+        ".cause",
+        "#half-left",
+        "#take-back",
+        "#more-left",
+        "#panel-close",
+    ];
+    let mut referee = Referee { stage: &mut page };
+    referee.points(&[Side::Left; 40], 50);
+    referee.saved();
+    for _ in 0..TAPS / targets.len() {
+        timed_times(referee.browser(), &targets, targets.len());
+    }
+    let found = referee.browser().value("window.longTasks");
+    let all: Vec<f64> = serde_json::from_value(found).expect("a list of milliseconds");
+    let longest = all.iter().copied().fold(0.0, f64::max);
+    println!(
+        "\ntasks over 50 ms, processor 4 times slower, Chromium, 40 quick taps and {TAPS} others"
+    );
+    println!("{:<34} {:>9}", "how many", all.len());
+    println!("{:<34} {longest:>6.0} ms", "the longest");
 }
 
 /// The same tap and a step back in a short log and in a long one.

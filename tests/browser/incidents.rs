@@ -216,6 +216,7 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
     let replay = sanction("number 4", "Penalty");
     assert_eq!(replay.state().score().b, 2);
     let replay = sanction("number 4", "Expulsion");
+
     assert_eq!(replay.state().score().b, 2, "an expulsion gives no point");
     assert_eq!(
         kinds(&replay),
@@ -225,6 +226,8 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
             SanctionKind::Misconduct(Level::Expulsion)
         ]
     );
+    // The signal is shown with it.
+    referee.reads_at("#announced", "Left arm Expulsion (7)");
     // The team has to change, and the panel already knows why.
     referee.reads_at("#due", "must leave");
     referee.tap_in(".prompt", "Change");
@@ -327,6 +330,7 @@ fn a_team_that_cannot_go_on(stage: &mut Stage) -> Ran {
     referee.reads_at("#consequence", "Set 1 to Otters, 25:1");
     referee.tap(&format!("{B} loses this set"));
     referee.reads("Set 1 to Otters, 25:1");
+    referee.reads_at(".interval", "At 0:30 whistle the teams back.");
     // Between the sets: the rest of the match as well.
     referee.tap(&format!("More {B}"));
     referee.tap("Cannot play on");

@@ -242,7 +242,7 @@ fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
         "(({ left, top, right, bottom }) => ({ left, top, right, bottom }))(document.querySelector('#half-left').getBoundingClientRect())",
     );
     referee.point(Side::Left);
-    referee.reads("After set 1");
+    over(&mut referee);
     referee.browser().run("scrollTo(0, 0);", json!([]));
     let right = referee.browser().value(STANDING);
     // Everything of the next screen that lies where the half was.
@@ -264,10 +264,17 @@ fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
         referee.browser().find("#half-left");
         let before = referee.replay().entries().len();
         referee.browser().tap_place(x, y);
-        referee.reads("After set 1");
+        over(&mut referee);
         // The point and the count-down of the interval, nothing else.
         assert_eq!(referee.replay().entries().len(), before + 2, "at {x}, {y}");
         assert_eq!(referee.browser().value(STANDING), right, "at {x}, {y}");
     }
     Ok(())
+}
+
+/// Waits for the whole screen after the set; its name in the bar may be there before it.
+fn over(referee: &mut Referee) {
+    referee.reads("After set 1");
+    referee.browser().find(".set-over .interval");
+    referee.browser().find(".set-over #take-back");
 }

@@ -10,7 +10,7 @@ use crate::game::entry::Toss;
 use crate::game::Kind;
 use crate::rules::Team;
 use crate::ui::before::BetweenSets;
-use crate::ui::part::count_down::CountDown;
+use crate::ui::part::count_down::{left_ms, CountDown};
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -102,9 +102,14 @@ fn Interval() -> impl IntoView {
     view! {
         {move || match running.get() {
             Some(timer) => {
+                let of = timer.clone();
+                let due = move || text::interval_due(left_ms(session, &of));
                 view! {
                     <div class="card interval">
-                        <span>{text::INTERVAL}</span>
+                        <div class="interval-words">
+                            <span>{text::INTERVAL}</span>
+                            <p role="status">{due}</p>
+                        </div>
                         <CountDown timer big=true />
                     </div>
                 }

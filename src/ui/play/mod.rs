@@ -232,6 +232,7 @@ fn AfterRally() -> impl IntoView {
         <stopped::Stopped />
         <due::Prompts />
         <time_out::Running />
+        {signal_card::announced()}
         <tally::FirstService />
         <service::Service />
         <reasons::Reasons />

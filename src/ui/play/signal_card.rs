@@ -18,8 +18,9 @@ use crate::ui::text;
 /// One signal as a step: what it is, and for which side.
 #[component]
 pub fn SignalStep(
-    /// Its place in the order.
-    n: usize,
+    /// Its place in the order, where there are several.
+    #[prop(optional)]
+    n: Option<usize>,
     /// Which.
     signal: Signal,
     /// The side it concerns.
@@ -31,9 +32,14 @@ pub fn SignalStep(
 ) -> impl IntoView {
     view! {
         <li class="signal-step">
-            <span class="signal-n" aria-hidden="true">
-                {n}
-            </span>
+            {n
+                .map(|n| {
+                    view! {
+                        <span class="signal-n" aria-hidden="true">
+                            {n}
+                        </span>
+                    }
+                })}
             <SignalFigure signal mirrored=concerned != left moves=true />
             <span class="signal-words">
                 <strong>{text::arm(signal.arm(concerned, left))}</strong>
@@ -101,6 +107,24 @@ pub fn SignalCard(
         </section>
     }
     .into_any()
+}
+
+/// The signal of what happened last, where that was no rally.
+pub fn announced() -> AnyView {
+    let session = use_session();
+    let court = use_court();
+    let last = move || {
+        let (signal, team) = session.with_replay(|r| r.last_standing()?.kind.signal())?;
+        let left = court.team_at(true);
+        let concerned = team.unwrap_or(left);
+        let words = text::signal_with_number(signal);
+        Some(view! {
+            <ol class="signal-steps" id="announced" aria-label=text::SIGNAL>
+                <SignalStep signal concerned left words />
+            </ol>
+        })
+    };
+    view! { {last} }.into_any()
 }
 
 fn whistle() -> AnyView {

@@ -3,7 +3,7 @@
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
 use crate::game::{Notice, Phase, State};
-use crate::rules::{Cause, Group, Shirt, Team};
+use crate::rules::{Cause, Group, Shirt, Team, CALL_BACK_SECONDS};
 
 /// The court, and what lies below it.
 pub const COURT: &str = "Court and what happens on it";
@@ -323,6 +323,18 @@ pub const RIGHT_SERVES: &str = "Right serves first";
 pub const SET: &str = "Set";
 /// The pause.
 pub const INTERVAL: &str = "Interval";
+/// What comes next in the pause, with so many milliseconds left of it.
+#[must_use]
+pub const fn interval_due(left_ms: i64) -> &'static str {
+    if left_ms <= 0 {
+        "Check the line-ups, then whistle for the service."
+    } else if left_ms <= CALL_BACK_SECONDS * 1000 {
+        "Whistle now: teams onto the court."
+    } else {
+        "At 0:30 whistle the teams back."
+    }
+}
+
 /// Starts it by hand.
 pub const START_INTERVAL: &str = "Start the interval";
 /// The legend.
