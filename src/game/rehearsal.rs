@@ -6,14 +6,14 @@
 use fastrand::Rng;
 
 use super::entry::{
-    Amendment, Change, Check, Court, Entry, Fault, Forced, Found, Heading, Kind, LateFault, Level,
-    Player, Scope, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
+    Amendment, By, Change, Check, Court, Entry, Fault, Forced, Found, Heading, Kind, LateFault,
+    Level, Player, Scope, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
 };
 use super::fold::Replay;
 use super::legal::legal;
 use super::notice::{notices, Notice};
 use super::state::{Phase, State};
-use crate::rules::{ByTeam, Cause, Preset, Rules, Shirt, Team};
+use crate::rules::{ByTeam, Cause, Group, Preset, Rules, Shirt, Team};
 
 /// Invented names of teams.
 const NAMES: [&str; 8] = [
@@ -47,6 +47,37 @@ pub fn rehearse_by(rules: Rules, seed: u64) -> Vec<Entry> {
     }
     table.sign();
     table.replay.entries().to_vec()
+}
+
+/// A cause that fits, by how often each is met: common practice and memory, no source.
+fn cause(chance: &mut Rng, server_lost: bool) -> Cause {
+    let weight = |cause: &Cause| match cause {
+        Cause::BallIn => 300,
+        Cause::BallOut => 190,
+        Cause::BallTouched => 100,
+        Cause::ServiceNet => 110,
+        Cause::ServiceOut => 80,
+        Cause::ServiceWinner => 130,
+        Cause::NetTouch => 45,
+        Cause::DoubleContact => 30,
+        Cause::Catch => 35,
+        Cause::UnderNet | Cause::ServiceFoot => 20,
+        Cause::NotSaid => 0,
+        Cause::FourHits | Cause::Antenna | Cause::OverNet | Cause::AttackFault => 12,
+        _ => 5,
+    };
+    let fits: Vec<Cause> = Cause::ALL
+        .into_iter()
+        .filter(|c| c.fits(server_lost))
+        .collect();
+    let mut left = chance.u32(0..fits.iter().map(weight).sum());
+    for cause in fits {
+        if left < weight(&cause) {
+            return cause;
+        }
+        left -= weight(&cause);
+    }
+    Cause::BallOut
 }
 
 /// The scorer's table of the rehearsal.
@@ -349,21 +380,47 @@ impl Table {
             return;
         }
         if !self.now_and_then(4) {
-            let fits: Vec<Cause> = Cause::ALL
-                .into_iter()
-                .filter(|c| *c != Cause::NotSaid && c.fits(serving == Some(won_by.other())))
-                .collect();
-            if let Some(cause) = self.pick(&fits) {
-                self.enter(
-                    Kind::Explain {
-                        entry: rally,
-                        cause,
-                        by: None,
-                    },
-                    1..6,
-                );
-            }
+            let server_lost = serving == Some(won_by.other());
+            // A chance of its own: what is said about a rally does not change how play goes on.
+            let mut chance = Rng::with_seed(self.rng.u64(..));
+            let cause = cause(&mut chance, server_lost);
+            let by = self.named(&mut chance, cause, won_by);
+            self.enter(
+                Kind::Explain {
+                    entry: rally,
+                    cause,
+                    by,
+                },
+                1..6,
+            );
         }
+    }
+
+    /// Who did it, four times out of five: the server of a service, otherwise somebody on court, those
+    /// in the front row more often.
+    fn named(&self, chance: &mut Rng, cause: Cause, won_by: Team) -> Option<By> {
+        let play = self.state().play()?;
+        let of_winner = matches!(cause, Cause::BallIn | Cause::ServiceWinner);
+        let team = if of_winner { won_by } else { won_by.other() };
+        // The rally is entered: a side that has gained the service has rotated, and its server is new.
+        let by_server = cause.group() == Some(Group::Service);
+        let on_court: Vec<Shirt> = play.sides[team].on_court().collect();
+        let places = if by_server { 0..1 } else { 0..on_court.len() };
+        let front = if chance.u8(0..3) > 0 {
+            1..4
+        } else {
+            places.clone()
+        };
+        let places = if by_server || on_court.len() < 4 {
+            places
+        } else {
+            front
+        };
+        let number = *on_court.get(chance.usize(places.start..places.end.max(places.start + 1)))?;
+        (chance.u8(0..5) > 0).then_some(By {
+            team,
+            number: Some(number),
+        })
     }
 
     /// What is due comes first: change of courts, players who must leave, questions.
@@ -648,7 +705,7 @@ impl Table {
         let Some(number) = self.pick(&on_court) else {
             return;
         };
-        let hurt = super::entry::By {
+        let hurt = By {
             team,
             number: Some(number),
         };

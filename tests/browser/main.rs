@@ -17,6 +17,7 @@ mod library;
 mod pictures;
 mod probe;
 mod referee;
+mod sealed;
 #[path = "../../tools/xtask/src/server.rs"]
 mod server;
 mod smoke;
@@ -65,6 +66,7 @@ const FILES: &[&[Test]] = &[
     files::TESTS,
     briefed::TESTS,
     library::TESTS,
+    sealed::TESTS,
 ];
 
 fn main() -> ExitCode {

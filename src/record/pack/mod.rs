@@ -5,6 +5,7 @@
 //! program with the same rules of play; the first byte says which. The plain file is the archive.
 
 mod coder;
+mod custom;
 mod model;
 mod text;
 
@@ -16,7 +17,7 @@ use super::{file, Log};
 use crate::game::Replay;
 
 /// Changes whenever the same bytes would be read differently: the model, or a rule of play.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 /// Bytes of SHA-256 over the plain file that tell a damaged hand-over.
 const CHECK: usize = 4;
 /// A hand-over of more bytes is not looked into; a match of five sets has less than a thousand.
@@ -107,4 +108,54 @@ fn talk<C: Coder>(
         id,
         entries: replay.entries().to_vec(),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::coder::Counter;
+    use super::*;
+    use crate::game::{rehearse, Kind};
+    use crate::rules::Preset;
+
+    /// What each kind of entry costs, for whoever works on the model: `cargo test --lib pack -- --show-output`.
+    #[test]
+    fn the_model_costs_what_it_costs() {
+        let entries = rehearse(Preset::International, 4);
+        let mut counter = Counter { bits: 0.0 };
+        let mut model = Model::new();
+        let mut replay = Replay::new();
+        let mut by_kind: std::collections::BTreeMap<String, (u32, f64)> = Default::default();
+        for entry in &entries {
+            let before = counter.bits;
+            let same = model
+                .entry(&mut counter, &replay, Some(entry))
+                .expect("it is coded");
+            assert_eq!(&same, entry);
+            replay.push(same);
+            let words = format!("{:?}", entry.kind);
+            let kind = words.split([' ', '(', '{']).next().unwrap_or_default();
+            let (count, bits) = by_kind.entry(kind.to_owned()).or_default();
+            *count += 1;
+            *bits += counter.bits - before;
+        }
+        for (kind, (count, bits)) in &by_kind {
+            println!(
+                "{kind:20} {count:4} {:7.1} bytes, {:5.1} bits each",
+                bits / 8.0,
+                bits / f64::from(*count)
+            );
+        }
+        assert!(matches!(entries[0].kind, Kind::Match(_)));
+        let log = Log {
+            id: String::new(),
+            entries,
+        };
+        let packed = pack(&log).expect("it packs").len() as f64;
+        println!("{packed} bytes in all");
+        assert!(
+            (packed - counter.bits / 8.0).abs() < 16.0,
+            "{packed} {}",
+            counter.bits / 8.0
+        );
+    }
 }

@@ -4,16 +4,23 @@
 //! nothing and gets it back. What cannot happen in a state costs nothing; what does not fit the patterns
 //! below is written as its JSON, letter by letter.
 
+use std::collections::BTreeMap;
+
 use super::coder::{Chance, Coder};
+use super::custom;
 use super::text::Text;
-use crate::game::entry::{By, Change, Forced, Player, Staff, TeamList, Timer, TimerAction, Toss};
-use crate::game::{may, may_start, Entry, Kind, Phase, Replay, State};
+use crate::game::entry::{
+    By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, Since, Staff, TeamList,
+    Timer, TimerAction, Toss,
+};
+use crate::game::{legal, may, may_start, Entry, Kind, Phase, Replay, RunningTimer, State};
 use crate::record::file;
-use crate::rules::{Cause, Shirt, Team};
+use crate::record::seal::seal_code;
+use crate::rules::{Cause, Score, Shirt, Step, Team};
 
 /// The patterns, in the order in which they are asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Pattern {
+pub(super) enum Pattern {
     Rally,
     ExplainLast,
     Timer,
@@ -26,13 +33,24 @@ enum Pattern {
     Toss,
     ChangeCourts,
     TeamList,
+    Check,
+    Sign,
+    Seal,
     Explain,
     Strike,
+    Remark,
+    Hurt,
+    LateFault,
+    /// Anything else of what the reducer lists as legal.
+    Listed,
     Words,
 }
 
+/// How many there are.
+const PATTERNS: usize = Pattern::ALL.len();
+
 impl Pattern {
-    const ALL: [Pattern; 15] = [
+    const ALL: [Pattern; 22] = [
         Pattern::Rally,
         Pattern::ExplainLast,
         Pattern::Timer,
@@ -45,13 +63,48 @@ impl Pattern {
         Pattern::Toss,
         Pattern::ChangeCourts,
         Pattern::TeamList,
+        Pattern::Check,
+        Pattern::Sign,
+        Pattern::Seal,
         Pattern::Explain,
         Pattern::Strike,
+        Pattern::Remark,
+        Pattern::Hurt,
+        Pattern::LateFault,
+        Pattern::Listed,
         Pattern::Words,
     ];
 
     fn place(self) -> usize {
-        Pattern::ALL.iter().position(|p| *p == self).unwrap_or(0)
+        self as usize
+    }
+
+    /// Its sign in [`custom::ORDINARY`].
+    const fn letter(self) -> char {
+        match self {
+            Pattern::Rally => 'r',
+            Pattern::ExplainLast => 'e',
+            Pattern::Timer => 't',
+            Pattern::Libero => 'l',
+            Pattern::TimeOut => 'o',
+            Pattern::Substitution => 's',
+            Pattern::StrikeLast => 'x',
+            Pattern::LineUp => 'b',
+            Pattern::BeginSet => 'g',
+            Pattern::Toss => 'h',
+            Pattern::ChangeCourts => 'c',
+            Pattern::TeamList => 'u',
+            Pattern::Check => 'k',
+            Pattern::Sign => 'n',
+            Pattern::Seal => 'z',
+            Pattern::Explain => '?',
+            Pattern::Strike => '!',
+            Pattern::Remark => 'm',
+            Pattern::Hurt => 'i',
+            Pattern::LateFault => 'f',
+            Pattern::Listed => 'a',
+            Pattern::Words => 'w',
+        }
     }
 
     /// Whether an entry of this pattern can come next.
@@ -72,8 +125,12 @@ impl Pattern {
             Pattern::Toss => TOSSES.into_iter().any(|toss| can(Kind::Toss(toss))),
             Pattern::ChangeCourts => can(Kind::ChangeCourts),
             Pattern::TeamList => state.heading().is_some() && state.phase() == Phase::Preparation,
+            Pattern::Check | Pattern::Sign => state.heading().is_some(),
+            Pattern::Seal => state.heading().is_some() && state.sealed().is_none(),
             Pattern::Explain | Pattern::Strike => replay.entries().len() > 1,
-            Pattern::Timer | Pattern::Words => true,
+            Pattern::Listed => state.heading().is_some() && state.sealed().is_none(),
+            Pattern::Hurt | Pattern::LateFault => state.play().is_some(),
+            Pattern::Timer | Pattern::Remark | Pattern::Words => true,
         }
     }
 }
@@ -97,52 +154,194 @@ const TOSSES: [Toss; 4] = [
     },
 ];
 
+/// Milliseconds of a second.
+const SECOND: i64 = 1000;
+
 /// The count-downs that have a place of their own.
 const TIMERS: [&str; 5] = ["time_out", "interval", "warm_up", "recovery", "service"];
+
+/// Who signs, in a usual order.
+const ROLES: [&str; 9] = [
+    "captain A",
+    "captain B",
+    "coach A",
+    "coach B",
+    "scorer",
+    "captain A",
+    "captain B",
+    "second referee",
+    "first referee",
+];
+
+/// Chances of a number: how many bits it has, and the first of them.
+#[derive(Clone)]
+struct Size {
+    bits: [Chance; 128],
+    first: [Chance; 128],
+}
+
+impl Size {
+    const NEW: Size = Size {
+        bits: [Chance::EVEN; 128],
+        first: [Chance::EVEN; 128],
+    };
+}
+
+/// Yes-or-no decisions that need no more than a name.
+#[derive(Clone, Copy)]
+enum Flag {
+    RandomId,
+    Backwards,
+    Exact,
+    StruckWithWhy,
+    TimerOfTeam,
+    TimerStops,
+    TimerAsExpected,
+    UsualSeconds,
+    Forced,
+    MoreChanges,
+    LegalChange,
+    NamedList,
+    NextNumber,
+    Captain,
+    Libero,
+    Named,
+    SamePlace,
+    NextInList,
+    CheckFailed,
+    Noted,
+    CodeFits,
+    RemarkOfTeam,
+    SinceKnown,
+    FoundAfter,
+    PutRight,
+    WholeSeconds,
+}
+
+/// How many there are.
+const FLAGS: usize = Flag::WholeSeconds as usize + 1;
 
 /// Everything learnt so far.
 pub(super) struct Model {
     last: usize,
-    next: [[Chance; 15]; 15],
+    /// What comes next, whatever was before, and behind each pattern.
+    next: [Chance; PATTERNS],
+    next_behind: [[Chance; PATTERNS]; PATTERNS],
     insists: Chance,
     timed: Chance,
-    size_of_step: [[Chance; 64]; 15],
-    late_digit: [[Chance; 32]; 15],
+    /// Sizes of numbers by pattern, and by the one before it as well.
+    sizes: Vec<Size>,
+    sizes_behind: Vec<Size>,
     serving_side_wins: Chance,
-    has_cause: [Chance; 2],
+    serving_team_wins: [Chance; 2],
+    has_cause: Chance,
     cause: [[Chance; 32]; 2],
-    has_by: [Chance; 2],
-    by_fault: [Chance; 26],
+    has_by: Chance,
+    has_by_with: [Chance; 26],
+    by_loser: [Chance; 26],
+    by_server: [Chance; 26],
     has_number: Chance,
     on_court: Chance,
-    side: [Chance; 15],
-    flags: [Chance; 12],
+    /// Who served the last rally.
+    served: Option<(Team, Option<Shirt>)>,
+    /// How often a player was named, and a libero went in or out.
+    named: BTreeMap<(Team, Shirt), u32>,
+    replaced: BTreeMap<(Team, Change), u32>,
+    side: [Chance; PATTERNS],
+    flags: [Chance; FLAGS],
+    signed: usize,
+    checked: usize,
+    time_out_of: Option<Team>,
     words: Text,
     now: i64,
+}
+
+/// A chance for each cause, and one for none.
+fn by_cause(in_16: impl Fn(Option<Cause>) -> u16) -> [Chance; 26] {
+    std::array::from_fn(|i| Chance::yes_in_16(in_16(Cause::ALL.get(i).copied())))
 }
 
 impl Model {
     /// Before the first entry.
     pub fn new() -> Model {
-        Model {
-            last: 0,
-            next: [[Chance::EVEN; 15]; 15],
+        let mut flags = [Chance::EVEN; FLAGS];
+        for (flag, in_16) in [
+            (Flag::Backwards, 0),
+            (Flag::Exact, 1),
+            (Flag::TimerAsExpected, 15),
+            (Flag::UsualSeconds, 14),
+            (Flag::Forced, 1),
+            (Flag::MoreChanges, 2),
+            (Flag::LegalChange, 15),
+            (Flag::NextNumber, 12),
+            (Flag::Captain, 1),
+            (Flag::Libero, 2),
+            (Flag::SamePlace, 8),
+            (Flag::NextInList, 13),
+            (Flag::CheckFailed, 1),
+            (Flag::Noted, 1),
+            (Flag::CodeFits, 15),
+        ] {
+            flags[flag as usize] = Chance::yes_in_16(in_16);
+        }
+        let mut model = Model {
+            last: Pattern::Words.place(),
+            next: [Chance::EVEN; PATTERNS],
+            next_behind: [[Chance::EVEN; PATTERNS]; PATTERNS],
             insists: Chance::yes_in_16(1),
-            timed: Chance::yes_in_16(12),
-            size_of_step: [[Chance::EVEN; 64]; 15],
-            late_digit: [[Chance::EVEN; 32]; 15],
-            serving_side_wins: Chance::EVEN,
-            has_cause: [Chance::yes_in_16(4); 2],
-            cause: [[Chance::EVEN; 32]; 2],
-            has_by: [Chance::EVEN; 2],
-            by_fault: [Chance::EVEN; 26],
-            has_number: Chance::yes_in_16(12),
+            timed: Chance::yes_in_16(15),
+            sizes: vec![Size::NEW; PATTERNS + 1],
+            sizes_behind: vec![Size::NEW; (PATTERNS + 1) * PATTERNS],
+            serving_side_wins: Chance::taught(7, 16, 20),
+            serving_team_wins: [Chance::EVEN; 2],
+            has_cause: Chance::yes_in_16(2),
+            cause: [custom::causes(true), custom::causes(false)],
+            has_by: Chance::yes_in_16(10),
+            has_by_with: [Chance::EVEN; 26],
+            by_loser: by_cause(|c| c.map_or(8, custom::loser_named)),
+            by_server: by_cause(custom::server_named),
+            has_number: Chance::yes_in_16(14),
             on_court: Chance::yes_in_16(15),
-            side: [Chance::EVEN; 15],
-            flags: [Chance::EVEN; 12],
+            served: None,
+            named: BTreeMap::new(),
+            replaced: BTreeMap::new(),
+            side: [Chance::EVEN; PATTERNS],
+            flags,
+            signed: ROLES.len(),
+            checked: Step::ALL.len(),
+            time_out_of: None,
             words: Text::new(),
             now: 0,
+        };
+        model.teach();
+        model
+    }
+
+    /// Goes through a stretch of an ordinary match.
+    fn teach(&mut self) {
+        let known = |letter: char| Pattern::ALL.into_iter().find(|p| p.letter() == letter);
+        let mut nowhere = super::coder::Writer::new();
+        for pattern in custom::ORDINARY.chars().filter_map(known) {
+            for asked in Pattern::ALL {
+                let found = asked == pattern;
+                self.is_next(&mut nowhere, asked, found);
+                if found {
+                    break;
+                }
+            }
+            self.last = pattern.place();
         }
+        self.last = Pattern::Words.place();
+    }
+
+    fn is_next<C: Coder>(&mut self, coder: &mut C, asked: Pattern, value: bool) -> bool {
+        let place = asked.place();
+        let behind = &mut self.next_behind[self.last][place];
+        coder.both(&mut self.next[place], behind, value)
+    }
+
+    fn flag<C: Coder>(&mut self, coder: &mut C, flag: Flag, value: bool) -> bool {
+        coder.bit(&mut self.flags[flag as usize], value)
     }
 
     /// The id of a record; most are sixteen random bytes in the usual writing.
@@ -151,7 +350,7 @@ impl Model {
     /// A reader found no text.
     pub fn id<C: Coder>(&mut self, coder: &mut C, given: Option<&str>) -> Result<String, String> {
         let random = given.and_then(random_id);
-        if coder.bit(&mut self.flags[0], random.is_some()) {
+        if self.flag(coder, Flag::RandomId, random.is_some()) {
             let random = random.unwrap_or_default();
             let bytes: Vec<String> = random
                 .map(|byte| coder.uniform(256, u32::from(byte)))
@@ -182,7 +381,7 @@ impl Model {
         given: Option<&Entry>,
     ) -> Result<Entry, String> {
         let pattern = self.pattern(coder, replay, given);
-        let at = self.time(coder, pattern, given.map(|e| e.at));
+        let kind = self.kind(coder, replay, pattern, given.map(|e| &e.kind))?;
         let insists = coder.bit(&mut self.insists, given.is_some_and(|e| e.insist.is_some()));
         let insist = if insists {
             let given = given.and_then(|e| e.insist.as_deref());
@@ -190,7 +389,12 @@ impl Model {
         } else {
             None
         };
-        let kind = self.kind(coder, replay, pattern, given.map(|e| &e.kind))?;
+        let at = self.time(
+            coder,
+            pattern,
+            ends_at(replay.state(), &kind),
+            given.map(|e| e.at),
+        );
         self.last = pattern.place();
         Ok(Entry {
             n: replay.next_number(),
@@ -207,12 +411,11 @@ impl Model {
         given: Option<&Entry>,
     ) -> Pattern {
         let wanted = given.map(|e| pattern_of(replay, &e.kind));
-        for (place, pattern) in Pattern::ALL.into_iter().enumerate() {
+        for pattern in Pattern::ALL {
             if pattern == Pattern::Words {
                 break;
             }
-            if pattern.is_possible(replay)
-                && coder.bit(&mut self.next[self.last][place], wanted == Some(pattern))
+            if pattern.is_possible(replay) && self.is_next(coder, pattern, wanted == Some(pattern))
             {
                 return pattern;
             }
@@ -220,50 +423,72 @@ impl Model {
         Pattern::Words
     }
 
-    /// Whole seconds since the last entry where they are whole, milliseconds otherwise.
+    /// Whole seconds since the last entry where they are whole; a count-down that was stopped by its
+    /// distance from its end.
     fn time<C: Coder>(
         &mut self,
         coder: &mut C,
         pattern: Pattern,
+        expected: Option<i64>,
         given: Option<Option<i64>>,
     ) -> Option<i64> {
         let at = given.flatten();
         if !coder.bit(&mut self.timed, at.is_some()) {
             return None;
         }
-        let step = at.unwrap_or(0).wrapping_sub(self.now);
-        let backwards = coder.bit(&mut self.flags[0], step < 0);
-        let exact = coder.bit(&mut self.flags[1], step % 1000 != 0);
-        let size = step.unsigned_abs();
-        let size = if exact {
-            self.number(coder, pattern, size)
+        let at = at.unwrap_or(0);
+        self.now = if let Some(expected) = expected {
+            let apart = at.wrapping_sub(expected);
+            // By hand and in whole seconds, or by the clock of a screen.
+            let whole = self.flag(coder, Flag::WholeSeconds, apart % SECOND == 0);
+            let unit = if whole { SECOND } else { 1 };
+            let step = self.signed(coder, PATTERNS, apart / unit);
+            expected.wrapping_add(step.wrapping_mul(unit))
         } else {
-            self.number(coder, pattern, size / 1000).wrapping_mul(1000)
+            let second = self.now.div_euclid(SECOND);
+            let step = self.signed(coder, pattern.place(), at.div_euclid(SECOND) - second);
+            let mut found = second.wrapping_add(step).wrapping_mul(SECOND);
+            let rest = at.rem_euclid(SECOND);
+            if self.flag(coder, Flag::Exact, rest != 0) {
+                let rest = u32::try_from(rest).unwrap_or(0);
+                found = found.wrapping_add(i64::from(coder.uniform(1000, rest)));
+            }
+            found
         };
-        #[allow(clippy::cast_possible_wrap)] // The way back from the unsigned size.
-        let step = if backwards {
-            (size as i64).wrapping_neg()
-        } else {
-            size as i64
-        };
-        self.now = self.now.wrapping_add(step);
         Some(self.now)
     }
 
+    #[allow(clippy::cast_possible_wrap)] // The way back from the unsigned size.
+    fn signed<C: Coder>(&mut self, coder: &mut C, place: usize, step: i64) -> i64 {
+        let backwards = self.flag(coder, Flag::Backwards, step < 0);
+        let size = self.number(coder, place, step.unsigned_abs());
+        if backwards {
+            (size as i64).wrapping_neg()
+        } else {
+            size as i64
+        }
+    }
+
     /// A number by its length in bits, the highest bits learnt, the others plain.
-    fn number<C: Coder>(&mut self, coder: &mut C, pattern: Pattern, value: u64) -> u64 {
-        let place = pattern.place();
-        let bits = tree(
-            coder,
-            &mut self.size_of_step[place],
-            6,
-            64 - value.leading_zeros(),
-        );
-        let mut found = u64::from(bits > 0);
-        for below in (0..bits.saturating_sub(1)).rev() {
+    fn number<C: Coder>(&mut self, coder: &mut C, place: usize, value: u64) -> u64 {
+        let general = &mut self.sizes[place];
+        let behind = &mut self.sizes_behind[place * PATTERNS + self.last];
+        let length = 64 - value.leading_zeros();
+        let mut node = 1usize;
+        for below in (0..7).rev() {
+            let bit = length >> below & 1 == 1;
+            let bit = coder.both(&mut general.bits[node], &mut behind.bits[node], bit);
+            node = node << 1 | usize::from(bit);
+        }
+        let length = (node - 128).min(64);
+        let mut found = u64::from(length > 0);
+        for below in (0..length.saturating_sub(1)).rev() {
             let bit = value >> below & 1 == 1;
-            let bit = if below + 2 >= bits && bits < 32 {
-                coder.bit(&mut self.late_digit[place][bits as usize], bit)
+            let depth = length - 1 - below;
+            let bit = if depth <= 2 && length <= 30 {
+                // The first bit by the length alone, the second by the first as well.
+                let at = length * 4 + usize::from(depth == 2) * (1 + usize::from(found & 1 == 1));
+                coder.both(&mut general.first[at], &mut behind.first[at], bit)
             } else {
                 coder.uniform(2, u32::from(bit)) == 1
             };
@@ -295,19 +520,22 @@ impl Model {
                     _ => None,
                 };
                 let serving = state.serving().map_or(Team::A, |s| s.0);
-                let stays = coder.bit(
+                let stays = coder.both(
                     &mut self.serving_side_wins,
+                    &mut self.serving_team_wins[serving as usize],
                     parts.is_some_and(|p| p.0 == serving),
                 );
                 let won_by = if stays { serving } else { serving.other() };
                 let with_cause =
-                    coder.bit(&mut self.has_cause[0], parts.is_some_and(|p| p.1.is_some()));
+                    coder.bit(&mut self.has_cause, parts.is_some_and(|p| p.1.is_some()));
                 let cause = if with_cause {
                     Some(self.cause(coder, stays, parts.and_then(|p| p.1))?)
                 } else {
                     None
                 };
-                let by = self.by(coder, state, cause, won_by, parts.map(|p| p.2));
+                let server = state.serving();
+                let by = self.by(coder, state, cause, won_by, server, parts.map(|p| p.2));
+                self.served = server;
                 Kind::Rally { won_by, cause, by }
             }
             Pattern::ExplainLast | Pattern::Explain => {
@@ -320,31 +548,59 @@ impl Model {
                     last
                 } else {
                     let entry = parts.map_or(0, |p| u64::from(p.0));
-                    small(self.number(coder, pattern, entry))?
+                    small(self.number(coder, pattern.place(), entry))?
                 };
                 let rally = state.rally(entry);
                 let stays = rally.is_some_and(|p| p.served == Some(p.to));
                 let won_by = rally.map_or(Team::A, |p| p.to);
                 let cause = self.cause(coder, stays, parts.map(|p| p.1))?;
-                let by = self.by(coder, state, Some(cause), won_by, parts.map(|p| p.2));
+                let server = self.served.filter(|_| pattern == Pattern::ExplainLast);
+                let by = self.by(
+                    coder,
+                    state,
+                    Some(cause),
+                    won_by,
+                    server,
+                    parts.map(|p| p.2),
+                );
                 Kind::Explain { entry, cause, by }
             }
-            Pattern::Timer => self.timer(coder, given)?,
+            Pattern::Timer => self.timer(coder, state, given)?,
+            Pattern::Check => self.check(coder, given)?,
+            Pattern::Sign => self.sign(coder, given)?,
+            Pattern::Seal => {
+                let given = match given {
+                    Some(Kind::Seal { code }) => Some(code.as_str()),
+                    _ => None,
+                };
+                let code = seal_code(replay.entries());
+                if self.flag(coder, Flag::CodeFits, given == Some(&code)) {
+                    Kind::Seal { code }
+                } else {
+                    let code = self.words.code(coder, given)?;
+                    Kind::Seal { code }
+                }
+            }
             Pattern::Libero => {
                 let ways = replacements(state);
                 let place = given
                     .and_then(|g| ways.iter().position(|w| w == g))
                     .unwrap_or(0);
-                ways[pick(coder, ways.len(), place)].clone()
+                let keys: Vec<(Team, Change)> = ways.iter().filter_map(replacement).collect();
+                let often = |key| self.replaced.get(key).copied().unwrap_or(0);
+                let weights: Vec<u32> = keys.iter().map(|key| 1 + 6 * often(key).min(50)).collect();
+                let place = coder.choose(&weights, place);
+                *self.replaced.entry(keys[place]).or_default() += 1;
+                ways[place].clone()
             }
             Pattern::TimeOut => {
                 let team = match given {
                     Some(Kind::TimeOut { team }) => Some(*team),
                     _ => None,
                 };
-                Kind::TimeOut {
-                    team: self.team(coder, pattern, team),
-                }
+                let team = self.team(coder, pattern, team);
+                self.time_out_of = Some(team);
+                Kind::TimeOut { team }
             }
             Pattern::Substitution => self.substitution(coder, state, given)?,
             Pattern::StrikeLast => {
@@ -357,9 +613,9 @@ impl Model {
                     _ => None,
                 };
                 let entry = parts.map_or(0, |p| u64::from(p.0));
-                let entry = small(self.number(coder, pattern, entry))?;
+                let entry = small(self.number(coder, pattern.place(), entry))?;
                 let why = parts.and_then(|p| p.1);
-                let with_why = coder.bit(&mut self.flags[2], why.is_some());
+                let with_why = self.flag(coder, Flag::StruckWithWhy, why.is_some());
                 let why = if with_why {
                     Some(self.words.code(coder, why)?)
                 } else {
@@ -375,11 +631,17 @@ impl Model {
                     _ => None,
                 };
                 let size = usize::from(state.rules().players_on_court).min(free.len());
+                let before = state.last_line_up(team).unwrap_or_default();
                 let positions = (0..size)
                     .map(|i| {
-                        let place = given
-                            .and_then(|g| free.iter().position(|s| Some(s) == g.get(i)))
-                            .unwrap_or(0);
+                        let wanted = given.and_then(|g| g.get(i));
+                        let same = before.get(i).and_then(|s| free.iter().position(|f| f == s));
+                        if let Some(same) = same {
+                            if self.flag(coder, Flag::SamePlace, wanted == Some(&free[same])) {
+                                return free.remove(same);
+                            }
+                        }
+                        let place = free.iter().position(|s| Some(s) == wanted).unwrap_or(0);
                         free.remove(pick(coder, free.len(), place))
                     })
                     .collect();
@@ -392,6 +654,44 @@ impl Model {
             }
             Pattern::ChangeCourts => Kind::ChangeCourts,
             Pattern::TeamList => self.team_list(coder, given)?,
+            Pattern::Remark => {
+                let (text, of) = match given {
+                    Some(Kind::Remark { text, team }) => (Some(text.as_str()), *team),
+                    _ => (None, None),
+                };
+                let team = if self.flag(coder, Flag::RemarkOfTeam, of.is_some()) {
+                    Some(self.team(coder, pattern, of))
+                } else {
+                    None
+                };
+                let text = self.words.code(coder, text)?;
+                Kind::Remark { text, team }
+            }
+            Pattern::Hurt => {
+                let (why, hurt) = match given {
+                    Some(Kind::Replay { why, hurt }) => (Some(*why), *hurt),
+                    _ => (None, None),
+                };
+                let place = why.and_then(|why| REPLAYS.iter().position(|r| *r == why));
+                let place = coder.choose(&[9, 1, 1, 1], place.unwrap_or(0));
+                let of = self.team(coder, pattern, hurt.map(|h| h.team));
+                let by = hurt.map(|h| h.number);
+                let number = by.flatten();
+                let numbered = coder.bit(&mut self.has_number, number.is_some());
+                let number = numbered.then(|| self.player(coder, state, of, 25, None, number));
+                Kind::Replay {
+                    why: REPLAYS[place],
+                    hurt: Some(By { team: of, number }),
+                }
+            }
+            Pattern::LateFault => self.late_fault(coder, state, given),
+            Pattern::Listed => {
+                let all = listed(state);
+                let place = given.and_then(|g| all.iter().position(|k| k == g));
+                let place = pick(coder, all.len(), place.unwrap_or(0));
+                let found = all.into_iter().nth(place);
+                found.ok_or_else(|| "nothing is legal".to_owned())?
+            }
             Pattern::Words => {
                 let json = given.map(json_of);
                 let json = self.words.code(coder, json.as_deref())?;
@@ -417,49 +717,89 @@ impl Model {
             .ok_or_else(|| "a cause that does not exist".to_owned())
     }
 
-    /// Who did it: as a rule the side at fault, for a winner the other one.
+    /// Who did it: as a rule the side at fault, for a winner the other one; for a service the server.
     fn by<C: Coder>(
         &mut self,
         coder: &mut C,
         state: &State,
         cause: Option<Cause>,
         won_by: Team,
+        server: Option<(Team, Option<Shirt>)>,
         given: Option<Option<By>>,
     ) -> Option<By> {
         let by = given.flatten();
-        let asked = usize::from(cause.is_some());
-        if !coder.bit(&mut self.has_by[asked], by.is_some()) {
-            return None;
-        }
         let place = cause
             .and_then(|c| Cause::ALL.iter().position(|a| *a == c))
             .unwrap_or(25);
-        let at_fault = coder.bit(
-            &mut self.by_fault[place],
+        let has_by = &mut self.has_by_with[place];
+        if !coder.both(&mut self.has_by, has_by, by.is_some()) {
+            return None;
+        }
+        let by_loser = coder.bit(
+            &mut self.by_loser[place],
             by.is_some_and(|b| b.team != won_by),
         );
-        let team = if at_fault { won_by.other() } else { won_by };
+        let team = if by_loser { won_by.other() } else { won_by };
         let number = by.and_then(|b| b.number);
         if !coder.bit(&mut self.has_number, number.is_some()) {
             return Some(By { team, number: None });
         }
-        let on_court: Vec<Shirt> = state
-            .shown()
-            .map(|p| p.sides[team].on_court().collect())
-            .unwrap_or_default();
-        let place = number.and_then(|n| on_court.iter().position(|s| *s == n));
-        let number = if !on_court.is_empty() && coder.bit(&mut self.on_court, place.is_some()) {
-            on_court[pick(coder, on_court.len(), place.unwrap_or(0))]
-        } else {
-            shirt(coder, number)
-        };
+        let number = self.player(coder, state, team, place, server, number);
         Some(By {
             team,
             number: Some(number),
         })
     }
 
-    fn timer<C: Coder>(&mut self, coder: &mut C, given: Option<&Kind>) -> Result<Kind, String> {
+    /// A player of a team: the server, somebody on court, or any number.
+    fn player<C: Coder>(
+        &mut self,
+        coder: &mut C,
+        state: &State,
+        team: Team,
+        cause: usize,
+        server: Option<(Team, Option<Shirt>)>,
+        number: Option<Shirt>,
+    ) -> Shirt {
+        let server = server.filter(|s| s.0 == team).and_then(|s| s.1);
+        if let Some(server) = server {
+            if coder.bit(&mut self.by_server[cause], number == Some(server)) {
+                return server;
+            }
+        }
+        let on_court: Vec<Shirt> = state
+            .shown()
+            .map(|p| {
+                p.sides[team]
+                    .on_court()
+                    .filter(|s| Some(*s) != server)
+                    .collect()
+            })
+            .unwrap_or_default();
+        let place = number.and_then(|n| on_court.iter().position(|s| *s == n));
+        let number = if !on_court.is_empty() && coder.bit(&mut self.on_court, place.is_some()) {
+            let often = |s: &Shirt| self.named.get(&(team, *s)).copied().unwrap_or(0);
+            let weights: Vec<u32> = on_court.iter().map(|s| 2 + often(s).min(500)).collect();
+            on_court[coder.choose(&weights, place.unwrap_or(0))]
+        } else {
+            shirt(coder, number)
+        };
+        *self.named.entry((team, number)).or_default() += 1;
+        number
+    }
+
+    fn timer<C: Coder>(
+        &mut self,
+        coder: &mut C,
+        state: &State,
+        given: Option<&Kind>,
+    ) -> Result<Kind, String> {
+        if let Some(expected) = self.expected_timer(state) {
+            let as_expected = given == Some(&expected);
+            if self.flag(coder, Flag::TimerAsExpected, as_expected) {
+                return Ok(expected);
+            }
+        }
         let given = match given {
             Some(Kind::Timer(timer)) => Some(timer),
             _ => None,
@@ -473,25 +813,157 @@ impl Model {
             None => self.words.code(coder, given.map(|t| t.what.as_str()))?,
         };
         let of = given.and_then(|t| t.team);
-        let team = if coder.bit(&mut self.flags[3], of.is_some()) {
+        let team = if self.flag(coder, Flag::TimerOfTeam, of.is_some()) {
             Some(self.team(coder, Pattern::Timer, of))
         } else {
             None
         };
         let stops = given.is_some_and(|t| t.action == TimerAction::Stop);
-        let action = if coder.bit(&mut self.flags[4], stops) {
+        let action = if self.flag(coder, Flag::TimerStops, stops) {
             TimerAction::Stop
         } else {
             TimerAction::Start
         };
-        let seconds = given.map_or(0, |t| u64::from(t.seconds));
-        let seconds = small(self.number(coder, Pattern::Timer, seconds))?;
+        let usual = usual_seconds(state, &what);
+        let is_usual = given.map(|t| t.seconds) == usual;
+        let seconds = match usual {
+            Some(usual) if self.flag(coder, Flag::UsualSeconds, is_usual) => usual,
+            _ => {
+                let seconds = given.map_or(0, |t| u64::from(t.seconds));
+                small(self.number(coder, Pattern::Timer.place(), seconds))?
+            }
+        };
         Ok(Kind::Timer(Timer {
             what,
             team,
             seconds,
             action,
         }))
+    }
+
+    /// The count-down that is running is stopped; one for a time-out follows upon it.
+    fn expected_timer(&self, state: &State) -> Option<Kind> {
+        if let Some(running) = state.timers().last() {
+            let action = TimerAction::Stop;
+            let timer = running.timer.clone();
+            return Some(Kind::Timer(Timer { action, ..timer }));
+        }
+        let what = "time_out".to_owned();
+        let seconds = usual_seconds(state, &what)?;
+        let timed = self.last == Pattern::TimeOut.place();
+        timed.then_some(Kind::Timer(Timer {
+            what,
+            team: self.time_out_of,
+            seconds,
+            action: TimerAction::Start,
+        }))
+    }
+
+    /// A fault found late whose moment, if it is given, is a score of the set that is on.
+    fn late_fault<C: Coder>(&mut self, coder: &mut C, state: &State, given: Option<&Kind>) -> Kind {
+        let given = match given {
+            Some(Kind::LateFault(fault)) => Some(fault),
+            _ => None,
+        };
+        let team = self.team(coder, Pattern::LateFault, given.map(|f| f.team));
+        let place = given.and_then(|f| FAULTS.iter().position(|k| *k == f.fault));
+        let fault = FAULTS[coder.choose(&[8, 3, 2, 2, 1], place.unwrap_or(0))];
+        // Counted back from now, as somebody remembers it.
+        let stood: Vec<Score> = stood(state);
+        let since = given.and_then(|f| f.since);
+        let back = since.and_then(|s| stood.iter().position(|score| *score == s.score));
+        let since = if self.flag(coder, Flag::SinceKnown, since.is_some()) && !stood.is_empty() {
+            let score = stood[pick(coder, stood.len(), back.unwrap_or(0))];
+            Some(Since { score, set: None })
+        } else {
+            None
+        };
+        let after = given.is_some_and(|f| f.during == Found::AfterRally);
+        let during = if self.flag(coder, Flag::FoundAfter, after) {
+            Found::AfterRally
+        } else {
+            Found::Rally
+        };
+        let put_right = given.is_some_and(|f| f.positions.is_some());
+        let positions = self.flag(coder, Flag::PutRight, put_right).then(|| {
+            let play = state.play();
+            play.map(|p| p.sides[team].on_court().collect())
+                .unwrap_or_default()
+        });
+        Kind::LateFault(LateFault {
+            team,
+            fault,
+            since,
+            during,
+            positions,
+        })
+    }
+
+    fn check<C: Coder>(&mut self, coder: &mut C, given: Option<&Kind>) -> Result<Kind, String> {
+        let given = match given {
+            Some(Kind::Check(check)) => Some(check),
+            _ => None,
+        };
+        let place = |c: &Check| Step::ALL.iter().position(|s| s.code() == c.item);
+        let place = given.and_then(place).unwrap_or(0);
+        let place = self.next_in_list(coder, self.checked, Step::ALL.len(), place);
+        self.checked = place;
+        let failed = self.flag(coder, Flag::CheckFailed, given.is_some_and(|c| !c.ok));
+        let note = given.and_then(|c| c.note.as_deref());
+        let note = if self.flag(coder, Flag::Noted, note.is_some()) {
+            Some(self.words.code(coder, note)?)
+        } else {
+            None
+        };
+        Ok(Kind::Check(Check {
+            item: Step::ALL[place].code().to_owned(),
+            ok: !failed,
+            note,
+        }))
+    }
+
+    fn sign<C: Coder>(&mut self, coder: &mut C, given: Option<&Kind>) -> Result<Kind, String> {
+        let given = match given {
+            Some(Kind::Sign { role, name }) => Some((role, name.as_deref())),
+            _ => None,
+        };
+        // Captains sign twice: of two equal ones the one that comes next.
+        let from = self.signed + 1;
+        let order = (0..ROLES.len()).map(|i| (from + i) % ROLES.len());
+        let place = given.and_then(|(role, _)| order.into_iter().find(|&i| ROLES[i] == role));
+        let place = place.unwrap_or(0);
+        let place = self.next_in_list(coder, self.signed, ROLES.len(), place);
+        self.signed = place;
+        let name = given.and_then(|g| g.1);
+        let name = if self.flag(coder, Flag::Named, name.is_some()) {
+            Some(self.words.code(coder, name)?)
+        } else {
+            None
+        };
+        Ok(Kind::Sign {
+            role: ROLES[place].to_owned(),
+            name,
+        })
+    }
+
+    /// A place in a list that is mostly gone through in its order.
+    fn next_in_list<C: Coder>(
+        &mut self,
+        coder: &mut C,
+        last: usize,
+        length: usize,
+        place: usize,
+    ) -> usize {
+        let next = if last >= length {
+            0
+        } else {
+            (last + 1) % length
+        };
+        if self.flag(coder, Flag::NextInList, place == next) {
+            next
+        } else {
+            pick(coder, length, place)
+        }
     }
 
     fn substitution<C: Coder>(
@@ -518,43 +990,73 @@ impl Model {
         let reason = parts
             .and_then(|p| reasons.iter().position(|r| *r == p.2))
             .unwrap_or(0);
-        let forced = coder.bit(&mut self.flags[5], reason > 0);
+        let forced = self.flag(coder, Flag::Forced, reason > 0);
         let reason = if forced {
             1 + pick(coder, 3, reason.saturating_sub(1))
         } else {
             0
         };
-        let mut out = holders(state, team);
-        let mut into = bench(state, team);
+        let reason = reasons[reason];
         let mut changes = Vec::new();
         loop {
             let change = parts.and_then(|p| p.1.get(changes.len())).copied();
-            let place = |list: &[Shirt], s: Option<Shirt>| {
-                s.and_then(|s| list.iter().position(|l| *l == s))
-                    .unwrap_or(0)
-            };
-            if out.is_empty() || into.is_empty() {
-                return Err("a substitution without players".to_owned());
-            }
-            let leaves = out.remove(pick(coder, out.len(), place(&out, change.map(|c| c.out))));
-            let comes = into.remove(pick(
-                coder,
-                into.len(),
-                place(&into, change.map(|c| c.into)),
-            ));
-            changes.push(Change {
-                out: leaves,
-                into: comes,
-            });
+            let change = self.change(coder, state, team, &changes, reason, change)?;
+            changes.push(change);
             let more = parts.is_some_and(|p| p.1.len() > changes.len());
-            if out.is_empty() || into.is_empty() || !coder.bit(&mut self.flags[6], more) {
+            let full = changes.len() >= holders(state, team).len().min(bench(state, team).len());
+            if full || !self.flag(coder, Flag::MoreChanges, more) {
                 break;
             }
         }
         Ok(Kind::Substitution {
             team,
             changes,
-            reason: reasons[reason],
+            reason,
+        })
+    }
+
+    /// One more change of a request: as a rule one of those that the reducer would grant.
+    fn change<C: Coder>(
+        &mut self,
+        coder: &mut C,
+        state: &State,
+        team: Team,
+        before: &[Change],
+        reason: Option<Forced>,
+        given: Option<Change>,
+    ) -> Result<Change, String> {
+        let free = |list: Vec<Shirt>| -> Vec<Shirt> {
+            let gone = |s: &Shirt| before.iter().any(|c| c.out == *s || c.into == *s);
+            list.into_iter().filter(|s| !gone(s)).collect()
+        };
+        let (out, into) = (free(holders(state, team)), free(bench(state, team)));
+        let pairs = out
+            .iter()
+            .flat_map(|&out| into.iter().map(move |&into| Change { out, into }));
+        let grants = |change: &Change| {
+            let changes = before.iter().chain([change]).copied().collect();
+            let kind = Kind::Substitution {
+                team,
+                changes,
+                reason,
+            };
+            may(state, &Entry::new(u32::MAX, kind)).is_ok()
+        };
+        let legal: Vec<Change> = pairs.filter(grants).collect();
+        let place = legal.iter().position(|c| Some(*c) == given);
+        if !legal.is_empty() && self.flag(coder, Flag::LegalChange, place.is_some()) {
+            return Ok(legal[pick(coder, legal.len(), place.unwrap_or(0))]);
+        }
+        if out.is_empty() || into.is_empty() {
+            return Err("a substitution without players".to_owned());
+        }
+        let place = |list: &[Shirt], s: Option<Shirt>| {
+            s.and_then(|s| list.iter().position(|l| *l == s))
+                .unwrap_or(0)
+        };
+        Ok(Change {
+            out: out[pick(coder, out.len(), place(&out, given.map(|c| c.out)))],
+            into: into[pick(coder, into.len(), place(&into, given.map(|c| c.into)))],
         })
     }
 
@@ -565,9 +1067,10 @@ impl Model {
         };
         let team = self.team(coder, Pattern::TeamList, given.map(|l| l.team));
         let count = given.map_or(0, |l| l.players.len() as u64);
-        let count: u32 = small(self.number(coder, Pattern::TeamList, count))?;
-        let named = coder.bit(
-            &mut self.flags[7],
+        let count: u32 = small(self.number(coder, Pattern::TeamList.place(), count))?;
+        let named = self.flag(
+            coder,
+            Flag::NamedList,
             given.is_some_and(|l| l.players.iter().any(|p| p.name.is_some())),
         );
         let mut players = Vec::new();
@@ -576,17 +1079,17 @@ impl Model {
             let player = given.and_then(|l| l.players.get(i as usize));
             // By custom numbers rise, by one more often than not.
             let number = player.map_or(0, |p| p.number.0);
-            let next = coder.bit(&mut self.flags[8], number == last.0.wrapping_add(1));
+            let next = self.flag(coder, Flag::NextNumber, number == last.0.wrapping_add(1));
             let number = if next {
                 Shirt(last.0.wrapping_add(1))
             } else {
                 shirt(coder, player.map(|p| p.number))
             };
-            let captain = coder.bit(&mut self.flags[9], player.is_some_and(|p| p.captain));
-            let libero = coder.bit(&mut self.flags[10], player.is_some_and(|p| p.libero));
+            let captain = self.flag(coder, Flag::Captain, player.is_some_and(|p| p.captain));
+            let libero = self.flag(coder, Flag::Libero, player.is_some_and(|p| p.libero));
             let name = if named {
                 let name = player.and_then(|p| p.name.as_deref());
-                let has = coder.bit(&mut self.flags[11], name.is_some());
+                let has = self.flag(coder, Flag::Named, name.is_some());
                 if has {
                     Some(self.words.code(coder, name)?)
                 } else {
@@ -604,13 +1107,13 @@ impl Model {
             });
         }
         let count = given.map_or(0, |l| l.staff.len() as u64);
-        let count: u32 = small(self.number(coder, Pattern::TeamList, count))?;
+        let count: u32 = small(self.number(coder, Pattern::TeamList.place(), count))?;
         let mut staff = Vec::new();
         for i in 0..count.min(100) {
             let person = given.and_then(|l| l.staff.get(i as usize));
             let role = self.words.code(coder, person.map(|p| p.role.as_str()))?;
             let name = person.and_then(|p| p.name.as_deref());
-            let has = coder.bit(&mut self.flags[11], name.is_some());
+            let has = self.flag(coder, Flag::Named, name.is_some());
             let name = if has {
                 Some(self.words.code(coder, name)?)
             } else {
@@ -624,6 +1127,63 @@ impl Model {
             staff,
         }))
     }
+}
+
+/// Why a rally is replayed after which somebody is named.
+const REPLAYS: [ReplayWhy; 4] = [
+    ReplayWhy::Injury,
+    ReplayWhy::Interference,
+    ReplayWhy::DoubleFault,
+    ReplayWhy::Other,
+];
+
+/// Faults found late.
+const FAULTS: [Fault; 5] = [
+    Fault::Rotation,
+    Fault::IllegalSubstitution,
+    Fault::WrongLineUp,
+    Fault::IllegalLibero,
+    Fault::UnregisteredPlayer,
+];
+
+/// The scores that stood in the set that is on, the last one first.
+fn stood(state: &State) -> Vec<Score> {
+    let mut stood: Vec<Score> = state
+        .play()
+        .map(|p| p.scores().collect())
+        .unwrap_or_default();
+    stood.reverse();
+    stood
+}
+
+/// Whether a fault found late can be written by what is on court.
+fn is_near(state: &State, fault: &LateFault) -> bool {
+    let Some(play) = state.play() else {
+        return false;
+    };
+    let there: Vec<Shirt> = play.sides[fault.team].on_court().collect();
+    let since = fault
+        .since
+        .is_none_or(|s| s.set.is_none() && stood(state).contains(&s.score));
+    since && fault.positions.as_ref().is_none_or(|p| *p == there)
+}
+
+/// What is legal and has no pattern of its own.
+fn listed(state: &State) -> Vec<Kind> {
+    let mut all = legal(state);
+    all.retain(|kind| {
+        !matches!(
+            kind,
+            Kind::Rally { .. }
+                | Kind::TimeOut { .. }
+                | Kind::Substitution { .. }
+                | Kind::LiberoReplacement { .. }
+                | Kind::Toss(_)
+                | Kind::BeginSet
+                | Kind::ChangeCourts
+        )
+    });
+    all
 }
 
 /// The pattern that brings an entry back exactly.
@@ -681,8 +1241,29 @@ fn pattern_of(replay: &Replay, kind: &Kind) -> Pattern {
         Kind::BeginSet => Pattern::BeginSet,
         Kind::Toss(_) => Pattern::Toss,
         Kind::ChangeCourts => Pattern::ChangeCourts,
+        Kind::Check(check) if Step::ALL.iter().any(|s| s.code() == check.item) => Pattern::Check,
+        Kind::Sign { role, .. } if ROLES.contains(&role.as_str()) => Pattern::Sign,
+        Kind::Seal { .. } => Pattern::Seal,
         Kind::TeamList(list) if list.players.len() <= 400 && list.staff.len() <= 100 => {
             Pattern::TeamList
+        }
+        Kind::Remark { .. } => Pattern::Remark,
+        Kind::Replay { hurt: Some(_), .. } => Pattern::Hurt,
+        Kind::LateFault(fault) if is_near(state, fault) => Pattern::LateFault,
+        Kind::Replay { .. }
+        | Kind::ImproperRequest { .. }
+        | Kind::Delay { .. }
+        | Kind::Misconduct { .. }
+        | Kind::Recovery { .. }
+        | Kind::NewLibero { .. }
+        | Kind::Incomplete { .. }
+        | Kind::Default { .. }
+        | Kind::Suspend { .. }
+        | Kind::Resume { .. }
+        | Kind::Answer { .. }
+            if listed(state).contains(kind) =>
+        {
+            Pattern::Listed
         }
         _ => Pattern::Words,
     };
@@ -690,6 +1271,38 @@ fn pattern_of(replay: &Replay, kind: &Kind) -> Pattern {
         wanted
     } else {
         Pattern::Words
+    }
+}
+
+/// When a count-down that is stopped was to end.
+fn ends_at(state: &State, kind: &Kind) -> Option<i64> {
+    let Kind::Timer(timer) = kind else {
+        return None;
+    };
+    let same = |t: &&RunningTimer| t.timer.what == timer.what && t.timer.team == timer.team;
+    let running = state.timers().iter().find(same)?;
+    let lasts = i64::from(timer.seconds).wrapping_mul(SECOND);
+    let stops = timer.action == TimerAction::Stop;
+    stops.then_some(running.since?.wrapping_add(lasts))
+}
+
+/// How long a count-down lasts by the rules of the match.
+fn usual_seconds(state: &State, what: &str) -> Option<u32> {
+    let rules = state.rules();
+    match what {
+        "time_out" => Some(u32::from(rules.time_outs.seconds)),
+        "interval" => Some(u32::from(rules.interval_seconds)),
+        "warm_up" => Some(u32::from(rules.warm_up.minutes) * 60),
+        "service" => Some(u32::from(rules.service_seconds)),
+        _ => None,
+    }
+}
+
+/// The team and the change of a libero replacement.
+fn replacement(kind: &Kind) -> Option<(Team, Change)> {
+    match kind {
+        Kind::LiberoReplacement { team, change } => Some((*team, *change)),
+        _ => None,
     }
 }
 

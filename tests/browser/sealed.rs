@@ -1,0 +1,263 @@
+//! The end of a record: signed, sealed, opened again, handed over by file and by codes.
+
+use dutystand::game::{rehearse, Entry, Kind};
+use dutystand::record::{self, frames, pack, seal_code, Code, Gathering, Log, Seen};
+use dutystand::rules::Preset;
+use serde_json::json;
+
+use crate::driver::Engine;
+use crate::referee::Referee;
+use crate::stage::Stage;
+use crate::{Ran, Test};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "a_match_is_signed_sealed_and_reopened",
+        engines: &[Engine::Chromium],
+        run: a_match_is_signed_sealed_and_reopened,
+    },
+    Test {
+        name: "a_changed_byte_of_an_export_is_said_with_its_place",
+        engines: &[Engine::Chromium],
+        run: a_changed_byte_of_an_export_is_said_with_its_place,
+    },
+    Test {
+        name: "codes_on_the_screen_are_the_record",
+        engines: &[Engine::Chromium],
+        run: codes_on_the_screen_are_the_record,
+    },
+    Test {
+        name: "a_record_comes_in_from_photos_of_its_codes",
+        engines: &[Engine::Chromium],
+        run: a_record_comes_in_from_photos_of_its_codes,
+    },
+];
+
+/// A match that was played and not signed yet.
+fn played(seed: u64) -> Vec<Entry> {
+    let mut entries = rehearse(Preset::SchoolJunior, seed);
+    let last = entries
+        .iter()
+        .rposition(|e| matches!(e.kind, Kind::Rally { .. }));
+    entries.truncate(last.expect("a rally") + 1);
+    entries
+}
+
+fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("to-seal", played(3));
+    referee.reads("Sign and seal");
+    referee.reads("Not signed yet: Captain A, Captain B, Scorer, Second referee, First referee.");
+    for who in [
+        "Captain A",
+        "Captain B",
+        "Scorer",
+        "Second referee",
+        "First referee",
+    ] {
+        referee.tap(&format!("{who}: not signed"));
+        if who == "Scorer" {
+            let field = referee.browser().find("#closing-field");
+            referee.browser().write(&field, "M. Teal");
+        }
+        referee.tap("I have seen the result: sign");
+    }
+    referee.reads("Scorer: M. Teal, signed");
+    let before = referee.kept().entries();
+    referee.tap("Seal the record");
+    referee.reads("Write this code on paper");
+    let code = record::spaced(&seal_code(&before));
+    assert_eq!(referee.browser().text("#check-code"), code);
+    referee.reads_at(".sheet-seal", &code);
+    referee.browser().picture("sealed");
+
+    // Under a seal nothing is entered; the way out is said.
+    referee.tap("Reopen");
+    referee.tap_in(".drawer", "Reopen");
+    referee.reads("Say in a few words why.");
+    let field = referee.browser().find("#closing-field");
+    referee.browser().write(&field, "wrong name");
+    referee.tap_in(".drawer", "Reopen");
+    referee.reads("Sign and seal");
+    referee.reads_at(".paper", "The sealed record was reopened: wrong name.");
+    referee.tap_at("#seal");
+    referee.reads("Write this code on paper");
+    referee.reads_at(
+        ".sheet-seal",
+        "It was sealed 2 times and reopened in between.",
+    );
+    let entries = referee.kept().entries();
+    let seals = record::seals(&entries);
+    assert_eq!(seals.len(), 2);
+    assert!(seals.iter().all(record::Seal::fits));
+    assert_ne!(record::spaced(&seals[1].code), code);
+    Ok(())
+}
+
+fn sealed(seed: u64, id: &str) -> Log {
+    let mut entries = played(seed);
+    let code = seal_code(&entries);
+    let n = entries.len() as u32 + 1;
+    let at = entries.last().and_then(|e| e.at);
+    entries.push(Entry {
+        at,
+        ..Entry::new(n, Kind::Seal { code })
+    });
+    Log {
+        id: id.to_owned(),
+        entries,
+    }
+}
+
+fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let downloads = referee.catch_downloads();
+    let log = sealed(4, "to-change");
+    referee.go_on_with("to-change", log.entries.clone());
+    referee.tap_at("#export-sheet");
+    referee.tap("Hand over the file");
+    let (_, text) = referee.caught(&downloads);
+    assert_eq!(text, record::write(&log));
+    referee.reads("in this browser's downloads");
+
+    // The winner of the last rally is turned round.
+    let line = text.rfind("\"won_by\":\"").expect("a rally") + "\"won_by\":\"".len();
+    let mut bytes = text.clone().into_bytes();
+    bytes[line] = if bytes[line] == b'A' { b'B' } else { b'A' };
+    let entry = text[..line].matches('\n').count();
+    referee.stage.open();
+    referee.open_file("changed.json", &bytes);
+    referee.reads(&format!(
+        "changed.json, entry {entry}: the entry is not as it was written"
+    ));
+    referee.reads("what stands before the seal is not what was sealed");
+    Ok(())
+}
+
+/// The code on the screen as the browser has drawn it, in grey.
+const DRAWN: &str = "const svg = document.querySelector('svg.code');
+    const copy = svg.cloneNode(true);
+    const side = svg.viewBox.baseVal.width * 4;
+    copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+    copy.setAttribute('width', side);
+    copy.setAttribute('height', side);
+    const colour = (css) => getComputedStyle(svg.querySelector(css)).fill;
+    copy.querySelector('.code-light').setAttribute('fill', colour('.code-light'));
+    copy.querySelector('.code-dark').setAttribute('fill', colour('.code-dark'));
+    const image = new Image();
+    image.src = 'data:image/svg+xml,' + encodeURIComponent(copy.outerHTML);
+    window.drawn = image.decode().then(() => {
+      const canvas = document.createElement('canvas');
+      canvas.width = canvas.height = side;
+      const context = canvas.getContext('2d');
+      context.drawImage(image, 0, 0);
+      const pixels = context.getImageData(0, 0, side, side).data;
+      let grey = '';
+      for (let i = 0; i < pixels.length; i += 4) grey += pixels[i] > 127 ? '1' : '0';
+      window.drawnGrey = grey;
+    });
+    window.drawnGrey = null;";
+
+fn read_drawn(referee: &mut Referee) -> String {
+    referee.browser().run(DRAWN, json!([]));
+    referee
+        .browser()
+        .wait_until("a drawing", "window.drawnGrey !== null");
+    let grey = referee.browser().value("window.drawnGrey");
+    let grey = grey.as_str().expect("a text").as_bytes().to_vec();
+    let side = grey.len().isqrt();
+    let at = |x: usize, y: usize| if grey[y * side + x] == b'1' { 240 } else { 20 };
+    let mut picture = rqrr::PreparedImage::prepare_from_greyscale(side, side, at);
+    let grids = picture.detect_grids();
+    grids[0].decode().expect("a code").1
+}
+
+fn codes_on_the_screen_are_the_record(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let log = sealed(6, "to-show");
+    referee.go_on_with("to-show", log.entries.clone());
+    referee.tap_at("#export-sheet");
+    referee.tap("Show the code");
+    referee.browser().picture("code");
+    let text = read_drawn(&mut referee);
+    assert_eq!(
+        Gathering::default().see(&text),
+        Seen::Record(Box::new(log.clone()))
+    );
+
+    // The same in simpler codes, more of them.
+    referee.tap("It cannot be read: simpler codes, more of them");
+    referee.browser().find("#codes-run");
+    if referee.sees("Hold still") {
+        referee.tap("Hold still");
+    }
+    let mut gathering = Gathering::default();
+    for _ in 0..12 {
+        let text = read_drawn(&mut referee);
+        if let Seen::Record(found) = gathering.see(&text) {
+            assert_eq!(*found, log);
+            return Ok(());
+        }
+        referee.tap_at("#codes-next");
+    }
+    panic!("the codes came round and made no record");
+}
+
+/// A picture of a code as a BMP of eight bits, grey.
+fn photo(text: &str) -> Vec<u8> {
+    let code = Code::of_digits(text).expect("it fits");
+    let pixels = 4;
+    // A multiple of four, as rows of this format are.
+    let side = (code.size() + 8) * pixels;
+    let size = u32::try_from(side).expect("small");
+    let head = 14 + 40 + 1024u32;
+    let mut bmp = b"BM".to_vec();
+    for field in [head + size * size, 0, head, 40, size, size] {
+        bmp.extend(field.to_le_bytes());
+    }
+    bmp.extend([1, 0, 8, 0]);
+    for field in [0, size * size, 2835, 2835, 256, 0u32] {
+        bmp.extend(field.to_le_bytes());
+    }
+    (0..=255u8).for_each(|grey| bmp.extend([grey, grey, grey, 0]));
+    for y in (0..side).rev() {
+        for x in 0..side {
+            let field = |n: usize| (n / pixels).checked_sub(4);
+            let dark = field(x)
+                .zip(field(y))
+                .is_some_and(|(x, y)| code.is_dark(x, y));
+            bmp.push(if dark { 30 } else { 225 });
+        }
+    }
+    bmp
+}
+
+fn a_record_comes_in_from_photos_of_its_codes(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let log = sealed(7, "by-photo");
+    let texts = frames(&pack(&log).expect("it packs"), 500).expect("not too long");
+    assert!(texts.len() > 1);
+    referee.tap("Scan a record");
+    let choose = |referee: &mut Referee, name: &str, content: &[u8]| {
+        let file = referee.stage.scratch(name);
+        std::fs::write(&file, content).expect("room for a photo");
+        let field = referee.browser().find("#photo");
+        referee.browser().choose_file(&field, &file);
+    };
+    let code_of_others = photo("314159265358979");
+    choose(&mut referee, "other.bmp", &code_of_others);
+    referee.reads("This is no code of a match record.");
+    for (i, text) in texts.iter().enumerate() {
+        choose(&mut referee, &format!("part-{i}.bmp"), &photo(text));
+        if i + 1 < texts.len() {
+            referee.reads(&format!("{} of {} codes are here.", i + 1, texts.len()));
+        }
+    }
+    referee.reads("The record is on this phone now.");
+    referee.browser().picture("received");
+    referee.tap_at("#received-open");
+    referee.reads("Write this code on paper");
+    assert_eq!(referee.kept().entries(), log.entries);
+    Ok(())
+}
