@@ -248,8 +248,8 @@ mod tests {
                 id: format!("m{seed}"),
                 entries: rehearse(Preset::SchoolSenior, seed),
             },
-            archived: seed % 2 == 0,
-            drawn: (seed % 3 == 0).then_some((12, drawn)).into_iter().collect(),
+            archived: seed.is_multiple_of(2),
+            drawn: seed.is_multiple_of(3).then_some((12, drawn)).into_iter().collect(),
         }
     }
 
