@@ -28,6 +28,13 @@ A FILE of - is standard input. --json prints one JSON object with the findings.
 Exit status: 0 fine, 1 findings, 2 could not read.
 ";
 
+/// Prints. Whoever reads may have seen enough and gone: then there is nothing left to do.
+fn out(text: &str) {
+    if std::io::stdout().write_all(text.as_bytes()).is_err() {
+        std::process::exit(0);
+    }
+}
+
 fn main() -> ExitCode {
     let mut args = std::env::args().skip(1);
     let command = args.next();
@@ -43,7 +50,7 @@ fn main() -> ExitCode {
         Some("standings") => Asked::of(&rest, &["--text", "--csv"]).and_then(|a| rank(&a)),
         Some("rehearse") => rehearse(&rest),
         Some("--help" | "-h") => {
-            print!("{USAGE}");
+            out(USAGE);
             Ok(Verdict::Fine)
         }
         Some(other) => Err(format!("There is no command `{other}`.")),
@@ -184,7 +191,7 @@ fn over_records(files: &[String], each: impl Fn(&str, &Reading) -> Verdict) -> V
 
 fn replay(_name: &str, reading: &Reading) -> Verdict {
     let fold = sheet::fold_print(reading);
-    println!("{fold}");
+    out(&format!("{fold}\n"));
     let some = |key: &str| {
         fold.get(key)
             .and_then(Value::as_array)
@@ -209,11 +216,11 @@ fn print_sheets(args: &[String]) -> Result<Verdict, String> {
     let asked = Asked::of(&rest, &["--html", "--csv"])?;
     let print = |replay: &Replay| {
         if asked.is("--html") {
-            print!("{}", sheet::document(&sheet::Sheet::of(replay), clock));
+            out(&sheet::document(&sheet::Sheet::of(replay), clock));
         } else if asked.is("--csv") {
-            print!("{}", sheet::csv(replay));
+            out(&sheet::csv(replay));
         } else {
-            print!("{}", sheet::text(&sheet::Sheet::of(replay)));
+            out(&sheet::text(&sheet::Sheet::of(replay)));
         }
     };
     Ok(over_records(&asked.files, |name, reading| {
@@ -291,12 +298,15 @@ fn audit_all(asked: &Asked) -> Verdict {
             if asked.json {
                 all.push(audit::json(name, &finding, replay.state()));
             } else {
-                println!("{}", audit::text(name, &finding, replay.state()));
+                out(&format!(
+                    "{}\n",
+                    audit::text(name, &finding, replay.state())
+                ));
             }
         }
     }
     if asked.json {
-        println!("{}", json!({ "findings": all }));
+        out(&format!("{}\n", json!({ "findings": all })));
     }
     verdict
 }
@@ -308,15 +318,15 @@ fn paper_all(asked: &Asked) -> Verdict {
         };
         let checked = paper::check(&sheet);
         if asked.is("--record") {
-            print!("{}", record::write(&checked.log));
+            out(&record::write(&checked.log));
         } else if asked.is("--text") {
-            print!("{}", paper::text(&sheet, &checked));
+            out(&paper::text(&sheet, &checked));
         } else {
             let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
             if asked.files.len() > 1 {
                 printed["file"] = name.as_str().into();
             }
-            println!("{printed}");
+            out(&format!("{printed}\n"));
         }
         Verdict::of(!checked.findings.is_empty() || !problems.is_empty())
     };
@@ -338,9 +348,9 @@ fn compare_two(asked: &Asked) -> Result<Verdict, String> {
     let fold = |reading: Reading| Replay::of(reading.log.entries);
     let comparison = compare::compare(&fold(first), &fold(second));
     if asked.is("--text") {
-        print!("{}", compare::text(&comparison));
+        out(&compare::text(&comparison));
     } else {
-        println!("{}", compare::json(&comparison));
+        out(&format!("{}\n", compare::json(&comparison)));
     }
     Ok(Verdict::of(!comparison.differences.is_empty()))
 }
@@ -354,16 +364,16 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     };
     let table = standings::rank(&pool);
     if asked.is("--csv") {
-        print!("{}", standings::csv(&table));
+        out(&standings::csv(&table));
         for finding in &table.findings {
             let say = standings::say_finding(finding, &pool);
             eprintln!("{name}: {}: {say}", finding.place());
         }
     } else if asked.is("--text") {
-        print!("{}", standings::text(&pool, &table));
+        out(&standings::text(&pool, &table));
     } else {
         let printed = with_problems(standings::json(&pool, &table), &problems);
-        println!("{printed}");
+        out(&format!("{printed}\n"));
     }
     Ok(Verdict::of(
         !table.findings.is_empty() || !problems.is_empty(),
@@ -394,7 +404,7 @@ fn rehearse(args: &[String]) -> Result<Verdict, String> {
             id: format!("rehearsal-{}-{seed}", preset.code()),
             entries,
         };
-        println!("{}", record::write(&log).replace('\n', ""));
+        out(&format!("{}\n", record::write(&log).replace('\n', "")));
     }
     Ok(Verdict::Fine)
 }

@@ -62,7 +62,7 @@ pub fn write(log: &Log) -> String {
 /// One entry as JSON without line breaks.
 #[must_use]
 pub fn write_entry(entry: &Entry) -> String {
-    to_json(&wire::write(entry))
+    wire::write(entry)
 }
 
 fn to_json(value: &impl Serialize) -> String {
@@ -321,7 +321,7 @@ const LINK: &str = "link";
 
 /// Fields of an entry that writing it again would not bring back.
 fn unknown_fields(given: &Value, entry: &Entry) -> Vec<String> {
-    let Ok(Value::Object(known)) = serde_json::to_value(wire::write(entry)) else {
+    let Ok(Value::Object(known)) = serde_json::from_str(&wire::write(entry)) else {
         return Vec::new();
     };
     // Fields that may be given with the value they have when left out.

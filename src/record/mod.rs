@@ -3,6 +3,7 @@
 mod backup;
 mod chain;
 mod code;
+mod fields;
 mod file;
 mod frames;
 mod line;

@@ -1,894 +1,621 @@
-//! How an entry is written down in JSON: types of their own, apart from those in memory.
+//! How an entry is written down in JSON and read again, apart from the types in memory.
 //!
-//! The names here leave the program; `FORMAT.md` beside this file describes them.
+//! The names here leave the program; `FORMAT.md` beside this file describes them. Fields are read and
+//! written by hand with the helpers of [`super::fields`]: derived code for a tagged, flattened type made
+//! 150 KB of WebAssembly.
 
-use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
+use super::fields::{Fields, Writer};
 use crate::game::entry as mem;
 use crate::rules::{
     ByTeam, Cause, Decider, Edition, Preset, Roster, Rules, Score, SetTarget, Sets, Shirt,
     SubstitutionPolicy, Substitutions, Team, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
 
-#[derive(Clone, Copy, Serialize, Deserialize)]
-enum WTeam {
-    A,
-    B,
+type Words<T> = [(&'static str, T)];
+
+const TEAMS: &Words<Team> = &[("A", Team::A), ("B", Team::B)];
+const STOPS: &Words<mem::ReplayWhy> = &[
+    ("double_fault", mem::ReplayWhy::DoubleFault),
+    ("interference", mem::ReplayWhy::Interference),
+    ("injury", mem::ReplayWhy::Injury),
+    ("other", mem::ReplayWhy::Other),
+];
+const FORCED: &Words<mem::Forced> = &[
+    ("injury", mem::Forced::Injury),
+    ("expelled", mem::Forced::Expelled),
+    ("disqualified", mem::Forced::Disqualified),
+];
+const LIBERO_WHY: &Words<mem::LiberoWhy> = &[
+    ("unable", mem::LiberoWhy::Unable),
+    ("declared", mem::LiberoWhy::Declared),
+];
+const LEVELS: &Words<mem::Level> = &[
+    ("warning", mem::Level::Warning),
+    ("penalty", mem::Level::Penalty),
+    ("expulsion", mem::Level::Expulsion),
+    ("disqualification", mem::Level::Disqualification),
+];
+const FAULTS: &Words<mem::Fault> = &[
+    ("rotation", mem::Fault::Rotation),
+    ("illegal_substitution", mem::Fault::IllegalSubstitution),
+    ("illegal_libero", mem::Fault::IllegalLibero),
+    ("wrong_line_up", mem::Fault::WrongLineUp),
+    ("unregistered_player", mem::Fault::UnregisteredPlayer),
+];
+const FOUND: &Words<mem::Found> = &[
+    ("rally", mem::Found::Rally),
+    ("after_rally", mem::Found::AfterRally),
+];
+const SCOPES: &Words<mem::Scope> = &[("set", mem::Scope::Set), ("match", mem::Scope::Match)];
+const COURTS: &Words<mem::Court> = &[("same", mem::Court::Same), ("other", mem::Court::Other)];
+const ACTIONS: &Words<mem::TimerAction> = &[
+    ("start", mem::TimerAction::Start),
+    ("stop", mem::TimerAction::Stop),
+];
+const POLICIES: &Words<SubstitutionPolicy> = &[
+    ("paired", SubstitutionPolicy::Paired),
+    ("same_place", SubstitutionPolicy::SamePlace),
+    ("free", SubstitutionPolicy::Free),
+];
+const STYLES: &Words<WarmUpStyle> = &[
+    ("shared", WarmUpStyle::Shared),
+    ("separate", WarmUpStyle::Separate),
+];
+const UNDER_NET: &Words<UnderNet> = &[
+    ("standard", UnderNet::Standard),
+    ("junior", UnderNet::Junior),
+];
+const EDITIONS: &Words<Edition> = &[("2025", Edition::E2025), ("2021", Edition::E2021)];
+
+/// The word for a value; every value of these lists has one.
+fn word<T: Copy + PartialEq>(words: &Words<T>, value: T) -> &'static str {
+    let found = words.iter().find(|(_, v)| *v == value);
+    found.map_or("", |(word, _)| word)
 }
 
-#[derive(Serialize, Deserialize)]
-struct Pair<T> {
-    #[serde(rename = "A")]
-    a: T,
-    #[serde(rename = "B")]
-    b: T,
-}
-
-#[derive(Serialize, Deserialize)]
-pub(super) struct WEntry {
-    n: u32,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    at: Option<i64>,
-    #[serde(flatten)]
-    kind: WKind,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    insist: Option<String>,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-enum WKind {
-    Match {
-        #[serde(skip_serializing_if = "Option::is_none")]
-        competition: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        division: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        venue: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        court: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        match_no: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        scheduled: Option<String>,
-        teams: Pair<WName>,
-        rules: Map<String, Value>,
-    },
-    Heading {
-        #[serde(skip_serializing_if = "Option::is_none")]
-        competition: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        division: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        venue: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        court: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        match_no: Option<String>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        scheduled: Option<String>,
-        #[serde(default, skip_serializing_if = "WNames::is_empty")]
-        teams: WNames,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        rules: Option<Map<String, Value>>,
-    },
-    TeamList {
-        team: WTeam,
-        players: Vec<WPlayer>,
-        #[serde(default, skip_serializing_if = "Vec::is_empty")]
-        staff: Vec<WStaff>,
-    },
-    Check {
-        item: String,
-        ok: bool,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        note: Option<String>,
-    },
-    Toss {
-        first_service: WTeam,
-        left: WTeam,
-    },
-    LineUp {
-        team: WTeam,
-        positions: Vec<u16>,
-    },
-    BeginSet,
-    Rally {
-        won_by: WTeam,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        cause: Option<WCause>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        by: Option<WBy>,
-    },
-    Explain {
-        entry: u32,
-        cause: WCause,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        by: Option<WBy>,
-    },
-    Replay {
-        why: WReplay,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        team: Option<WTeam>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        number: Option<u16>,
-    },
-    TimeOut {
-        team: WTeam,
-    },
-    Substitution {
-        team: WTeam,
-        changes: Vec<WChange>,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        reason: Option<WForced>,
-    },
-    LiberoReplacement {
-        team: WTeam,
-        out: u16,
-        #[serde(rename = "in")]
-        into: u16,
-    },
-    NewLibero {
-        team: WTeam,
-        replaces: OneOrMany,
-        number: u16,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        why: Option<WLiberoWhy>,
-    },
-    ImproperRequest {
-        team: WTeam,
-    },
-    Delay {
-        team: WTeam,
-        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-        request: bool,
-    },
-    Misconduct {
-        team: WTeam,
-        who: WWho,
-        sanction: WLevel,
-    },
-    LateFault {
-        team: WTeam,
-        fault: WFault,
-        since: Option<WSince>,
-        during: WFound,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        positions: Option<Vec<u16>>,
-    },
-    Recovery {
-        team: WTeam,
-        number: u16,
-    },
-    Incomplete {
-        team: WTeam,
-        scope: WScope,
-    },
-    Default {
-        team: WTeam,
-    },
-    ChangeCourts,
-    Suspend {
-        #[serde(default)]
-        why: String,
-    },
-    Resume {
-        court: WCourt,
-    },
-    Timer {
-        what: String,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        team: Option<WTeam>,
-        seconds: u32,
-        action: WAction,
-    },
-    Remark {
-        text: String,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        team: Option<WTeam>,
-    },
-    Sign {
-        role: String,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        name: Option<String>,
-    },
-    Strike {
-        entry: u32,
-        #[serde(skip_serializing_if = "Option::is_none")]
-        why: Option<String>,
-    },
-    Answer {
-        entry: u32,
-        choice: String,
-    },
-    Seal {
-        code: String,
-    },
-    Reopen {
-        #[serde(skip_serializing_if = "Option::is_none")]
-        why: Option<String>,
-    },
-}
-
-#[derive(Serialize, Deserialize)]
-struct WName {
-    #[serde(default)]
-    name: String,
-}
-
-/// Names given later, each team's for itself.
-#[derive(Default, Serialize, Deserialize)]
-struct WNames {
-    #[serde(rename = "A", skip_serializing_if = "Option::is_none")]
-    a: Option<WName>,
-    #[serde(rename = "B", skip_serializing_if = "Option::is_none")]
-    b: Option<WName>,
-}
-
-impl WNames {
-    fn is_empty(&self) -> bool {
-        self.a.is_none() && self.b.is_none()
-    }
-}
-
-#[derive(Serialize, Deserialize)]
-struct WPlayer {
-    number: u16,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    name: Option<String>,
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    captain: bool,
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    libero: bool,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WStaff {
-    role: String,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    name: Option<String>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WBy {
-    team: WTeam,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    number: Option<u16>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WChange {
-    out: u16,
-    #[serde(rename = "in")]
-    into: u16,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(untagged)]
-enum OneOrMany {
-    One(u16),
-    Many(Vec<u16>),
-}
-
-#[derive(Serialize, Deserialize)]
-struct WSince {
-    #[serde(rename = "A")]
-    a: u16,
-    #[serde(rename = "B")]
-    b: u16,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    set: Option<u8>,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum WWho {
-    Player(u16),
-    Staff(String),
-}
-
-/// A cause by its code.
-#[derive(Serialize, Deserialize)]
-#[serde(try_from = "String", into = "String")]
-#[derive(Clone, Copy)]
-struct WCause(Cause);
-
-impl TryFrom<String> for WCause {
-    type Error = String;
-    fn try_from(code: String) -> Result<Self, String> {
-        Cause::from_code(&code)
-            .map(WCause)
-            .ok_or_else(|| format!("unknown cause `{code}`"))
-    }
-}
-
-impl From<WCause> for String {
-    fn from(cause: WCause) -> String {
-        cause.0.code().to_owned()
-    }
-}
-
-/// Plain lists of words on both sides: the wire's own enum and the way there and back.
-macro_rules! words {
-    ($($wire:ident = $mem:path { $($name:ident),+ })+) => { $(
-        #[derive(Clone, Copy, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        enum $wire { $($name),+ }
-        impl From<$wire> for $mem {
-            fn from(w: $wire) -> Self { match w { $($wire::$name => Self::$name),+ } }
-        }
-        impl From<$mem> for $wire {
-            fn from(m: $mem) -> Self { match m { $(<$mem>::$name => $wire::$name),+ } }
-        }
-    )+ };
-}
-
-words! {
-    WReplay = mem::ReplayWhy { DoubleFault, Interference, Injury, Other }
-    WForced = mem::Forced { Injury, Expelled, Disqualified }
-    WLiberoWhy = mem::LiberoWhy { Unable, Declared }
-    WLevel = mem::Level { Warning, Penalty, Expulsion, Disqualification }
-    WFault = mem::Fault { Rotation, IllegalSubstitution, IllegalLibero, WrongLineUp, UnregisteredPlayer }
-    WFound = mem::Found { Rally, AfterRally }
-    WScope = mem::Scope { Set, Match }
-    WCourt = mem::Court { Same, Other }
-    WAction = mem::TimerAction { Start, Stop }
-    WPolicy = SubstitutionPolicy { Paired, SamePlace, Free }
-    WStyle = WarmUpStyle { Shared, Separate }
-    WUnder = UnderNet { Standard, Junior }
-}
-
-impl From<WTeam> for Team {
-    fn from(team: WTeam) -> Team {
-        match team {
-            WTeam::A => Team::A,
-            WTeam::B => Team::B,
-        }
-    }
-}
-
-impl From<Team> for WTeam {
-    fn from(team: Team) -> WTeam {
-        match team {
-            Team::A => WTeam::A,
-            Team::B => WTeam::B,
-        }
-    }
-}
-
-impl From<WBy> for mem::By {
-    fn from(by: WBy) -> Self {
-        mem::By {
-            team: by.team.into(),
-            number: by.number.map(Shirt),
-        }
-    }
-}
-
-impl From<mem::By> for WBy {
-    fn from(by: mem::By) -> Self {
-        WBy {
-            team: by.team.into(),
-            number: by.number.map(|s| s.0),
-        }
-    }
-}
-
-fn shirts(numbers: Vec<u16>) -> Vec<Shirt> {
-    numbers.into_iter().map(Shirt).collect()
-}
-
-fn numbers(shirts: &[Shirt]) -> Vec<u16> {
-    shirts.iter().map(|s| s.0).collect()
-}
+// ---- reading -----------------------------------------------------------------------------------
 
 /// An entry from its JSON.
 ///
 /// # Errors
 /// One sentence about what cannot be read.
 pub(super) fn read(value: &Value) -> Result<mem::Entry, String> {
-    let wire = WEntry::deserialize(value).map_err(|e| {
-        // What would have been known instead is a list too long for a phone.
-        let say = e.to_string();
-        say.split(", expected one of")
-            .next()
-            .unwrap_or(&say)
-            .to_owned()
-    })?;
+    let fields = Fields::of(value).ok_or("the entry is not an object")?;
     Ok(mem::Entry {
-        n: wire.n,
-        at: wire.at,
-        insist: wire.insist,
-        kind: read_kind(wire.kind)?,
+        n: fields.u32("n")?,
+        at: fields.some_time("at")?,
+        insist: fields.some_text("insist")?,
+        kind: read_kind(&fields)?,
     })
 }
 
-fn read_kind(kind: WKind) -> Result<mem::Kind, String> {
+fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
     use mem::Kind as K;
-    Ok(match kind {
-        WKind::Match {
-            competition,
-            division,
-            venue,
-            court,
-            match_no,
-            scheduled,
-            teams,
-            rules,
-        } => K::Match(Box::new(mem::Heading {
-            competition,
-            division,
-            venue,
-            court,
-            match_no,
-            scheduled,
-            names: ByTeam {
-                a: teams.a.name,
-                b: teams.b.name,
-            },
-            rules: read_rules(&rules)?,
-        })),
-        WKind::Heading {
-            competition,
-            division,
-            venue,
-            court,
-            match_no,
-            scheduled,
-            teams,
-            rules,
-        } => K::Heading(Box::new(mem::Amendment {
-            competition,
-            division,
-            venue,
-            court,
-            match_no,
-            scheduled,
-            rules: rules.as_ref().map(read_rules).transpose()?,
-            names: ByTeam {
-                a: teams.a.map(|n| n.name),
-                b: teams.b.map(|n| n.name),
-            },
-        })),
-        WKind::TeamList {
-            team,
-            players,
-            staff,
-        } => K::TeamList(mem::TeamList {
-            team: team.into(),
-            players: players
-                .into_iter()
-                .map(|p| mem::Player {
-                    number: Shirt(p.number),
-                    name: p.name,
-                    captain: p.captain,
-                    libero: p.libero,
-                })
-                .collect(),
-            staff: staff
-                .into_iter()
-                .map(|s| mem::Staff {
-                    role: s.role,
-                    name: s.name,
-                })
-                .collect(),
+    let kind = f.text("kind")?;
+    let team = || f.word("team", TEAMS);
+    Ok(match kind.as_str() {
+        "match" => {
+            let names = f.object("teams")?;
+            let name = |team: &str| names.object(team)?.text_or_empty("name");
+            let names = ByTeam {
+                a: name("A")?,
+                b: name("B")?,
+            };
+            let mut heading = mem::Heading::new(names, read_rules(f.object("rules")?.0)?);
+            let details = [
+                (&mut heading.competition, "competition"),
+                (&mut heading.division, "division"),
+                (&mut heading.venue, "venue"),
+                (&mut heading.court, "court"),
+                (&mut heading.match_no, "match_no"),
+                (&mut heading.scheduled, "scheduled"),
+            ];
+            for (detail, key) in details {
+                *detail = f.some_text(key)?;
+            }
+            K::Match(Box::new(heading))
+        }
+        "heading" => {
+            let mut given = mem::Amendment::default();
+            let details = [
+                (&mut given.competition, "competition"),
+                (&mut given.division, "division"),
+                (&mut given.venue, "venue"),
+                (&mut given.court, "court"),
+                (&mut given.match_no, "match_no"),
+                (&mut given.scheduled, "scheduled"),
+            ];
+            for (detail, key) in details {
+                *detail = f.some_text(key)?;
+            }
+            if let Some(names) = f.some_object("teams")? {
+                for (key, team) in TEAMS {
+                    if let Some(name) = names.some_object(key)? {
+                        given.names[*team] = Some(name.text_or_empty("name")?);
+                    }
+                }
+            }
+            if let Some(rules) = f.some_object("rules")? {
+                given.rules = Some(read_rules(rules.0)?);
+            }
+            K::Heading(Box::new(given))
+        }
+        "team_list" => {
+            let mut list = mem::TeamList {
+                team: team()?,
+                players: Vec::new(),
+                staff: Vec::new(),
+            };
+            for p in f.objects("players")? {
+                list.players.push(mem::Player {
+                    number: p.shirt("number")?,
+                    name: p.some_text("name")?,
+                    captain: p.flag("captain")?,
+                    libero: p.flag("libero")?,
+                });
+            }
+            if f.has("staff") {
+                for s in f.objects("staff")? {
+                    list.staff.push(mem::Staff {
+                        role: s.text("role")?,
+                        name: s.some_text("name")?,
+                    });
+                }
+            }
+            K::TeamList(list)
+        }
+        "check" => K::Check(mem::Check {
+            item: f.text("item")?,
+            ok: f.given_flag("ok")?,
+            note: f.some_text("note")?,
         }),
-        WKind::Check { item, ok, note } => K::Check(mem::Check { item, ok, note }),
-        WKind::Toss {
-            first_service,
-            left,
-        } => K::Toss(mem::Toss {
-            first_service: first_service.into(),
-            left: left.into(),
+        "toss" => K::Toss(mem::Toss {
+            first_service: f.word("first_service", TEAMS)?,
+            left: f.word("left", TEAMS)?,
         }),
-        WKind::LineUp { team, positions } => K::LineUp {
-            team: team.into(),
-            positions: shirts(positions),
+        "line_up" => K::LineUp {
+            team: team()?,
+            positions: f.shirts("positions")?,
         },
-        WKind::BeginSet => K::BeginSet,
-        WKind::Rally { won_by, cause, by } => K::Rally {
-            won_by: won_by.into(),
-            cause: cause.map(|c| c.0),
-            by: by.map(Into::into),
-        },
-        WKind::Explain { entry, cause, by } => K::Explain {
-            entry,
-            cause: cause.0,
-            by: by.map(Into::into),
-        },
-        WKind::Replay { why, team, number } => K::Replay {
-            why: why.into(),
-            hurt: team.map(|t| mem::By {
-                team: t.into(),
-                number: number.map(Shirt),
-            }),
-        },
-        WKind::TimeOut { team } => K::TimeOut { team: team.into() },
-        WKind::Substitution {
-            team,
-            changes,
-            reason,
-        } => K::Substitution {
-            team: team.into(),
-            changes: changes
-                .into_iter()
-                .map(|c| mem::Change {
-                    out: Shirt(c.out),
-                    into: Shirt(c.into),
-                })
-                .collect(),
-            reason: reason.map(Into::into),
-        },
-        WKind::LiberoReplacement { team, out, into } => K::LiberoReplacement {
-            team: team.into(),
-            change: mem::Change {
-                out: Shirt(out),
-                into: Shirt(into),
+        "begin_set" => K::BeginSet,
+        "rally" => K::Rally {
+            won_by: f.word("won_by", TEAMS)?,
+            cause: if f.has("cause") {
+                Some(read_cause(f)?)
+            } else {
+                None
             },
+            by: read_by(f)?,
         },
-        WKind::NewLibero {
-            team,
-            replaces,
-            number,
-            why,
-        } => K::NewLibero {
-            team: team.into(),
-            replaces: match replaces {
-                OneOrMany::One(n) => vec![Shirt(n)],
-                OneOrMany::Many(list) => shirts(list),
+        "explain" => K::Explain {
+            entry: f.u32("entry")?,
+            cause: read_cause(f)?,
+            by: read_by(f)?,
+        },
+        "replay" => K::Replay {
+            why: f.word("why", STOPS)?,
+            hurt: read_person(f)?,
+        },
+        "time_out" => K::TimeOut { team: team()? },
+        "substitution" => {
+            let mut changes = Vec::new();
+            for c in f.objects("changes")? {
+                changes.push(read_change(&c)?);
+            }
+            K::Substitution {
+                team: team()?,
+                changes,
+                reason: f.some_word("reason", FORCED)?,
+            }
+        }
+        "libero_replacement" => K::LiberoReplacement {
+            team: team()?,
+            change: read_change(f)?,
+        },
+        "new_libero" => K::NewLibero {
+            team: team()?,
+            replaces: if f.has_list("replaces") {
+                f.shirts("replaces")?
+            } else {
+                vec![f.shirt("replaces")?]
             },
-            number: Shirt(number),
-            why: why.map(Into::into),
+            number: f.shirt("number")?,
+            why: f.some_word("why", LIBERO_WHY)?,
         },
-        WKind::ImproperRequest { team } => K::ImproperRequest { team: team.into() },
-        WKind::Delay { team, request } => K::Delay {
-            team: team.into(),
-            request,
+        "improper_request" => K::ImproperRequest { team: team()? },
+        "delay" => K::Delay {
+            team: team()?,
+            request: f.flag("request")?,
         },
-        WKind::Misconduct {
-            team,
-            who,
-            sanction,
-        } => K::Misconduct {
-            team: team.into(),
-            who: match who {
-                WWho::Player(n) => mem::Who::Player(Shirt(n)),
-                WWho::Staff(role) => mem::Who::Staff(role),
+        "misconduct" => K::Misconduct {
+            team: team()?,
+            who: read_who(&f.object("who")?)?,
+            sanction: f.word("sanction", LEVELS)?,
+        },
+        "late_fault" => K::LateFault(mem::LateFault {
+            team: team()?,
+            fault: f.word("fault", FAULTS)?,
+            since: match f.some_object("since")? {
+                Some(since) => Some(mem::Since {
+                    score: Score {
+                        a: since.u16("A")?,
+                        b: since.u16("B")?,
+                    },
+                    set: since.some_u8("set")?,
+                }),
+                None => None,
             },
-            sanction: sanction.into(),
-        },
-        WKind::LateFault {
-            team,
-            fault,
-            since,
-            during,
-            positions,
-        } => K::LateFault(mem::LateFault {
-            team: team.into(),
-            fault: fault.into(),
-            since: since.map(|s| mem::Since {
-                score: Score { a: s.a, b: s.b },
-                set: s.set,
-            }),
-            during: during.into(),
-            positions: positions.map(shirts),
+            during: f.word("during", FOUND)?,
+            positions: if f.has("positions") {
+                Some(f.shirts("positions")?)
+            } else {
+                None
+            },
         }),
-        WKind::Recovery { team, number } => K::Recovery {
-            team: team.into(),
-            number: Shirt(number),
+        "recovery" => K::Recovery {
+            team: team()?,
+            number: f.shirt("number")?,
         },
-        WKind::Incomplete { team, scope } => K::Incomplete {
-            team: team.into(),
-            scope: scope.into(),
+        "incomplete" => K::Incomplete {
+            team: team()?,
+            scope: f.word("scope", SCOPES)?,
         },
-        WKind::Default { team } => K::Default { team: team.into() },
-        WKind::ChangeCourts => K::ChangeCourts,
-        WKind::Suspend { why } => K::Suspend { why },
-        WKind::Resume { court } => K::Resume {
-            court: court.into(),
+        "default" => K::Default { team: team()? },
+        "change_courts" => K::ChangeCourts,
+        "suspend" => K::Suspend {
+            why: f.text_or_empty("why")?,
         },
-        WKind::Timer {
-            what,
-            team,
-            seconds,
-            action,
-        } => K::Timer(mem::Timer {
-            what,
-            team: team.map(Into::into),
-            seconds,
-            action: action.into(),
+        "resume" => K::Resume {
+            court: f.word("court", COURTS)?,
+        },
+        "timer" => K::Timer(mem::Timer {
+            what: f.text("what")?,
+            team: f.some_word("team", TEAMS)?,
+            seconds: f.u32("seconds")?,
+            action: f.word("action", ACTIONS)?,
         }),
-        WKind::Remark { text, team } => K::Remark {
-            text,
-            team: team.map(Into::into),
+        "remark" => K::Remark {
+            text: f.text("text")?,
+            team: f.some_word("team", TEAMS)?,
         },
-        WKind::Sign { role, name } => K::Sign { role, name },
-        WKind::Strike { entry, why } => K::Strike { entry, why },
-        WKind::Answer { entry, choice } => K::Answer { entry, choice },
-        WKind::Seal { code } => K::Seal { code },
-        WKind::Reopen { why } => K::Reopen { why },
+        "sign" => K::Sign {
+            role: f.text("role")?,
+            name: f.some_text("name")?,
+        },
+        "strike" => K::Strike {
+            entry: f.u32("entry")?,
+            why: f.some_text("why")?,
+        },
+        "answer" => K::Answer {
+            entry: f.u32("entry")?,
+            choice: f.text("choice")?,
+        },
+        "seal" => K::Seal {
+            code: f.text("code")?,
+        },
+        "reopen" => K::Reopen {
+            why: f.some_text("why")?,
+        },
+        _ => return Err(format!("the kind `{kind}` is not known")),
     })
 }
 
-/// An entry as it is written down; the order of the fields is always the same.
-pub(super) fn write(entry: &mem::Entry) -> WEntry {
-    WEntry {
-        n: entry.n,
-        at: entry.at,
-        kind: write_kind(&entry.kind),
-        insist: entry.insist.clone(),
+fn read_cause(f: &Fields) -> Result<Cause, String> {
+    let code = f.text("cause")?;
+    Cause::from_code(&code).ok_or_else(|| format!("the cause `{code}` is not known"))
+}
+
+fn read_by(f: &Fields) -> Result<Option<mem::By>, String> {
+    let Some(by) = f.some_object("by")? else {
+        return Ok(None);
+    };
+    by.word("team", TEAMS)?;
+    read_person(&by)
+}
+
+/// A person of a team, where a team is named.
+fn read_person(f: &Fields) -> Result<Option<mem::By>, String> {
+    let number = f.some_u16("number")?.map(Shirt);
+    let team = f.some_word("team", TEAMS)?;
+    Ok(team.map(|team| mem::By { team, number }))
+}
+
+fn read_change(f: &Fields) -> Result<mem::Change, String> {
+    Ok(mem::Change {
+        out: f.shirt("out")?,
+        into: f.shirt("in")?,
+    })
+}
+
+fn read_who(who: &Fields) -> Result<mem::Who, String> {
+    match (who.has("player"), who.has("staff")) {
+        (true, false) => Ok(mem::Who::Player(who.shirt("player")?)),
+        (false, true) => Ok(mem::Who::Staff(who.text("staff")?)),
+        _ => Err("`who` names one `player` or one of the `staff`".to_owned()),
     }
 }
 
-fn write_kind(kind: &mem::Kind) -> WKind {
+// ---- writing -----------------------------------------------------------------------------------
+
+/// An entry as JSON without line breaks; the order of the fields is always the same.
+pub(super) fn write(entry: &mem::Entry) -> String {
+    let mut w = Writer::new();
+    w.number("n", entry.n.into());
+    if let Some(at) = entry.at {
+        w.number("at", at);
+    }
+    write_kind(&mut w, &entry.kind);
+    w.some_text("insist", entry.insist.as_deref());
+    w.end()
+}
+
+fn write_kind(w: &mut Writer, kind: &mem::Kind) {
     use mem::Kind as K;
+    w.text("kind", code(kind));
     match kind {
-        K::Match(h) => WKind::Match {
-            competition: h.competition.clone(),
-            division: h.division.clone(),
-            venue: h.venue.clone(),
-            court: h.court.clone(),
-            match_no: h.match_no.clone(),
-            scheduled: h.scheduled.clone(),
-            teams: Pair {
-                a: WName {
-                    name: h.names.a.clone(),
-                },
-                b: WName {
-                    name: h.names.b.clone(),
-                },
-            },
-            rules: write_rules(&h.rules),
-        },
-        K::Heading(given) => WKind::Heading {
-            competition: given.competition.clone(),
-            division: given.division.clone(),
-            venue: given.venue.clone(),
-            court: given.court.clone(),
-            match_no: given.match_no.clone(),
-            scheduled: given.scheduled.clone(),
-            rules: given.rules.as_ref().map(write_rules),
-            teams: WNames {
-                a: given.names.a.clone().map(|name| WName { name }),
-                b: given.names.b.clone().map(|name| WName { name }),
-            },
-        },
-        K::TeamList(list) => WKind::TeamList {
-            team: list.team.into(),
-            players: list
-                .players
-                .iter()
-                .map(|p| WPlayer {
-                    number: p.number.0,
-                    name: p.name.clone(),
-                    captain: p.captain,
-                    libero: p.libero,
-                })
-                .collect(),
-            staff: list
-                .staff
-                .iter()
-                .map(|s| WStaff {
-                    role: s.role.clone(),
-                    name: s.name.clone(),
-                })
-                .collect(),
-        },
-        K::Check(c) => WKind::Check {
-            item: c.item.clone(),
-            ok: c.ok,
-            note: c.note.clone(),
-        },
-        K::Toss(t) => WKind::Toss {
-            first_service: t.first_service.into(),
-            left: t.left.into(),
-        },
-        K::LineUp { team, positions } => WKind::LineUp {
-            team: (*team).into(),
-            positions: numbers(positions),
-        },
-        K::BeginSet => WKind::BeginSet,
-        K::Rally { won_by, cause, by } => WKind::Rally {
-            won_by: (*won_by).into(),
-            cause: cause.map(WCause),
-            by: by.map(Into::into),
-        },
-        K::Explain { entry, cause, by } => WKind::Explain {
-            entry: *entry,
-            cause: WCause(*cause),
-            by: by.map(Into::into),
-        },
-        K::Replay { why, hurt } => WKind::Replay {
-            why: (*why).into(),
-            team: hurt.map(|h| h.team.into()),
-            number: hurt.and_then(|h| h.number).map(|s| s.0),
-        },
-        K::TimeOut { team } => WKind::TimeOut {
-            team: (*team).into(),
-        },
+        K::Match(h) => {
+            let details = [
+                &h.competition,
+                &h.division,
+                &h.venue,
+                &h.court,
+                &h.match_no,
+                &h.scheduled,
+            ];
+            write_details(w, details);
+            write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
+            w.value("rules", &Value::Object(write_rules(&h.rules)));
+        }
+        K::Heading(given) => {
+            let details = [
+                &given.competition,
+                &given.division,
+                &given.venue,
+                &given.court,
+                &given.match_no,
+                &given.scheduled,
+            ];
+            write_details(w, details);
+            write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
+            if let Some(rules) = &given.rules {
+                w.value("rules", &Value::Object(write_rules(rules)));
+            }
+        }
+        K::TeamList(list) => {
+            w.text("team", list.team.letter());
+            w.objects("players", &list.players, |w, p| {
+                w.number("number", p.number.0.into());
+                w.some_text("name", p.name.as_deref());
+                w.flag("captain", p.captain);
+                w.flag("libero", p.libero);
+            });
+            if !list.staff.is_empty() {
+                w.objects("staff", &list.staff, |w, s| {
+                    w.text("role", &s.role);
+                    w.some_text("name", s.name.as_deref());
+                });
+            }
+        }
+        K::Check(c) => {
+            w.text("item", &c.item);
+            w.value("ok", &Value::Bool(c.ok));
+            w.some_text("note", c.note.as_deref());
+        }
+        K::Toss(t) => {
+            w.text("first_service", t.first_service.letter());
+            w.text("left", t.left.letter());
+        }
+        K::LineUp { team, positions } => {
+            w.text("team", team.letter());
+            w.shirts("positions", positions);
+        }
+        K::BeginSet | K::ChangeCourts => {}
+        K::Rally { won_by, cause, by } => {
+            w.text("won_by", won_by.letter());
+            w.some_text("cause", cause.map(Cause::code));
+            write_by(w, *by);
+        }
+        K::Explain { entry, cause, by } => {
+            w.number("entry", (*entry).into());
+            w.text("cause", cause.code());
+            write_by(w, *by);
+        }
+        K::Replay { why, hurt } => {
+            w.text("why", word(STOPS, *why));
+            if let Some(hurt) = hurt {
+                write_person(w, *hurt);
+            }
+        }
+        K::TimeOut { team } | K::ImproperRequest { team } | K::Default { team } => {
+            w.text("team", team.letter());
+        }
         K::Substitution {
             team,
             changes,
             reason,
-        } => WKind::Substitution {
-            team: (*team).into(),
-            changes: changes
-                .iter()
-                .map(|c| WChange {
-                    out: c.out.0,
-                    into: c.into.0,
-                })
-                .collect(),
-            reason: reason.map(Into::into),
-        },
-        K::LiberoReplacement { team, change } => WKind::LiberoReplacement {
-            team: (*team).into(),
-            out: change.out.0,
-            into: change.into.0,
-        },
+        } => {
+            w.text("team", team.letter());
+            w.objects("changes", changes, write_change);
+            w.some_text("reason", reason.map(|r| word(FORCED, r)));
+        }
+        K::LiberoReplacement { team, change } => {
+            w.text("team", team.letter());
+            write_change(w, change);
+        }
         K::NewLibero {
             team,
             replaces,
             number,
             why,
-        } => WKind::NewLibero {
-            team: (*team).into(),
-            replaces: match replaces[..] {
-                [one] => OneOrMany::One(one.0),
-                _ => OneOrMany::Many(numbers(replaces)),
-            },
-            number: number.0,
-            why: why.map(Into::into),
-        },
-        K::ImproperRequest { team } => WKind::ImproperRequest {
-            team: (*team).into(),
-        },
-        K::Delay { team, request } => WKind::Delay {
-            team: (*team).into(),
-            request: *request,
-        },
+        } => {
+            w.text("team", team.letter());
+            match replaces[..] {
+                [one] => w.number("replaces", one.0.into()),
+                _ => w.shirts("replaces", replaces),
+            }
+            w.number("number", number.0.into());
+            w.some_text("why", why.map(|y| word(LIBERO_WHY, y)));
+        }
+        K::Delay { team, request } => {
+            w.text("team", team.letter());
+            w.flag("request", *request);
+        }
         K::Misconduct {
             team,
             who,
             sanction,
-        } => WKind::Misconduct {
-            team: (*team).into(),
-            who: match who {
-                mem::Who::Player(s) => WWho::Player(s.0),
-                mem::Who::Staff(role) => WWho::Staff(role.clone()),
-            },
-            sanction: (*sanction).into(),
-        },
-        K::LateFault(f) => WKind::LateFault {
-            team: f.team.into(),
-            fault: f.fault.into(),
-            since: f.since.map(|s| WSince {
-                a: s.score.a,
-                b: s.score.b,
-                set: s.set,
-            }),
-            during: f.during.into(),
-            positions: f.positions.as_deref().map(numbers),
-        },
-        K::Recovery { team, number } => WKind::Recovery {
-            team: (*team).into(),
-            number: number.0,
-        },
-        K::Incomplete { team, scope } => WKind::Incomplete {
-            team: (*team).into(),
-            scope: (*scope).into(),
-        },
-        K::Default { team } => WKind::Default {
-            team: (*team).into(),
-        },
-        K::ChangeCourts => WKind::ChangeCourts,
-        K::Suspend { why } => WKind::Suspend { why: why.clone() },
-        K::Resume { court } => WKind::Resume {
-            court: (*court).into(),
-        },
-        K::Timer(t) => WKind::Timer {
-            what: t.what.clone(),
-            team: t.team.map(Into::into),
-            seconds: t.seconds,
-            action: t.action.into(),
-        },
-        K::Remark { text, team } => WKind::Remark {
-            text: text.clone(),
-            team: team.map(Into::into),
-        },
-        K::Sign { role, name } => WKind::Sign {
-            role: role.clone(),
-            name: name.clone(),
-        },
-        K::Strike { entry, why } => WKind::Strike {
-            entry: *entry,
-            why: why.clone(),
-        },
-        K::Answer { entry, choice } => WKind::Answer {
-            entry: *entry,
-            choice: choice.clone(),
-        },
-        K::Seal { code } => WKind::Seal { code: code.clone() },
-        K::Reopen { why } => WKind::Reopen { why: why.clone() },
+        } => {
+            w.text("team", team.letter());
+            w.object("who", |w| match who {
+                mem::Who::Player(number) => w.number("player", number.0.into()),
+                mem::Who::Staff(role) => w.text("staff", role),
+            });
+            w.text("sanction", word(LEVELS, *sanction));
+        }
+        K::LateFault(fault) => write_late_fault(w, fault),
+        K::Recovery { team, number } => {
+            w.text("team", team.letter());
+            w.number("number", number.0.into());
+        }
+        K::Incomplete { team, scope } => {
+            w.text("team", team.letter());
+            w.text("scope", word(SCOPES, *scope));
+        }
+        K::Suspend { why } => w.text("why", why),
+        K::Resume { court } => w.text("court", word(COURTS, *court)),
+        K::Timer(t) => {
+            w.text("what", &t.what);
+            w.some_text("team", t.team.map(Team::letter));
+            w.number("seconds", t.seconds.into());
+            w.text("action", word(ACTIONS, t.action));
+        }
+        K::Remark { text, team } => {
+            w.text("text", text);
+            w.some_text("team", team.map(Team::letter));
+        }
+        K::Sign { role, name } => {
+            w.text("role", role);
+            w.some_text("name", name.as_deref());
+        }
+        K::Strike { entry, why } => {
+            w.number("entry", (*entry).into());
+            w.some_text("why", why.as_deref());
+        }
+        K::Answer { entry, choice } => {
+            w.number("entry", (*entry).into());
+            w.text("choice", choice);
+        }
+        K::Seal { code } => w.text("code", code),
+        K::Reopen { why } => w.some_text("why", why.as_deref()),
+    }
+}
+
+/// The name of a kind in the record.
+fn code(kind: &mem::Kind) -> &'static str {
+    use mem::Kind as K;
+    match kind {
+        K::Match(_) => "match",
+        K::Heading(_) => "heading",
+        K::TeamList(_) => "team_list",
+        K::Check(_) => "check",
+        K::Toss(_) => "toss",
+        K::LineUp { .. } => "line_up",
+        K::BeginSet => "begin_set",
+        K::Rally { .. } => "rally",
+        K::Explain { .. } => "explain",
+        K::Replay { .. } => "replay",
+        K::TimeOut { .. } => "time_out",
+        K::Substitution { .. } => "substitution",
+        K::LiberoReplacement { .. } => "libero_replacement",
+        K::NewLibero { .. } => "new_libero",
+        K::ImproperRequest { .. } => "improper_request",
+        K::Delay { .. } => "delay",
+        K::Misconduct { .. } => "misconduct",
+        K::LateFault(_) => "late_fault",
+        K::Recovery { .. } => "recovery",
+        K::Incomplete { .. } => "incomplete",
+        K::Default { .. } => "default",
+        K::ChangeCourts => "change_courts",
+        K::Suspend { .. } => "suspend",
+        K::Resume { .. } => "resume",
+        K::Timer(_) => "timer",
+        K::Remark { .. } => "remark",
+        K::Sign { .. } => "sign",
+        K::Strike { .. } => "strike",
+        K::Answer { .. } => "answer",
+        K::Seal { .. } => "seal",
+        K::Reopen { .. } => "reopen",
+    }
+}
+
+fn write_details(w: &mut Writer, details: [&Option<String>; 6]) {
+    let keys = [
+        "competition",
+        "division",
+        "venue",
+        "court",
+        "match_no",
+        "scheduled",
+    ];
+    for (key, detail) in keys.into_iter().zip(details) {
+        w.some_text(key, detail.as_deref());
+    }
+}
+
+/// The names that are given; nothing where none is.
+fn write_names(w: &mut Writer, names: &ByTeam<Option<&str>>) {
+    if names.iter().all(|(_, name)| name.is_none()) {
+        return;
+    }
+    w.object("teams", |w| {
+        for (team, name) in names.iter() {
+            if let Some(name) = name {
+                w.object(team.letter(), |w| w.text("name", name));
+            }
+        }
+    });
+}
+
+fn write_by(w: &mut Writer, by: Option<mem::By>) {
+    if let Some(by) = by {
+        w.object("by", |w| write_person(w, by));
+    }
+}
+
+fn write_person(w: &mut Writer, person: mem::By) {
+    w.text("team", person.team.letter());
+    if let Some(number) = person.number {
+        w.number("number", number.0.into());
+    }
+}
+
+fn write_change(w: &mut Writer, change: &mem::Change) {
+    w.number("out", change.out.0.into());
+    w.number("in", change.into.0.into());
+}
+
+fn write_late_fault(w: &mut Writer, fault: &mem::LateFault) {
+    w.text("team", fault.team.letter());
+    w.text("fault", word(FAULTS, fault.fault));
+    match fault.since {
+        Some(since) => w.object("since", |w| {
+            w.number("A", since.score.a.into());
+            w.number("B", since.score.b.into());
+            if let Some(set) = since.set {
+                w.number("set", set.into());
+            }
+        }),
+        None => w.value("since", &Value::Null),
+    }
+    w.text("during", word(FOUND, fault.during));
+    if let Some(positions) = &fault.positions {
+        w.shirts("positions", positions);
     }
 }
 
 // ---- rules -------------------------------------------------------------------------------------
-
-#[derive(Serialize, Deserialize)]
-struct WRules {
-    edition: WEdition,
-    sets: WSets,
-    set: WTarget,
-    decider: WDecider,
-    time_outs: WTimeOuts,
-    substitutions: WSubstitutions,
-    liberos: u8,
-    line_ups: bool,
-    players_on_court: u8,
-    roster: WRoster,
-    warm_up: WWarmUp,
-    interval_seconds: u16,
-    service_seconds: u16,
-    under_net: WUnder,
-}
-
-#[derive(Serialize, Deserialize)]
-enum WEdition {
-    #[serde(rename = "2025")]
-    E2025,
-    #[serde(rename = "2021")]
-    E2021,
-}
-
-#[derive(Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-enum WSets {
-    BestOf(u8),
-    Fixed(u8),
-}
-
-#[derive(Serialize, Deserialize)]
-struct WTarget {
-    target: u16,
-    lead: u16,
-    cap: Option<u16>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WDecider {
-    target: u16,
-    lead: u16,
-    cap: Option<u16>,
-    change_courts_at: Option<u16>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WTimeOuts {
-    per_set: Option<u8>,
-    seconds: u16,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WSubstitutions {
-    policy: WPolicy,
-    per_set: Option<u8>,
-    entries_per_player: Option<u8>,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WRoster {
-    max: u8,
-    min_number: u16,
-    max_number: u16,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WWarmUp {
-    style: WStyle,
-    minutes: u8,
-}
 
 /// Rules from a preset name and the fields that differ from it: nested fields merge one by one,
 /// `sets` is replaced whole.
@@ -922,54 +649,60 @@ pub(super) fn read_rules(given: &Map<String, Value>) -> Result<Rules, String> {
             (base, value) => *base = value.clone(),
         }
     }
-    let w = WRules::deserialize(Value::Object(full)).map_err(|e| format!("rules: {e}"))?;
+    rules_of(preset, &Fields(&full)).map_err(|e| format!("rules: {e}"))
+}
+
+fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
+    let target = |f: &Fields| {
+        Ok::<_, String>(SetTarget {
+            target: f.u16("target")?,
+            lead: f.u16("lead")?,
+            cap: f.some_u16("cap")?,
+        })
+    };
+    let sets = f.object("sets")?;
+    let decider = f.object("decider")?;
+    let time_outs = f.object("time_outs")?;
+    let substitutions = f.object("substitutions")?;
+    let roster = f.object("roster")?;
+    let warm_up = f.object("warm_up")?;
     Ok(Rules {
         preset,
-        edition: match w.edition {
-            WEdition::E2025 => Edition::E2025,
-            WEdition::E2021 => Edition::E2021,
+        edition: f.word("edition", EDITIONS)?,
+        sets: match (sets.has("best_of"), sets.has("fixed")) {
+            (true, false) => Sets::BestOf(sets.u8("best_of")?),
+            (false, true) => Sets::Fixed(sets.u8("fixed")?),
+            _ => return Err("`sets` has one number, `best_of` or `fixed`".to_owned()),
         },
-        sets: match w.sets {
-            WSets::BestOf(n) => Sets::BestOf(n),
-            WSets::Fixed(n) => Sets::Fixed(n),
-        },
-        set: SetTarget {
-            target: w.set.target,
-            lead: w.set.lead,
-            cap: w.set.cap,
-        },
+        set: target(&f.object("set")?)?,
         decider: Decider {
-            to: SetTarget {
-                target: w.decider.target,
-                lead: w.decider.lead,
-                cap: w.decider.cap,
-            },
-            change_courts_at: w.decider.change_courts_at,
+            to: target(&decider)?,
+            change_courts_at: decider.some_u16("change_courts_at")?,
         },
         time_outs: TimeOuts {
-            per_set: w.time_outs.per_set,
-            seconds: w.time_outs.seconds,
+            per_set: time_outs.some_u8("per_set")?,
+            seconds: time_outs.u16("seconds")?,
         },
         substitutions: Substitutions {
-            policy: w.substitutions.policy.into(),
-            per_set: w.substitutions.per_set,
-            entries_per_player: w.substitutions.entries_per_player,
+            policy: substitutions.word("policy", POLICIES)?,
+            per_set: substitutions.some_u8("per_set")?,
+            entries_per_player: substitutions.some_u8("entries_per_player")?,
         },
-        liberos: w.liberos,
-        line_ups: w.line_ups,
-        players_on_court: w.players_on_court,
+        liberos: f.u8("liberos")?,
+        line_ups: f.given_flag("line_ups")?,
+        players_on_court: f.u8("players_on_court")?,
         roster: Roster {
-            max: w.roster.max,
-            min_number: w.roster.min_number,
-            max_number: w.roster.max_number,
+            max: roster.u8("max")?,
+            min_number: roster.u16("min_number")?,
+            max_number: roster.u16("max_number")?,
         },
         warm_up: WarmUp {
-            style: w.warm_up.style.into(),
-            minutes: w.warm_up.minutes,
+            style: warm_up.word("style", STYLES)?,
+            minutes: warm_up.u8("minutes")?,
         },
-        interval_seconds: w.interval_seconds,
-        service_seconds: w.service_seconds,
-        under_net: w.under_net.into(),
+        interval_seconds: f.u16("interval_seconds")?,
+        service_seconds: f.u16("service_seconds")?,
+        under_net: f.word("under_net", UNDER_NET)?,
     })
 }
 
@@ -1001,54 +734,60 @@ fn write_rules(rules: &Rules) -> Map<String, Value> {
 }
 
 fn full_map(r: &Rules) -> Map<String, Value> {
-    let wire = WRules {
-        edition: match r.edition {
-            Edition::E2025 => WEdition::E2025,
-            Edition::E2021 => WEdition::E2021,
-        },
-        sets: match r.sets {
-            Sets::BestOf(n) => WSets::BestOf(n),
-            Sets::Fixed(n) => WSets::Fixed(n),
-        },
-        set: WTarget {
-            target: r.set.target,
-            lead: r.set.lead,
-            cap: r.set.cap,
-        },
-        decider: WDecider {
-            target: r.decider.to.target,
-            lead: r.decider.to.lead,
-            cap: r.decider.to.cap,
-            change_courts_at: r.decider.change_courts_at,
-        },
-        time_outs: WTimeOuts {
-            per_set: r.time_outs.per_set,
-            seconds: r.time_outs.seconds,
-        },
-        substitutions: WSubstitutions {
-            policy: r.substitutions.policy.into(),
-            per_set: r.substitutions.per_set,
-            entries_per_player: r.substitutions.entries_per_player,
-        },
-        liberos: r.liberos,
-        line_ups: r.line_ups,
-        players_on_court: r.players_on_court,
-        roster: WRoster {
-            max: r.roster.max,
-            min_number: r.roster.min_number,
-            max_number: r.roster.max_number,
-        },
-        warm_up: WWarmUp {
-            style: r.warm_up.style.into(),
-            minutes: r.warm_up.minutes,
-        },
-        interval_seconds: r.interval_seconds,
-        service_seconds: r.service_seconds,
-        under_net: r.under_net.into(),
+    let some = |n: Option<u16>| n.map_or(Value::Null, Value::from);
+    let small = |n: Option<u8>| some(n.map(u16::from));
+    let target = |t: &SetTarget| {
+        [
+            ("target", Value::from(t.target)),
+            ("lead", t.lead.into()),
+            ("cap", some(t.cap)),
+        ]
     };
-    match serde_json::to_value(wire) {
-        Ok(Value::Object(map)) => map,
-        // A struct of plain fields is always an object.
-        _ => Map::new(),
-    }
+    let sets = match r.sets {
+        Sets::BestOf(n) => ("best_of", Value::from(n)),
+        Sets::Fixed(n) => ("fixed", n.into()),
+    };
+    let mut decider = map(&target(&r.decider.to));
+    let change = some(r.decider.change_courts_at);
+    decider.insert("change_courts_at".to_owned(), change);
+    let time_outs = [
+        ("per_set", small(r.time_outs.per_set)),
+        ("seconds", r.time_outs.seconds.into()),
+    ];
+    let limits = r.substitutions;
+    let substitutions = [
+        ("policy", word(POLICIES, limits.policy).into()),
+        ("per_set", small(limits.per_set)),
+        ("entries_per_player", small(limits.entries_per_player)),
+    ];
+    let roster = [
+        ("max", r.roster.max.into()),
+        ("min_number", r.roster.min_number.into()),
+        ("max_number", r.roster.max_number.into()),
+    ];
+    let warm_up = [
+        ("style", word(STYLES, r.warm_up.style).into()),
+        ("minutes", r.warm_up.minutes.into()),
+    ];
+    map(&[
+        ("edition", word(EDITIONS, r.edition).into()),
+        ("sets", map(&[sets]).into()),
+        ("set", map(&target(&r.set)).into()),
+        ("decider", decider.into()),
+        ("time_outs", map(&time_outs).into()),
+        ("substitutions", map(&substitutions).into()),
+        ("liberos", r.liberos.into()),
+        ("line_ups", r.line_ups.into()),
+        ("players_on_court", r.players_on_court.into()),
+        ("roster", map(&roster).into()),
+        ("warm_up", map(&warm_up).into()),
+        ("interval_seconds", r.interval_seconds.into()),
+        ("service_seconds", r.service_seconds.into()),
+        ("under_net", word(UNDER_NET, r.under_net).into()),
+    ])
+}
+
+fn map(fields: &[(&str, Value)]) -> Map<String, Value> {
+    let own = |(key, value): &(&str, Value)| ((*key).to_owned(), value.clone());
+    fields.iter().map(own).collect()
 }

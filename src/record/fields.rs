@@ -1,0 +1,276 @@
+//! The fields of a JSON object, read one by one with a sentence for each that is wrong, and written
+//! in the order in which they are named.
+
+use serde_json::{Map, Value};
+
+use crate::rules::Shirt;
+
+/// The fields of an object.
+#[derive(Clone, Copy)]
+pub(super) struct Fields<'a>(pub &'a Map<String, Value>);
+
+impl<'a> Fields<'a> {
+    /// The fields of a value, if it is an object.
+    pub fn of(value: &'a Value) -> Option<Fields<'a>> {
+        value.as_object().map(Fields)
+    }
+
+    /// A field that is there; one that says null is not.
+    fn some(self, key: &str) -> Option<&'a Value> {
+        self.0.get(key).filter(|v| !v.is_null())
+    }
+
+    fn given(self, key: &str) -> Result<&'a Value, String> {
+        self.some(key)
+            .ok_or_else(|| format!("the field `{key}` is missing"))
+    }
+
+    /// Whether a field is there.
+    pub fn has(self, key: &str) -> bool {
+        self.some(key).is_some()
+    }
+
+    /// Whether it is a list.
+    pub fn has_list(self, key: &str) -> bool {
+        self.some(key).is_some_and(Value::is_array)
+    }
+
+    /// Words.
+    pub fn text(self, key: &str) -> Result<String, String> {
+        match self.given(key)? {
+            Value::String(text) => Ok(text.clone()),
+            _ => Err(format!("`{key}` is not a text")),
+        }
+    }
+
+    /// Words, where they are there.
+    pub fn some_text(self, key: &str) -> Result<Option<String>, String> {
+        self.has(key).then(|| self.text(key)).transpose()
+    }
+
+    /// Words, none where they are not there.
+    pub fn text_or_empty(self, key: &str) -> Result<String, String> {
+        Ok(self.some_text(key)?.unwrap_or_default())
+    }
+
+    /// True or false, false where it is not there.
+    pub fn flag(self, key: &str) -> Result<bool, String> {
+        if self.has(key) {
+            self.given_flag(key)
+        } else {
+            Ok(false)
+        }
+    }
+
+    /// True or false.
+    pub fn given_flag(self, key: &str) -> Result<bool, String> {
+        let value = self.given(key)?;
+        value
+            .as_bool()
+            .ok_or_else(|| format!("`{key}` is neither true nor false"))
+    }
+
+    fn whole(self, key: &str, most: u32) -> Result<u32, String> {
+        number(self.given(key)?, key, most)
+    }
+
+    /// A whole number.
+    pub fn u32(self, key: &str) -> Result<u32, String> {
+        self.whole(key, u32::MAX)
+    }
+
+    /// A whole number.
+    pub fn u16(self, key: &str) -> Result<u16, String> {
+        // It is checked to fit.
+        Ok(u16::try_from(self.whole(key, u16::MAX.into())?).unwrap_or(u16::MAX))
+    }
+
+    /// A whole number.
+    pub fn u8(self, key: &str) -> Result<u8, String> {
+        Ok(u8::try_from(self.whole(key, u8::MAX.into())?).unwrap_or(u8::MAX))
+    }
+
+    /// A whole number, where it is there.
+    pub fn some_u16(self, key: &str) -> Result<Option<u16>, String> {
+        self.has(key).then(|| self.u16(key)).transpose()
+    }
+
+    /// A whole number, where it is there.
+    pub fn some_u8(self, key: &str) -> Result<Option<u8>, String> {
+        self.has(key).then(|| self.u8(key)).transpose()
+    }
+
+    /// A moment in milliseconds since 1970, where it is there.
+    pub fn some_time(self, key: &str) -> Result<Option<i64>, String> {
+        let Some(value) = self.some(key) else {
+            return Ok(None);
+        };
+        let time = value.as_i64();
+        time.map(Some)
+            .ok_or_else(|| format!("`{key}` is not a time in milliseconds"))
+    }
+
+    /// A shirt.
+    pub fn shirt(self, key: &str) -> Result<Shirt, String> {
+        self.u16(key).map(Shirt)
+    }
+
+    fn list(self, key: &str) -> Result<&'a [Value], String> {
+        match self.given(key)? {
+            Value::Array(list) => Ok(list),
+            _ => Err(format!("`{key}` is not a list")),
+        }
+    }
+
+    /// A list of shirts.
+    pub fn shirts(self, key: &str) -> Result<Vec<Shirt>, String> {
+        let mut shirts = Vec::new();
+        for value in self.list(key)? {
+            let n = number(value, key, u16::MAX.into())?;
+            shirts.push(Shirt(u16::try_from(n).unwrap_or(u16::MAX)));
+        }
+        Ok(shirts)
+    }
+
+    /// One of some words, and what it stands for.
+    pub fn word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<T, String> {
+        let given = self.text(key)?;
+        let known = |(word, value): &(&str, T)| (*word == given).then_some(*value);
+        words.iter().find_map(known).ok_or_else(|| {
+            let words: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
+            unknown_word(key, &given, &words)
+        })
+    }
+
+    /// The same, where it is there.
+    pub fn some_word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<Option<T>, String> {
+        self.has(key).then(|| self.word(key, words)).transpose()
+    }
+
+    /// An object within.
+    pub fn object(self, key: &str) -> Result<Fields<'a>, String> {
+        Fields::of(self.given(key)?).ok_or_else(|| format!("`{key}` is not an object"))
+    }
+
+    /// The same, where it is there.
+    pub fn some_object(self, key: &str) -> Result<Option<Fields<'a>>, String> {
+        self.has(key).then(|| self.object(key)).transpose()
+    }
+
+    /// A list of objects.
+    pub fn objects(self, key: &str) -> Result<Vec<Fields<'a>>, String> {
+        let list = self.list(key)?.iter();
+        list.map(|value| {
+            Fields::of(value).ok_or_else(|| format!("an item of `{key}` is not an object"))
+        })
+        .collect()
+    }
+}
+
+fn number(value: &Value, key: &str, most: u32) -> Result<u32, String> {
+    let n = value.as_u64().and_then(|n| u32::try_from(n).ok());
+    n.filter(|&n| n <= most)
+        .ok_or_else(|| format!("`{key}` is not a whole number from 0 to {most}"))
+}
+
+fn unknown_word(key: &str, given: &str, words: &[&str]) -> String {
+    format!(
+        "`{key}` says `{given}`; it can say {}",
+        match words {
+            [before @ .., last] if !before.is_empty() => {
+                format!("`{}` or `{last}`", before.join("`, `"))
+            }
+            _ => words.concat(),
+        }
+    )
+}
+
+/// Writes an object without line breaks.
+pub(super) struct Writer {
+    out: String,
+}
+
+impl Writer {
+    /// At the beginning of the object.
+    pub fn new() -> Writer {
+        Writer {
+            out: "{".to_owned(),
+        }
+    }
+
+    /// The whole object.
+    pub fn end(mut self) -> String {
+        self.out.push('}');
+        self.out
+    }
+
+    fn key(&mut self, key: &str) {
+        if !self.out.ends_with(['{', '[']) {
+            self.out.push(',');
+        }
+        self.out.push('"');
+        self.out.push_str(key);
+        self.out.push_str("\":");
+    }
+
+    /// A value as it is.
+    pub fn value(&mut self, key: &str, value: &Value) {
+        self.key(key);
+        self.out.push_str(&value.to_string());
+    }
+
+    /// Words.
+    pub fn text(&mut self, key: &str, text: &str) {
+        self.value(key, &Value::from(text));
+    }
+
+    /// Words, where they are there.
+    pub fn some_text(&mut self, key: &str, text: Option<&str>) {
+        if let Some(text) = text {
+            self.text(key, text);
+        }
+    }
+
+    /// A whole number.
+    pub fn number(&mut self, key: &str, n: i64) {
+        self.key(key);
+        self.out.push_str(&n.to_string());
+    }
+
+    /// True; what is false is left out.
+    pub fn flag(&mut self, key: &str, set: bool) {
+        if set {
+            self.key(key);
+            self.out.push_str("true");
+        }
+    }
+
+    /// A list of shirts.
+    pub fn shirts(&mut self, key: &str, shirts: &[Shirt]) {
+        let numbers: Vec<String> = shirts.iter().map(ToString::to_string).collect();
+        self.key(key);
+        self.out.push('[');
+        self.out.push_str(&numbers.join(","));
+        self.out.push(']');
+    }
+
+    /// An object within.
+    pub fn object(&mut self, key: &str, fields: impl FnOnce(&mut Writer)) {
+        self.key(key);
+        self.out.push('{');
+        fields(self);
+        self.out.push('}');
+    }
+
+    /// A list of objects.
+    pub fn objects<T>(&mut self, key: &str, items: &[T], fields: impl Fn(&mut Writer, &T)) {
+        self.key(key);
+        self.out.push('[');
+        for (i, item) in items.iter().enumerate() {
+            self.out.push_str(if i == 0 { "{" } else { ",{" });
+            fields(self, item);
+            self.out.push('}');
+        }
+        self.out.push(']');
+    }
+}
