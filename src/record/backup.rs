@@ -249,7 +249,11 @@ mod tests {
                 entries: rehearse(Preset::SchoolSenior, seed),
             },
             archived: seed.is_multiple_of(2),
-            drawn: seed.is_multiple_of(3).then_some((12, drawn)).into_iter().collect(),
+            drawn: seed
+                .is_multiple_of(3)
+                .then_some((12, drawn))
+                .into_iter()
+                .collect(),
         }
     }
 

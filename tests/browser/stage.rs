@@ -4,6 +4,7 @@
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, Mutex};
+use std::time::Duration;
 
 use serde_json::{json, Value};
 
@@ -172,8 +173,13 @@ impl Stage {
 impl Drop for Stage {
     fn drop(&mut self) {
         self.browser = None;
-        // A leftover in the temporary folder harms nobody.
-        let _ = std::fs::remove_dir_all(&self.profile);
+        // A browser's last process may still write while its folder goes; a leftover harms nobody.
+        for _ in 0..40 {
+            if std::fs::remove_dir_all(&self.profile).is_ok() {
+                break;
+            }
+            std::thread::sleep(Duration::from_millis(50));
+        }
     }
 }
 
