@@ -175,3 +175,10 @@ fn a_part_of_another_record_is_left_out() {
         Seen::Part { have: 1, .. }
     ));
 }
+
+/// The number of something else altogether is not taken for a newer version.
+#[test]
+fn a_foreign_number_is_said_to_be_foreign() {
+    let seen = format!("{:?}", Gathering::default().see("281474976710655"));
+    assert!(seen.contains("no code of a match record"), "{seen}");
+}

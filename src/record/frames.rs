@@ -97,9 +97,10 @@ impl Gathering {
         match *kind {
             WHOLE => whole(rest),
             PART => self.part(rest),
-            _ => Seen::Nothing(
+            3..=9 => Seen::Nothing(
                 "This code was made by a newer version. Update, or ask for the file.".to_owned(),
             ),
+            _ => foreign(),
         }
     }
 

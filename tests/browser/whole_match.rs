@@ -206,7 +206,7 @@ fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
     }
 }
 
-/// The longest match there is goes on two pages of paper, large enough to read.
+/// Five sets go on two pages of paper at most, large enough to read.
 fn two_pages(referee: &mut Referee) {
     let paper = referee.browser().paper();
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("shots");
@@ -218,5 +218,5 @@ fn two_pages(referee: &mut Referee) {
         .match_indices("/Type /Page")
         .filter(|(at, found)| !text[at + found.len()..].starts_with('s'))
         .count();
-    assert_eq!(pages, 2, "pages of paper");
+    assert!((1..=2).contains(&pages), "{pages} pages of paper");
 }
