@@ -40,8 +40,9 @@ pub use local_time::{offset_minutes, LocalTime};
 pub use lock::{Standing, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
 pub use screen::{
-    back, hash, on_hash_change, on_preference_change, prefers_dark, prefers_reduced_motion,
-    push_hash, replace_hash, set_css_property, set_root_attribute, set_title, vibrate,
+    back, focus_on, hash, on_hash_change, on_preference_change, prefers_dark,
+    prefers_reduced_motion, push_hash, replace_hash, set_css_property, set_root_attribute,
+    set_title, vibrate,
 };
 pub use settings::{forget_setting, set_setting, setting};
 pub use share::{

@@ -3,7 +3,7 @@
 //! style attributes in text.
 
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, HtmlElement, MediaQueryList};
+use web_sys::{Element, HtmlElement, HtmlInputElement, MediaQueryList};
 
 use super::listen::{Listener, Listeners};
 use super::reach::{method, window};
@@ -94,6 +94,21 @@ pub fn set_title(title: &str) {
     if let Some(document) = window().and_then(|window| window.document()) {
         document.set_title(title);
     }
+}
+
+/// Puts the cursor into the element of that id, and marks what it holds, so that typing replaces it.
+/// False where there is none.
+pub fn focus_on(id: &str) -> bool {
+    let found = window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(id));
+    let Some(element) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) else {
+        return false;
+    };
+    if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
+        input.select();
+    }
+    element.focus().is_ok()
 }
 
 /// Sets an attribute of the root element, such as `lang` or `data-theme`.

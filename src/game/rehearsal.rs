@@ -97,8 +97,13 @@ impl Table {
         self.rng.u32(0..times) == 0
     }
 
+    /// A number below another one, the same on machines of 32 and of 64 bits.
+    fn below(&mut self, end: usize) -> usize {
+        usize::try_from(self.rng.u64(0..end as u64)).unwrap_or(0)
+    }
+
     fn pick<T: Clone>(&mut self, list: &[T]) -> Option<T> {
-        (!list.is_empty()).then(|| list[self.rng.usize(0..list.len())].clone())
+        (!list.is_empty()).then(|| list[self.below(list.len())].clone())
     }
 
     fn team(&mut self) -> Team {
@@ -126,8 +131,8 @@ impl Table {
     }
 
     fn prepare(&mut self, rules: Rules) {
-        let first = self.rng.usize(0..NAMES.len());
-        let second = (first + self.rng.usize(1..NAMES.len())) % NAMES.len();
+        let first = self.below(NAMES.len());
+        let second = (first + 1 + self.below(NAMES.len() - 1)) % NAMES.len();
         let match_no = self.rng.u32(1..99).to_string();
         self.enter(
             Kind::Match(Box::new(Heading {
@@ -611,7 +616,7 @@ impl Table {
         ];
         let heavy = [Level::Expulsion, Level::Disqualification];
         let sanction = match self.rng.u32(0..6) {
-            5 => heavy[self.rng.usize(0..2)],
+            5 => heavy[self.below(2)],
             n => level[usize::try_from(n % 4).unwrap_or(0)],
         };
         let who = if self.rng.bool() {
@@ -655,7 +660,7 @@ impl Table {
                     super::entry::ReplayWhy::Interference,
                     super::entry::ReplayWhy::Other,
                 ];
-                let why = why[self.rng.usize(0..3)];
+                let why = why[self.below(3)];
                 self.enter(Kind::Replay { why, hurt: None }, 5..30);
             }
             10..=15 => self.misconduct(team),
@@ -736,7 +741,7 @@ impl Table {
             Fault::IllegalSubstitution,
             Fault::WrongLineUp,
         ];
-        let fault = faults[self.rng.usize(0..4)];
+        let fault = faults[self.below(4)];
         let during = if self.rng.bool() {
             Found::Rally
         } else {

@@ -4,9 +4,11 @@
 //! ask the core what is legal and what is due.
 
 pub mod before;
+pub mod desk;
 pub mod hand_over;
 pub mod part;
 pub mod play;
+pub mod review;
 pub mod session;
 pub mod sheet_view;
 pub mod shell;

@@ -5,10 +5,12 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::before::{Before, NewMatch};
+use super::desk;
 use super::hand_over::{HandOver, Receive};
 use super::part::dialog::Confirm;
 use super::part::refusal::RefusalSheet;
 use super::play::{use_court, BarTools, Court, LogList, Play};
+use super::review;
 use super::session::{use_session, Saved, Session};
 use super::sheet_view::SheetScreen;
 use super::signals::Signals;
@@ -52,6 +54,13 @@ pub enum Screen {
     Receive,
     /// The official hand signals.
     Signals,
+    /// The look back on a match.
+    Review {
+        /// The match.
+        id: String,
+    },
+    /// The coordinator's desk.
+    Desk(desk::Place),
     /// What the app does not replace.
     About,
 }
@@ -70,6 +79,8 @@ impl Screen {
             Screen::HandOver { id } => format!("/hand-over/{id}"),
             Screen::Receive => "/receive".into(),
             Screen::Signals => "/signals".into(),
+            Screen::Review { id } => format!("/review/{id}"),
+            Screen::Desk(place) => format!("/desk{}", place.hash()),
             Screen::About => "/about".into(),
         }
     }
@@ -89,6 +100,8 @@ impl Screen {
             ("play", Some(id)) => Screen::Play { id },
             ("log", Some(id)) => Screen::Log { id },
             ("sheet", Some(id)) => Screen::Sheet { id },
+            ("review", Some(id)) => Screen::Review { id },
+            ("desk", place) => Screen::Desk(desk::Place::of_hash(&place.unwrap_or_default())),
             _ => Screen::Start,
         }
     }
@@ -101,11 +114,13 @@ impl Screen {
             | Screen::Play { id }
             | Screen::Log { id }
             | Screen::HandOver { id }
-            | Screen::Sheet { id } => Some(id),
+            | Screen::Sheet { id }
+            | Screen::Review { id } => Some(id),
             Screen::Start
             | Screen::NewMatch
             | Screen::Receive
             | Screen::Signals
+            | Screen::Desk(_)
             | Screen::About => None,
         }
     }
@@ -115,6 +130,8 @@ impl Screen {
         match self {
             Screen::Log { id } | Screen::Sheet { id } => Screen::Play { id: id.clone() },
             Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
+            Screen::Review { id } => Screen::Sheet { id: id.clone() },
+            Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(desk::Place::List),
             _ => Screen::Start,
         }
     }
@@ -130,6 +147,8 @@ impl Screen {
             Screen::HandOver { .. } => "hand-over",
             Screen::Receive => "receive",
             Screen::Signals => "signals",
+            Screen::Review { .. } => "review",
+            Screen::Desk(_) => "desk",
             Screen::About => "about",
         }
     }
@@ -361,6 +380,7 @@ fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
         Screen::Receive => view! { <Receive /> }.into_any(),
         Screen::Signals => view! { <Signals /> }.into_any(),
         Screen::About => view! { <About /> }.into_any(),
+        Screen::Desk(place) => desk::show(&place),
         _ => view! { <Start /> }.into_any(),
     }
 }
@@ -371,6 +391,7 @@ fn of_match(screen: &Screen) -> AnyView {
         Screen::Log { .. } => view! { <LogList /> }.into_any(),
         Screen::Sheet { .. } => view! { <SheetScreen /> }.into_any(),
         Screen::HandOver { .. } => view! { <HandOver /> }.into_any(),
+        Screen::Review { .. } => review::review(),
         _ => view! { <Play /> }.into_any(),
     }
 }
@@ -405,6 +426,8 @@ fn heading(session: Session, screen: &Screen) -> String {
         Screen::Sheet { .. } => text::SHEET.into(),
         Screen::HandOver { .. } => text::HAND_OVER.into(),
         Screen::Receive => text::RECEIVE.into(),
+        Screen::Review { .. } => review::REVIEW.into(),
+        Screen::Desk(place) => place.heading().into(),
         Screen::Play { .. } => text::play_title(&session.state()),
     }
 }

@@ -8,6 +8,7 @@
 
 mod bench;
 mod briefed;
+mod desk;
 mod driver;
 mod files;
 mod first_set;
@@ -67,6 +68,7 @@ const FILES: &[&[Test]] = &[
     briefed::TESTS,
     library::TESTS,
     sealed::TESTS,
+    desk::TESTS,
 ];
 
 fn main() -> ExitCode {

@@ -6,7 +6,10 @@ mod support;
 mod audit;
 mod command;
 mod compare;
+mod demo;
+mod draft;
 mod paper;
+mod review;
 mod standings;
 
 use serde_json::Value;

@@ -5,6 +5,7 @@
 //! log, box by box, and what the reducer refuses is a finding.
 
 mod check;
+mod draft;
 mod finding;
 mod print;
 mod read;
@@ -14,6 +15,7 @@ mod say;
 mod write;
 
 pub use check::{check, Checked};
+pub use draft::{Cell, Checkup, Draft, Mark, Part};
 pub use finding::{BoxKind, Fault, Finding};
 pub use print::{json, text};
 pub use read::read;

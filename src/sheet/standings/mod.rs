@@ -6,6 +6,7 @@
 
 mod check;
 mod criterion;
+mod gather;
 mod print;
 mod rank;
 mod read;
@@ -14,10 +15,11 @@ mod tally;
 
 pub use check::Finding;
 pub use criterion::Criterion;
+pub use gather::{of_match, of_paper};
 pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
 pub use read::read;
-pub use say::{say_finding, say_reason};
+pub use say::{say_finding, say_reason, words};
 pub use tally::{Ratio, Tally};
 
 use std::collections::BTreeMap;

@@ -45,7 +45,7 @@ fn reason(cut: &Cut) -> String {
 
 /// A criterion in words.
 #[must_use]
-pub(super) fn words(criterion: Criterion) -> &'static str {
+pub fn words(criterion: Criterion) -> &'static str {
     match criterion {
         Criterion::Wins => "matches won",
         Criterion::MatchPoints => "match points",

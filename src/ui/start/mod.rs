@@ -10,6 +10,7 @@ mod storage;
 
 use leptos::prelude::*;
 
+use super::desk::{DemoDay, Place};
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen, Theme};
 use super::text;
@@ -19,12 +20,11 @@ use crate::game::Phase;
 use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
-pub use import::take_in;
+pub use import::{take_in, Import};
+pub use kept::Kept;
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};
 
-use import::Import;
-use kept::Kept;
 use sheets::Sheets;
 use storage::Storage;
 
@@ -66,12 +66,21 @@ pub fn Start() -> impl IntoView {
                     <span>{text::QUICK_TALLY_MORE}</span>
                 </button>
             </div>
+            <button
+                type="button"
+                class="button"
+                id="to-desk"
+                on:click=move |_| shell.go(Screen::Desk(Place::List))
+            >
+                {text::TO_DESK}
+            </button>
             <Sheets library />
             <Import library />
             <button type="button" class="button" id="receive" on:click=move |_| shell.go(Screen::Receive)>
                 {text::RECEIVE}
             </button>
             <Storage library />
+            <DemoDay library />
             <section class="stack">
                 <h2>{text::SETTINGS}</h2>
                 <ThemeChoice />

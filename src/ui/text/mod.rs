@@ -48,6 +48,8 @@ pub const QUICK_TALLY: &str = "Quick tally";
 pub const QUICK_TALLY_MORE: &str = "Count points at once";
 /// Goes on with the running match.
 pub const CONTINUE: &str = "Continue";
+/// To the coordinator's desk.
+pub const TO_DESK: &str = "Desk: check, compare and rank many sheets";
 /// Heading.
 pub const SHEETS: &str = "Sheets on this phone";
 /// While they are read.

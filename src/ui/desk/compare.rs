@@ -1,0 +1,143 @@
+//! Two records of one match side by side.
+
+use leptos::prelude::*;
+
+use super::items::{once_read, Item};
+use super::words;
+use crate::game::Replay;
+use crate::rules::Team;
+use crate::sheet::compare::{compare, say, Comparison, What};
+
+/// Rallies shown before and after the one where the records part.
+const BEFORE: usize = 4;
+const AFTER: usize = 5;
+
+/// The screen.
+pub fn compare_two(first: String, second: String) -> AnyView {
+    once_read(move |_, items| {
+        let find = |id: &str| items.iter().find(|item| item.id == id);
+        match (find(&first), find(&second)) {
+            (Some(a), Some(b)) => both(a, b),
+            _ => words::not_here(),
+        }
+    })
+}
+
+fn both(a: &Item, b: &Item) -> AnyView {
+    let replays = [a.replay(), b.replay()];
+    let comparison = compare(&replays[0], &replays[1]);
+    let which = [(words::FIRST, a), (words::SECOND, b)].map(|(which, item)| {
+        view! {
+            <li>
+                <strong>{which}</strong>
+                " "
+                {words::described(item)}
+            </li>
+        }
+    });
+    let list = comparison
+        .differences
+        .iter()
+        .map(|d| {
+            view! {
+                <li class="card finding">
+                    <p>{say(d, &comparison)}</p>
+                    <p class="muted">{words::entries_of(d.entries)}</p>
+                </li>
+            }
+        })
+        .collect_view();
+    let none = comparison.differences.is_empty();
+    view! {
+        <div class="desk stack">
+            <section class="card stack">
+                <ul class="lines">{which}</ul>
+                {parting(&comparison, &replays)}
+            </section>
+            {(!none).then(|| view! { <h2>{words::differences(comparison.differences.len())}</h2> })}
+            <ol class="desk-findings">{list}</ol>
+        </div>
+    }
+    .into_any()
+}
+
+/// The rally where the records part, and the rallies around it in both.
+fn parting(comparison: &Comparison, replays: &[Replay; 2]) -> AnyView {
+    let point = comparison
+        .parting()
+        .and_then(|d| Some((d.set?, d.rally?, d.score?)));
+    let Some((set, rally, score)) = point else {
+        let agree = if comparison.differences.is_empty() {
+            words::THEY_AGREE
+        } else {
+            words::SAME_POINTS
+        };
+        return view! { <p id="parting">{agree}</p> }.into_any();
+    };
+    let exchanged = comparison
+        .differences
+        .iter()
+        .any(|d| matches!(d.what, What::LettersExchanged));
+    let from = rally.saturating_sub(BEFORE + 1);
+    let to = rally + AFTER;
+    let rows = [(words::FIRST, false), (words::SECOND, exchanged)]
+        .into_iter()
+        .zip(replays)
+        .map(|((which, turned), replay)| {
+            let winners = winners(replay, set);
+            let cells = (from..to)
+                .map(|i| {
+                    let winner = winners.get(i).map(|w| if turned { w.other() } else { *w });
+                    let class = match winner {
+                        Some(Team::A) => "team-a",
+                        Some(Team::B) => "team-b",
+                        None => "none",
+                    };
+                    let letter = winner.map_or("–", Team::letter);
+                    view! { <td class=class class:parted=i + 1 == rally>{letter}</td> }
+                })
+                .collect_view();
+            view! {
+                <tr>
+                    <th scope="row">{which}</th>
+                    {cells}
+                </tr>
+            }
+        })
+        .collect_view();
+    let head = (from..to)
+        .map(|i| view! { <th scope="col" class:parted=i + 1 == rally>{i + 1}</th> })
+        .collect_view();
+    view! {
+        <p id="parting" class="parting">{words::they_part(set, rally, score)}</p>
+        <div class="wide" tabindex="0" role="region" aria-label=words::RALLIES_AROUND>
+            <table class="rallies tabular">
+                <caption class="muted">{words::who_won(&comparison.names)}</caption>
+                <thead>
+                    <tr>
+                        <th scope="col">{words::RALLY}</th>
+                        {head}
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+/// The winners of the points of a set that stand.
+fn winners(replay: &Replay, set: u8) -> Vec<Team> {
+    let state = replay.state();
+    let over = state
+        .sets()
+        .find(|s| s.number == set)
+        .and_then(|s| s.play.as_ref());
+    let play = over.or_else(|| state.play().filter(|p| p.number == set));
+    let points = play.map(|p| p.points.as_slice()).unwrap_or_default();
+    points
+        .iter()
+        .filter(|p| p.cancelled_by.is_none())
+        .map(|p| p.to)
+        .collect()
+}

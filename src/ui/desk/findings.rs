@@ -1,0 +1,75 @@
+//! What is to be looked at in one record, in words, with the entry it is about.
+
+use leptos::prelude::*;
+
+use super::items::{once_read, reading, Source};
+use super::{way, words};
+use crate::game::{Entry, Replay};
+use crate::sheet::audit::{self, Finding};
+use crate::ui::shell::Screen;
+use crate::ui::start::Kept;
+use crate::ui::text;
+
+/// The screen.
+pub fn findings(id: String) -> AnyView {
+    once_read(move |_, items| {
+        let record = items.iter().find_map(|item| match &item.source {
+            Source::Record(kept) if kept.id == id => Some(kept),
+            _ => None,
+        });
+        record.map_or_else(words::not_here, of_record)
+    })
+}
+
+fn of_record(kept: &Kept) -> AnyView {
+    let reading = reading(kept);
+    let replay = Replay::of(reading.log.entries.clone());
+    let found = audit::audit(&reading, &replay);
+    let id = kept.id.clone();
+    let damaged = kept.problems.iter().map(|p| text::problem(p));
+    let damaged = damaged
+        .map(|p| view! { <li class="card finding"><p>{p}</p></li> })
+        .collect_view();
+    let list = found.iter().map(|f| one(f, &replay)).collect_view();
+    view! {
+        <div class="desk stack">
+            <section class="card stack">
+                <h2>{text::teams(&kept.state)}</h2>
+                <p class="tabular">{text::standing(&kept.state)}</p>
+                <p>{words::found(found.len() + kept.problems.len())}</p>
+                <div class="row">
+                    {way(text::SHEET, Screen::Sheet { id: id.clone() })}
+                    {way(text::LOG, Screen::Log { id: id.clone() })}
+                    {way(words::REVIEW, Screen::Review { id })}
+                </div>
+            </section>
+            <ol class="desk-findings">
+                {damaged}
+                {list}
+            </ol>
+        </div>
+    }
+    .into_any()
+}
+
+fn one(finding: &Finding, replay: &Replay) -> AnyView {
+    let state = replay.state();
+    let about = finding
+        .entry
+        .and_then(|n| replay.entry(n))
+        .map(|entry: &Entry| {
+            words::about_entry(
+                entry.n,
+                &text::entry(&entry.kind, state),
+                &text::clock_time(entry.at),
+            )
+        });
+    view! {
+        <li class="card finding">
+            <p>{audit::say(finding, state)}</p>
+            {about.map(|about| view! { <p class="muted">{about}</p> })}
+            {finding.what.rule().map(|rule| view! { <p class="muted">{words::rule(rule)}</p> })}
+        </li>
+    }
+    .into_any()
+}

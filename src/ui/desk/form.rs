@@ -1,0 +1,399 @@
+//! A paper sheet, keyed in as fast as it can be read: digits fill a box and the next one comes by itself;
+//! Enter ends a box, and in the empty box at the end of a list leads on; Backspace in an empty box leads
+//! back. What cannot be is said beside its box at once, and every key is kept.
+
+use leptos::ev::KeyboardEvent;
+use leptos::prelude::*;
+
+use super::{button, papers, words};
+use crate::device::{self, Parcel};
+use crate::rules::{Preset, Team};
+use crate::sheet::paper::{self, Cell, Draft, Mark, Part};
+use crate::ui::part::team_mark::TeamMark;
+use crate::ui::text_before;
+
+/// The presets a paper sheet can be of.
+const PRESETS: [Preset; 3] = [
+    Preset::SchoolJunior,
+    Preset::SchoolSenior,
+    Preset::International,
+];
+
+/// The form. Copies are the same.
+#[derive(Clone, Copy)]
+struct Form {
+    id: StoredValue<String>,
+    draft: RwSignal<Draft>,
+    marks: RwSignal<Vec<Mark>>,
+    /// The order of the rallies of the shown set, as letters.
+    order: RwSignal<String>,
+    /// The part of the sheet that shows.
+    shown: RwSignal<u8>,
+    /// Whether everything is said, and not only what can be said already.
+    all: RwSignal<bool>,
+    not_kept: RwSignal<bool>,
+}
+
+/// The screen.
+pub fn form(id: &str) -> AnyView {
+    let Some(draft) = papers::get(id) else {
+        return words::not_here();
+    };
+    let blank = draft.is_blank();
+    let form = Form {
+        id: StoredValue::new(id.to_owned()),
+        all: RwSignal::new(!blank),
+        draft: RwSignal::new(draft),
+        marks: RwSignal::new(Vec::new()),
+        order: RwSignal::new(String::new()),
+        shown: RwSignal::new(u8::from(!blank)),
+        not_kept: RwSignal::new(false),
+    };
+    Effect::new(move |_| form.check());
+    view! {
+        <div class="desk keying stack">
+            {move || form.not_kept.get().then(|| view! {
+                <p class="sentence bad" role="alert">{words::NOT_KEPT}</p>
+            })}
+            <nav class="row" aria-label=words::PARTS>{move || tabs(form)}</nav>
+            {move || part(form)}
+            {move || marks_of_all(form)}
+            <div class="row">
+                {button(words::CHECK_ALL, "button", Box::new(move || form.all.set(true)))}
+                {button(words::EXPORT_PAPER, "button", Box::new(move || form.export()))}
+            </div>
+            <p class="muted">{words::KEYS}</p>
+        </div>
+    }
+    .into_any()
+}
+
+impl Form {
+    fn check(self) {
+        let shown = self.shown.get();
+        let all = self.all.get();
+        let checkup = self.draft.read().check(all);
+        self.marks.set(checkup.marks);
+        let set = usize::from(shown).checked_sub(1);
+        let order = set.and_then(|set| checkup.checked.rallies.get(set));
+        let order: String = order.into_iter().flatten().map(|t| t.letter()).collect();
+        self.order.set(order);
+    }
+
+    fn keep(self) {
+        let kept = self
+            .id
+            .with_value(|id| papers::put(id, &self.draft.read_untracked()));
+        self.not_kept.set(!kept);
+    }
+
+    /// A key changed the text of a box.
+    fn typed(self, cell: Cell, text: &str) {
+        let longer = self
+            .draft
+            .with_untracked(|d| text.chars().count() > d.get(cell).chars().count());
+        self.draft.update(|draft| draft.set(cell, text));
+        self.keep();
+        if longer && self.draft.with_untracked(|d| d.is_full(cell)) {
+            self.advance(cell);
+        }
+    }
+
+    fn key(self, cell: Cell, event: &KeyboardEvent) {
+        match event.key().as_str() {
+            "Enter" => {
+                event.prevent_default();
+                self.advance(cell);
+            }
+            " " if cell.part != Part::Name => {
+                event.prevent_default();
+                self.advance(cell);
+            }
+            "Backspace" if self.draft.with_untracked(|d| d.get(cell).is_empty()) => {
+                if let Some(before) = self.draft.with_untracked(|d| d.previous(cell)) {
+                    event.prevent_default();
+                    focus(before);
+                }
+            }
+            _ => {}
+        }
+    }
+
+    /// To the next box; after the last one of a part, to the next part.
+    fn advance(self, cell: Cell) {
+        if let Some(next) = self.draft.with_untracked(|d| d.next(cell)) {
+            focus(next);
+            return;
+        }
+        let next = self.draft.with_untracked(|d| match cell.set {
+            Cell::RESULT => Cell::RESULT,
+            set if d.is_decided_after(set) => Cell::RESULT,
+            set => set + 1,
+        });
+        self.show(next);
+    }
+
+    fn show(self, set: u8) {
+        self.shown.set(set);
+        if let Some(first) = self.draft.with_untracked(|d| d.cells(set).first().copied()) {
+            focus(first);
+        }
+    }
+
+    fn export(self) {
+        let sheet = self.draft.with_untracked(|d| d.check(true).sheet);
+        let parcel = Parcel {
+            name: "paper-sheet.json".into(),
+            mime: "application/json".into(),
+            bytes: paper::write(&sheet).into_bytes(),
+        };
+        leptos::task::spawn_local(async move {
+            if device::hand_over(&parcel).await.is_err() {
+                // Sharing was refused or broke down; a download asks nobody.
+                let _ = device::download(&parcel);
+            }
+        });
+    }
+}
+
+/// Puts the cursor into a box, once it is drawn.
+fn focus(cell: Cell) {
+    leptos::task::spawn_local(async move {
+        leptos::task::tick().await;
+        device::focus_on(&cell.key());
+    });
+}
+
+fn tabs(form: Form) -> AnyView {
+    let (last, done) = form
+        .draft
+        .with(|d| (d.sets().max(1), d.rules.sets_at_most()));
+    let more = form
+        .draft
+        .with(|d| !d.is_decided_after(last) && last < done);
+    let mut parts: Vec<u8> = (Cell::HEAD..=last + u8::from(more)).collect();
+    parts.push(Cell::RESULT);
+    parts
+        .into_iter()
+        .map(|set| {
+            let wrong = move || form.marks.read().iter().any(|m| m.cell.set == set);
+            view! {
+                <button
+                    type="button"
+                    class="button"
+                    class:found=wrong
+                    aria-pressed=move || (form.shown.get() == set).to_string()
+                    on:click=move |_| form.show(set)
+                >
+                    {words::part_of_sheet(set)}
+                </button>
+            }
+        })
+        .collect_view()
+        .into_any()
+}
+
+/// The boxes of the part that shows.
+fn part(form: Form) -> AnyView {
+    let set = form.shown.get();
+    match set {
+        Cell::HEAD => view! {
+            <section class="card stack">
+                {rules(form)}
+                {both(form, set, Part::Name)}
+                {both(form, set, Part::List)}
+            </section>
+        }
+        .into_any(),
+        Cell::RESULT => view! {
+            <section class="card stack">
+                {line(form, set, Part::Winner, Team::A)}
+                {both(form, set, Part::Sets)}
+            </section>
+        }
+        .into_any(),
+        _ => {
+            let line_ups = form.draft.with_untracked(|d| d.rules.line_ups);
+            view! {
+                <section class="card stack">
+                    {line(form, set, Part::First, Team::A)}
+                    {line_ups.then(|| both(form, set, Part::LineUp))}
+                    {both(form, set, Part::Round)}
+                    <p class="muted" id="rally-order">
+                        {move || words::rally_order(&form.order.read())}
+                    </p>
+                    {both(form, set, Part::Final)}
+                    {both(form, set, Part::TimeOut)}
+                    {both(form, set, Part::Change)}
+                    <div class="times">
+                        {line(form, set, Part::Start, Team::A)}
+                        {line(form, set, Part::End, Team::A)}
+                    </div>
+                </section>
+            }
+            .into_any()
+        }
+    }
+}
+
+fn rules(form: Form) -> AnyView {
+    let buttons = PRESETS.map(|preset| {
+        let chosen = move || form.draft.read().rules.preset == preset;
+        let choose = move |_| {
+            form.draft.update(|d| d.rules = preset.rules());
+            form.keep();
+        };
+        view! {
+            <button
+                type="button"
+                class="button"
+                aria-pressed=move || chosen().to_string()
+                on:click=choose
+            >
+                {text_before::preset(preset)}
+            </button>
+        }
+    });
+    view! {
+        <fieldset>
+            <legend>{text_before::RULES}</legend>
+            <div class="row">{buttons}</div>
+        </fieldset>
+    }
+    .into_any()
+}
+
+fn both(form: Form, set: u8, part: Part) -> AnyView {
+    view! {
+        <fieldset class="keyed">
+            <legend>{words::part(part)}</legend>
+            {Team::BOTH.map(|team| line(form, set, part, team))}
+        </fieldset>
+    }
+    .into_any()
+}
+
+/// The boxes of one part and team, with what is said about them.
+fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
+    let single = matches!(part, Part::First | Part::Start | Part::End | Part::Winner);
+    let of = move |c: &Cell| c.part == part && c.team == team;
+    let cells = move || {
+        let cells = form.draft.read().cells(set);
+        cells.into_iter().filter(of).collect::<Vec<_>>()
+    };
+    let said = move || {
+        let marks = form.marks.read();
+        let said: Vec<AnyView> = marks
+            .iter()
+            .filter(|m| m.cell.set == set && of(&m.cell))
+            .map(|m| {
+                let place = (!single && part != Part::Final && part != Part::Sets)
+                    .then(|| words::place_of(m.cell));
+                let rule = m.rule.map(words::rule);
+                view! {
+                    <li id=says(m.cell) class="sentence bad">
+                        {place.map(|p| view! { <strong>{p}</strong> ": " })}
+                        {m.say.clone()}
+                        {rule.map(|r| view! { " " <span class="muted">{r}</span> })}
+                    </li>
+                }
+                .into_any()
+            })
+            .collect();
+        (!said.is_empty()).then(|| view! { <ul class="said">{said}</ul> })
+    };
+    let head = if single {
+        view! { <span class="keyed-name">{words::part(part)}</span> }.into_any()
+    } else {
+        view! {
+            <span class="keyed-name">
+                <TeamMark team />
+                <span>{move || form.draft.read().name(team).to_owned()}</span>
+            </span>
+        }
+        .into_any()
+    };
+    let columns = match part {
+        Part::TimeOut => "boxes pairs",
+        Part::Change => "boxes fours",
+        Part::Name => "boxes names",
+        _ => "boxes",
+    };
+    view! {
+        <div class="keyed-line" class:team-a=team == Team::A class:team-b=team == Team::B>
+            {head}
+            <div class=columns>
+                <For each=cells key=|cell| cell.key() children=move |cell| one(form, cell) />
+            </div>
+            {said}
+        </div>
+    }
+    .into_any()
+}
+
+fn says(cell: Cell) -> String {
+    format!("says-{}", cell.key())
+}
+
+fn one(form: Form, cell: Cell) -> AnyView {
+    let first = Cell { column: 0, ..cell };
+    let marked = move || form.marks.read().iter().any(|m| m.cell == first);
+    let name = move || words::name_of(cell, form.draft.read().name(cell.team));
+    let mode = if cell.takes_letters() {
+        "text"
+    } else {
+        "numeric"
+    };
+    view! {
+        <input
+            type="text"
+            id=cell.key()
+            class="box"
+            class:first=cell.column == 0
+            inputmode=mode
+            autocomplete="off"
+            aria-label=name
+            placeholder=words::short_column(cell)
+            aria-invalid=move || marked().then_some("true")
+            aria-describedby=move || marked().then(|| says(first))
+            prop:value=move || form.draft.read().get(cell).to_owned()
+            on:input:target=move |ev| {
+                let input = ev.target();
+                form.typed(cell, &input.value());
+                // What does not belong there is gone again at once.
+                input.set_value(form.draft.read_untracked().get(cell));
+            }
+            on:keydown=move |ev| form.key(cell, &ev)
+        />
+    }
+    .into_any()
+}
+
+/// How much is marked on the whole sheet, with a way to each.
+fn marks_of_all(form: Form) -> AnyView {
+    let marks = form.marks.read();
+    let all = form.all.get();
+    let ways = marks
+        .iter()
+        .map(|m| {
+            let cell = m.cell;
+            let name = form
+                .draft
+                .with_untracked(|d| words::where_is(cell, d.name(cell.team)));
+            let to = move || {
+                form.shown.set(cell.set);
+                focus(cell);
+            };
+            view! { <li>{button(name, "button quiet", Box::new(to))}</li> }
+        })
+        .collect_view();
+    view! {
+        <section class="stack" aria-live="polite">
+            <p id="marks" class:mark-ok=marks.is_empty() && all>
+                {words::marks(marks.len(), all)}
+            </p>
+            <ul class="row">{ways}</ul>
+        </section>
+    }
+    .into_any()
+}

@@ -1,0 +1,100 @@
+//! The coordinator's desk: many records and paper sheets at once, what is to be looked at in each, two of
+//! them side by side, and the table of a pool.
+
+mod compare;
+mod day;
+mod findings;
+mod form;
+mod items;
+mod list;
+mod papers;
+mod table;
+mod words;
+
+use leptos::prelude::*;
+
+pub use day::DemoDay;
+
+use super::shell::{use_shell, Screen};
+
+/// The screens of the desk.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// Everything that lies on it.
+    List,
+    /// What is to be looked at in one record.
+    Findings(String),
+    /// Two records side by side.
+    Compare(String, String),
+    /// The table of the chosen matches.
+    Table,
+    /// A paper sheet that is being keyed in.
+    Paper(String),
+}
+
+impl Place {
+    /// The part of the address after `#/desk`.
+    #[must_use]
+    pub fn hash(&self) -> String {
+        match self {
+            Place::List => String::new(),
+            Place::Findings(id) => format!("/findings/{id}"),
+            Place::Compare(first, second) => format!("/compare/{first}/{second}"),
+            Place::Table => "/table".into(),
+            Place::Paper(id) => format!("/paper/{id}"),
+        }
+    }
+
+    /// The place of such a part; the list for one that is none.
+    #[must_use]
+    pub fn of_hash(hash: &str) -> Place {
+        let words: Vec<&str> = hash.split('/').filter(|w| !w.is_empty()).collect();
+        match words[..] {
+            ["findings", id] => Place::Findings(id.to_owned()),
+            ["compare", first, second] => Place::Compare(first.to_owned(), second.to_owned()),
+            ["table"] => Place::Table,
+            ["paper", id] => Place::Paper(id.to_owned()),
+            _ => Place::List,
+        }
+    }
+
+    /// What the bar says.
+    #[must_use]
+    pub const fn heading(&self) -> &'static str {
+        match self {
+            Place::List => words::DESK,
+            Place::Findings(_) => words::FINDINGS,
+            Place::Compare(..) => words::COMPARE,
+            Place::Table => words::TABLE,
+            Place::Paper(_) => words::PAPER,
+        }
+    }
+}
+
+/// A screen of the desk.
+pub fn show(place: &Place) -> AnyView {
+    match place {
+        Place::List => list::list(),
+        Place::Findings(id) => findings::findings(id.clone()),
+        Place::Compare(first, second) => compare::compare_two(first.clone(), second.clone()),
+        Place::Table => table::table(),
+        Place::Paper(id) => form::form(id),
+    }
+}
+
+/// A button in words. One function for all of them, so that the page holds it once.
+fn button(words: impl Into<String>, class: &'static str, tap: Box<dyn Fn()>) -> AnyView {
+    let words: String = words.into();
+    view! {
+        <button type="button" class=class on:click=move |_| tap()>
+            {words}
+        </button>
+    }
+    .into_any()
+}
+
+/// A button that leads to another screen.
+fn way(words: impl Into<String>, screen: Screen) -> AnyView {
+    let shell = use_shell();
+    button(words, "button", Box::new(move || shell.go(screen.clone())))
+}

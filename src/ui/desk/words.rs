@@ -1,0 +1,349 @@
+//! The words of the desk, in one place; a second language is a second file like this one.
+
+use leptos::prelude::*;
+
+use super::items::Item;
+use crate::rules::{ByTeam, Score};
+use crate::sheet::paper::{Cell, PaperSheet, Part};
+use crate::ui::text;
+
+pub const DESK: &str = "Desk";
+pub const FINDINGS: &str = "To look at";
+pub const COMPARE: &str = "Two records";
+pub const TABLE: &str = "Table";
+pub const PAPER: &str = "Paper sheet";
+pub const REVIEW: &str = "Review";
+pub const FROM_PAPER: &str = "From paper";
+pub const KEY_IN: &str = "Key in a paper sheet";
+pub const LOOK_AROUND: &str = "To look around";
+pub const DAY_BRING: &str = "Bring an invented day";
+pub const DAY_MORE: &str =
+    "Eight invented teams, two pools, a paper sheet with an error and two records \
+    that differ. One tap takes it away again.";
+pub const DAY_TAKE_AWAY: &str = "Take the invented day away";
+pub const DAY_COMES: &str = "The invented day is being written …";
+pub const DAY_IS_HERE: &str = "The invented day is here.";
+pub const DAY_NOT_KEPT: &str = "The invented day could not be kept on this phone completely.";
+pub const DAY_IS_GONE: &str = "The invented day is gone. Your own matches are untouched.";
+pub const NOTHING_HERE: &str =
+    "Nothing lies on the desk. Open match files, key in a paper sheet, or bring \
+    the invented day to look around.";
+pub const NO_COMPETITION: &str = "Without a competition";
+pub const CHOOSE_ALL: &str = "Choose these";
+pub const CHOSEN: &str = "With the chosen ones";
+pub const COMPARE_THEM: &str = "Compare two";
+pub const TABLE_OF_THEM: &str = "Table of them";
+pub const CHOOSE_TWO: &str = "Choose exactly two to compare them.";
+pub const CHOOSE_SOME: &str = "Choose the matches of a pool first.";
+pub const FIRST: &str = "First";
+pub const SECOND: &str = "Second";
+pub const THEY_AGREE: &str = "The two records agree in everything.";
+pub const SAME_POINTS: &str = "Both records give every point alike; they differ in what is below.";
+pub const RALLIES_AROUND: &str = "The rallies around it";
+pub const RALLY: &str = "Rally";
+pub const WHY: &str = "Why in this order";
+pub const CSV: &str = "Table for a spreadsheet (CSV)";
+pub const NO_RESULTS: &str =
+    "None of the chosen matches is over, so there is no table. Go back and choose \
+    matches with a result.";
+pub const RULE_OF_ORDER: &str = "The competition's rule of order";
+pub const RULE_OF_ORDER_MORE: &str =
+    "The first line decides; the next one only among teams that are level \
+    in it. Teams that stay level in all of them share a place.";
+pub const HIGHER: &str = "Higher";
+pub const LEAVE_OUT: &str = "Leave out";
+pub const POINTS_FOR: &str = "Match points";
+pub const MATCH_POINTS: &str = "Match points";
+pub const COLUMNS: [&str; 10] = [
+    "Place",
+    "Team",
+    "Played",
+    "Won",
+    "Lost",
+    MATCH_POINTS,
+    "Sets",
+    "Ratio of sets",
+    "Points",
+    "Ratio of points",
+];
+pub const PARTS: &str = "Parts of the sheet";
+pub const CHECK_ALL: &str = "Check every box";
+pub const EXPORT_PAPER: &str = "Export the keyed sheet";
+pub const NOT_KEPT: &str =
+    "This phone does not keep what you key in. Export the sheet before you leave \
+    this page.";
+pub const KEYS: &str = "Digits are enough: a full box leads to the next. Enter or Space ends a box; in the \
+    empty box at the end of a list it leads on. Backspace in an empty box leads back. Every key is kept on \
+    this phone.";
+
+/// Both teams of a paper sheet.
+pub fn against(a: &str, b: &str) -> String {
+    format!("{a} – {b}")
+}
+
+/// Where a paper sheet stands, on one line.
+pub fn paper_result(sheet: &PaperSheet) -> String {
+    if sheet.sets.is_empty() {
+        return "Nothing keyed in yet".into();
+    }
+    let sets: Vec<String> = sheet
+        .sets
+        .iter()
+        .map(|s| {
+            s.points
+                .map_or_else(|| "…".into(), |p| format!("{}:{}", p.a, p.b))
+        })
+        .collect();
+    let result = sheet.result.as_ref();
+    let result = result.map_or_else(
+        || "No result".into(),
+        |r| format!("{}:{}", r.sets.a, r.sets.b),
+    );
+    format!("{result} ({})", sets.join(", "))
+}
+
+/// What an item is.
+pub fn kind_of(paper: bool, number: &str, when: &str) -> String {
+    let what = if paper { "On paper" } else { "Record" };
+    let number = match number {
+        "" => String::new(),
+        number => format!(", match {number}"),
+    };
+    let when = match when {
+        "" => String::new(),
+        when => format!(", last entry {when}"),
+    };
+    format!("{what}{number}{when}")
+}
+
+/// The state of the seal: whether the last one fits, and whether anything came after it.
+pub const fn sealed(seal: Option<(bool, bool)>) -> &'static str {
+    match seal {
+        None => "Not sealed",
+        Some((false, _)) => "The seal does not fit: something before it was changed",
+        Some((true, true)) => "Sealed, and gone on after it",
+        Some((true, false)) => "Sealed, and the seal fits",
+    }
+}
+
+/// An item among others.
+pub fn described(item: &Item) -> String {
+    let kind = kind_of(item.is_paper(), &item.number, &item.when);
+    format!("{}, {}. {kind}.", item.teams, item.result)
+}
+
+pub fn findings(count: usize) -> String {
+    match count {
+        0 => "Nothing to look at".into(),
+        1 => "1 to look at".into(),
+        n => format!("{n} to look at"),
+    }
+}
+
+pub fn findings_of(count: usize, teams: &str) -> String {
+    format!("{}, {teams}", findings(count))
+}
+
+pub fn found(count: usize) -> String {
+    match count {
+        0 => "Nothing in this record needs to be looked at.".into(),
+        1 => "One thing in this record should be looked at.".into(),
+        n => format!(
+            "{n} things in this record should be looked at. What concerns the whole comes first."
+        ),
+    }
+}
+
+pub fn how_many_chosen(count: usize) -> String {
+    match count {
+        0 => "None chosen".into(),
+        n => format!("{n} chosen"),
+    }
+}
+
+pub fn choose_all(group: &str) -> String {
+    format!("Choose these: {group}")
+}
+
+pub fn about_entry(n: u32, words: &str, time: &str) -> String {
+    match time {
+        "" => format!("Entry {n}: {words}"),
+        time => format!("Entry {n} at {time}: {words}"),
+    }
+}
+
+pub fn rule(rule: &str) -> String {
+    match rule {
+        "log" => "How a record is kept".into(),
+        "school" => "A limit of this competition".into(),
+        rule => format!("Rule {rule}"),
+    }
+}
+
+/// Something that is not on this phone.
+pub fn not_here() -> AnyView {
+    view! {
+        <section class="card stack">
+            <h2>{text::NOT_HERE}</h2>
+            <p>{text::NOT_HERE_MORE}</p>
+        </section>
+    }
+    .into_any()
+}
+
+pub fn they_part(set: u8, rally: usize, score: Score) -> String {
+    format!(
+        "They part in set {set}, rally {rally}, at {}:{}.",
+        score.a, score.b
+    )
+}
+
+pub fn who_won(names: &ByTeam<String>) -> String {
+    format!("Who won each rally: A is {}, B is {}.", names.a, names.b)
+}
+
+pub fn differences(count: usize) -> String {
+    match count {
+        1 => "One difference".into(),
+        n => format!("{n} differences, in the order of the match"),
+    }
+}
+
+pub fn entries_of(entries: (Option<u32>, Option<u32>)) -> String {
+    match entries {
+        (Some(a), Some(b)) => format!("Entry {a} of the first record, entry {b} of the second"),
+        (Some(a), None) => format!("Entry {a} of the first record"),
+        (None, Some(b)) => format!("Entry {b} of the second record"),
+        (None, None) => "The records as a whole".into(),
+    }
+}
+
+pub fn not_over(teams: &str) -> String {
+    format!("{teams} is not over and is left out of the table.")
+}
+
+pub fn pair((won, lost): (u64, u64)) -> String {
+    format!("{won}:{lost}")
+}
+
+pub fn put_higher(criterion: &str) -> String {
+    format!("{HIGHER}: {criterion}")
+}
+
+pub fn put_out(criterion: &str) -> String {
+    format!("{LEAVE_OUT}: {criterion}")
+}
+
+pub fn add(criterion: &str) -> String {
+    format!("Then {criterion}")
+}
+
+/// How match points are given: public regulations of 2017 to 2021 the first, the others common practice.
+pub fn scheme(code: &str) -> &'static str {
+    match code {
+        "21" => "2 for a win, 1 for a loss",
+        "20" => "2 for a win",
+        "310" => "3 for a win",
+        _ => "3 for a win, 2 and 1 if it went to the last set",
+    }
+}
+
+pub fn part_of_sheet(set: u8) -> String {
+    match set {
+        Cell::HEAD => "Teams".into(),
+        Cell::RESULT => "Result".into(),
+        set => format!("Set {set}"),
+    }
+}
+
+pub const fn part(part: Part) -> &'static str {
+    match part {
+        Part::Name => "Names",
+        Part::List => "Numbers on the list",
+        Part::First => "First service (A or B)",
+        Part::LineUp => "Line-up, place I to VI",
+        Part::Round => "Service rounds: own total at the end of each turn",
+        Part::Final => "Points at the end",
+        Part::TimeOut => "Time-outs: own points, the other team's",
+        Part::Change => "Substitutions: out, in, own points, the other team's",
+        Part::Start => "Begun (1805)",
+        Part::End => "Ended (1827)",
+        Part::Winner => "Winner (A or B)",
+        Part::Sets => "Sets won",
+    }
+}
+
+/// A box in its line, in words.
+pub fn place_of(cell: Cell) -> String {
+    let n = cell.row + 1;
+    match cell.part {
+        Part::LineUp => format!("Place {n}"),
+        Part::Round => format!("Turn {n}"),
+        Part::TimeOut => format!("Time-out {n}"),
+        Part::Change => format!("Substitution {n}"),
+        Part::List => "List".into(),
+        _ => String::new(),
+    }
+}
+
+/// The full name of a box, for whoever listens.
+pub fn name_of(cell: Cell, team: &str) -> String {
+    let n = cell.row + 1;
+    let column = match (cell.part, cell.column) {
+        (Part::TimeOut, 0) | (Part::Change, 2) => "own points",
+        (Part::TimeOut, _) | (Part::Change, 3) => "other points",
+        (Part::Change, 0) => "out",
+        (Part::Change, _) => "in",
+        _ => "",
+    };
+    match cell.part {
+        Part::Name => format!("Name of team {}", cell.team),
+        Part::List => format!("{team}, number {n} of the list"),
+        Part::First => "First service, A or B".into(),
+        Part::LineUp => format!("{team}, place {n}"),
+        Part::Round => format!("{team}, total after turn {n}"),
+        Part::Final => format!("{team}, points at the end"),
+        Part::TimeOut => format!("{team}, time-out {n}, {column}"),
+        Part::Change => format!("{team}, substitution {n}, {column}"),
+        Part::Start => "Time the set began".into(),
+        Part::End => "Time the set ended".into(),
+        Part::Winner => "Winner, A or B".into(),
+        Part::Sets => format!("{team}, sets won"),
+    }
+}
+
+/// What stands in an empty box of a list, so that its columns can be told apart.
+pub const fn short_column(cell: Cell) -> &'static str {
+    match (cell.part, cell.column) {
+        (Part::Change, 0) => "out",
+        (Part::Change, 1) => "in",
+        (Part::Change | Part::TimeOut, _) => "pts",
+        _ => "",
+    }
+}
+
+/// A box on the whole sheet.
+pub fn where_is(cell: Cell, team: &str) -> String {
+    format!(
+        "{}: {}",
+        part_of_sheet(cell.set),
+        name_of(Cell { column: 0, ..cell }, team)
+    )
+}
+
+pub fn rally_order(order: &str) -> String {
+    if order.is_empty() {
+        "The order of the rallies shows here, as far as the boxes leave no doubt.".into()
+    } else {
+        format!("Order of the rallies, as far as the boxes leave no doubt: {order}")
+    }
+}
+
+pub fn marks(count: usize, all: bool) -> String {
+    match (count, all) {
+        (0, true) => "Every box agrees.".into(),
+        (0, false) => "Nothing marked so far.".into(),
+        (1, _) => "One box is marked:".into(),
+        (n, _) => format!("{n} boxes are marked:"),
+    }
+}

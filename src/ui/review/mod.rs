@@ -1,0 +1,183 @@
+//! The look back on a match: pictures first, each with the same in words, and a card for the talk.
+
+mod words;
+
+use leptos::prelude::*;
+
+use super::session::use_session;
+use super::text;
+use crate::game::State;
+use crate::rules::{ByTeam, Team};
+use crate::sheet::review::{say, Picture, Review};
+
+pub use words::REVIEW;
+
+/// The screen, for the open match.
+pub fn review() -> AnyView {
+    let session = use_session();
+    (move || {
+        let review = session.with_replay(Review::of);
+        let state = session.state();
+        all(&review, &state)
+    })
+    .into_any()
+}
+
+fn all(review: &Review, state: &State) -> AnyView {
+    let names = ByTeam::new(|team| text::team_name(state, team));
+    if review.points() == 0 {
+        return view! { <p class="card">{words::NOTHING_PLAYED}</p> }.into_any();
+    }
+    let questions = review.questions().map(|q| {
+        let question = say(&q, |cause| text::cause(cause).to_owned());
+        view! { <li>{question}</li> }
+    });
+    let leads = review
+        .sets
+        .iter()
+        .map(|s| picture(s.lead(&names), true))
+        .collect();
+    view! {
+        <div class="review stack">
+            <section class="card stack talk" id="talk">
+                <h2>{words::CARD}</h2>
+                <p class="muted">{words::CARD_MORE}</p>
+                <ol class="questions">{questions}</ol>
+            </section>
+            {part(words::LEAD, words::LEAD_MORE, leads)}
+            {part(words::CALLED, words::CALLED_MORE, calls(review))}
+            {part(words::PAUSES, "", pauses(review))}
+            {part(words::ROTATIONS, words::ROTATIONS_MORE, rotations(review, &names))}
+            {part(words::TIME_OUTS, words::TIME_OUTS_MORE, time_outs(review, &names))}
+            {part(words::TAKEN_BACK, "", taken_back(review, state))}
+        </div>
+    }
+    .into_any()
+}
+
+/// A part with its heading; none where there is nothing to show.
+fn part(heading: &'static str, more: &'static str, shown: Vec<AnyView>) -> Option<AnyView> {
+    (!shown.is_empty()).then(|| {
+        view! {
+            <section class="card stack">
+                <h2>{heading}</h2>
+                {(!more.is_empty()).then(|| view! { <p class="muted">{more}</p> })}
+                {shown}
+            </section>
+        }
+        .into_any()
+    })
+}
+
+/// A drawing; in words below it, or for listeners alone.
+fn picture(picture: Picture, in_words: bool) -> AnyView {
+    let (wide, high) = picture.size;
+    view! {
+        <figure>
+            <svg
+                viewBox=format!("0 0 {wide} {high}")
+                class="picture"
+                role="img"
+                aria-label=picture.say.clone()
+                inner_html=picture.inside
+            ></svg>
+            {in_words.then(|| view! { <figcaption class="muted">{picture.say}</figcaption> })}
+        </figure>
+    }
+    .into_any()
+}
+
+fn sentence(words: impl Into<String>) -> AnyView {
+    let words: String = words.into();
+    view! { <p>{words}</p> }.into_any()
+}
+
+fn calls(review: &Review) -> Vec<AnyView> {
+    if review.calls.is_empty() {
+        return vec![sentence(words::NOTHING_CALLED)];
+    }
+    let mut shown: Vec<AnyView> = review
+        .calls
+        .iter()
+        .map(|c| {
+            view! {
+                <div class="called">
+                    <span>{text::cause(c.cause)}</span>
+                    <strong class="tabular">{words::calls(c.when.len())}</strong>
+                    {picture(review.when(c), false)}
+                </div>
+            }
+            .into_any()
+        })
+        .collect();
+    shown.push(sentence(words::unsaid(review.unsaid(), review.points())));
+    shown
+}
+
+fn pauses(review: &Review) -> Vec<AnyView> {
+    match (review.pauses(), review.usual_pause()) {
+        (Some(drawn), Some(usual)) => {
+            vec![picture(drawn, false), sentence(words::usual_pause(usual))]
+        }
+        _ => vec![sentence(words::NO_TIMES)],
+    }
+}
+
+fn rotations(review: &Review, names: &ByTeam<String>) -> Vec<AnyView> {
+    let sets = review.sets.iter().filter_map(|set| {
+        let drawn: Vec<AnyView> = Team::BOTH
+            .into_iter()
+            .filter_map(|team| {
+                let drawn = picture(set.rotation(team, &names[team])?, false);
+                let name = names[team].clone();
+                Some(view! { <div><p>{name}</p>{drawn}</div> }.into_any())
+            })
+            .collect();
+        (!drawn.is_empty()).then(|| {
+            view! {
+                <h3>{words::set(set.number)}</h3>
+                <div class="beside">{drawn}</div>
+            }
+            .into_any()
+        })
+    });
+    sets.collect()
+}
+
+fn time_outs(review: &Review, names: &ByTeam<String>) -> Vec<AnyView> {
+    let mut shown: Vec<AnyView> = Vec::new();
+    for set in &review.sets {
+        for t in &set.time_outs {
+            let words = words::time_out(&names[t.team], set.number, t.score, t.run_before);
+            shown.push(
+                view! {
+                    <div class="followed">
+                        <span>{words}</span>
+                        {picture(t.followed(), false)}
+                    </div>
+                }
+                .into_any(),
+            );
+        }
+    }
+    if shown.is_empty() {
+        shown.push(sentence(words::NO_TIME_OUTS));
+    }
+    shown
+}
+
+fn taken_back(review: &Review, state: &State) -> Vec<AnyView> {
+    if review.taken_back.is_empty() {
+        return vec![sentence(words::NOTHING_TAKEN_BACK)];
+    }
+    let told = review.taken_back.iter().map(|t| {
+        let entry = text::entry(&t.kind, state);
+        sentence(words::taken_back(
+            t.entry,
+            &entry,
+            t.after,
+            t.why.as_deref(),
+        ))
+    });
+    told.collect()
+}

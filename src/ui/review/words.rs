@@ -1,0 +1,63 @@
+//! The words of the review, in one place; a second language is a second file like this one.
+
+use crate::rules::Score;
+
+/// Title of the screen.
+pub const REVIEW: &str = "Review";
+pub const NOTHING_PLAYED: &str = "No rally was played yet. Come back when some were.";
+pub const CARD: &str = "Three questions for the talk";
+pub const CARD_MORE: &str =
+    "For yourself first, then for the talk with those who led the match with you.";
+pub const LEAD: &str = "How the lead went";
+pub const LEAD_MORE: &str =
+    "Above the line A leads, below it B. T is a time-out, at the top by A, at the \
+    bottom by B.";
+pub const CALLED: &str = "What was called, and when";
+pub const CALLED_MORE: &str =
+    "Each stroke is one call, from the first rally on the left to the last on the \
+    right; the thin lines part the sets.";
+pub const NOTHING_CALLED: &str = "No reason was given for any rally.";
+pub const PAUSES: &str = "From one rally to the next";
+pub const NO_TIMES: &str = "The entries have no times, so nothing can be said about time.";
+pub const ROTATIONS: &str = "Points by rotation";
+pub const ROTATIONS_MORE: &str =
+    "Filled and upwards: points won; empty and downwards: points lost. 1 is \
+    the order in which the team began the set.";
+pub const TIME_OUTS: &str = "Time-outs and what followed";
+pub const TIME_OUTS_MORE: &str =
+    "The next points: filled, won by the team that took the time-out; empty, \
+    by the other one.";
+pub const NO_TIME_OUTS: &str = "No time-out was taken.";
+pub const TAKEN_BACK: &str = "Taken back";
+pub const NOTHING_TAKEN_BACK: &str = "Nothing was taken back.";
+
+pub fn usual_pause(seconds: i64) -> String {
+    format!("Where nothing held play up, half of the rallies were entered within {seconds} s after the one before.")
+}
+
+pub fn unsaid(unsaid: usize, of: usize) -> String {
+    format!("{unsaid} of {of} rallies have no reason.")
+}
+
+pub fn calls(times: usize) -> String {
+    format!("{times} ×")
+}
+
+pub fn set(number: u8) -> String {
+    format!("Set {number}")
+}
+
+pub fn time_out(team: &str, set: u8, score: Score, run: u16) -> String {
+    let before = match run {
+        0 => "after a point of their own".to_owned(),
+        1 => "after one point of the other team".to_owned(),
+        n => format!("after {n} points of the other team in a row"),
+    };
+    format!("{team}, set {set} at {}:{}, {before}", score.a, score.b)
+}
+
+pub fn taken_back(entry: u32, words: &str, after: Option<i64>, why: Option<&str>) -> String {
+    let after = after.map(|s| format!(", after {s} s")).unwrap_or_default();
+    let why = why.map(|w| format!(": {w}")).unwrap_or_default();
+    format!("Entry {entry}, {words}{after}{why}")
+}

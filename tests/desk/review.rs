@@ -1,0 +1,112 @@
+//! The look back on a match agrees with its sheet.
+
+use dutystand::game::{rehearse, Kind, Outcome, Replay};
+use dutystand::rules::{ByTeam, Preset, Team};
+use dutystand::sheet::review::{say, Question, Review, AFTER_TIME_OUT};
+use dutystand::sheet::Sheet;
+
+fn names() -> ByTeam<String> {
+    ByTeam::new(|team| format!("Team {team}"))
+}
+
+#[test]
+fn a_review_agrees_with_the_sheet() {
+    for seed in 1..60 {
+        let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
+        let sheet = Sheet::of(&replay);
+        let review = Review::of(&replay);
+        let played: Vec<_> = sheet.sets.iter().filter(|s| s.began.is_some()).collect();
+        assert_eq!(review.sets.len(), played.len(), "seed {seed}");
+        for (set, of) in review.sets.iter().zip(played) {
+            assert_eq!(set.time_outs.len(), of.time_outs.len());
+            if let Some(last) = set.points.last() {
+                assert_eq!(last.score, of.score, "seed {seed}");
+            }
+            for team in Team::BOTH {
+                let (won, lost) = set.rotations[team]
+                    .iter()
+                    .fold((0, 0), |(w, l), (won, lost)| (w + won, l + lost));
+                let rallies = |of: Team| {
+                    let points = set.points.iter().filter(|p| p.team == of);
+                    points.filter(|p| is_rally(&replay, p.entry)).count()
+                };
+                assert_eq!(usize::from(won), rallies(team), "seed {seed}");
+                assert_eq!(usize::from(lost), rallies(team.other()), "seed {seed}");
+            }
+        }
+        let called: usize = review.calls.iter().map(|c| c.when.len()).sum();
+        assert!(called + review.unsaid() == review.points(), "seed {seed}");
+        let struck = replay.outcomes().filter(|(e, o)| {
+            matches!(o, Outcome::Struck(_)) && !matches!(e.kind, Kind::Strike { .. })
+        });
+        assert_eq!(review.taken_back.len(), struck.count());
+    }
+}
+
+fn is_rally(replay: &Replay, entry: u32) -> bool {
+    replay
+        .entry(entry)
+        .is_some_and(|e| matches!(e.kind, Kind::Rally { .. }))
+}
+
+#[test]
+fn what_followed_a_time_out_is_what_was_played() {
+    let mut seen = 0;
+    for seed in 1..30 {
+        let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, seed)));
+        for set in &review.sets {
+            for t in &set.time_outs {
+                seen += 1;
+                let after: Vec<Team> = set
+                    .points
+                    .iter()
+                    .skip(usize::from(t.score.a + t.score.b))
+                    .take(AFTER_TIME_OUT)
+                    .map(|p| p.team)
+                    .collect();
+                assert_eq!(t.after, after, "seed {seed}");
+            }
+        }
+    }
+    assert!(seen > 20);
+}
+
+#[test]
+fn three_different_questions_end_with_what_went_well() {
+    for seed in 1..60 {
+        let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, seed)));
+        let questions = review.questions();
+        assert_eq!(questions[2], Question::Well);
+        assert_ne!(questions[0], questions[1]);
+        for question in &questions {
+            let words = say(question, |cause| cause.code().to_owned());
+            assert!(words.ends_with('?'), "{words}");
+        }
+    }
+    let [first, second, third] = Review::default().questions();
+    assert_eq!((&first, &third), (&Question::Looked, &Question::Well));
+    assert_ne!(first, second);
+}
+
+#[test]
+fn every_picture_is_a_drawing_and_a_sentence() {
+    let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, 344)));
+    let mut pictures = vec![review.pauses().expect("a rehearsal has times")];
+    for set in &review.sets {
+        pictures.push(set.lead(&names()));
+        pictures.extend(Team::BOTH.iter().filter_map(|t| set.rotation(*t, "Otters")));
+        pictures.extend(set.time_outs.iter().map(|t| t.followed()));
+    }
+    pictures.extend(review.calls.iter().map(|c| review.when(c)));
+    assert!(pictures.len() > 10);
+    for picture in pictures {
+        let opened = picture.inside.matches('<').count();
+        let closed = picture.inside.matches('>').count();
+        assert_eq!(opened, closed, "{}", picture.inside);
+        assert!(!picture.inside.contains("style"), "the page's policy");
+        assert!(picture.say.ends_with('.'), "{}", picture.say);
+    }
+    // Nothing that a person typed gets into a drawing.
+    let bad = ByTeam::new(|_| "<script>".to_owned());
+    assert!(!review.sets[0].lead(&bad).inside.contains("script"));
+}
