@@ -381,7 +381,7 @@ impl Draft {
         let most = self.rules.roster.max_number.to_string().len();
         let list: Vec<&str> = self.list(team).collect();
         let longer = |s: &&str| s.len() > text.len() && s.starts_with(text);
-        text.len() >= most || (list.contains(&text) && !list.iter().any(|s| longer(s)))
+        text.len() >= most || (list.contains(&text) && !list.iter().any(longer))
     }
 
     fn list(&self, team: Team) -> impl Iterator<Item = &str> {
