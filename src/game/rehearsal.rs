@@ -80,6 +80,12 @@ fn cause(chance: &mut Rng, server_lost: bool) -> Cause {
     Cause::BallOut
 }
 
+/// A number below another one. The generator's own `usize` and `shuffle` give other matches on a
+/// phone, which has 32 bits, than here.
+fn below(rng: &mut Rng, end: usize) -> usize {
+    usize::try_from(rng.u64(0..end as u64)).unwrap_or(0)
+}
+
 /// The scorer's table of the rehearsal.
 struct Table {
     rng: Rng,
@@ -97,13 +103,14 @@ impl Table {
         self.rng.u32(0..times) == 0
     }
 
-    /// A number below another one, the same on machines of 32 and of 64 bits.
-    fn below(&mut self, end: usize) -> usize {
-        usize::try_from(self.rng.u64(0..end as u64)).unwrap_or(0)
+    fn pick<T: Clone>(&mut self, list: &[T]) -> Option<T> {
+        (!list.is_empty()).then(|| list[below(&mut self.rng, list.len())].clone())
     }
 
-    fn pick<T: Clone>(&mut self, list: &[T]) -> Option<T> {
-        (!list.is_empty()).then(|| list[self.below(list.len())].clone())
+    fn shuffle<T>(&mut self, list: &mut [T]) {
+        for i in 1..list.len() {
+            list.swap(i, below(&mut self.rng, i + 1));
+        }
     }
 
     fn team(&mut self) -> Team {
@@ -131,8 +138,8 @@ impl Table {
     }
 
     fn prepare(&mut self, rules: Rules) {
-        let first = self.below(NAMES.len());
-        let second = (first + 1 + self.below(NAMES.len() - 1)) % NAMES.len();
+        let first = below(&mut self.rng, NAMES.len());
+        let second = (first + 1 + below(&mut self.rng, NAMES.len() - 1)) % NAMES.len();
         let match_no = self.rng.u32(1..99).to_string();
         self.enter(
             Kind::Match(Box::new(Heading {
@@ -317,7 +324,7 @@ impl Table {
             .flat_map(|l| l.players.iter().map(|p| p.number))
             .filter(|&n| super::may_start(state, team, n).is_ok())
             .collect();
-        self.rng.shuffle(&mut may_start);
+        self.shuffle(&mut may_start);
         may_start.truncate(size);
         self.enter(
             Kind::LineUp {
@@ -421,7 +428,7 @@ impl Table {
         } else {
             front
         };
-        let number = *on_court.get(chance.usize(places.start..places.end.max(places.start + 1)))?;
+        let number = *on_court.get(places.start + below(chance, places.len().max(1)))?;
         (chance.u8(0..5) > 0).then_some(By {
             team,
             number: Some(number),
@@ -616,7 +623,7 @@ impl Table {
         ];
         let heavy = [Level::Expulsion, Level::Disqualification];
         let sanction = match self.rng.u32(0..6) {
-            5 => heavy[self.below(2)],
+            5 => heavy[below(&mut self.rng, 2)],
             n => level[usize::try_from(n % 4).unwrap_or(0)],
         };
         let who = if self.rng.bool() {
@@ -660,7 +667,7 @@ impl Table {
                     super::entry::ReplayWhy::Interference,
                     super::entry::ReplayWhy::Other,
                 ];
-                let why = why[self.below(3)];
+                let why = why[below(&mut self.rng, 3)];
                 self.enter(Kind::Replay { why, hurt: None }, 5..30);
             }
             10..=15 => self.misconduct(team),
@@ -741,7 +748,7 @@ impl Table {
             Fault::IllegalSubstitution,
             Fault::WrongLineUp,
         ];
-        let fault = faults[self.below(4)];
+        let fault = faults[below(&mut self.rng, 4)];
         let during = if self.rng.bool() {
             Found::Rally
         } else {
