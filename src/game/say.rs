@@ -6,7 +6,7 @@ use super::ask::{Ask, Question};
 use super::entry::{Change, Level, Who};
 use super::state::{Barred, OutFor, State};
 use super::Refusal;
-use crate::rules::{Invalid, Score, Shirt, Team};
+use crate::rules::{Invalid, Shirt, Team};
 
 /// One sentence or two for a pupil. Teams are named as in the heading of `state`.
 #[must_use]
@@ -225,8 +225,8 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
 
         R::ScoreNeverStood { asked, nearest } => format!(
             "{} never stood in this set. The nearest score that did is {}.",
-            score(*asked),
-            score(*nearest)
+            asked,
+            nearest
         ),
         R::SetNotPlayed { set } => {
             format!("Set {set} has not been played yet. Name a score of a set that was.")
@@ -333,10 +333,6 @@ fn level(level: Level) -> &'static str {
         Level::Expulsion => "an expulsion",
         Level::Disqualification => "a disqualification",
     }
-}
-
-fn score(score: Score) -> String {
-    format!("{}:{}", score.a, score.b)
 }
 
 fn numbers(list: &[Shirt]) -> String {

@@ -90,6 +90,13 @@ impl<T> IndexMut<Team> for ByTeam<T> {
     }
 }
 
+/// As a score is written and called, A's first: "25:23".
+impl<T: fmt::Display> fmt::Display for ByTeam<T> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}:{}", self.a, self.b)
+    }
+}
+
 /// Points of one set.
 pub type Score = ByTeam<u16>;
 

@@ -249,7 +249,7 @@ impl Paper {
         self.put("<section class=\"sheet-part sheet-set\"><div class=\"sheet-set-head\"><h2>");
         self.word(&words::set_heading(set.number));
         self.put(" ");
-        self.element("span", "tabular", words::score(set.score));
+        self.element("span", "tabular", set.score.to_string());
         self.put("</h2>");
         let time = |at: Option<i64>| at.map(|at| self.clock.time(at));
         let (began, ended) = (time(set.began), time(set.ended));

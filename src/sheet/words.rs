@@ -191,12 +191,6 @@ pub fn own_first(score: Score, team: Team) -> String {
     format!("{}:{}", score[team], score[team.other()])
 }
 
-/// A score, team A's points first.
-#[must_use]
-pub fn score(score: Score) -> String {
-    format!("{}:{}", score.a, score.b)
-}
-
 /// Who comes for whom.
 #[must_use]
 pub fn change(out: Shirt, into: Shirt) -> String {
@@ -229,7 +223,7 @@ pub fn sanction(sanction: &Sanction, name: &str) -> String {
 /// Where a remark or a sanction belongs.
 #[must_use]
 pub fn at(set: u8, at: Score) -> String {
-    format!("Set {set}, {}:", score(at))
+    format!("Set {set}, {}:", at)
 }
 
 /// Name of a service round for whoever listens.

@@ -25,15 +25,6 @@ pub const DELETE_DIGIT: &str = "Delete the last digit";
 /// The key that takes a number over.
 pub const ADD: &str = "Add";
 
-/// A place of the line-up in Roman figures, as line-up sheets have it.
-#[must_use]
-pub fn roman(place: usize) -> &'static str {
-    ["", "I", "II", "III", "IV", "V", "VI"]
-        .get(place)
-        .copied()
-        .unwrap_or_default()
-}
-
 /// Name of a place for whoever listens.
 #[must_use]
 pub fn place_holds(place: usize, shown: &str) -> String {
@@ -982,7 +973,10 @@ pub const HAND_IN_LINE_UP: &str = "Hand in the line-up";
 /// Where the next number goes.
 #[must_use]
 pub fn number_for_place(place: usize) -> String {
-    format!("Tap the number for place {}.", roman(place))
+    format!(
+        "Tap the number for place {}.",
+        crate::sheet::words::roman(place)
+    )
 }
 
 /// Name of a number to put in.

@@ -6,7 +6,7 @@ use super::story::changes;
 use super::{Comparison, Difference, What, Which};
 use crate::game::entry::{ReplayWhy, Scope};
 use crate::game::{Kind, Level, Who};
-use crate::rules::{ByTeam, Score, Team};
+use crate::rules::{ByTeam, Team};
 
 /// What differs, in one sentence or two.
 #[must_use]
@@ -61,7 +61,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
         What::Moved { kind, second } => format!(
             "{when} the first record has {}, the second has it at {}.",
             words(kind, names),
-            score(*second)
+            second
         ),
         What::Otherwise { first, second } => format!(
             "{when} the first record has {}, the second {}.",
@@ -77,7 +77,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
 }
 
 fn when(difference: &Difference) -> String {
-    let score = score(difference.score.unwrap_or_default());
+    let score = difference.score.unwrap_or_default();
     match (difference.set, difference.rally) {
         (Some(set), Some(rally)) => format!("Set {set}, rally {rally}, at {score}:"),
         _ => String::new(),
@@ -118,10 +118,6 @@ fn ordinal(which: Which) -> &'static str {
         Which::First => "first",
         Which::Second => "second",
     }
-}
-
-fn score(score: Score) -> String {
-    format!("{}:{}", score.a, score.b)
 }
 
 /// An entry in words that fit behind "has".

@@ -5,7 +5,7 @@
 
 use super::{Fault, Finding, PaperSheet};
 use crate::game::SanctionKind;
-use crate::rules::{Score, Team};
+use crate::rules::Team;
 
 /// The remark that ends a rebuilt record.
 pub(super) const REBUILT: &str =
@@ -44,19 +44,19 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
             name(*team)
         ),
         Fault::NotFinished { score: s } => {
-            format!("The set is not over at {}. Points are missing.", score(*s))
+            format!("The set is not over at {}. Points are missing.", s)
         }
         Fault::PlayedOn { over_at } => format!(
             "The set was over at {}. What stands after it cannot have been played.",
-            score(*over_at)
+            over_at
         ),
         Fault::ScoreNeverStood { score: s, nearest } => format!(
             "{} never stood in this set; the nearest score that did is {}.",
-            score(*s),
-            score(*nearest)
+            s,
+            nearest
         ),
         Fault::AfterTheEnd { score: s } => {
-            format!("At {} the set was over, so nothing can have been asked.", score(*s))
+            format!("At {} the set was over, so nothing can have been asked.", s)
         }
         Fault::Against { say, .. } => say.clone(),
         Fault::NotExceptional => {
@@ -103,10 +103,6 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
         ),
         Fault::Missing => "This box is empty.".to_owned(),
     }
-}
-
-fn score(score: Score) -> String {
-    format!("{}:{}", score.a, score.b)
 }
 
 fn sanction(kind: SanctionKind) -> String {

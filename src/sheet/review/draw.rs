@@ -230,7 +230,8 @@ impl TimeOut {
     }
 }
 
-fn times(n: usize) -> String {
+/// How often, in words.
+pub(super) fn times(n: usize) -> String {
     match n {
         0 => "not once".to_owned(),
         1 => "once".to_owned(),

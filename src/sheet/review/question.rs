@@ -1,5 +1,6 @@
 //! Three questions to oneself, chosen by what happened: they ask, they do not judge.
 
+use super::draw::times;
 use super::Review;
 use crate::rules::{Cause, Score};
 
@@ -89,12 +90,6 @@ impl Review {
 /// The words of a question; `called` gives the name of a reason.
 #[must_use]
 pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
-    let score = |s: &Score| format!("{}:{}", s.a, s.b);
-    let times = |n: usize| match n {
-        1 => "once".to_owned(),
-        2 => "twice".to_owned(),
-        n => format!("{n} times"),
-    };
     match question {
         Question::TakenBack { times: n } => format!(
             "You took an entry back {}. What did you see first, and what changed your mind?",
@@ -113,7 +108,7 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
         Question::StoodStill { seconds, set, score: s } => format!(
             "Before {} in set {set} play stood for {} min {:02} s, and the record does not say why. What \
              held you up, and who could have helped?",
-            score(s),
+            s,
             seconds / 60,
             seconds % 60
         ),
@@ -127,7 +122,7 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
         ),
         Question::Closest { set, score: s } => format!(
             "Set {set} ended {}. At its end, where did you look, and what did you do to stay calm?",
-            score(s)
+            s
         ),
         Question::Looked => {
             "After a rally, whom do you look at first, and whom last? Would another order help?".to_owned()

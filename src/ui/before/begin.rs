@@ -10,10 +10,10 @@ use crate::game::entry::Toss;
 use crate::game::{notices, say, Kind, Notice};
 use crate::rules::{Step, Team};
 use crate::ui::part::dialog::Confirm;
-use crate::ui::part::team_mark::team_name;
 use crate::ui::play::Aside;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// Who serves, who is where, both line-ups, and the button that begins the set.

@@ -9,8 +9,9 @@ use crate::game::{is_over, late_team, Kind, RunningTimer, LATE_TEAM};
 use crate::rules::{waited_until, Team};
 use crate::ui::part::count_down::CountDown;
 use crate::ui::part::dialog::Confirm;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// The minutes of the last match are remembered.

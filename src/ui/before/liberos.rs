@@ -5,8 +5,9 @@ use leptos::prelude::*;
 use crate::game::entry::Change;
 use crate::game::{legal, Kind};
 use crate::rules::Team;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// The replacements that are legal now, by team; nothing where there are none.

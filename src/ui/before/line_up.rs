@@ -7,8 +7,9 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::{may_start, say, Kind, Outcome, Refusal};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::line_up_court::LineUpCourt;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::{use_session, Session};
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// No shirt has this number; in a draft it stands for a place without one.

@@ -8,8 +8,8 @@ use super::drawn::{drawn, keep_drawn, Drawing};
 use crate::game::{signed, Kind, Signature, Signed, Signer};
 use crate::record::{Strokes, HEIGHT, WIDTH};
 use crate::rules::Team;
-use crate::ui::part::team_mark::team_name;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// Captain and coach of a team, under its list.

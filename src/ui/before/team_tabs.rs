@@ -3,8 +3,9 @@
 use leptos::prelude::*;
 
 use crate::rules::Team;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// Both teams to choose from, with a tick on the one that is through.

@@ -7,8 +7,9 @@ use crate::device::{toss_coin, Face};
 use crate::game::entry::Toss;
 use crate::game::Kind;
 use crate::rules::Team;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// What a captain can choose (7.1.2).

@@ -8,8 +8,9 @@ use crate::game::entry::{Timer, TimerAction};
 use crate::game::{warm_up_running, warm_ups, warmed_up, Kind, WARM_UP};
 use crate::rules::Team;
 use crate::ui::part::count_down::CountDown;
-use crate::ui::part::team_mark::{team_name, TeamMark};
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::text::team_name;
 use crate::ui::text_before as text;
 
 /// One count-down for both teams together, or one for each.

@@ -24,8 +24,9 @@ pub fn compare_two(first: String, second: String) -> AnyView {
 }
 
 fn both(a: &Item, b: &Item) -> AnyView {
-    let replays = [a.replay(), b.replay()];
-    let comparison = compare(&replays[0], &replays[1]);
+    let (first, second) = (a.replay(), b.replay());
+    let (first, second): (&Replay, &Replay) = (&first, &second);
+    let comparison = compare(first, second);
     let which = [(words::FIRST, a), (words::SECOND, b)].map(|(which, item)| {
         view! {
             <li>
@@ -52,7 +53,7 @@ fn both(a: &Item, b: &Item) -> AnyView {
         <div class="desk stack">
             <section class="card stack">
                 <ul class="lines">{which}</ul>
-                {parting(&comparison, &replays)}
+                {parting(&comparison, [first, second])}
             </section>
             {(!none).then(|| view! { <h2>{words::differences(comparison.differences.len())}</h2> })}
             <ol class="desk-findings">{list}</ol>
@@ -62,7 +63,7 @@ fn both(a: &Item, b: &Item) -> AnyView {
 }
 
 /// The rally where the records part, and the rallies around it in both.
-fn parting(comparison: &Comparison, replays: &[Replay; 2]) -> AnyView {
+fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
     let point = comparison
         .parting()
         .and_then(|d| Some((d.set?, d.rally?, d.score?)));

@@ -22,20 +22,19 @@ pub fn findings(id: String) -> AnyView {
 }
 
 fn of_record(kept: &Kept) -> AnyView {
-    let reading = reading(kept);
-    let replay = Replay::of(reading.log.entries.clone());
-    let found = audit::audit(&reading, &replay);
+    let replay = kept.replay();
+    let found = audit::audit(&reading(kept), replay);
     let id = kept.id.clone();
     let damaged = kept.problems.iter().map(|p| text::problem(p));
     let damaged = damaged
         .map(|p| view! { <li class="card finding"><p>{p}</p></li> })
         .collect_view();
-    let list = found.iter().map(|f| one(f, &replay)).collect_view();
+    let list = found.iter().map(|f| one(f, replay)).collect_view();
     view! {
         <div class="desk stack">
             <section class="card stack">
-                <h2>{text::teams(&kept.state)}</h2>
-                <p class="tabular">{text::standing(&kept.state)}</p>
+                <h2>{text::teams(kept.state())}</h2>
+                <p class="tabular">{text::standing(kept.state())}</p>
                 <p>{words::found(found.len() + kept.problems.len())}</p>
                 <div class="row">
                     {way(text::SHEET, Screen::Sheet { id: id.clone() })}

@@ -1,10 +1,12 @@
 //! What lies on the desk: match records of this phone and paper sheets, each with its result.
 
+use std::borrow::Cow;
+
 use leptos::prelude::*;
 
 use super::{papers, words};
-use crate::game::{Entry, Replay};
-use crate::record::{seals, Log, Reading};
+use crate::game::Replay;
+use crate::record::{seals, Reading};
 use crate::rules::Team;
 use crate::sheet::audit;
 use crate::sheet::paper::{Draft, Fault, Finding};
@@ -42,7 +44,7 @@ pub enum Source {
 
 impl Item {
     fn of_record(kept: Kept) -> Item {
-        let state = &kept.state;
+        let state = kept.state();
         let heading = state.heading();
         let part = |part: Option<&Option<String>>| part.cloned().flatten().unwrap_or_default();
         let about = [
@@ -85,14 +87,10 @@ impl Item {
     }
 
     /// The log, folded; of a paper sheet as far as it can be rebuilt.
-    pub fn replay(&self) -> Replay {
-        Replay::of(self.entries())
-    }
-
-    fn entries(&self) -> Vec<Entry> {
+    pub fn replay(&self) -> Cow<'_, Replay> {
         match &self.source {
-            Source::Record(kept) => kept.entries().to_vec(),
-            Source::Paper(draft) => draft.check(true).checked.log.entries,
+            Source::Record(kept) => Cow::Borrowed(kept.replay()),
+            Source::Paper(draft) => Cow::Owned(Replay::of(draft.check(true).checked.log.entries)),
         }
     }
 
@@ -110,9 +108,7 @@ impl Item {
     pub fn findings(&self) -> usize {
         match &self.source {
             Source::Record(kept) => {
-                let reading = reading(kept);
-                audit::audit(&reading, &Replay::of(reading.log.entries.clone())).len()
-                    + kept.problems.len()
+                audit::audit(&reading(kept), kept.replay()).len() + kept.problems.len()
             }
             Source::Paper(draft) => draft.check(true).marks.len(),
         }
@@ -123,10 +119,7 @@ impl Item {
 pub fn reading(kept: &Kept) -> Reading {
     Reading {
         entries: kept.entries().len(),
-        log: Log {
-            id: kept.id.clone(),
-            entries: kept.entries().to_vec(),
-        },
+        log: kept.log(),
         ..Reading::default()
     }
 }
@@ -136,7 +129,7 @@ pub fn all(library: Library) -> Option<Vec<Item>> {
     let records = library.all()?;
     let mut items: Vec<Item> = records
         .into_iter()
-        .filter(|kept| kept.state.heading().is_some())
+        .filter(|kept| kept.state().heading().is_some())
         .map(Item::of_record)
         .collect();
     // A paper sheet belongs to the pool in which both its teams play.

@@ -89,16 +89,10 @@ pub fn paper_result(sheet: &PaperSheet) -> String {
     let sets: Vec<String> = sheet
         .sets
         .iter()
-        .map(|s| {
-            s.points
-                .map_or_else(|| "…".into(), |p| format!("{}:{}", p.a, p.b))
-        })
+        .map(|s| s.points.map_or_else(|| "…".into(), |p| p.to_string()))
         .collect();
     let result = sheet.result.as_ref();
-    let result = result.map_or_else(
-        || "No result".into(),
-        |r| format!("{}:{}", r.sets.a, r.sets.b),
-    );
+    let result = result.map_or_else(|| "No result".into(), |r| r.sets.to_string());
     format!("{result} ({})", sets.join(", "))
 }
 

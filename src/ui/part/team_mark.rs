@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use crate::rules::Team;
-use crate::ui::text;
 
 /// The mark.
 #[component]
@@ -23,10 +22,4 @@ pub fn TeamMark(
             </text>
         </svg>
     }
-}
-
-/// The name, or "Team A".
-#[must_use]
-pub fn team_name(state: &crate::game::State, team: Team) -> String {
-    text::team_name(state, team)
 }

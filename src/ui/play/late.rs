@@ -177,7 +177,7 @@ fn since_when(told: Told) -> AnyView {
     let moments = Signal::derive(move || {
         let one = |score: Score| Choice {
             label: Some(text::since_score(score)),
-            ..Choice::new(text::score(score))
+            ..Choice::new(score.to_string())
         };
         let scores = scores(&session.state(), told.set.get());
         scores.into_iter().map(one).collect()

@@ -43,7 +43,7 @@ pub fn LogList() -> impl IntoView {
                     score: after
                         .play()
                         .filter(|_| standing && !quiet)
-                        .map(|p| text::score(p.score)),
+                        .map(|p| p.score.to_string()),
                     became: text::outcome(outcome, state),
                     standing,
                     can_go: entry.n > 1 && standing && !quiet,

@@ -12,15 +12,13 @@ use crate::ui::before::drawn;
 pub struct Kept {
     /// Its id.
     pub id: String,
-    /// Where it stands.
-    pub state: Arc<State>,
     /// When the last entry was made.
     pub last_at: Option<i64>,
     /// What of it is damaged, in words.
     pub problems: Vec<String>,
     /// Whether it was put away.
     pub archived: bool,
-    entries: Arc<Vec<Entry>>,
+    replay: Arc<Replay>,
 }
 
 /// Under this name stays that a match was put away.
@@ -40,7 +38,7 @@ pub fn put_away(id: &str, away: bool) {
 // Two of the same id and length are the same: a log only grows.
 impl PartialEq for Kept {
     fn eq(&self, other: &Kept) -> bool {
-        let same = self.id == other.id && self.entries.len() == other.entries.len();
+        let same = self.id == other.id && self.entries().len() == other.entries().len();
         same && self.archived == other.archived
     }
 }
@@ -54,18 +52,29 @@ impl Kept {
         let archived = device::setting(&archived_key(&id)).is_some();
         Kept {
             id,
-            state: Arc::new(replay.state().clone()),
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
             problems: found.problems,
             archived,
-            entries: Arc::new(replay.entries().to_vec()),
+            replay: Arc::new(replay),
         }
+    }
+
+    /// The log, folded.
+    #[must_use]
+    pub fn replay(&self) -> &Replay {
+        &self.replay
+    }
+
+    /// Where it stands.
+    #[must_use]
+    pub fn state(&self) -> &State {
+        self.replay.state()
     }
 
     /// Its entries.
     #[must_use]
     pub fn entries(&self) -> &[Entry] {
-        &self.entries
+        self.replay.entries()
     }
 
     /// The log, as a file would hold it.
@@ -73,7 +82,7 @@ impl Kept {
     pub fn log(&self) -> Log {
         Log {
             id: self.id.clone(),
-            entries: self.entries.to_vec(),
+            entries: self.entries().to_vec(),
         }
     }
 
@@ -90,7 +99,7 @@ impl Kept {
     /// Whether somebody may want to go on with it.
     #[must_use]
     pub fn is_running(&self) -> bool {
-        let open = self.state.heading().is_some() && self.state.phase() != Phase::Finished;
+        let open = self.state().heading().is_some() && self.state().phase() != Phase::Finished;
         open && !self.archived
     }
 }

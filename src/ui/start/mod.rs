@@ -104,9 +104,9 @@ fn tally() -> Heading {
 /// Where a match goes on.
 fn screen_of(kept: &Kept) -> Screen {
     let id = kept.id.clone();
-    match kept.state.phase() {
+    match kept.state().phase() {
         Phase::Finished => Screen::Sheet { id },
-        Phase::Preparation if kept.state.rules().line_ups => Screen::Before { id },
+        Phase::Preparation if kept.state().rules().line_ups => Screen::Before { id },
         _ => Screen::Play { id },
     }
 }
@@ -124,8 +124,8 @@ fn Continue(kept: Kept) -> impl IntoView {
             on:click=move |_| shell.go(screen.clone())
         >
             <strong>{text::CONTINUE}</strong>
-            <span class="continue-teams">{text::teams(&kept.state)}</span>
-            <span class="continue-score tabular">{text::standing(&kept.state)}</span>
+            <span class="continue-teams">{text::teams(kept.state())}</span>
+            <span class="continue-score tabular">{text::standing(kept.state())}</span>
         </button>
     }
 }

@@ -20,7 +20,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     let typed = RwSignal::new(String::new());
     let with_archived = RwSignal::new(false);
     let shown = move |kept: &Kept| {
-        let found = typed.with(|t| fits(&kept.state, &text::when(kept.last_at), t));
+        let found = typed.with(|t| fits(kept.state(), &text::when(kept.last_at), t));
         found && (with_archived.get() || !kept.archived)
     };
     let list = move || {
@@ -87,11 +87,11 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
 fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
     let shell = use_shell();
     let asking = RwSignal::new(false);
-    let teams = text::teams(&kept.state);
-    let standing = text::standing(&kept.state);
+    let teams = text::teams(kept.state());
+    let standing = text::standing(kept.state());
     let question = words::delete_question(&teams, &standing, kept.entries().len());
     let away = kept.archived;
-    let readable = kept.state.heading().is_some();
+    let readable = kept.state().heading().is_some();
     let label = |what: &str| text::of_teams(what, &teams);
     let problems = kept
         .problems
@@ -117,7 +117,7 @@ fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
     let (label_away, label_delete) = (label(away_words), label(text::DELETE));
     let kept = StoredValue::new(kept);
     let open = move |_| shell.go(kept.with_value(screen_of));
-    let hand_over = move |_| kept.with_value(|kept| export(&kept.log(), &kept.state));
+    let hand_over = move |_| kept.with_value(|kept| export(&kept.log(), kept.state()));
     let delete = Callback::new(move |()| library.delete(kept.with_value(|k| k.id.clone())));
     let put_away = move |_| kept.with_value(|k| library.put_away(&k.id, !away));
     view! {

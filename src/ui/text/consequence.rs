@@ -18,7 +18,7 @@ pub fn changes(before: &Replay, after: &Replay) -> Vec<String> {
     ending(old, new, &mut lines);
     sets(old, new, &mut lines);
     if old.score() != new.score() {
-        lines.push(format!("Score {} becomes {}", score(old), score(new)));
+        lines.push(format!("Score {} becomes {}", old.score(), new.score()));
     }
     for team in Team::BOTH {
         match gone(old, new, team) {
@@ -43,11 +43,6 @@ pub fn changes(before: &Replay, after: &Replay) -> Vec<String> {
         lines.push("Score, sets and service stay as they are".into());
     }
     lines
-}
-
-fn score(state: &State) -> String {
-    let points = state.score();
-    format!("{}:{}", points.a, points.b)
 }
 
 fn ending(old: &State, new: &State, lines: &mut Vec<String>) {

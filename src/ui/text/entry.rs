@@ -5,7 +5,7 @@ use crate::game::entry::{
     Change, Court, Fault, Forced, Level, LiberoWhy, ReplayWhy, Scope, TimerAction, Who,
 };
 use crate::game::{Kind, Outcome, State};
-use crate::rules::{Score, Team};
+use crate::rules::Team;
 
 /// An entry in a few words; teams are named as in `state`.
 #[must_use]
@@ -171,10 +171,4 @@ const fn late(fault: Fault) -> &'static str {
         Fault::WrongLineUp => "Wrong line-up",
         Fault::UnregisteredPlayer => "Player not on the list",
     }
-}
-
-/// A score, A first.
-#[must_use]
-pub fn score(score: Score) -> String {
-    format!("{}:{}", score.a, score.b)
 }

@@ -202,10 +202,7 @@ pub fn standing(state: &State) -> String {
         ),
         Phase::BetweenSets => format!("{}:{} after set {}", won.a, won.b, state.set_number()),
         Phase::Finished => {
-            let sets: Vec<String> = state
-                .sets()
-                .map(|set| format!("{}:{}", set.score.a, set.score.b))
-                .collect();
+            let sets: Vec<String> = state.sets().map(|set| set.score.to_string()).collect();
             format!("{}:{} ({})", won.a, won.b, sets.join(", "))
         }
     }
