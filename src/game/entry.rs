@@ -67,6 +67,8 @@ pub enum Kind {
         cause: Cause,
         /// Who did it.
         by: Option<By>,
+        /// Who of the other officials showed it; none where the first referee saw it, or nobody said.
+        seen_by: Option<SeenBy>,
     },
     /// A rally that does not count: no point, same server.
     Replay {
@@ -321,6 +323,22 @@ pub struct Toss {
     pub first_service: Team,
     /// Who starts on the left, seen from the stand.
     pub left: Team,
+}
+
+/// An official who showed the first referee why a rally ended.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum SeenBy {
+    /// By whistle or by a sign (FIVB Official Volleyball Rules 2025-2028, 24.2.2 and 24.3.2).
+    SecondReferee,
+    /// By a signal with the flag (29.2.1).
+    LineJudge,
+    /// From the table: the order of service (27.2.2).
+    Scorer,
+}
+
+impl SeenBy {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: [SeenBy; 3] = [SeenBy::SecondReferee, SeenBy::LineJudge, SeenBy::Scorer];
 }
 
 /// A person of a team, as far as said.

@@ -19,7 +19,14 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
 
 pub(super) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>, by: Option<By>) {
     if let Some(cause) = cause {
-        Arc::make_mut(&mut state.causes).insert(n, Said { cause, by });
+        Arc::make_mut(&mut state.causes).insert(
+            n,
+            Said {
+                cause,
+                by,
+                seen_by: None,
+            },
+        );
     }
     point(state, n, won_by, PointFor::Rally);
 }
@@ -49,8 +56,8 @@ pub(super) fn check_explain(state: &State, entry: u32, cause: Cause) -> Result<(
     }
 }
 
-pub(super) fn explain(state: &mut State, entry: u32, cause: Cause, by: Option<By>) {
-    Arc::make_mut(&mut state.causes).insert(entry, Said { cause, by });
+pub(super) fn explain(state: &mut State, entry: u32, said: Said) {
+    Arc::make_mut(&mut state.causes).insert(entry, said);
 }
 
 /// No point, same server (6.1.2.2, 17.1.1, 17.2).

@@ -5,7 +5,7 @@
 //! cannot fail. An official who insists passes the second kind of objection, never the first.
 
 use super::entry::{Entry, Kind};
-use super::state::{Phase, State};
+use super::state::{Phase, Said, State};
 use super::{
     ask, conduct, courts, forfeit, late_fault, libero, line_up, new_libero, notes, opening, rally,
     request, seal, stop, substitution, time_out, toss, Refusal,
@@ -150,7 +150,20 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::LineUp { team, positions } => line_up::hand_in(state, *team, positions),
         Kind::BeginSet => line_up::begin(state, n),
         Kind::Rally { won_by, cause, by } => rally::play(state, n, *won_by, *cause, *by),
-        Kind::Explain { entry, cause, by } => rally::explain(state, *entry, *cause, *by),
+        Kind::Explain {
+            entry,
+            cause,
+            by,
+            seen_by,
+        } => rally::explain(
+            state,
+            *entry,
+            Said {
+                cause: *cause,
+                by: *by,
+                seen_by: *seen_by,
+            },
+        ),
         Kind::Replay { hurt, .. } => rally::replay(state, *hurt),
         Kind::TimeOut { team } => time_out::take(state, *team),
         Kind::Substitution {

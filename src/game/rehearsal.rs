@@ -7,7 +7,7 @@ use fastrand::Rng;
 
 use super::entry::{
     Amendment, By, Change, Check, Court, Entry, Fault, Forced, Found, Heading, Kind, LateFault,
-    Level, Player, Scope, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
+    Level, Player, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
 };
 use super::fold::Replay;
 use super::legal::legal;
@@ -78,6 +78,17 @@ fn cause(chance: &mut Rng, server_lost: bool) -> Cause {
         left -= weight(&cause);
     }
     Cause::BallOut
+}
+
+/// Who showed it: seldom anybody, and then whose task it is. How often is memory, no source.
+fn seen_by(chance: &mut Rng, cause: Cause) -> Option<SeenBy> {
+    let (whose, times) = match cause {
+        Cause::NetTouch | Cause::UnderNet | Cause::PositionFault => (SeenBy::SecondReferee, 2),
+        Cause::BallOut | Cause::BallTouched | Cause::ServiceFoot => (SeenBy::LineJudge, 6),
+        Cause::RotationFault => (SeenBy::Scorer, 2),
+        _ => return None,
+    };
+    (chance.u32(0..times) == 0).then_some(whose)
 }
 
 /// A number below another one. The generator's own `usize` and `shuffle` give other matches on a
@@ -402,6 +413,7 @@ impl Table {
                     entry: rally,
                     cause,
                     by,
+                    seen_by: seen_by(&mut chance, cause),
                 },
                 1..6,
             );

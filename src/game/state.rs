@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::ask::Question;
-use super::entry::{By, Check, Heading, Level, TeamList, Timer, Toss, Who};
+use super::entry::{By, Check, Heading, Level, SeenBy, TeamList, Timer, Toss, Who};
 use super::set::{SetPlay, Side};
 use crate::rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
 
@@ -237,6 +237,8 @@ pub struct Said {
     pub cause: Cause,
     /// Who did it.
     pub by: Option<By>,
+    /// Who of the other officials showed it.
+    pub seen_by: Option<SeenBy>,
 }
 
 /// A line of the sanctions box.

@@ -22,6 +22,11 @@ const STOPS: &Words<mem::ReplayWhy> = &[
     ("injury", mem::ReplayWhy::Injury),
     ("other", mem::ReplayWhy::Other),
 ];
+const SEEN_BY: &Words<mem::SeenBy> = &[
+    ("second_referee", mem::SeenBy::SecondReferee),
+    ("line_judge", mem::SeenBy::LineJudge),
+    ("scorer", mem::SeenBy::Scorer),
+];
 const FORCED: &Words<mem::Forced> = &[
     ("injury", mem::Forced::Injury),
     ("expelled", mem::Forced::Expelled),
@@ -193,6 +198,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             entry: f.u32("entry")?,
             cause: read_cause(f)?,
             by: read_by(f)?,
+            seen_by: f.some_word("seen_by", SEEN_BY)?,
         },
         "replay" => K::Replay {
             why: f.word("why", STOPS)?,
@@ -417,10 +423,16 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             w.some_text("cause", cause.map(Cause::code));
             write_by(w, *by);
         }
-        K::Explain { entry, cause, by } => {
+        K::Explain {
+            entry,
+            cause,
+            by,
+            seen_by,
+        } => {
             w.number("entry", (*entry).into());
             w.text("cause", cause.code());
             write_by(w, *by);
+            w.some_text("seen_by", seen_by.map(|s| word(SEEN_BY, s)));
         }
         K::Replay { why, hurt } => {
             w.text("why", word(STOPS, *why));

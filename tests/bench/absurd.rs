@@ -3,7 +3,7 @@
 
 use dutystand::game::entry::{
     Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, Player,
-    ReplayWhy, Scope, Since, Staff, TeamList, Timer, TimerAction, Toss,
+    ReplayWhy, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss,
 };
 use dutystand::game::{rehearse_by, Entry, Kind, Level, Who};
 use dutystand::rules::{
@@ -285,6 +285,7 @@ fn seldom(rng: &mut Rng, n: u32) -> Kind {
             entry: rng.u32(0..n + 1),
             cause: cause(rng),
             by: by(rng),
+            seen_by: [None, Some(SeenBy::LineJudge)][rng.usize(0..2)],
         },
         13 => Kind::TeamList(list(rng)),
         14 => Kind::Timer(Timer {

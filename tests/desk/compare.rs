@@ -194,6 +194,7 @@ fn two_causes_of_one_rally_differ_only_where_both_are_said() {
         entry: 8,
         cause,
         by: None,
+        seen_by: None,
     };
     let of = |cause| played(&[run("A"), vec![explain(cause)]].concat());
     let silent = played(&run("A"));

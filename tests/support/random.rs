@@ -2,7 +2,7 @@
 
 use dutystand::game::entry::{
     Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy,
-    Scope, Since, Timer, TimerAction, Toss,
+    Scope, SeenBy, Since, Timer, TimerAction, Toss,
 };
 use dutystand::game::{legal, Entry, Kind, Level, Replay, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
@@ -33,6 +33,10 @@ fn by() -> impl Strategy<Value = Option<By>> {
     proptest::option::of(
         (team(), proptest::option::of(shirt())).prop_map(|(team, number)| By { team, number }),
     )
+}
+
+fn seen_by() -> impl Strategy<Value = Option<SeenBy>> {
+    proptest::option::of((0..SeenBy::ALL.len()).prop_map(|i| SeenBy::ALL[i]))
 }
 
 fn cause() -> impl Strategy<Value = Cause> {
@@ -105,8 +109,8 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         4 => (team(), change()).prop_map(|(team, change)| Kind::LiberoReplacement { team, change }),
         2 => misconduct(),
         2 => late_fault(),
-        1 => (1u32..40, cause(), by())
-            .prop_map(|(entry, cause, by)| Kind::Explain { entry, cause, by }),
+        1 => (1u32..40, cause(), by(), seen_by())
+            .prop_map(|(entry, cause, by, seen_by)| Kind::Explain { entry, cause, by, seen_by }),
         2 => (0u32..60).prop_map(|entry| Kind::Strike { entry, why: None }),
     ];
     let seldom = prop_oneof![

@@ -528,6 +528,7 @@ pub fn explain(entry: u32, cause: Cause) -> Kind {
         entry,
         cause,
         by: None,
+        seen_by: None,
     }
 }
 

@@ -17,7 +17,7 @@ use super::{file, Log};
 use crate::game::Replay;
 
 /// Changes whenever the same bytes would be read differently: the model, or a rule of play.
-const VERSION: u8 = 2;
+const VERSION: u8 = 3;
 /// Bytes of SHA-256 over the plain file that tell a damaged hand-over.
 const CHECK: usize = 4;
 /// A hand-over of more bytes is not looked into; a match of five sets has less than a thousand.

@@ -10,8 +10,8 @@ use super::coder::{Chance, Coder};
 use super::custom;
 use super::text::Text;
 use crate::game::entry::{
-    By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, Since, Staff, TeamList,
-    Timer, TimerAction, Toss,
+    By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, SeenBy, Since, Staff,
+    TeamList, Timer, TimerAction, Toss,
 };
 use crate::game::{legal, may, may_start, Entry, Kind, Phase, Replay, RunningTimer, State};
 use crate::record::file;
@@ -240,6 +240,7 @@ pub(super) struct Model {
     has_by_with: [Chance; 26],
     by_loser: [Chance; 26],
     by_server: [Chance; 26],
+    has_seen_by: [Chance; 26],
     has_number: Chance,
     on_court: Chance,
     /// Who served the last rally.
@@ -300,6 +301,7 @@ impl Model {
             has_by_with: [Chance::EVEN; 26],
             by_loser: by_cause(|c| c.map_or(8, custom::loser_named)),
             by_server: by_cause(custom::server_named),
+            has_seen_by: by_cause(|_| 1),
             has_number: Chance::yes_in_16(14),
             on_court: Chance::yes_in_16(15),
             served: None,
@@ -540,7 +542,12 @@ impl Model {
             }
             Pattern::ExplainLast | Pattern::Explain => {
                 let parts = match given {
-                    Some(Kind::Explain { entry, cause, by }) => Some((*entry, *cause, *by)),
+                    Some(Kind::Explain {
+                        entry,
+                        cause,
+                        by,
+                        seen_by,
+                    }) => Some((*entry, *cause, *by, *seen_by)),
                     _ => None,
                 };
                 let last = replay.last_rally().map_or(0, |e| e.n);
@@ -563,7 +570,13 @@ impl Model {
                     server,
                     parts.map(|p| p.2),
                 );
-                Kind::Explain { entry, cause, by }
+                let seen_by = self.seen_by(coder, cause, parts.and_then(|p| p.3));
+                Kind::Explain {
+                    entry,
+                    cause,
+                    by,
+                    seen_by,
+                }
             }
             Pattern::Timer => self.timer(coder, state, given)?,
             Pattern::Check => self.check(coder, given)?,
@@ -749,6 +762,21 @@ impl Model {
             team,
             number: Some(number),
         })
+    }
+
+    /// Who of the other officials showed it; seldom said.
+    fn seen_by<C: Coder>(
+        &mut self,
+        coder: &mut C,
+        cause: Cause,
+        given: Option<SeenBy>,
+    ) -> Option<SeenBy> {
+        let place = Cause::ALL.iter().position(|c| *c == cause).unwrap_or(25);
+        if !coder.bit(&mut self.has_seen_by[place], given.is_some()) {
+            return None;
+        }
+        let place = SeenBy::ALL.iter().position(|s| Some(*s) == given);
+        Some(SeenBy::ALL[pick(coder, SeenBy::ALL.len(), place.unwrap_or(0))])
     }
 
     /// A player of a team: the server, somebody on court, or any number.

@@ -107,6 +107,7 @@ fn Causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> impl IntoVi
             entry: talked.entry,
             cause,
             by: None,
+            seen_by: None,
         });
         if explained {
             choosing.set(false);
@@ -123,6 +124,7 @@ fn Causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> impl IntoVi
                         entry: talked.entry,
                         cause,
                         by: None,
+                        seen_by: None,
                     };
                     let legal = fits && untrack(|| session.may(&explain).is_ok());
                     view! {

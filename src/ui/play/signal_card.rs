@@ -194,6 +194,7 @@ fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt
                 team,
                 number: Some(number),
             }),
+            seen_by: talked.said.and_then(|said| said.seen_by),
         });
     });
     let asked = move || {
