@@ -36,10 +36,10 @@ fn tiny() -> Rules {
 fn opening(rules: Rules, players: u16, liberos: &[u16]) -> Replay {
     let mut kinds = vec![support::heading(rules)];
     kinds.extend(Team::BOTH.map(|team| support::list(team, players, liberos)));
-    kinds.push(Kind::Toss(dutystand::game::entry::Toss {
-        first_service: Team::A,
-        left: Team::A,
-    }));
+    kinds.push(Kind::Toss(dutystand::game::entry::Toss::new(
+        Team::A,
+        Team::A,
+    )));
     kinds.extend(support::set_begins(&rules));
     Replay::of(support::numbered(kinds))
 }

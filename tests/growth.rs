@@ -20,10 +20,7 @@ fn grow(rules: Rules) -> Kind {
 
 fn tally(rallies: &str) -> Replay {
     let mut kinds = vec![heading(Preset::Tally.rules())];
-    kinds.push(Kind::Toss(Toss {
-        first_service: Team::A,
-        left: Team::A,
-    }));
+    kinds.push(Kind::Toss(Toss::new(Team::A, Team::A)));
     kinds.push(Kind::BeginSet);
     kinds.extend(run(rallies));
     Replay::of(numbered(kinds))

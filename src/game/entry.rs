@@ -1,5 +1,7 @@
 //! One entry of a log: what an official saw or decided. Nothing in it is a result.
 
+use std::ops::{Index, IndexMut};
+
 use crate::rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
 
 /// One entry of the log.
@@ -208,18 +210,8 @@ pub enum Kind {
 /// The heading of a match.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Heading {
-    /// Competition.
-    pub competition: Option<String>,
-    /// Division.
-    pub division: Option<String>,
-    /// Hall.
-    pub venue: Option<String>,
-    /// Court in the hall.
-    pub court: Option<String>,
-    /// Number of the match.
-    pub match_no: Option<String>,
-    /// Scheduled start as it was written, by custom `2026-05-09T14:00`.
-    pub scheduled: Option<String>,
+    /// What is known of it beside names and rules.
+    pub details: Details,
     /// Names of the teams; may be empty.
     pub names: ByTeam<String>,
     /// What it is played by.
@@ -231,37 +223,101 @@ impl Heading {
     #[must_use]
     pub fn new(names: ByTeam<String>, rules: Rules) -> Heading {
         Heading {
-            competition: None,
-            division: None,
-            venue: None,
-            court: None,
-            match_no: None,
-            scheduled: None,
+            details: Details::default(),
             names,
             rules,
         }
     }
 }
 
+/// Something that is known of a match and is neither a name nor a rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Detail {
+    /// Competition.
+    Competition,
+    /// Division.
+    Division,
+    /// Hall.
+    Venue,
+    /// Court in the hall.
+    Court,
+    /// Number of the match.
+    MatchNo,
+    /// Scheduled start as it was written, by custom `2026-05-09T14:00`.
+    Scheduled,
+}
+
+impl Detail {
+    /// All of them, in the order of a record.
+    pub const ALL: [Detail; 6] = [
+        Detail::Competition,
+        Detail::Division,
+        Detail::Venue,
+        Detail::Court,
+        Detail::MatchNo,
+        Detail::Scheduled,
+    ];
+
+    /// Its name in a record.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Detail::Competition => "competition",
+            Detail::Division => "division",
+            Detail::Venue => "venue",
+            Detail::Court => "court",
+            Detail::MatchNo => "match_no",
+            Detail::Scheduled => "scheduled",
+        }
+    }
+}
+
+/// The details of a match, each where it is given.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Details([Option<String>; Detail::ALL.len()]);
+
+impl Index<Detail> for Details {
+    type Output = Option<String>;
+    fn index(&self, detail: Detail) -> &Option<String> {
+        &self.0[detail as usize]
+    }
+}
+
+impl IndexMut<Detail> for Details {
+    fn index_mut(&mut self, detail: Detail) -> &mut Option<String> {
+        &mut self.0[detail as usize]
+    }
+}
+
 /// Parts of the heading, given later; what is left out stays as it is.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Amendment {
-    /// Competition.
-    pub competition: Option<String>,
-    /// Division.
-    pub division: Option<String>,
-    /// Hall.
-    pub venue: Option<String>,
-    /// Court in the hall.
-    pub court: Option<String>,
-    /// Number of the match.
-    pub match_no: Option<String>,
-    /// Scheduled start.
-    pub scheduled: Option<String>,
+    /// Details; one that is given as an empty text is taken away.
+    pub details: Details,
     /// Names of the teams.
     pub names: ByTeam<Option<String>>,
     /// What it is played by from now on: before the match, or where a tally grows into a match.
     pub rules: Option<Rules>,
+}
+
+impl Amendment {
+    /// What makes one heading into another; none where they say the same.
+    #[must_use]
+    pub fn between(was: &Heading, is: &Heading) -> Option<Amendment> {
+        let mut given = Amendment {
+            names: ByTeam::new(|team| {
+                (was.names[team] != is.names[team]).then(|| is.names[team].clone())
+            }),
+            rules: (was.rules != is.rules).then_some(is.rules),
+            ..Amendment::default()
+        };
+        for detail in Detail::ALL {
+            // What was taken away and what was never given are both empty on the sheet.
+            let [was, is] = [was, is].map(|h| h.details[detail].as_deref().unwrap_or_default());
+            given.details[detail] = (was != is).then(|| is.to_owned());
+        }
+        (given != Amendment::default()).then_some(given)
+    }
 }
 
 /// A team's list.
@@ -323,6 +379,39 @@ pub struct Toss {
     pub first_service: Team,
     /// Who starts on the left, seen from the stand.
     pub left: Team,
+    /// Who won it and what about that captain chose, where it was noted.
+    pub won: Option<Won>,
+}
+
+impl Toss {
+    /// An outcome of which is not noted who chose it.
+    #[must_use]
+    pub const fn new(first_service: Team, left: Team) -> Toss {
+        Toss {
+            first_service,
+            left,
+            won: None,
+        }
+    }
+}
+
+/// Who won a toss, and about which of the two things that captain chose; the other captain had the
+/// other (7.1.2). What was chosen follows from the outcome.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Won {
+    /// The team.
+    pub by: Team,
+    /// What its captain chose about.
+    pub chose: About,
+}
+
+/// What can be chosen about after a toss (7.1.2).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// To serve or to receive.
+    Service,
+    /// The side of the court.
+    Side,
 }
 
 /// An official who showed the first referee why a rally ended.
@@ -511,4 +600,37 @@ pub enum TimerAction {
     Start,
     /// It stops.
     Stop,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::Preset;
+
+    #[test]
+    fn an_amendment_is_what_makes_one_heading_into_the_other() {
+        let names = ByTeam {
+            a: "Otters".to_owned(),
+            b: String::new(),
+        };
+        let was = Heading {
+            names,
+            ..Heading::new(ByTeam::default(), Preset::SchoolJunior.rules())
+        };
+        assert_eq!(Amendment::between(&was, &was), None);
+        let mut is = was.clone();
+        is.details[Detail::Venue] = Some("North hall".to_owned());
+        is.names[Team::B] = "Herons".to_owned();
+        let given = Amendment::between(&was, &is).expect("two things were added");
+        assert_eq!(given.details[Detail::Venue].as_deref(), Some("North hall"));
+        assert_eq!(given.details[Detail::Court], None);
+        assert_eq!((&given.names.a, given.rules), (&None, None));
+        assert_eq!(given.names.b.as_deref(), Some("Herons"));
+        // A detail that is taken away is given as an empty text, and once is enough.
+        let gone = Amendment::between(&is, &was).expect("two things were taken away");
+        assert_eq!(gone.details[Detail::Venue].as_deref(), Some(""));
+        let mut empty = was.clone();
+        empty.details[Detail::Venue] = Some(String::new());
+        assert_eq!(Amendment::between(&empty, &was), None);
+    }
 }

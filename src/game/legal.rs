@@ -42,10 +42,7 @@ pub(super) fn candidates(state: &State, all: &mut Vec<Kind>) {
     all.extend(whys.map(|why| Kind::Replay { why, hurt: None }));
     for first_service in Team::BOTH {
         for left in Team::BOTH {
-            all.push(Kind::Toss(Toss {
-                first_service,
-                left,
-            }));
+            all.push(Kind::Toss(Toss::new(first_service, left)));
         }
     }
     for question in state.questions() {

@@ -55,3 +55,4 @@ pub use state::{
     State, TeamState,
 };
 pub use stop::RECOVERY_SECONDS;
+pub use toss::{Choice, Choosing};

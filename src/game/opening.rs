@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::entry::{Amendment, Heading, TeamList};
+use super::entry::{Amendment, Detail, Heading, TeamList};
 use super::line_up::{may_start, withdraw};
 use super::rally;
 use super::state::{OutFor, Phase, Stage, State};
@@ -61,17 +61,10 @@ pub(super) fn amend(state: &mut State, given: &Amendment) {
             coming.ready = None;
         }
     }
-    let fields = [
-        (&mut heading.competition, &given.competition),
-        (&mut heading.division, &given.division),
-        (&mut heading.venue, &given.venue),
-        (&mut heading.court, &given.court),
-        (&mut heading.match_no, &given.match_no),
-        (&mut heading.scheduled, &given.scheduled),
-    ];
-    for (field, given) in fields {
+    for detail in Detail::ALL {
+        let given = &given.details[detail];
         if given.is_some() {
-            field.clone_from(given);
+            heading.details[detail].clone_from(given);
         }
     }
     for (team, name) in given.names.iter() {

@@ -259,10 +259,7 @@ mod tests {
 
     #[test]
     fn warm_ups_run_one_after_the_other_the_first_server_first() {
-        let toss = Kind::Toss(Toss {
-            first_service: Team::B,
-            left: Team::A,
-        });
+        let toss = Kind::Toss(Toss::new(Team::B, Team::A));
         let (a, b) = (Some(Team::A), Some(Team::B));
         let start = |team| timer(WARM_UP, team, TimerAction::Start);
         let stop = |team| timer(WARM_UP, team, TimerAction::Stop);

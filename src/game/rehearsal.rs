@@ -6,8 +6,9 @@
 use fastrand::Rng;
 
 use super::entry::{
-    Amendment, By, Change, Check, Court, Entry, Fault, Forced, Found, Heading, Kind, LateFault,
-    Level, Player, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
+    About, Amendment, By, Change, Check, Court, Detail, Entry, Fault, Forced, Found, Heading, Kind,
+    LateFault, Level, Player, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss, Who,
+    Won,
 };
 use super::fold::Replay;
 use super::legal::legal;
@@ -152,27 +153,17 @@ impl Table {
         let first = below(&mut self.rng, NAMES.len());
         let second = (first + 1 + below(&mut self.rng, NAMES.len() - 1)) % NAMES.len();
         let match_no = self.rng.u32(1..99).to_string();
-        self.enter(
-            Kind::Match(Box::new(Heading {
-                competition: Some("Spring rehearsal".to_owned()),
-                division: None,
-                venue: None,
-                court: Some("2".to_owned()),
-                match_no: Some(match_no),
-                scheduled: None,
-                names: ByTeam {
-                    a: NAMES[first].to_owned(),
-                    b: NAMES[second].to_owned(),
-                },
-                rules,
-            })),
-            0..1,
-        );
-        let venue = Some("North hall".to_owned());
-        let later = Amendment {
-            venue,
-            ..Amendment::default()
+        let names = ByTeam {
+            a: NAMES[first].to_owned(),
+            b: NAMES[second].to_owned(),
         };
+        let mut heading = Heading::new(names, rules);
+        heading.details[Detail::Competition] = Some("Spring rehearsal".to_owned());
+        heading.details[Detail::Court] = Some("2".to_owned());
+        heading.details[Detail::MatchNo] = Some(match_no);
+        self.enter(Kind::Match(Box::new(heading)), 0..1);
+        let mut later = Amendment::default();
+        later.details[Detail::Venue] = Some("North hall".to_owned());
         self.enter(Kind::Heading(Box::new(later)), 1..5);
         for item in ["kit", "floor", "net", "ball", "first_aid", "briefing"] {
             let ok = !self.now_and_then(20);
@@ -266,9 +257,16 @@ impl Table {
 
     fn toss(&mut self) {
         let (first_service, left) = (self.team(), self.team());
+        // Noted now and then, and always fitting the outcome.
+        let chose = if first_service == left {
+            About::Service
+        } else {
+            About::Side
+        };
         let toss = Toss {
             first_service,
             left,
+            won: (first_service == Team::A).then_some(Won { by: left, chose }),
         };
         self.enter(Kind::Toss(toss), 30..120);
     }

@@ -528,6 +528,12 @@ impl State {
             .map_or_else(|| super::toss::left(self, coming), |again| Some(again.left))
     }
 
+    /// The toss for the set to come, once it was made (7.1).
+    #[must_use]
+    pub fn toss_to_come(&self) -> Option<Toss> {
+        self.coming()?.toss
+    }
+
     /// The line-up handed in for the set to come.
     #[must_use]
     pub fn line_up_given(&self, team: Team) -> Option<&[Shirt]> {

@@ -16,6 +16,7 @@ use crate::rules::{
 type Words<T> = [(&'static str, T)];
 
 const TEAMS: &Words<Team> = &[("A", Team::A), ("B", Team::B)];
+const CHOSE: &Words<mem::About> = &[("service", mem::About::Service), ("side", mem::About::Side)];
 const STOPS: &Words<mem::ReplayWhy> = &[
     ("double_fault", mem::ReplayWhy::DoubleFault),
     ("interference", mem::ReplayWhy::Interference),
@@ -108,33 +109,16 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
                 a: name("A")?,
                 b: name("B")?,
             };
-            let mut heading = mem::Heading::new(names, read_rules(f.object("rules")?.0)?);
-            let details = [
-                (&mut heading.competition, "competition"),
-                (&mut heading.division, "division"),
-                (&mut heading.venue, "venue"),
-                (&mut heading.court, "court"),
-                (&mut heading.match_no, "match_no"),
-                (&mut heading.scheduled, "scheduled"),
-            ];
-            for (detail, key) in details {
-                *detail = f.some_text(key)?;
-            }
-            K::Match(Box::new(heading))
+            K::Match(Box::new(mem::Heading {
+                details: read_details(f)?,
+                ..mem::Heading::new(names, read_rules(f.object("rules")?.0)?)
+            }))
         }
         "heading" => {
-            let mut given = mem::Amendment::default();
-            let details = [
-                (&mut given.competition, "competition"),
-                (&mut given.division, "division"),
-                (&mut given.venue, "venue"),
-                (&mut given.court, "court"),
-                (&mut given.match_no, "match_no"),
-                (&mut given.scheduled, "scheduled"),
-            ];
-            for (detail, key) in details {
-                *detail = f.some_text(key)?;
-            }
+            let mut given = mem::Amendment {
+                details: read_details(f)?,
+                ..mem::Amendment::default()
+            };
             if let Some(names) = f.some_object("teams")? {
                 for (key, team) in TEAMS {
                     if let Some(name) = names.some_object(key)? {
@@ -179,6 +163,14 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
         "toss" => K::Toss(mem::Toss {
             first_service: f.word("first_service", TEAMS)?,
             left: f.word("left", TEAMS)?,
+            won: if f.has("won_by") || f.has("chose") {
+                Some(mem::Won {
+                    by: f.word("won_by", TEAMS)?,
+                    chose: f.word("chose", CHOSE)?,
+                })
+            } else {
+                None
+            },
         }),
         "line_up" => K::LineUp {
             team: team()?,
@@ -362,28 +354,12 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
     w.text("kind", code(kind));
     match kind {
         K::Match(h) => {
-            let details = [
-                &h.competition,
-                &h.division,
-                &h.venue,
-                &h.court,
-                &h.match_no,
-                &h.scheduled,
-            ];
-            write_details(w, details);
+            write_details(w, &h.details);
             write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
             w.value("rules", &Value::Object(write_rules(&h.rules)));
         }
         K::Heading(given) => {
-            let details = [
-                &given.competition,
-                &given.division,
-                &given.venue,
-                &given.court,
-                &given.match_no,
-                &given.scheduled,
-            ];
-            write_details(w, details);
+            write_details(w, &given.details);
             write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
             if let Some(rules) = &given.rules {
                 w.value("rules", &Value::Object(write_rules(rules)));
@@ -412,6 +388,10 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         K::Toss(t) => {
             w.text("first_service", t.first_service.letter());
             w.text("left", t.left.letter());
+            if let Some(won) = t.won {
+                w.text("won_by", won.by.letter());
+                w.text("chose", word(CHOSE, won.chose));
+            }
         }
         K::LineUp { team, positions } => {
             w.text("team", team.letter());
@@ -562,17 +542,17 @@ fn code(kind: &mem::Kind) -> &'static str {
     }
 }
 
-fn write_details(w: &mut Writer, details: [&Option<String>; 6]) {
-    let keys = [
-        "competition",
-        "division",
-        "venue",
-        "court",
-        "match_no",
-        "scheduled",
-    ];
-    for (key, detail) in keys.into_iter().zip(details) {
-        w.some_text(key, detail.as_deref());
+fn read_details(f: &Fields) -> Result<mem::Details, String> {
+    let mut details = mem::Details::default();
+    for detail in mem::Detail::ALL {
+        details[detail] = f.some_text(detail.code())?;
+    }
+    Ok(details)
+}
+
+fn write_details(w: &mut Writer, details: &mem::Details) {
+    for detail in mem::Detail::ALL {
+        w.some_text(detail.code(), details[detail].as_deref());
     }
 }
 

@@ -4,7 +4,7 @@
 
 use super::paper::{self, PaperSheet};
 use super::Sheet;
-use crate::game::entry::Amendment;
+use crate::game::entry::{Amendment, Detail};
 use crate::game::{rehearse, Entry, Kind, Replay};
 use crate::record::Log;
 use crate::rules::{ByTeam, Cause, Preset, Team};
@@ -79,20 +79,20 @@ fn record(number: usize) -> Log {
         entry.at = entry.at.map(|at| at - first + begins - 30 * 60_000);
         match &mut entry.kind {
             Kind::Match(heading) => {
-                heading.competition = Some(COMPETITION.to_owned());
-                heading.division = Some(format!("Pool {}", pool + 1));
-                heading.court = Some((pool + 1).to_string());
-                heading.match_no = Some((number + 1).to_string());
+                let details = &mut heading.details;
+                details[Detail::Competition] = Some(COMPETITION.to_owned());
+                details[Detail::Division] = Some(format!("Pool {}", pool + 1));
+                details[Detail::Court] = Some((pool + 1).to_string());
+                details[Detail::MatchNo] = Some((number + 1).to_string());
                 let minutes = 9 * 60 + slot * SLOT / 60_000;
                 let (hour, minute) = (minutes / 60, minutes % 60);
-                heading.scheduled = Some(format!("2026-05-09T{hour:02}:{minute:02}"));
+                details[Detail::Scheduled] = Some(format!("2026-05-09T{hour:02}:{minute:02}"));
                 heading.names = names.clone();
             }
             Kind::Heading(amendment) => {
-                **amendment = Amendment {
-                    venue: amendment.venue.take(),
-                    ..Amendment::default()
-                };
+                let venue = amendment.details[Detail::Venue].take();
+                **amendment = Amendment::default();
+                amendment.details[Detail::Venue] = venue;
             }
             _ => {}
         }

@@ -1,5 +1,6 @@
 //! Finding a match among many by words and by its day.
 
+use crate::game::entry::Detail;
 use crate::game::State;
 use crate::rules::Team;
 
@@ -10,16 +11,9 @@ use crate::rules::Team;
 pub fn fits(state: &State, day: &str, words: &str) -> bool {
     let mut all = String::from(day);
     if let Some(heading) = state.heading() {
-        let parts = [
-            &heading.competition,
-            &heading.division,
-            &heading.venue,
-            &heading.court,
-            &heading.match_no,
-            &heading.scheduled,
-        ];
+        let parts = Detail::ALL.iter().map(|&detail| &heading.details[detail]);
         let names = Team::BOTH.map(|t| heading.names[t].as_str());
-        for part in parts.into_iter().flatten().map(String::as_str).chain(names) {
+        for part in parts.flatten().map(String::as_str).chain(names) {
             all.push('\n');
             all.push_str(part);
         }
@@ -44,11 +38,9 @@ mod tests {
             a: "Otters".to_owned(),
             b: "Rote Füchse".to_owned(),
         };
-        let heading = Heading {
-            venue: Some("Hall by the river".to_owned()),
-            match_no: Some("17".to_owned()),
-            ..Heading::new(names, Preset::SchoolJunior.rules())
-        };
+        let mut heading = Heading::new(names, Preset::SchoolJunior.rules());
+        heading.details[Detail::Venue] = Some("Hall by the river".to_owned());
+        heading.details[Detail::MatchNo] = Some("17".to_owned());
         let replay = Replay::of(vec![Entry::new(1, Kind::Match(Box::new(heading)))]);
         let finds = |words: &str| fits(replay.state(), "2026-05-09", words);
         assert!(finds("") && finds("otters") && finds("  OTT  river "));

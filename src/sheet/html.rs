@@ -9,7 +9,7 @@ use std::fmt::{Display, Write};
 use super::clock::WallClock;
 use super::words;
 use super::{PointMark, ResultBox, SealBox, SetSheet, Sheet, Signed, TeamBlock};
-use crate::game::entry::{Heading, Player};
+use crate::game::entry::{Detail, Heading, Player};
 use crate::game::PointFor;
 use crate::rules::{ByTeam, Team};
 
@@ -266,6 +266,11 @@ impl Paper {
                 self.names[left]
             );
         }
+        if let Some((by, choice)) = set.won_toss {
+            // The names are safe to print by now.
+            let words = words::won_toss(&self.names[by], choice);
+            let _ = write!(self.html, "<p class=\"muted\">{words}</p>");
+        }
         self.put("</div><div class=\"sheet-sides\">");
         for team in Team::BOTH {
             self.side(set, team);
@@ -488,19 +493,23 @@ impl Paper {
 /// What is known of the match, each under its name.
 fn about(heading: &Heading) -> Vec<(&'static str, String)> {
     let fields = [
-        (words::COMPETITION, &heading.competition),
-        (words::DIVISION, &heading.division),
-        (words::MATCH_NO, &heading.match_no),
-        (words::VENUE, &heading.venue),
-        (words::COURT, &heading.court),
+        (words::COMPETITION, Detail::Competition),
+        (words::DIVISION, Detail::Division),
+        (words::MATCH_NO, Detail::MatchNo),
+        (words::VENUE, Detail::Venue),
+        (words::COURT, Detail::Court),
     ];
-    let scheduled = heading.scheduled.as_deref().unwrap_or_default();
+    let scheduled = heading.details[Detail::Scheduled]
+        .as_deref()
+        .unwrap_or_default();
     // A day and a time are one word in the record.
     let scheduled = (words::SCHEDULED, scheduled.replacen('T', " ", 1));
     fields
         .into_iter()
-        .filter_map(|(what, field)| {
-            let fact = field.as_deref().filter(|f| !f.is_empty())?;
+        .filter_map(|(what, detail)| {
+            let fact = heading.details[detail]
+                .as_deref()
+                .filter(|f| !f.is_empty())?;
             Some((what, fact.to_owned()))
         })
         .chain(Some(scheduled).filter(|s| !s.1.is_empty()))

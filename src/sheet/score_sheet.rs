@@ -3,7 +3,9 @@
 
 use super::remark::{self, RemarkLine};
 use crate::game::entry::{Change, Court, Heading, Player, Staff};
-use crate::game::{How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State};
+use crate::game::{
+    Choice, How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State,
+};
 use crate::record::{seals, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
@@ -72,6 +74,8 @@ pub struct SetSheet {
     pub first_service: Option<Team>,
     /// Who started on the left, seen from the stand.
     pub left: Option<Team>,
+    /// Who won the toss before it and what that captain chose, where it was noted.
+    pub won_toss: Option<(Team, Choice)>,
     /// Service rounds: who served, and the own total when the turn ended. The last number of a team
     /// that won the set on the opponent's service is its final total, without a server.
     pub rounds: ByTeam<Vec<Round>>,
@@ -262,6 +266,7 @@ impl Writer {
             Kind::BeginSet => {
                 let number = before.set_at_hand();
                 self.set(number).began = at;
+                self.set(number).won_toss = before.toss_to_come().and_then(|t| t.chosen());
                 // A penalty between the sets can end the opener's turn before it began.
                 if let (Some(opener), Some(play)) =
                     (before.opener_to_come(), play_of(after, number))

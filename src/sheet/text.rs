@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use super::{words, SetSheet, Sheet};
+use crate::game::entry::Detail;
 use crate::game::{How, PointFor, Who};
 use crate::rules::Team;
 
@@ -19,15 +20,8 @@ fn write_all(out: &mut String, sheet: &Sheet) -> std::fmt::Result {
     let [a, b] = Team::BOTH.map(|team| sheet.teams[team].name.as_str());
     writeln!(out, "{a} (A) – {b} (B)")?;
     if let Some(h) = &sheet.heading {
-        let parts = [
-            &h.competition,
-            &h.division,
-            &h.match_no,
-            &h.venue,
-            &h.court,
-            &h.scheduled,
-        ];
-        let parts: Vec<&str> = parts.into_iter().filter_map(|p| p.as_deref()).collect();
+        let parts = Detail::ALL.iter().filter_map(|&d| h.details[d].as_deref());
+        let parts: Vec<&str> = parts.collect();
         if !parts.is_empty() {
             writeln!(out, "{}", parts.join(" · "))?;
         }

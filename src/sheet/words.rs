@@ -1,7 +1,7 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
 use super::SealBox;
-use crate::game::{How, Level, Sanction, SanctionKind, Who};
+use crate::game::{Choice, How, Level, Sanction, SanctionKind, Who};
 use crate::record::{spaced, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
@@ -133,6 +133,23 @@ pub const ENDED: &str = "End";
 pub const CLOCK: &str = "Times in";
 /// Before a team.
 pub const LEFT: &str = "Left of the stand";
+/// What a captain chose after the toss.
+#[must_use]
+pub const fn chosen(choice: Choice) -> &'static str {
+    match choice {
+        Choice::Serve => "to serve",
+        Choice::Receive => "to receive",
+        Choice::Left => "the left side",
+        Choice::Right => "the right side",
+    }
+}
+
+/// Who won the toss, and what was chosen.
+#[must_use]
+pub fn won_toss(name: &str, choice: Choice) -> String {
+    format!("Toss won by {name}, who chose {}", chosen(choice))
+}
+
 /// Behind a captain's number.
 pub const CAPTAIN: &str = " C";
 /// Behind a libero's number.

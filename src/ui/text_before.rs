@@ -5,14 +5,15 @@
 pub mod briefing;
 pub mod library;
 
-use super::before::{Field, TossChoice};
+use super::before::Field;
 use crate::device::Face;
 use crate::game::entry::{Player, TeamList};
-use crate::game::{ListLack, Signer, Standing};
+use crate::game::{Choice, ListLack, Signer, Standing};
 use crate::rules::{
     Height, Judged, NetFault, Preset, Pressure, Rules, Sets, Shirt, Step, SubstitutionPolicy,
     Timing, Unit, WarmUp, WarmUpStyle,
 };
+use crate::sheet::words::chosen;
 
 // ---- Number pad and line-up court.
 
@@ -778,6 +779,8 @@ pub const TOSS_AGAIN: &str = "Change the toss";
 pub const WHO_SERVES_FIRST: &str = "Who serves first?";
 /// Second question by hand.
 pub const WHO_IS_LEFT: &str = "Who starts left, seen from the stand?";
+/// Third question by hand.
+pub const WHO_CHOSE: &str = "Who won, and what did that captain choose? (can be left out)";
 /// On the half of the team that serves.
 pub const SERVES_FIRST: &str = "serves first";
 /// Under the drawn court.
@@ -818,25 +821,25 @@ pub fn what_does_choose(name: &str) -> String {
 
 /// What can be chosen (7.1.2).
 #[must_use]
-pub fn toss_choice(choice: TossChoice) -> &'static str {
+pub fn toss_choice(choice: Choice) -> &'static str {
     match choice {
-        TossChoice::Serve => "Serve",
-        TossChoice::Receive => "Receive",
-        TossChoice::Left => "Left side",
-        TossChoice::Right => "Right side",
+        Choice::Serve => "Serve",
+        Choice::Receive => "Receive",
+        Choice::Left => "Left side",
+        Choice::Right => "Right side",
     }
 }
 
-/// What the winner chose.
+/// Who won a recorded toss, and what was chosen.
 #[must_use]
-pub fn chose(name: &str, choice: TossChoice) -> String {
-    let what = match choice {
-        TossChoice::Serve => "to serve",
-        TossChoice::Receive => "to receive",
-        TossChoice::Left => "the left side",
-        TossChoice::Right => "the right side",
-    };
-    format!("{name} chose {what}.")
+pub fn won_and_chose(name: &str, choice: Choice) -> String {
+    format!("{name} won the toss and chose {}.", chosen(choice))
+}
+
+/// What a captain chose.
+#[must_use]
+pub fn chose(name: &str, choice: Choice) -> String {
+    format!("{name} chose {}.", chosen(choice))
 }
 
 // ---- Team lists.

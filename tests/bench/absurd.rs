@@ -243,10 +243,7 @@ fn kind(rng: &mut Rng, n: u32) -> Kind {
 
 fn seldom(rng: &mut Rng, n: u32) -> Kind {
     match rng.u8(0..22) {
-        0 => Kind::Toss(Toss {
-            first_service: team(rng),
-            left: team(rng),
-        }),
+        0 => Kind::Toss(Toss::new(team(rng), team(rng))),
         1 => Kind::Replay {
             why: [
                 ReplayWhy::DoubleFault,

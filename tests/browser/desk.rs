@@ -1,6 +1,7 @@
 //! The coordinator's desk: an invented day from one tap, a table, two records side by side, a paper sheet
 //! keyed in without a mouse, and the look back on a match.
 
+use dutystand::game::entry::Detail;
 use dutystand::game::Replay;
 use dutystand::sheet::demo;
 use dutystand::sheet::paper::{Cell, Draft, Part};
@@ -52,7 +53,7 @@ fn first_reason(rank_by: &[Criterion]) -> String {
     let folds = day.logs[..11].iter().map(|l| Replay::of(l.entries.clone()));
     let in_pool = folds.filter(|r| {
         let heading = r.state().heading().expect("a heading");
-        heading.division.as_deref() == Some("Pool 2")
+        heading.details[Detail::Division].as_deref() == Some("Pool 2")
     });
     let mut results: Vec<_> = in_pool
         .filter_map(|r| standings::of_match(r.state()))

@@ -1,5 +1,6 @@
 //! The matches on a phone: found, put away, deleted, backed up and brought back.
 
+use dutystand::game::entry::Detail;
 use dutystand::game::{rehearse, Entry, Kind};
 use dutystand::record::{self, KeptMatch, Log, Opened, Strokes};
 use dutystand::rules::Preset;
@@ -33,8 +34,8 @@ fn log(id: &str, seed: u64, hall: &str) -> Log {
     let mut entries = rehearse(Preset::SchoolJunior, seed);
     for entry in &mut entries {
         match &mut entry.kind {
-            Kind::Match(heading) => heading.venue = Some(hall.to_owned()),
-            Kind::Heading(given) => given.venue = None,
+            Kind::Match(heading) => heading.details[Detail::Venue] = Some(hall.to_owned()),
+            Kind::Heading(given) => given.details[Detail::Venue] = None,
             _ => {}
         }
     }

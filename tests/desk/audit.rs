@@ -1,6 +1,6 @@
 //! Audits: told records, each with the one thing to look at, and laws.
 
-use dutystand::game::entry::{Change, Check, Player, Staff, TeamList, Toss};
+use dutystand::game::entry::{Change, Check, Detail, Player, Staff, TeamList, Toss};
 use dutystand::game::{Entry, Kind, Level, Replay, Who};
 use dutystand::record::{self, Log, Reading};
 use dutystand::rules::{Preset, Rules, Shirt, Team};
@@ -37,9 +37,9 @@ fn sign(role: &str) -> Kind {
 fn heading(rules: Rules) -> Kind {
     let mut kind = support::heading(rules);
     if let Kind::Match(heading) = &mut kind {
-        heading.competition = Some("Spring cup".into());
-        heading.venue = Some("North hall".into());
-        heading.scheduled = Some("2026-05-09T14:00".into());
+        heading.details[Detail::Competition] = Some("Spring cup".into());
+        heading.details[Detail::Venue] = Some("North hall".into());
+        heading.details[Detail::Scheduled] = Some("2026-05-09T14:00".into());
     }
     kind
 }
@@ -57,10 +57,7 @@ fn clean() -> Vec<Kind> {
         heading(Preset::International.rules()),
         list(Team::A),
         list(Team::B),
-        Kind::Toss(Toss {
-            first_service: Team::A,
-            left: Team::A,
-        }),
+        Kind::Toss(Toss::new(Team::A, Team::A)),
     ];
     kinds.extend(["captain A", "coach A", "captain B", "coach B"].map(sign));
     for _ in 0..3 {
@@ -324,10 +321,7 @@ fn the_change_of_courts_of_the_deciding_set_is_due() {
         }
     }
     kinds.extend(set());
-    let toss = Kind::Toss(Toss {
-        first_service: Team::B,
-        left: Team::A,
-    });
+    let toss = Kind::Toss(Toss::new(Team::B, Team::A));
     kinds.push(toss);
     kinds.push(line_up(Team::A, &[1, 2, 3, 4, 5, 6]));
     kinds.push(line_up(Team::B, &[1, 2, 3, 4, 5, 6]));

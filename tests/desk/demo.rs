@@ -1,6 +1,7 @@
 //! The invented day: whole matches, two pools that are not clear at a glance, one slip on paper, two
 //! records that differ.
 
+use dutystand::game::entry::Detail;
 use dutystand::game::{Outcome, Phase, Replay};
 use dutystand::record;
 use dutystand::sheet::standings::{self, Criterion, Played, Pool};
@@ -54,7 +55,10 @@ fn every_match_is_played_to_its_end_by_two_of_eight_teams() {
         let state = replay.state();
         assert_eq!(state.phase(), Phase::Finished);
         let heading = state.heading().expect("a heading");
-        assert_eq!(heading.competition.as_deref(), Some(demo::COMPETITION));
+        assert_eq!(
+            heading.details[Detail::Competition].as_deref(),
+            Some(demo::COMPETITION)
+        );
         teams.extend([heading.names.a.clone(), heading.names.b.clone()]);
         let refused = replay
             .outcomes()
@@ -72,7 +76,7 @@ fn both_pools_need_the_rule_of_order() {
     let of = |pool: &str| -> Vec<Played> {
         let in_pool = folds().into_iter().take(11).filter(|r| {
             let heading = r.state().heading().expect("a heading");
-            heading.division.as_deref() == Some(pool)
+            heading.details[Detail::Division].as_deref() == Some(pool)
         });
         in_pool
             .map(|r| standings::of_match(r.state()).expect("it is over"))

@@ -69,10 +69,7 @@ pub fn opening(rules: Rules) -> Vec<Kind> {
         list(Team::A, 12, liberos),
         list(Team::B, 12, liberos),
     ];
-    kinds.push(Kind::Toss(Toss {
-        first_service: Team::A,
-        left: Team::A,
-    }));
+    kinds.push(Kind::Toss(Toss::new(Team::A, Team::A)));
     kinds.extend(set_begins(&rules));
     kinds
 }

@@ -1,8 +1,8 @@
 //! Entries drawn at random: some plausible, most absurd.
 
 use dutystand::game::entry::{
-    Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy,
-    Scope, SeenBy, Since, Timer, TimerAction, Toss,
+    About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
+    ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
 use dutystand::game::{legal, Entry, Kind, Level, Replay, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
@@ -114,10 +114,18 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         2 => (0u32..60).prop_map(|entry| Kind::Strike { entry, why: None }),
     ];
     let seldom = prop_oneof![
-        (team(), team()).prop_map(|(first_service, left)| Kind::Toss(Toss {
-            first_service,
-            left
-        })),
+        (
+            team(),
+            team(),
+            proptest::option::of((team(), any::<bool>()))
+        )
+            .prop_map(|(first_service, left, won)| Kind::Toss(Toss {
+                won: won.map(|(by, side)| Won {
+                    by,
+                    chose: if side { About::Side } else { About::Service },
+                }),
+                ..Toss::new(first_service, left)
+            })),
         (replay, by()).prop_map(|(why, hurt)| Kind::Replay { why, hurt }),
         (
             team(),
@@ -184,12 +192,12 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         (team(), 0u16..16).prop_map(|(team, n)| super::list(team, n, &[12])),
         team().prop_map(|team| Kind::Default { team }),
         proptest::option::of(rules()).prop_map(|rules| {
-            let venue = Some("North hall".to_owned());
-            Kind::Heading(Box::new(Amendment {
-                venue,
+            let mut given = Amendment {
                 rules,
                 ..Amendment::default()
-            }))
+            };
+            given.details[Detail::Venue] = Some("North hall".to_owned());
+            Kind::Heading(Box::new(given))
         }),
     ];
     prop_oneof![6 => often, 2 => seldom]

@@ -359,10 +359,7 @@ pub fn names_its_numbers(why: &Refusal, sentence: &str) {
 
 /// The first official to decide, the letters, the numbers: entries in short.
 pub fn toss(first_service: Team, left: Team) -> Kind {
-    Kind::Toss(Toss {
-        first_service,
-        left,
-    })
+    Kind::Toss(Toss::new(first_service, left))
 }
 
 pub fn time_out(team: Team) -> Kind {

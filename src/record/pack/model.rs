@@ -10,8 +10,8 @@ use super::coder::{Chance, Coder};
 use super::custom;
 use super::text::Text;
 use crate::game::entry::{
-    By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, SeenBy, Since, Staff,
-    TeamList, Timer, TimerAction, Toss,
+    About, By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, SeenBy, Since,
+    Staff, TeamList, Timer, TimerAction, Toss, Won,
 };
 use crate::game::{legal, may, may_start, Entry, Kind, Phase, Replay, RunningTimer, State};
 use crate::record::file;
@@ -122,7 +122,7 @@ impl Pattern {
             Pattern::StrikeLast => replay.last_standing().is_some(),
             Pattern::LineUp => next_line_up(state).is_some(),
             Pattern::BeginSet => can(Kind::BeginSet),
-            Pattern::Toss => TOSSES.into_iter().any(|toss| can(Kind::Toss(toss))),
+            Pattern::Toss => can(Kind::Toss(Toss::new(Team::A, Team::A))),
             Pattern::ChangeCourts => can(Kind::ChangeCourts),
             Pattern::TeamList => state.heading().is_some() && state.phase() == Phase::Preparation,
             Pattern::Check | Pattern::Sign => state.heading().is_some(),
@@ -135,24 +135,7 @@ impl Pattern {
     }
 }
 
-const TOSSES: [Toss; 4] = [
-    Toss {
-        first_service: Team::A,
-        left: Team::A,
-    },
-    Toss {
-        first_service: Team::A,
-        left: Team::B,
-    },
-    Toss {
-        first_service: Team::B,
-        left: Team::A,
-    },
-    Toss {
-        first_service: Team::B,
-        left: Team::B,
-    },
-];
+const ABOUT: [About; 2] = [About::Service, About::Side];
 
 /// Milliseconds of a second.
 const SECOND: i64 = 1000;
@@ -212,6 +195,7 @@ enum Flag {
     Noted,
     CodeFits,
     RemarkOfTeam,
+    TossNoted,
     SinceKnown,
     FoundAfter,
     PutRight,
@@ -340,6 +324,26 @@ impl Model {
         let place = asked.place();
         let behind = &mut self.next_behind[self.last][place];
         coder.both(&mut self.next[place], behind, value)
+    }
+
+    /// Nobody is more likely to win it, or to choose one thing, than the other.
+    fn toss<C: Coder>(&mut self, coder: &mut C, given: Option<Toss>) -> Toss {
+        let team = |coder: &mut C, given: Option<Team>| {
+            Team::BOTH[pick(coder, 2, usize::from(given == Some(Team::B)))]
+        };
+        let first_service = team(coder, given.map(|t| t.first_service));
+        let left = team(coder, given.map(|t| t.left));
+        let won = given.and_then(|t| t.won);
+        let noted = self.flag(coder, Flag::TossNoted, won.is_some());
+        let won = noted.then(|| Won {
+            by: team(coder, won.map(|w| w.by)),
+            chose: ABOUT[pick(coder, 2, won.map_or(0, |w| w.chose as usize))],
+        });
+        Toss {
+            first_service,
+            left,
+            won,
+        }
     }
 
     fn flag<C: Coder>(&mut self, coder: &mut C, flag: Flag, value: bool) -> bool {
@@ -662,8 +666,11 @@ impl Model {
             }
             Pattern::BeginSet => Kind::BeginSet,
             Pattern::Toss => {
-                let place = given.and_then(|g| TOSSES.iter().position(|t| *g == Kind::Toss(*t)));
-                Kind::Toss(TOSSES[pick(coder, 4, place.unwrap_or(0))])
+                let given = match given {
+                    Some(Kind::Toss(toss)) => Some(*toss),
+                    _ => None,
+                };
+                Kind::Toss(self.toss(coder, given))
             }
             Pattern::ChangeCourts => Kind::ChangeCourts,
             Pattern::TeamList => self.team_list(coder, given)?,

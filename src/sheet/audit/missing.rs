@@ -5,6 +5,7 @@
 //! fields stand at each finding.
 
 use super::{Field, Finding, What};
+use crate::game::entry::Detail;
 use crate::game::{say_question, Kind, Outcome, Phase, Replay, Signer, State};
 use crate::rules::Team;
 
@@ -50,12 +51,15 @@ fn heading(state: &State, missing: &mut impl FnMut(Field)) {
         }
     }
     let fields = [
-        (&heading.competition, Field::Competition),
-        (&heading.venue, Field::Venue),
-        (&heading.scheduled, Field::Scheduled),
+        (Detail::Competition, Field::Competition),
+        (Detail::Venue, Field::Venue),
+        (Detail::Scheduled, Field::Scheduled),
     ];
-    for (value, field) in fields {
-        if value.as_ref().is_none_or(|v| v.trim().is_empty()) {
+    for (detail, field) in fields {
+        if heading.details[detail]
+            .as_ref()
+            .is_none_or(|v| v.trim().is_empty())
+        {
             missing(field);
         }
     }

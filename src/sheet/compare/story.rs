@@ -240,10 +240,7 @@ fn told(kind: &Kind, turn: impl Fn(Team) -> Team) -> Option<(&'static str, Kind)
     let code = match &mut kind {
         Kind::Toss(toss) => {
             // Sides are not on every record, and do not change the result.
-            *toss = Toss {
-                first_service: turn(toss.first_service),
-                left: Team::A,
-            };
+            *toss = Toss::new(turn(toss.first_service), Team::A);
             "toss"
         }
         Kind::LineUp { team, .. } => named("line_up", team, turn),

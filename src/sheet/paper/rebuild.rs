@@ -213,12 +213,12 @@ impl<'a> Table<'a> {
     }
 
     fn toss(&mut self, number: u8, set: &PaperSet) {
-        let toss = Kind::Toss(Toss {
-            first_service: set.first_service,
+        let toss = Kind::Toss(Toss::new(
+            set.first_service,
             // Sides are not on the form. By custom A is the team on the scorer's left in set 1
             // (score-sheet practice), which is the referee's right; the deciding set is as good as any.
-            left: Team::B,
-        });
+            Team::B,
+        ));
         let in_log = self.state().opener_to_come();
         // One wrong box is one finding: the next set follows from who was due to open this one.
         let due = match (in_log, self.due) {

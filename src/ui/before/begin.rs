@@ -23,10 +23,7 @@ pub(super) fn BeginCard() -> impl IntoView {
     let shell = use_shell();
     let outcome = Memo::new(move |_| {
         let state = session.state();
-        Some(Toss {
-            first_service: state.opener_to_come()?,
-            left: state.left_to_come()?,
-        })
+        Some(Toss::new(state.opener_to_come()?, state.left_to_come()?))
     });
     let line_ups = Memo::new(move |_| {
         let state = session.state();

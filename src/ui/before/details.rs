@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::fields::{amendment, day_of, Field, Fields, Wrong};
+use super::fields::{day_of, Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
+use crate::game::entry::Amendment;
 use crate::game::Kind;
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
@@ -55,7 +56,7 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
         let was = heading.get_value();
         match (fields.heading(), was) {
             (Err(trouble), _) => wrong.set(Some(trouble)),
-            (Ok(is), Some(was)) => match amendment(&was, &is) {
+            (Ok(is), Some(was)) => match Amendment::between(&was, &is) {
                 Some(given) => {
                     if session.tell_as(expected, Kind::Heading(Box::new(given))) {
                         done.run(());

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use crate::device::LocalTime;
-use crate::game::entry::{Amendment, Heading};
+use crate::game::entry::{Detail, Details, Heading};
 use crate::game::{say, Refusal, State};
 use crate::rules::{
     ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy,
@@ -145,6 +145,15 @@ impl Field {
     }
 }
 
+/// The fields that are details of the heading as they stand.
+const DETAILS: [(Field, Detail); 5] = [
+    (Field::Competition, Detail::Competition),
+    (Field::Division, Detail::Division),
+    (Field::Hall, Detail::Venue),
+    (Field::Court, Detail::Court),
+    (Field::MatchNumber, Detail::MatchNo),
+];
+
 /// A field that cannot be used as it stands, and one sentence about it.
 pub type Wrong = (Field, String);
 
@@ -224,16 +233,15 @@ impl Fields {
 
     /// Puts a heading into the fields.
     pub fn take_heading(self, heading: &Heading) {
-        let some = |words: &Option<String>| words.clone().unwrap_or_default();
         self.take_rules(&heading.rules);
         self.set(Field::NameA, &heading.names.a);
         self.set(Field::NameB, &heading.names.b);
-        self.set(Field::Competition, some(&heading.competition));
-        self.set(Field::Division, some(&heading.division));
-        self.set(Field::Hall, some(&heading.venue));
-        self.set(Field::Court, some(&heading.court));
-        self.set(Field::MatchNumber, some(&heading.match_no));
-        if let Some((day, time)) = heading.scheduled.as_deref().and_then(|s| s.split_once('T')) {
+        for (field, detail) in DETAILS {
+            let known = heading.details[detail].as_deref();
+            self.set(field, known.unwrap_or_default());
+        }
+        let scheduled = heading.details[Detail::Scheduled].as_deref();
+        if let Some((day, time)) = scheduled.and_then(|s| s.split_once('T')) {
             self.set(Field::Day, day);
             self.set(Field::Time, time);
         }
@@ -363,17 +371,16 @@ impl Fields {
             let typed = typed.trim();
             (!typed.is_empty()).then(|| typed.to_owned())
         };
-        let time = words(Field::Time);
+        let mut details = Details::default();
+        for (field, detail) in DETAILS {
+            details[detail] = words(field);
+        }
+        details[Detail::Scheduled] = words(Field::Time).map(|time| match words(Field::Day) {
+            Some(day) => format!("{day}T{time}"),
+            None => time,
+        });
         Ok(Heading {
-            competition: words(Field::Competition),
-            division: words(Field::Division),
-            venue: words(Field::Hall),
-            court: words(Field::Court),
-            match_no: words(Field::MatchNumber),
-            scheduled: time.map(|time| match words(Field::Day) {
-                Some(day) => format!("{day}T{time}"),
-                None => time,
-            }),
+            details,
             names: ByTeam {
                 a: words(Field::NameA).unwrap_or_default(),
                 b: words(Field::NameB).unwrap_or_default(),
@@ -381,27 +388,6 @@ impl Fields {
             rules: self.rules()?,
         })
     }
-}
-
-/// What a heading gained over another one; none, where it is the same.
-pub fn amendment(was: &Heading, is: &Heading) -> Option<Amendment> {
-    let changed = |was: &Option<String>, is: &Option<String>| {
-        // A field that was emptied is empty on the sheet.
-        (was != is).then(|| is.clone().unwrap_or_default())
-    };
-    let amendment = Amendment {
-        competition: changed(&was.competition, &is.competition),
-        division: changed(&was.division, &is.division),
-        venue: changed(&was.venue, &is.venue),
-        court: changed(&was.court, &is.court),
-        match_no: changed(&was.match_no, &is.match_no),
-        scheduled: changed(&was.scheduled, &is.scheduled),
-        names: ByTeam::new(|team| {
-            (was.names[team] != is.names[team]).then(|| is.names[team].clone())
-        }),
-        rules: (was.rules != is.rules).then_some(is.rules),
-    };
-    (amendment != Amendment::default()).then_some(amendment)
 }
 
 /// The scheduled start as milliseconds, where it was written as this app writes it.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::details::Chevron;
 use super::draft;
+use super::team_tabs::choose_team;
 use crate::game::entry::{Timer, TimerAction};
 use crate::game::{is_over, late_team, Kind, RunningTimer, LATE_TEAM};
 use crate::rules::{waited_until, Team};
@@ -72,23 +73,11 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
         let seconds = u32::try_from((until - now).max(0) / 1000).unwrap_or_default();
         session.tell_as(expected, clock(team, seconds, TimerAction::Start));
     };
-    let one = move |team: Team| {
-        view! {
-            <button
-                type="button"
-                class="button big-choice"
-                aria-pressed=move || (late.get() == Some(team)).to_string()
-                on:click=move |_| late.set(Some(team))
-            >
-                <TeamMark team />
-                <span>{move || team_name(&session.state(), team)}</span>
-            </button>
-        }
-    };
     view! {
-        <div class="pair" role="group" aria-label=text::WHO_IS_LATE>
-            {Team::BOTH.map(one).collect_view()}
-        </div>
+        <fieldset>
+            <legend>{text::WHO_IS_LATE}</legend>
+            {choose_team(late)}
+        </fieldset>
         <div class="field">
             <label for="wait-minutes">{text::WAIT_MINUTES}</label>
             <input

@@ -31,7 +31,6 @@ pub use drawn::{drawn, keep_drawn, Drawing};
 pub(super) use fields::Field;
 pub use new_match::NewMatch;
 pub use sign::SignRow;
-pub(super) use toss::Choice as TossChoice;
 
 use crate::game::entry::Toss;
 use crate::game::{notices, Kind, Notice, Phase};
@@ -90,10 +89,7 @@ pub fn Before() -> impl IntoView {
 pub fn BetweenSets() -> impl IntoView {
     let session = use_session();
     let toss_decides = Memo::new(move |_| {
-        let any = Toss {
-            first_service: Team::A,
-            left: Team::A,
-        };
+        let any = Toss::new(Team::A, Team::A);
         session.may(&Kind::Toss(any)).is_ok()
     });
     let with_line_ups = Memo::new(move |_| session.state().rules().line_ups);

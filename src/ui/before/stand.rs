@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::fields::scheduled_ms;
+use crate::game::entry::Detail;
 use crate::game::{standing, Standing};
 use crate::rules::{plan, Moment, Step};
 use crate::ui::session::Session;
@@ -26,7 +27,7 @@ impl Steps {
     pub(super) fn of(session: Session) -> Steps {
         let start = Memo::new(move |_| {
             let state = session.state();
-            scheduled_ms(state.heading()?.scheduled.as_deref()?)
+            scheduled_ms(state.heading()?.details[Detail::Scheduled].as_deref()?)
         });
         Steps {
             plan: Memo::new(move |_| plan(session.state().rules())),

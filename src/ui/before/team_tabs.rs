@@ -1,4 +1,4 @@
-//! One of two teams is looked at.
+//! One of two teams is looked at, or said.
 
 use leptos::prelude::*;
 
@@ -67,4 +67,23 @@ pub(super) fn OtherTeam(
             }
         })
     }
+}
+
+/// Both teams in large, one of them to be said.
+pub(super) fn choose_team(answer: RwSignal<Option<Team>>) -> AnyView {
+    let session = use_session();
+    let one = move |team: Team| {
+        view! {
+            <button
+                type="button"
+                class="button big-choice"
+                aria-pressed=move || (answer.get() == Some(team)).to_string()
+                on:click=move |_| answer.set(Some(team))
+            >
+                <TeamMark team />
+                <span>{move || team_name(&session.state(), team)}</span>
+            </button>
+        }
+    };
+    view! { <div class="pair">{Team::BOTH.map(one)}</div> }.into_any()
 }

@@ -3,53 +3,15 @@
 use leptos::prelude::*;
 
 use super::draft;
+use super::team_tabs::choose_team;
 use crate::device::{toss_coin, Face};
-use crate::game::entry::Toss;
-use crate::game::Kind;
+use crate::game::entry::{About, Toss, Won};
+use crate::game::{Choice, Choosing, Kind};
 use crate::rules::Team;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
 use crate::ui::text::team_name;
 use crate::ui::text_before as text;
-
-/// What a captain can choose (7.1.2).
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Choice {
-    /// To serve first.
-    Serve,
-    /// To receive first.
-    Receive,
-    /// The side left of the stand.
-    Left,
-    /// The side right of the stand.
-    Right,
-}
-
-impl Choice {
-    const ALL: [Choice; 4] = [Choice::Serve, Choice::Receive, Choice::Left, Choice::Right];
-
-    fn is_side(self) -> bool {
-        matches!(self, Choice::Left | Choice::Right)
-    }
-
-    /// Who serves first, if `team` chooses so.
-    fn first_service(self, team: Team) -> Option<Team> {
-        match self {
-            Choice::Serve => Some(team),
-            Choice::Receive => Some(team.other()),
-            Choice::Left | Choice::Right => None,
-        }
-    }
-
-    /// Who starts on the left, if `team` chooses so.
-    fn left(self, team: Team) -> Option<Team> {
-        match self {
-            Choice::Left => Some(team),
-            Choice::Right => Some(team.other()),
-            Choice::Serve | Choice::Receive => None,
-        }
-    }
-}
 
 /// How far a toss has come.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -58,31 +20,19 @@ struct Coin {
     heads: Option<Team>,
     /// What fell.
     fell: Option<Face>,
-    /// What the winner chose.
-    first: Option<Choice>,
-    /// What the loser chose of the rest.
-    second: Option<Choice>,
+    /// What the captains chose, once it fell.
+    chosen: Option<Choosing>,
 }
 
 impl Coin {
-    fn winner(self) -> Option<Team> {
+    /// The choices, once somebody has won.
+    fn choosing(self) -> Option<Choosing> {
         let heads = self.heads?;
-        Some(match self.fell? {
+        let winner = match self.fell? {
             Face::Heads => heads,
             Face::Tails => heads.other(),
-        })
-    }
-
-    fn outcome(self) -> Option<Toss> {
-        let winner = self.winner()?;
-        let (first, second) = (self.first?, self.second?);
-        let loser = winner.other();
-        Some(Toss {
-            first_service: first
-                .first_service(winner)
-                .or_else(|| second.first_service(loser))?,
-            left: first.left(winner).or_else(|| second.left(loser))?,
-        })
+        };
+        Some(self.chosen.unwrap_or(Choosing::after(winner)))
     }
 
     /// What must outlive a reload: a coin that fell is not tossed again.
@@ -112,7 +62,7 @@ impl Coin {
         Some(Coin {
             heads,
             fell,
-            ..Coin::default()
+            chosen: None,
         })
     }
 }
@@ -123,16 +73,18 @@ pub(crate) fn TossCard() -> impl IntoView {
     let session = use_session();
     let given = Memo::new(move |_| {
         let state = session.state();
-        Some(Toss {
-            first_service: state.opener_to_come()?,
-            left: state.left_to_come()?,
-        })
+        let known = || Some(Toss::new(state.opener_to_come()?, state.left_to_come()?));
+        state.toss_to_come().or_else(known)
     });
     let again = RwSignal::new(false);
     move || match given.get().filter(|_| !again.get()) {
         Some(toss) => view! {
             <div class="stack">
                 <CourtSketch toss />
+                {toss.chosen().map(|(team, choice)| {
+                    let name = team_name(&session.state(), team);
+                    view! { <p>{text::won_and_chose(&name, choice)}</p> }
+                })}
                 <button type="button" class="button" on:click=move |_| again.set(true)>
                     {text::TOSS_AGAIN}
                 </button>
@@ -154,12 +106,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     let by_hand = RwSignal::new(false);
     let no_coin = RwSignal::new(false);
 
-    let choose_again = move |_| {
-        coin.update(|c| {
-            c.first = None;
-            c.second = None;
-        });
-    };
+    let choose_again = move |_| coin.update(|c| c.chosen = None);
     let keep = move || {
         let text = coin.with_untracked(|c| c.written(set));
         id.with_value(|id| draft::keep(id, "toss", &text));
@@ -223,69 +170,45 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                     </button>
                 }
             })}
-            <button type="button" class="button quiet" on:click=move |_| by_hand.set(true)>
-                {text::TOSSED_ALREADY}
-            </button>
+            {tossed_already(by_hand)}
         }
         .into_any()
     };
-    let choices = move |winner: Team, face: Face| {
+    let choices = move |choosing: Choosing, face: Face| {
         let state = session.state();
-        let won = text::won_the_toss(&team_name(&state, winner));
-        let Coin { first, second, .. } = coin.get();
-        let pick = move |choice: Choice| {
-            coin.update(|c| match c.first {
-                None => c.first = Some(choice),
-                Some(_) => c.second = Some(choice),
-            });
-        };
-        let offer = move |of: Vec<Choice>| {
-            of.into_iter()
-                .map(|choice| {
-                    view! {
-                        <button
-                            type="button"
-                            class="button big-choice"
-                            on:click=move |_| pick(choice)
-                        >
-                            {text::toss_choice(choice)}
-                        </button>
-                    }
-                })
-                .collect_view()
-        };
-        let question = match (first, second) {
-            (None, _) => Some((winner, Choice::ALL.to_vec())),
-            (Some(first), None) => {
-                let rest = Choice::ALL
-                    .into_iter()
-                    .filter(|c| c.is_side() != first.is_side());
-                Some((winner.other(), rest.collect()))
+        let offer = move |choice: Choice| {
+            let pick = move |_| coin.update(|c| c.chosen = Some(choosing.with(choice)));
+            view! {
+                <button type="button" class="button big-choice" on:click=pick>
+                    {text::toss_choice(choice)}
+                </button>
             }
-            (Some(_), Some(_)) => None,
         };
-        let said = first.map(|c| text::chose(&team_name(&state, winner), c));
+        let first = choosing.first();
         view! {
             <p class="coin" role="status">
                 <span class="coin-face">{text::face(face)}</span>
-                <span class="coin-won">{won}</span>
+                <span class="coin-won">
+                    {text::won_the_toss(&team_name(&state, choosing.winner()))}
+                </span>
             </p>
-            {said.map(|said| view! { <p>{said}</p> })}
-            {question.map(|(team, of)| view! {
+            {first.map(|(team, choice)| view! {
+                <p>{text::chose(&team_name(&state, team), choice)}</p>
+            })}
+            {choosing.asks().map(|(team, of)| view! {
                 <p><strong>{text::what_does_choose(&team_name(&state, team))}</strong></p>
-                <div class="pair">{offer(of)}</div>
+                <div class="pair">{of.into_iter().map(offer).collect_view()}</div>
             })}
-            {coin.get().outcome().map(|toss| view! { <Record toss record /> })}
-            {first.is_some().then(|| view! {
-                <button type="button" class="button quiet" on:click=choose_again>
-                    {text::CHOOSE_AGAIN}
-                </button>
-            })}
-            {first.is_none().then(|| view! {
-                <button type="button" class="button quiet" on:click=move |_| by_hand.set(true)>
-                    {text::TOSSED_ALREADY}
-                </button>
-            })}
+            {choosing.outcome().map(|toss| view! { <Record toss record /> })}
+            {match first {
+                Some(_) => view! {
+                    <button type="button" class="button quiet" on:click=choose_again>
+                        {text::CHOOSE_AGAIN}
+                    </button>
+                }
+                .into_any(),
+                None => tossed_already(by_hand),
+            }}
         }
         .into_any()
     };
@@ -307,9 +230,9 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                     }
                     .into_any()
                 } else {
-                    let Coin { fell, .. } = coin.get();
-                    match (coin.get().winner(), fell) {
-                        (Some(winner), Some(face)) => choices(winner, face),
+                    let coin = coin.get();
+                    match (coin.choosing(), coin.fell) {
+                        (Some(choosing), Some(face)) => choices(choosing, face),
                         _ => who_is_heads(),
                     }
                 }
@@ -318,39 +241,60 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     }
 }
 
+/// To the outcome of a coin of metal.
+fn tossed_already(by_hand: RwSignal<bool>) -> AnyView {
+    view! {
+        <button type="button" class="button quiet" on:click=move |_| by_hand.set(true)>
+            {text::TOSSED_ALREADY}
+        </button>
+    }
+    .into_any()
+}
+
 /// The outcome of a toss that was made with a coin of metal.
 #[component]
 fn ByHand(record: Callback<(u32, Toss)>) -> impl IntoView {
     let session = use_session();
     let serves = RwSignal::new(None::<Team>);
     let left = RwSignal::new(None::<Team>);
-    let ask = move |question: &'static str, answer: RwSignal<Option<Team>>| {
-        let one = move |team: Team| {
-            view! {
-                <button
-                    type="button"
-                    class="button big-choice"
-                    aria-pressed=move || (answer.get() == Some(team)).to_string()
-                    on:click=move |_| answer.set(Some(team))
-                >
-                    <TeamMark team />
-                    <span>{move || team_name(&session.state(), team)}</span>
-                </button>
-            }
-        };
+    let won = RwSignal::new(None::<Won>);
+    let ask = |question: &'static str, answers: AnyView| {
         view! {
             <fieldset>
                 <legend>{question}</legend>
-                <div class="pair">{Team::BOTH.map(one).collect_view()}</div>
+                {answers}
             </fieldset>
         }
+        .into_any()
+    };
+    // What was chosen follows from the outcome, so only what fits it is offered.
+    let who_chose = move |toss: Toss| {
+        let one = |(by, chose): (Team, About)| {
+            let own = Won { by, chose };
+            let words = text::chose(&team_name(&session.state(), by), toss.choice_of(own));
+            view! {
+                <button
+                    type="button"
+                    class="button"
+                    aria-pressed=move || (won.get() == Some(own)).to_string()
+                    on:click=move |_| won.update(|w| *w = (*w != Some(own)).then_some(own))
+                >
+                    {words}
+                </button>
+            }
+        };
+        let all = Team::BOTH.map(|by| [About::Service, About::Side].map(|chose| one((by, chose))));
+        view! { <div class="pair">{all}</div> }.into_any()
     };
     view! {
-        {ask(text::WHO_SERVES_FIRST, serves)}
-        {ask(text::WHO_IS_LEFT, left)}
+        {ask(text::WHO_SERVES_FIRST, choose_team(serves))}
+        {ask(text::WHO_IS_LEFT, choose_team(left))}
         {move || {
-            let toss = Toss { first_service: serves.get()?, left: left.get()? };
-            Some(view! { <Record toss record /> })
+            let toss = Toss::new(serves.get()?, left.get()?);
+            Some(view! {
+                {ask(text::WHO_CHOSE, who_chose(toss))}
+                {move || view! { <Record toss=Toss { won: won.get(), ..toss } record /> }}
+            })
         }}
     }
 }

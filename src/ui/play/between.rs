@@ -139,10 +139,7 @@ fn NextOfTally() -> impl IntoView {
     };
     let begin_with = move |first_service: Team| {
         let left = stand_left(&session.state_now());
-        let toss = Toss {
-            first_service,
-            left,
-        };
+        let toss = Toss::new(first_service, left);
         if session.tell(Kind::Toss(toss)) {
             begin();
         }

@@ -18,10 +18,10 @@ pub fn FirstService() -> impl IntoView {
         state.phase() == Phase::Preparation && state.opener_to_come().is_none()
     });
     let begin = move |left: bool| {
-        let toss = Toss {
-            first_service: untrack(|| court.team_at(left)),
-            left: stand_left(&session.state_now()),
-        };
+        let toss = Toss::new(
+            untrack(|| court.team_at(left)),
+            stand_left(&session.state_now()),
+        );
         if session.tell(Kind::Toss(toss)) {
             session.tell(Kind::BeginSet);
         }

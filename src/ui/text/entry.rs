@@ -21,11 +21,20 @@ pub fn entry(kind: &Kind, state: &State) -> String {
         ),
         Kind::Check(check) if check.ok => format!("Checked: {}", check.item.replace('_', " ")),
         Kind::Check(check) => format!("Not in order: {}", check.item.replace('_', " ")),
-        Kind::Toss(toss) => format!(
-            "Toss: {} to serve first, {} on the left",
-            name(toss.first_service),
-            name(toss.left)
-        ),
+        Kind::Toss(toss) => {
+            let outcome = format!(
+                "Toss: {} to serve first, {} on the left",
+                name(toss.first_service),
+                name(toss.left)
+            );
+            match toss.chosen() {
+                Some((by, choice)) => {
+                    let won = crate::ui::text_before::won_and_chose(&name(by), choice);
+                    format!("{outcome}. {won}")
+                }
+                None => outcome,
+            }
+        }
         Kind::LineUp { team, positions } => {
             let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
             format!("Line-up of {}: {}", name(*team), numbers.join(" "))
