@@ -244,9 +244,9 @@ fn listed(kind: &Kind, state: &State) -> bool {
             on_list(*team, change.out) && on_list(*team, change.into) && change.out != change.into
         }
         Kind::Replay { hurt, .. } => hurt.is_none(),
+        Kind::Toss(toss) => toss.won.is_none(),
         Kind::TimeOut { .. }
         | Kind::BeginSet
-        | Kind::Toss(_)
         | Kind::ImproperRequest { .. }
         | Kind::Delay { .. }
         | Kind::ChangeCourts

@@ -9,7 +9,7 @@ use crate::rules::{Shirt, Team};
 
 /// All legal entries of a state, but for those that carry words, whole lists or a moment of the past
 /// (lists, line-ups, remarks, count-downs, causes, strikes, faults found late): these are asked for one
-/// by one with [`may`].
+/// by one with [`may`]. What may be left out (who was hurt, who won the toss) is left out.
 #[must_use]
 pub fn legal(state: &State) -> Vec<Kind> {
     let mut all = Vec::new();
