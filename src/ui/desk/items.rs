@@ -5,6 +5,7 @@ use std::borrow::Cow;
 use leptos::prelude::*;
 
 use super::{papers, words};
+use crate::game::entry::Detail;
 use crate::game::Replay;
 use crate::record::{seals, Reading};
 use crate::rules::Team;
@@ -46,12 +47,12 @@ impl Item {
     fn of_record(kept: Kept) -> Item {
         let state = kept.state();
         let heading = state.heading();
-        let part = |part: Option<&Option<String>>| part.cloned().flatten().unwrap_or_default();
-        let about = [
-            part(heading.map(|h| &h.competition)),
-            part(heading.map(|h| &h.division)),
-        ];
-        let about: Vec<String> = about.into_iter().filter(|p| !p.is_empty()).collect();
+        let part = |detail: Detail| {
+            let part = heading.and_then(|h| h.details[detail].clone());
+            part.unwrap_or_default()
+        };
+        let mut about = Vec::from([Detail::Competition, Detail::Division].map(part));
+        about.retain(|p| !p.is_empty());
         Item {
             id: kept.id.clone(),
             teams: text::teams(state),
@@ -59,7 +60,7 @@ impl Item {
             group: about.join(", "),
             when: text::when(kept.last_at),
             played: standings::of_match(state),
-            number: part(heading.map(|h| &h.match_no)),
+            number: part(Detail::MatchNo),
             source: Source::Record(kept),
         }
     }
