@@ -1,25 +1,39 @@
 //! Which official signal announces an entry that is no rally (chapter 30, diagram 11).
 
-use super::entry::{Kind, Level};
+use super::entry::{Entry, Fault, Kind, Level};
+use super::state::{SanctionKind, State};
 use crate::rules::{Signal, Team};
 
-impl Kind {
-    /// The signal that goes with it, and the team that it concerns where there is one. A rally is
-    /// announced by its cause.
+impl SanctionKind {
+    /// The signal that shows it; a first improper request is only noted (15.11.2).
     #[must_use]
-    pub const fn signal(&self) -> Option<(Signal, Option<Team>)> {
+    pub const fn signal(self) -> Option<Signal> {
         Some(match self {
+            SanctionKind::ImproperRequest => return None,
+            SanctionKind::DelayWarning => Signal::DelayWarning,
+            SanctionKind::DelayPenalty => Signal::DelayPenalty,
+            SanctionKind::Misconduct(Level::Warning) => Signal::Warning,
+            SanctionKind::Misconduct(Level::Penalty) => Signal::Penalty,
+            SanctionKind::Misconduct(Level::Expulsion) => Signal::Expulsion,
+            SanctionKind::Misconduct(Level::Disqualification) => Signal::Disqualification,
+        })
+    }
+}
+
+impl State {
+    /// The signal that goes with an entry of this state, and the team that it concerns where there is
+    /// one. A rally is announced by its cause.
+    #[must_use]
+    pub fn signal_of(&self, entry: &Entry) -> Option<(Signal, Option<Team>)> {
+        // What became of a request or a delay is what is shown, not what was asked.
+        if let Some(line) = self.sanctions().iter().rfind(|s| s.entry == entry.n) {
+            return Some((line.kind.signal()?, Some(line.team)));
+        }
+        Some(match &entry.kind {
             Kind::TimeOut { team } => (Signal::TimeOut, Some(*team)),
             Kind::Substitution { team, .. } => (Signal::Substitution, Some(*team)),
-            Kind::Delay { team, .. } => (Signal::Delay, Some(*team)),
-            Kind::Misconduct { team, sanction, .. } => {
-                let signal = match sanction {
-                    Level::Warning => Signal::Warning,
-                    Level::Penalty => Signal::Penalty,
-                    Level::Expulsion => Signal::Expulsion,
-                    Level::Disqualification => Signal::Disqualification,
-                };
-                (signal, Some(*team))
+            Kind::LateFault(late) if late.fault == Fault::Rotation => {
+                (Signal::Position, Some(late.team))
             }
             Kind::Replay { .. } => (Signal::Replay, None),
             Kind::ChangeCourts => (Signal::ChangeOfCourts, None),
@@ -32,16 +46,22 @@ impl Kind {
 mod tests {
     use super::*;
 
+    fn signal(kind: Kind) -> Option<(Signal, Option<Team>)> {
+        State::new().signal_of(&Entry::new(1, kind))
+    }
+
     #[test]
     fn what_a_team_asks_for_is_shown_on_its_side() {
         for team in Team::BOTH {
-            let asked = Kind::TimeOut { team };
-            assert_eq!(asked.signal(), Some((Signal::TimeOut, Some(team))));
+            assert_eq!(
+                signal(Kind::TimeOut { team }),
+                Some((Signal::TimeOut, Some(team)))
+            );
         }
         assert_eq!(
-            Kind::ChangeCourts.signal(),
+            signal(Kind::ChangeCourts),
             Some((Signal::ChangeOfCourts, None))
         );
-        assert_eq!(Kind::BeginSet.signal(), None);
+        assert_eq!(signal(Kind::BeginSet), None);
     }
 }

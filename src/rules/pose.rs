@@ -163,6 +163,14 @@ const fn raised(hand: Hand) -> ArmPose {
     arm((47, 76), (46, 50), 0, hand)
 }
 
+/// A card over the wrist of the other arm, before the forehead.
+const fn over_the_wrist(card: Hand) -> Pose {
+    [
+        arm((54, 49), (72, 27), 40, Hand::Open),
+        arm((118, 47), (97, 29), -90, card),
+    ]
+}
+
 const fn held(poses: &'static [Pose]) -> Movement {
     Movement {
         poses,
@@ -358,15 +366,8 @@ impl Signal {
                 },
                 &["M70 52 H44M51 57L44 52L51 47"],
             ),
-            // A card over the wrist, before the forehead.
-            Signal::Delay => held(
-                const {
-                    &[[
-                        arm((54, 49), (72, 27), 40, Hand::Open),
-                        arm((118, 47), (97, 29), -90, YELLOW),
-                    ]]
-                },
-            ),
+            Signal::DelayWarning => held(const { &[over_the_wrist(YELLOW)] }),
+            Signal::DelayPenalty => held(const { &[over_the_wrist(RED)] }),
         }
     }
 }

@@ -68,13 +68,15 @@ pub enum Signal {
     Replay,
     /// 24: ball touched.
     BallTouched,
-    /// 25: delay warning or penalty.
-    Delay,
+    /// 25 with the yellow card: delay warning.
+    DelayWarning,
+    /// 25 with the red card: delay penalty.
+    DelayPenalty,
 }
 
 impl Signal {
     /// All of them, in the order of the diagram.
-    pub const ALL: [Signal; 26] = [
+    pub const ALL: [Signal; 27] = [
         Signal::AuthoriseService,
         Signal::TeamToServe,
         Signal::ChangeOfCourts,
@@ -100,7 +102,8 @@ impl Signal {
         Signal::LineOrUnder,
         Signal::Replay,
         Signal::BallTouched,
-        Signal::Delay,
+        Signal::DelayWarning,
+        Signal::DelayPenalty,
     ];
 
     /// The number in diagram 11 of the 2025-2028 text.
@@ -132,7 +135,7 @@ impl Signal {
             Signal::LineOrUnder => "22",
             Signal::Replay => "23",
             Signal::BallTouched => "24",
-            Signal::Delay => "25",
+            Signal::DelayWarning | Signal::DelayPenalty => "25",
         }
     }
 

@@ -151,8 +151,7 @@ fn a_libero_comes_and_goes(stage: &mut Stage) -> Ran {
     entries.truncate(entries.iter().position(begins).expect("a set begins"));
     let mut referee = with(stage, entries);
     referee.tap("Last check");
-    referee.tap(&format!("More {B}"));
-    referee.tap("12 in for 5");
+    referee.tap(&format!("{B}: 12 comes in for 5"));
     let replay = referee.replay();
     assert!(matches!(
         last(&replay),
@@ -208,7 +207,7 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
         referee.tap("Misconduct");
         referee.tap(person);
         // What the ladder leaves open next is marked, and no more than that.
-        referee.reads_at(".level.suggested", level);
+        referee.reads_at(".button.advised", level);
         referee.tap_in(".levels", &format!("{level}, {person}"));
         referee.court_is_right(false)
     };
@@ -483,16 +482,16 @@ fn every_signal_can_be_learned(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap("Signals");
     let drawn = "document.querySelectorAll('.signal-list .figure svg').length";
-    assert_eq!(referee.browser().value(drawn), 26);
+    assert_eq!(referee.browser().value(drawn), 27);
     referee.tap_at("#learn");
     let mut seen = std::collections::BTreeSet::new();
-    for _ in 0..26 {
+    for _ in 0..27 {
         referee.reads("Which signal is this?");
         referee.tap("What is it?");
         seen.insert(referee.browser().text(".signal-meaning h2"));
         referee.tap("Next signal");
     }
-    assert_eq!(seen.len(), 26, "each comes once: {seen:?}");
+    assert_eq!(seen.len(), 27, "each comes once: {seen:?}");
     // Whoever wants less motion sees where it begins and where it gets to.
     referee.tap("All signals");
     referee.tap("16 Catch");

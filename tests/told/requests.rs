@@ -2,7 +2,7 @@
 
 use dutystand::game::entry::Forced;
 use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::Team;
+use dutystand::rules::{Signal, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -257,4 +257,26 @@ fn r15_2_4_insisting_hears_a_barred_team() {
         .enter(rejected(A))
         .insists(time_out(A), Refusal::RequestBarred { team: A })
         .time_outs(A, 1);
+}
+
+/// Diagram 11, signals 25, 4 and 13: the card over the wrist is the one that the ladder gives, also
+/// where a request was improper; a first improper request is only noted and shows nothing.
+#[test]
+fn the_signal_is_that_of_what_became_of_it() {
+    let mut story = Story::international();
+    let mut shown = |kind: Kind| {
+        let replay = story.enter(kind).replay();
+        let last = replay.entries().last().expect("just entered");
+        replay.state().signal_of(last)
+    };
+    assert_eq!(shown(improper(A)), None);
+    assert_eq!(shown(improper(A)), Some((Signal::DelayWarning, Some(A))));
+    assert_eq!(shown(improper(A)), Some((Signal::DelayPenalty, Some(A))));
+    assert_eq!(shown(delay(B)), Some((Signal::DelayWarning, Some(B))));
+    assert_eq!(shown(delay(B)), Some((Signal::DelayPenalty, Some(B))));
+    assert_eq!(shown(delay(B)), Some((Signal::DelayPenalty, Some(B))));
+    assert_eq!(
+        shown(Kind::TimeOut { team: A }),
+        Some((Signal::TimeOut, Some(A)))
+    );
 }

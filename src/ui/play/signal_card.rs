@@ -114,7 +114,7 @@ pub fn announced() -> AnyView {
     let session = use_session();
     let court = use_court();
     let last = move || {
-        let (signal, team) = session.with_replay(|r| r.last_standing()?.kind.signal())?;
+        let (signal, team) = session.with_replay(|r| r.state().signal_of(r.last_standing()?))?;
         let left = court.team_at(true);
         let concerned = team.unwrap_or(left);
         let words = text::signal_with_number(signal);

@@ -55,7 +55,8 @@ pub const fn signal(signal: Signal) -> &'static str {
         Signal::LineOrUnder => "Line fault or under the net",
         Signal::Replay => "Double fault, replay",
         Signal::BallTouched => "Ball touched",
-        Signal::Delay => "Delay warning or penalty",
+        Signal::DelayWarning => "Delay warning",
+        Signal::DelayPenalty => "Delay penalty",
     }
 }
 
@@ -96,9 +97,8 @@ pub const fn signal_how(signal: Signal) -> &'static str {
         Signal::LineOrUnder => "Point at the centre line, or at the line that was crossed.",
         Signal::Replay => "Raise both thumbs.",
         Signal::BallTouched => "Brush one palm over the fingertips of the other hand, held upright.",
-        Signal::Delay => {
-            "Cover the wrist with a card: the yellow one for a warning, the red one for a penalty."
-        }
+        Signal::DelayWarning => "Cover the wrist with the yellow card.",
+        Signal::DelayPenalty => "Cover the wrist with the red card.",
     }
 }
 
