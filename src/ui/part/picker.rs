@@ -18,6 +18,8 @@ pub struct Choice {
     pub possible: bool,
     /// The place in the order that it stands for.
     pub place: Option<usize>,
+    /// A few more words below, on the one that is recommended.
+    pub advice: Option<&'static str>,
 }
 
 impl Choice {
@@ -29,6 +31,7 @@ impl Choice {
             label: None,
             possible: true,
             place: None,
+            advice: None,
         }
     }
 
@@ -39,6 +42,12 @@ impl Choice {
             label: Some(label),
             ..Choice::new(number.to_string())
         }
+    }
+
+    /// The same, possible or not.
+    #[must_use]
+    pub fn when(self, possible: bool) -> Choice {
+        Choice { possible, ..self }
     }
 }
 
@@ -51,6 +60,8 @@ pub enum Lie {
     Row,
     /// Words in a grid.
     Grid,
+    /// Words below each other, as wide as there is room.
+    Column,
 }
 
 /// Which of them is chosen; none of them shows that where a tap is all there is to it.
@@ -67,12 +78,14 @@ pub fn buttons(
         Lie::Numbers => ("numbers", "button number tabular"),
         Lie::Row => ("row", "button"),
         Lie::Grid => ("causes", "button cause"),
+        Lie::Column => ("stack", "button"),
     };
     let one = move |(i, choice): (usize, Choice)| {
         view! {
             <button
                 type="button"
                 class=each
+                class:advised=choice.advice.is_some()
                 aria-label=choice.label
                 aria-pressed=move || chosen.map(|chosen| chosen.run(i).to_string())
                 aria-disabled=(!choice.possible).then_some("true")
@@ -88,6 +101,7 @@ pub fn buttons(
                         }
                     })}
                 {choice.words}
+                {choice.advice.map(|words| view! { <span class="advice">{words}</span> })}
             </button>
         }
         .into_any()

@@ -11,6 +11,7 @@ use crate::game::Kind;
 use crate::rules::Team;
 use crate::ui::before::BetweenSets;
 use crate::ui::part::count_down::{left_ms, CountDown};
+use crate::ui::part::picker::{asked, buttons, Choice, Lie};
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -137,42 +138,28 @@ fn NextOfTally() -> impl IntoView {
     let begin = move || {
         session.tell(Kind::BeginSet);
     };
-    let begin_with = move |first_service: Team| {
+    let names = Signal::derive(move || {
+        let state = session.state();
+        let one = |team: Team| Choice::new(text::team_serves(&text::team_name(&state, team)));
+        Team::BOTH.map(one).to_vec()
+    });
+    let begin_with = Callback::new(move |i: usize| {
+        let first_service = Team::BOTH[i];
         let left = stand_left(&session.state_now());
         let toss = Toss::new(first_service, left);
         if session.tell(Kind::Toss(toss)) {
             begin();
         }
-    };
+    });
     view! {
         <p>{move || text::sides_to_come(&session.state(), court.team_at(true))}</p>
         <button type="button" class="button primary" id="begin-set" on:click=move |_| begin()>
             {move || text::begin_set(number.get())}
         </button>
-        <Show when=move || unknown.get()>
-            <fieldset class="asked">
-                <legend>{text::OR_WITH_SERVICE}</legend>
-                <div class="row">
-                    {Team::BOTH
-                        .into_iter()
-                        .map(|team| {
-                            let name = move || {
-                                text::team_serves(&text::team_name(&session.state(), team))
-                            };
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button"
-                                    on:click=move |_| begin_with(team)
-                                >
-                                    {name}
-                                </button>
-                            }
-                        })
-                        .collect_view()}
-                </div>
-            </fieldset>
-        </Show>
+        {move || {
+            let ask = unknown.get();
+            ask.then(|| asked(text::OR_WITH_SERVICE, buttons(Lie::Row, names, None, begin_with)))
+        }}
         <Aside />
     }
 }

@@ -7,6 +7,7 @@ use super::consequence::Consequence;
 use crate::game::entry::Amendment;
 use crate::game::Kind;
 use crate::rules::{ByTeam, Preset, Team};
+use crate::ui::part::picker::{buttons, fixed, Lie};
 use crate::ui::session::use_session;
 use crate::ui::{text, text_before};
 
@@ -94,25 +95,11 @@ pub fn Grow(
         preset.map_or_else(String::new, |p| text::grow_to(text_before::preset(p)))
     });
     let done = Callback::new(move |()| open.set(false));
+    let is = Callback::new(move |i: usize| preset.get() == Some(GROWN[i]));
+    let choose = Callback::new(move |i: usize| preset.set(Some(GROWN[i])));
     view! {
         <p>{text::GROW_MORE}</p>
-        <div class="stack">
-            {GROWN
-                .into_iter()
-                .map(|this| {
-                    view! {
-                        <button
-                            type="button"
-                            class="button"
-                            aria-pressed=move || (preset.get() == Some(this)).to_string()
-                            on:click=move |_| preset.set(Some(this))
-                        >
-                            {text_before::preset(this)}
-                        </button>
-                    }
-                })
-                .collect_view()}
-        </div>
+        {buttons(Lie::Column, fixed(GROWN.map(text_before::preset)), Some(is), choose)}
         <Consequence kind yes done />
     }
 }

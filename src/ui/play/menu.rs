@@ -5,8 +5,9 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
-use crate::game::Phase;
+use crate::game::{Phase, State};
 use crate::ui::part::dialog::Drawer;
+use crate::ui::part::picker::{buttons, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::start::export;
@@ -52,7 +53,7 @@ pub fn BarTools() -> impl IntoView {
             </svg>
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
-            <Choices open names grow />
+            {choices(open, names, grow)}
         </Drawer>
         <Drawer open=names title=text::NAME_TEAMS>
             <Names open=names />
@@ -63,103 +64,98 @@ pub fn BarTools() -> impl IntoView {
     }
 }
 
-#[component]
-fn Choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) -> impl IntoView {
+/// What one line of the menu does.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Line {
+    Glance,
+    Lock,
+    Log,
+    Sheet,
+    Signals,
+    Export,
+    Suspend,
+    Names,
+    Grow,
+    ServiceClock,
+}
+
+/// The lines that mean something now, always in the same order.
+fn lines(state: &State) -> Vec<Line> {
+    let phase = state.phase();
+    let floor = !matches!(phase, Phase::BetweenSets | Phase::Finished);
+    let shown = |line: &Line| match line {
+        Line::Glance | Line::Lock | Line::ServiceClock => floor,
+        Line::Suspend => phase == Phase::Playing,
+        Line::Grow => !state.rules().line_ups && phase != Phase::Finished,
+        Line::Log | Line::Sheet | Line::Signals | Line::Export | Line::Names => true,
+    };
+    let all = [
+        Line::Glance,
+        Line::Lock,
+        Line::Log,
+        Line::Sheet,
+        Line::Signals,
+        Line::Export,
+        Line::Suspend,
+        Line::Names,
+        Line::Grow,
+        Line::ServiceClock,
+    ];
+    all.into_iter().filter(shown).collect()
+}
+
+/// What can be chosen; `names` and `grow` open in its place.
+fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) -> AnyView {
     let session = use_session();
     let court = use_court();
     let shell = use_shell();
-    let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
-    let to = move |screen: fn(String) -> Screen| {
-        open.set(false);
-        if let Some(id) = untrack(|| session.id()) {
-            shell.go(screen(id));
-        }
-    };
-    let phase = Memo::new(move |_| session.state().phase());
-    let floor = move || !matches!(phase.get(), Phase::BetweenSets | Phase::Finished);
-    let tally = Memo::new(move |_| !session.state().rules().line_ups);
-    let may_grow = move || tally.get() && phase.get() != Phase::Finished;
-    let instead = move |other: RwSignal<bool>| {
-        open.set(false);
-        other.set(true);
-    };
-    view! {
-        <Show when=floor>
-            <div class="row">
-                <button
-                    type="button"
-                    class="button"
-                    id="glance"
-                    on:click=move |_| {
-                        open.set(false);
-                        court.set_glance(true);
-                    }
-                >
-                    {text::GLANCE}
-                </button>
-                <button
-                    type="button"
-                    class="button"
-                    on:click=move |_| {
-                        open.set(false);
-                        court.locked.set(true);
-                    }
-                >
-                    {text::LOCK}
-                </button>
-            </div>
-        </Show>
-        <button type="button" class="button" on:click=move |_| to(|id| Screen::Log { id })>
-            {text::LOG}
-        </button>
-        <button type="button" class="button" on:click=move |_| to(|id| Screen::Sheet { id })>
-            {text::SHEET}
-        </button>
-        <button type="button" class="button" on:click=move |_| to(|_| Screen::Signals)>
-            {text::SIGNALS}
-        </button>
-        <button
-            type="button"
-            class="button"
-            on:click=move |_| {
-                open.set(false);
-                export(&session.log(), &session.state_now());
-            }
-        >
-            {text::EXPORT_MATCH}
-        </button>
-        <Show when=move || playing.get()>
-            <button
-                type="button"
-                class="button"
-                on:click=move |_| {
-                    open.set(false);
-                    court.panel.set(Panel::Suspend);
-                }
-            >
-                {text::SUSPEND}
-            </button>
-        </Show>
-        <button type="button" class="button" on:click=move |_| instead(names)>
-            {text::NAME_TEAMS}
-        </button>
-        <Show when=may_grow>
-            <button type="button" class="button" on:click=move |_| instead(grow)>
-                {text::GROW}
-            </button>
-        </Show>
-        <Show when=floor>
-            <button
-                type="button"
-                class="button"
-                aria-pressed=move || court.has_service_clock().to_string()
-                on:click=move |_| court.set_service_clock(untrack(|| !court.has_service_clock()))
-            >
-                {move || {
+    let shown = Memo::new(move |_| lines(&session.state()));
+    let words = Signal::derive(move || {
+        let one = |line: Line| {
+            Choice::new(match line {
+                Line::Glance => text::GLANCE.to_owned(),
+                Line::Lock => text::LOCK.to_owned(),
+                Line::Log => text::LOG.to_owned(),
+                Line::Sheet => text::SHEET.to_owned(),
+                Line::Signals => text::SIGNALS.to_owned(),
+                Line::Export => text::EXPORT_MATCH.to_owned(),
+                Line::Suspend => text::SUSPEND.to_owned(),
+                Line::Names => text::NAME_TEAMS.to_owned(),
+                Line::Grow => text::GROW.to_owned(),
+                Line::ServiceClock => {
                     let seconds = session.state().rules().service_seconds;
                     text::service_clock(court.has_service_clock(), seconds)
-                }}
-            </button>
-        </Show>
-    }
+                }
+            })
+        };
+        shown.get().into_iter().map(one).collect()
+    });
+    let choose = Callback::new(move |i: usize| {
+        let Some(line) = shown.with_untracked(|lines| lines.get(i).copied()) else {
+            return;
+        };
+        // A switch shows how it stands; everything else takes the place of the menu.
+        if line == Line::ServiceClock {
+            return court.set_service_clock(untrack(|| !court.has_service_clock()));
+        }
+        open.set(false);
+        let to = |screen: fn(String) -> Screen| {
+            if let Some(id) = untrack(|| session.id()) {
+                shell.go(screen(id));
+            }
+        };
+        match line {
+            Line::Glance => court.set_glance(true),
+            Line::Lock => court.locked.set(true),
+            Line::Log => to(|id| Screen::Log { id }),
+            Line::Sheet => to(|id| Screen::Sheet { id }),
+            Line::Signals => to(|_| Screen::Signals),
+            Line::Export => export(&session.log(), &session.state_now()),
+            Line::Suspend => court.panel.set(Panel::Suspend),
+            Line::Names => names.set(true),
+            Line::Grow => grow.set(true),
+            Line::ServiceClock => {}
+        }
+    });
+    buttons(Lie::Column, words, None, choose)
 }

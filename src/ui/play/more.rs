@@ -5,9 +5,9 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::game::entry::Change;
-use crate::game::Kind;
-use crate::rules::{Shirt, Team};
+use crate::game::{legal, Kind};
+use crate::rules::Team;
+use crate::ui::part::picker::{asked, buttons, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -25,121 +25,97 @@ pub fn More(
     });
     view! {
         <Frame title>
-            <Liberos team enter />
-            <Happened team enter />
+            {liberos(team, enter)}
+            {happened(team, enter)}
             <Remark team enter />
         </Frame>
     }
 }
 
-/// Libero replacements that are legal now.
-#[component]
-fn Liberos(team: Team, enter: Callback<Kind>) -> impl IntoView {
+/// Libero replacements that are legal now, while a set is played; before its first service they stand
+/// beside the line-ups.
+fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
     let session = use_session();
-    let legal = Memo::new(move |_| {
+    let offered = Memo::new(move |_| {
         let state = session.state();
-        let Some(play) = state.on_floor() else {
-            return Vec::new();
-        };
-        let side = &play.sides[team];
-        let liberos = &state.team(team).liberos;
-        let on_court: Vec<Shirt> = side.on_court().collect();
-        let waiting = side.slots.iter().filter(|s| s.libero.is_some());
-        let coming: Vec<Shirt> = waiting
-            .map(|s| s.player)
-            .chain(liberos.iter().copied())
-            .collect();
-        on_court
-            .iter()
-            .flat_map(|&out| coming.iter().map(move |&into| Change { out, into }))
-            .filter(|&change| {
-                session
-                    .may(&Kind::LiberoReplacement { team, change })
-                    .is_ok()
-            })
-            .collect::<Vec<_>>()
+        let has = state.play().is_some() && !state.team(team).liberos.is_empty();
+        let replacement =
+            |kind: &Kind| matches!(kind, Kind::LiberoReplacement { team: of, .. } if *of == team);
+        has.then(|| {
+            let mut all = legal(&state);
+            all.retain(replacement);
+            all
+        })
     });
-    let has = Memo::new(move |_| !session.state().team(team).liberos.is_empty());
-    view! {
-        <Show when=move || has.get()>
-            <fieldset class="asked">
-                <legend>{text::LIBERO}</legend>
-                <div class="row">
-                    {move || {
-                        let legal = legal.get();
-                        if legal.is_empty() {
-                            return view! { <p class="muted">{text::NO_LIBERO_NOW}</p> }.into_any();
-                        }
-                        legal
-                            .into_iter()
-                            .map(|change| {
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button"
-                                        on:click=move |_| {
-                                            enter.run(Kind::LiberoReplacement { team, change });
-                                        }
-                                    >
-                                        {text::one_change(&change)}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                            .into_any()
-                    }}
-                </div>
-            </fieldset>
-        </Show>
-    }
+    let choices = Signal::derive(move || {
+        let one = |kind: &Kind| Choice::new(text::way_on(kind));
+        offered.read().iter().flatten().map(one).collect()
+    });
+    let tap = Callback::new(move |i: usize| {
+        if let Some(kind) = offered.with_untracked(|all| all.as_ref()?.get(i).cloned()) {
+            enter.run(kind);
+        }
+    });
+    let shown = move || {
+        let none = offered.read().as_ref()?.is_empty();
+        let answers = if none {
+            view! { <p class="muted">{text::NO_LIBERO_NOW}</p> }.into_any()
+        } else {
+            buttons(Lie::Row, choices, None, tap)
+        };
+        Some(asked(text::LIBERO, answers))
+    };
+    view! { {shown} }.into_any()
 }
 
-/// What can happen to a team besides. Each is recorded at once or opens its own panel.
-#[component]
-fn Happened(team: Team, enter: Callback<Kind>) -> impl IntoView {
+/// What can happen to a team besides: an entry at once, or a panel of its own.
+#[derive(Clone, PartialEq)]
+enum Happens {
+    Entry(Kind),
+    Opens(Panel),
+}
+
+fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
     let session = use_session();
     let court = use_court();
-    let liberos = Memo::new(move |_| !session.state().team(team).liberos.is_empty());
-    let open = move |words: &'static str, panel: Panel| {
-        view! {
-            <button type="button" class="button cause" on:click=move |_| court.panel.set(panel)>
-                {words}
-            </button>
+    let all = Memo::new(move |_| {
+        let hurt = Panel::Hurt {
+            rally: false,
+            team: Some(team),
+        };
+        let delay = |request| Happens::Entry(Kind::Delay { team, request });
+        let improper = Happens::Entry(Kind::ImproperRequest { team });
+        let mut all = vec![
+            (text::CONDUCT, Happens::Opens(Panel::Conduct(team))),
+            (text::HURT, Happens::Opens(hurt)),
+            (text::IMPROPER, improper),
+            (text::REQUEST_DELAY, delay(true)),
+            (text::OTHER_DELAY, delay(false)),
+            (text::LATE, Happens::Opens(Panel::Late(team))),
+        ];
+        if !session.state().team(team).liberos.is_empty() {
+            let new = Happens::Opens(Panel::NewLibero(team));
+            all.push((text::NEW_LIBERO, new));
         }
-    };
-    let record = move |words: &'static str, kind: Kind| {
-        view! {
-            <button
-                type="button"
-                class="button cause"
-                on:click=move |_| enter.run(kind.clone())
-            >
-                {words}
-            </button>
+        all.push((text::SHORT, Happens::Opens(Panel::Short(team))));
+        all
+    });
+    let choices = Signal::derive(move || {
+        let words = all.read();
+        words.iter().map(|(words, _)| Choice::new(*words)).collect()
+    });
+    let tap = Callback::new(move |i: usize| {
+        match all.with_untracked(|all| all.get(i).map(|(_, happens)| happens.clone())) {
+            Some(Happens::Entry(kind)) => enter.run(kind),
+            Some(Happens::Opens(panel)) => court.panel.set(panel),
+            None => {}
         }
+    });
+    let answers = view! {
+        {buttons(Lie::Grid, choices, None, tap)}
+        <p class="muted">{text::REQUESTS_MORE}</p>
     };
-    let hurt = Panel::Hurt {
-        rally: false,
-        team: Some(team),
-    };
-    view! {
-        <fieldset class="asked">
-            <legend>{text::HAPPENED}</legend>
-            <div class="causes">
-                {open(text::CONDUCT, Panel::Conduct(team))}
-                {open(text::HURT, hurt)}
-                {record(text::IMPROPER, Kind::ImproperRequest { team })}
-                {record(text::REQUEST_DELAY, Kind::Delay { team, request: true })}
-                {record(text::OTHER_DELAY, Kind::Delay { team, request: false })}
-                {open(text::LATE, Panel::Late(team))}
-                <Show when=move || liberos.get()>
-                    {open(text::NEW_LIBERO, Panel::NewLibero(team))}
-                </Show>
-                {open(text::SHORT, Panel::Short(team))}
-            </div>
-            <p class="muted">{text::REQUESTS_MORE}</p>
-        </fieldset>
-    }
+    asked(text::HAPPENED, answers.into_any())
 }
 
 /// Words for the sheet.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::signal_card::SignalCard;
 use crate::game::{Kind, Phase, Said};
 use crate::rules::{Cause, Group, Team};
+use crate::ui::part::picker::{buttons, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -90,60 +91,49 @@ fn Choice(talked: Talked, choosing: RwSignal<bool>) -> impl IntoView {
                     })
                     .collect_view()}
             </div>
-            {move || view! { <Causes talked group=open.get() choosing /> }}
+            {move || causes(talked, open.get(), choosing)}
         </section>
     }
 }
 
-#[component]
-fn Causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> impl IntoView {
+/// The reasons of one group. One that cannot have ended this rally says so.
+fn causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> AnyView {
     let session = use_session();
     let hint = RwSignal::new(false);
-    let choose = move |cause: Cause, fits: bool| {
-        if !fits {
-            return hint.set(true);
-        }
-        let explained = session.tell(Kind::Explain {
-            entry: talked.entry,
-            cause,
-            by: None,
-            seen_by: None,
-        });
-        if explained {
+    let of_group: Vec<Cause> = Cause::ALL
+        .into_iter()
+        .filter(|cause| cause.group() == Some(group))
+        .collect();
+    let explain = move |cause: Cause| Kind::Explain {
+        entry: talked.entry,
+        cause,
+        by: None,
+        seen_by: None,
+    };
+    let one = |cause: &Cause| {
+        let legal = cause.fits(talked.server_lost) && session.may(&explain(*cause)).is_ok();
+        Choice::new(text::cause(*cause)).when(legal)
+    };
+    let choices = Signal::stored(untrack(|| of_group.iter().map(one).collect()));
+    let tap = Callback::new(move |i: usize| {
+        let Some(&cause) = of_group.get(i) else {
+            return;
+        };
+        if !cause.fits(talked.server_lost) {
+            hint.set(true);
+        } else if session.tell(explain(cause)) {
             choosing.set(false);
         }
+    });
+    let why_not = move || {
+        hint.get().then(|| {
+            let words = text::cause_does_not_fit(talked.server_lost);
+            view! { <p class="muted" role="status">{words}</p> }
+        })
     };
     view! {
-        <div class="causes">
-            {Cause::ALL
-                .into_iter()
-                .filter(|cause| cause.group() == Some(group))
-                .map(|cause| {
-                    let fits = cause.fits(talked.server_lost);
-                    let explain = Kind::Explain {
-                        entry: talked.entry,
-                        cause,
-                        by: None,
-                        seen_by: None,
-                    };
-                    let legal = fits && untrack(|| session.may(&explain).is_ok());
-                    view! {
-                        <button
-                            type="button"
-                            class="button cause"
-                            aria-disabled=(!legal).to_string()
-                            on:click=move |_| choose(cause, fits)
-                        >
-                            {text::cause(cause)}
-                        </button>
-                    }
-                })
-                .collect_view()}
-        </div>
-        <Show when=move || hint.get()>
-            <p class="muted" role="status">
-                {text::cause_does_not_fit(talked.server_lost)}
-            </p>
-        </Show>
+        {buttons(Lie::Grid, choices, None, tap)}
+        {why_not}
     }
+    .into_any()
 }

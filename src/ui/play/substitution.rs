@@ -7,6 +7,7 @@ use super::panel::Frame;
 use crate::game::entry::{Change, Forced};
 use crate::game::{say, Barred, Kind, OutFor, Refusal, State};
 use crate::rules::{Shirt, Team};
+use crate::ui::part::picker::{asked, buttons, fixed, question, Choice, Lie};
 use crate::ui::session::{use_session, Refused, Session};
 use crate::ui::text;
 
@@ -138,35 +139,17 @@ pub fn Substitution(
             court.close_panel();
         }
     };
+    let is_reason = Callback::new(move |i: usize| request.reason.get() == REASONS[i]);
+    let set_reason = Callback::new(move |i: usize| request.reason.set(REASONS[i]));
+    let reasons = fixed(REASONS.map(text::forced));
     view! {
         <Frame title>
-            <Going request />
-            <Coming request />
-            <fieldset class="asked">
-                <legend>{text::CHANGE_REASON}</legend>
-                <div class="row">
-                    {REASONS
-                        .into_iter()
-                        .map(|reason| {
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button small"
-                                    aria-pressed=move || {
-                                        (request.reason.get() == reason).to_string()
-                                    }
-                                    on:click=move |_| request.reason.set(reason)
-                                >
-                                    {text::forced(reason)}
-                                </button>
-                            }
-                        })
-                        .collect_view()}
-                </div>
-            </fieldset>
+            {going(request)}
+            {coming(request)}
+            {asked(text::CHANGE_REASON, buttons(Lie::Row, reasons, Some(is_reason), set_reason))}
             <Show when=move || ready.get()>
                 <div class="panel-foot">
-                    <Chosen request />
+                    {chosen(request)}
                     <button type="button" class="button primary" id="record-change" on:click=record>
                         {move || text::record_changes(request.changes.read().len())}
                     </button>
@@ -176,103 +159,80 @@ pub fn Substitution(
     }
 }
 
-/// The changes of this request so far.
-#[component]
-fn Chosen(request: Request) -> impl IntoView {
-    view! {
-        <ul class="row">
-            <For
-                each=move || request.changes.get()
-                key=|change| (change.out, change.into)
-                let:change
-            >
-                <li>
-                    <button
-                        type="button"
-                        class="button small chosen-change"
-                        aria-label=text::drop_change(&change)
-                        on:click=move |_| {
-                            request.changes.update(|all| all.retain(|c| *c != change));
-                        }
-                    >
-                        {text::one_change(&change)}
-                        <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                            <path d="M6 6 L18 18 M18 6 L6 18" />
-                        </svg>
-                    </button>
-                </li>
-            </For>
-        </ul>
-    }
+/// The changes of this request so far; a tap leaves one out.
+fn chosen(request: Request) -> AnyView {
+    let choices = Signal::derive(move || {
+        let one = |change: &Change| Choice {
+            label: Some(text::drop_change(change)),
+            ..Choice::new(text::dropped(change))
+        };
+        request.changes.read().iter().map(one).collect()
+    });
+    let drop = Callback::new(move |i: usize| {
+        request.changes.update(|all| {
+            if i < all.len() {
+                all.remove(i);
+            }
+        });
+    });
+    buttons(Lie::Row, choices, None, drop)
 }
 
-/// Who goes.
-#[component]
-fn Going(request: Request) -> impl IntoView {
+/// Who goes. Somebody who cannot is asked about with the others.
+fn going(request: Request) -> AnyView {
     let numbers = Memo::new(move |_| {
         let (on_court, bench) = players(&request.session.state(), request.team);
-        on_court
-            .into_iter()
-            .map(|out| (out, request.may_go(out, &bench).err()))
-            .collect::<Vec<_>>()
+        let one = |out: Shirt| (out, request.may_go(out, &bench).err());
+        on_court.into_iter().map(one).collect::<Vec<_>>()
     });
-    view! {
-        <fieldset class="asked">
-            <legend>{text::WHO_GOES}</legend>
-            <div class="numbers">
-                {move || {
-                    numbers
-                        .get()
-                        .into_iter()
-                        .map(|(out, refusal)| {
-                            let possible = refusal.is_none();
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button number tabular"
-                                    aria-label=text::goes_out(out)
-                                    aria-pressed=move || {
-                                        (request.out.get() == Some(out)).to_string()
-                                    }
-                                    aria-disabled=(!possible).to_string()
-                                    on:click=move |_| {
-                                        // Somebody who cannot go is asked about with the others.
-                                        request.out.set(Some(out));
-                                        if let Some(why) = refusal.clone() {
-                                            if why == Refusal::NoChange {
-                                                request.explain(why, None);
-                                            }
-                                        }
-                                    }
-                                >
-                                    {out.to_string()}
-                                </button>
-                            }
-                        })
-                        .collect_view()
-                }}
-            </div>
-        </fieldset>
-    }
+    let choices = Signal::derive(move || {
+        let one = |(out, why): &(Shirt, Option<Refusal>)| {
+            Choice::number(*out, text::goes_out(*out)).when(why.is_none())
+        };
+        numbers.read().iter().map(one).collect()
+    });
+    let is = Callback::new(move |i: usize| {
+        let out = numbers.read().get(i).map(|(out, _)| *out);
+        out.is_some() && request.out.get() == out
+    });
+    let tap = Callback::new(move |i: usize| {
+        let Some((out, why)) = numbers.with_untracked(|numbers| numbers.get(i).cloned()) else {
+            return;
+        };
+        request.out.set(Some(out));
+        if why == Some(Refusal::NoChange) {
+            request.explain(Refusal::NoChange, None);
+        }
+    });
+    asked(
+        text::WHO_GOES,
+        buttons(Lie::Numbers, choices, Some(is), tap),
+    )
 }
 
-/// Who comes.
-#[component]
-fn Coming(request: Request) -> impl IntoView {
+/// Who comes, once it is said who goes.
+fn coming(request: Request) -> AnyView {
     let numbers = Memo::new(move |_| {
         let out = request.out.get()?;
         let (_, bench) = players(&request.session.state(), request.team);
-        Some(
-            bench
-                .into_iter()
-                .map(|into| {
-                    (
-                        Change { out, into },
-                        request.may(Change { out, into }).err(),
-                    )
-                })
-                .collect::<Vec<_>>(),
-        )
+        let one = |into: Shirt| {
+            let change = Change { out, into };
+            (change, request.may(change).err())
+        };
+        Some(bench.into_iter().map(one).collect::<Vec<_>>())
+    });
+    let choices = Signal::derive(move || {
+        let one = |(change, why): &(Change, Option<Refusal>)| {
+            Choice::number(change.into, text::comes_in(change.into)).when(why.is_none())
+        };
+        numbers.read().iter().flatten().map(one).collect()
+    });
+    let tap = Callback::new(move |i: usize| {
+        match numbers.with_untracked(|all| all.as_ref()?.get(i).cloned()) {
+            Some((change, None)) => request.add(change),
+            Some((change, Some(why))) => request.explain(why, Some(change)),
+            None => {}
+        }
     });
     let reason = Memo::new(move |_| {
         let all = numbers.get()?;
@@ -282,40 +242,14 @@ fn Coming(request: Request) -> impl IntoView {
             .all(|(_, why)| why.is_some())
             .then(|| say(&first, &request.session.state()))
     });
-    view! {
-        <Show when=move || numbers.get().is_some()>
-            <fieldset class="asked">
-                <legend>{move || text::who_comes(request.out.get())}</legend>
-                <div class="numbers">
-                    {move || {
-                        numbers
-                            .get()
-                            .unwrap_or_default()
-                            .into_iter()
-                            .map(|(change, refusal)| {
-                                let possible = refusal.is_none();
-                                view! {
-                                    <button
-                                        type="button"
-                                        class="button number tabular"
-                                        aria-label=text::comes_in(change.into)
-                                        aria-disabled=(!possible).to_string()
-                                        on:click=move |_| {
-                                            match refusal.clone() {
-                                                None => request.add(change),
-                                                Some(why) => request.explain(why, Some(change)),
-                                            }
-                                        }
-                                    >
-                                        {change.into.to_string()}
-                                    </button>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </div>
-                <p class="muted">{move || reason.get()}</p>
-            </fieldset>
-        </Show>
-    }
+    let shows = Memo::new(move |_| numbers.read().is_some());
+    let legend = Signal::derive(move || text::who_comes(request.out.get()));
+    let answers = move || {
+        view! {
+            {buttons(Lie::Numbers, choices, None, tap)}
+            <p class="muted">{move || reason.get()}</p>
+        }
+        .into_any()
+    };
+    view! { {move || shows.get().then(|| question(legend, answers()))} }.into_any()
 }

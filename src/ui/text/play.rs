@@ -305,6 +305,12 @@ pub fn drop_change(change: &Change) -> String {
     format!("Leave out {}", super::one_change(change))
 }
 
+/// The same on its button.
+#[must_use]
+pub fn dropped(change: &Change) -> String {
+    format!("{} \u{00d7}", super::one_change(change))
+}
+
 /// While play is interrupted.
 pub const STOPPED: &str = "Play is interrupted";
 /// It goes on.
