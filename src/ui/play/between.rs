@@ -4,6 +4,8 @@ use leptos::prelude::*;
 
 use super::court::{stand_left, start_interval, use_court};
 use super::last::Last;
+use super::reasons::Reasons;
+use super::signal_card::end_of_set;
 use super::time_out;
 use super::Aside;
 use crate::game::entry::Toss;
@@ -26,6 +28,8 @@ pub fn Between() -> impl IntoView {
             <h2>{move || text::set_over(&session.state())}</h2>
             <Results />
             <Interval />
+            {end_of_set()}
+            <Reasons />
             {move || {
                 if line_ups.get() {
                     view! { <BetweenSets /> }.into_any()

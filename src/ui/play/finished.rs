@@ -4,6 +4,8 @@ use leptos::prelude::*;
 
 use super::between::Results;
 use super::last::Last;
+use super::reasons::Reasons;
+use super::signal_card::end_of_set;
 use super::Aside;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
@@ -19,12 +21,22 @@ pub fn Finished() -> impl IntoView {
             shell.go(Screen::Sheet { id });
         }
     };
+    let to_review = move |_| {
+        if let Some(id) = untrack(|| session.id()) {
+            shell.go(Screen::Review { id });
+        }
+    };
     view! {
         <div class="set-over stack">
             <h2>{move || text::match_over(&session.state())}</h2>
             <Results />
+            {end_of_set()}
+            <Reasons />
             <button type="button" class="button primary" id="to-sheet" on:click=to_sheet>
                 {text::TO_SHEET}
+            </button>
+            <button type="button" class="button" id="to-review" on:click=to_review>
+                {text::TO_REVIEW}
             </button>
             <Aside />
             <Last />

@@ -4,6 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::last::take_back;
+use super::reasons::of_entry;
 use crate::game::{say, Kind, Outcome};
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
@@ -21,6 +22,8 @@ struct Line {
     became: Option<String>,
     standing: bool,
     can_go: bool,
+    /// A rally whose reason can be said or put right.
+    rally: bool,
     /// A count-down, which comes and goes with what it times.
     quiet: bool,
 }
@@ -47,6 +50,7 @@ pub fn LogList() -> impl IntoView {
                     became: text::outcome(outcome, state),
                     standing,
                     can_go: entry.n > 1 && standing && !quiet,
+                    rally: standing && state.rally(entry.n).is_some(),
                     quiet,
                 });
             });
@@ -60,6 +64,30 @@ pub fn LogList() -> impl IntoView {
         asked.read().as_ref().map_or_else(String::new, |line| {
             text::take_back_question(line.n, &line.words)
         })
+    });
+    let why = RwSignal::new(false);
+    let button = move |words: &'static str, label: String, line: &Line, opens: RwSignal<bool>| {
+        let line = line.clone();
+        view! {
+            <button
+                type="button"
+                class="button small"
+                aria-label=label
+                on:click=move |_| {
+                    asked.set(Some(line.clone()));
+                    opens.set(true);
+                }
+            >
+                {words}
+            </button>
+        }
+        .into_any()
+    };
+    let which = Signal::derive(move || {
+        asked
+            .read()
+            .as_ref()
+            .map_or_else(String::new, |line| text::reason_of(line.n, &line.words))
     });
     let may_write = Memo::new(move |_| session.may_write());
     view! {
@@ -75,29 +103,25 @@ pub fn LogList() -> impl IntoView {
                             {line.time.clone()} " " {line.score.clone()}
                         </span>
                     </span>
-                    {(line.can_go && may_write.get())
-                        .then(|| {
+                    {may_write.get().then(|| {
+                        let rally = line.rally.then(|| {
+                            let label = text::reason_of(line.n, &line.words);
+                            button(text::REASON, label, &line, why)
+                        });
+                        let back = line.can_go.then(|| {
                             let label = text::take_back_label(line.n, &line.words);
-                            let line = line.clone();
-                            view! {
-                                <button
-                                    type="button"
-                                    class="button small"
-                                    aria-label=label
-                                    on:click=move |_| {
-                                        asked.set(Some(line.clone()));
-                                        open.set(true);
-                                    }
-                                >
-                                    {text::TAKE_BACK}
-                                </button>
-                            }
-                        })}
+                            button(text::TAKE_BACK, label, &line, open)
+                        });
+                        (rally, back)
+                    })}
                 </li>
             </For>
         </ol>
         <Drawer open title=question>
             {move || asked.get().map(|line| view! { <TakingBack entry=line.n open /> })}
+        </Drawer>
+        <Drawer open=why title=which>
+            {move || asked.get().map(|line| of_entry(line.n))}
         </Drawer>
     }
 }

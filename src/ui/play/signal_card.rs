@@ -7,12 +7,12 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::reasons::Talked;
-use crate::game::entry::By;
+use crate::game::entry::{By, SeenBy};
 use crate::game::Kind;
 use crate::rules::{Cause, Shirt, Signal, Team};
-use crate::ui::part::picker::{asked, buttons, Choice, Lie};
+use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::ui::part::signal_figure::SignalFigure;
-use crate::ui::session::use_session;
+use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
 /// One signal as a step: what it is, and for which side.
@@ -104,6 +104,7 @@ pub fn SignalCard(
                 </button>
             </div>
             {who_did(talked, cause, number)}
+            {who_saw(talked, cause)}
         </section>
     }
     .into_any()
@@ -125,6 +126,30 @@ pub fn announced() -> AnyView {
         })
     };
     view! { {last} }.into_any()
+}
+
+/// What is shown when a set is over: its end, and the change of courts where there is one.
+pub fn end_of_set() -> AnyView {
+    let session = use_session();
+    let court = use_court();
+    let changes = Memo::new(move |_| {
+        let state = session.state();
+        let before = state.sets().last().and_then(|set| set.play.as_ref());
+        let coming = state.left_to_come();
+        coming.is_some() && before.map(|play| play.left) != coming
+    });
+    let left = untrack(|| court.team_at(true));
+    let step = move |signal| {
+        let words = text::signal_with_number(signal);
+        view! { <SignalStep signal concerned=left left words /> }
+    };
+    view! {
+        <ol class="signal-steps" aria-label=text::SIGNAL>
+            {step(Signal::EndOfSet)}
+            {move || changes.get().then(|| step(Signal::ChangeOfCourts))}
+        </ol>
+    }
+    .into_any()
 }
 
 fn whistle() -> AnyView {
@@ -163,17 +188,48 @@ fn show_number(n: usize, number: Shirt) -> AnyView {
     .into_any()
 }
 
+/// Says the same reason with a number, or with somebody else who saw it.
+fn say_again(
+    session: Session,
+    talked: Talked,
+    cause: Cause,
+    by: Option<By>,
+    seen_by: Option<SeenBy>,
+) {
+    session.tell(Kind::Explain {
+        entry: talked.entry,
+        cause,
+        by,
+        seen_by,
+    });
+}
+
+/// Who can have done it: whoever is on court, for a rally before the last one anybody of the list.
+fn who_can(session: Session, entry: u32, team: Team) -> Vec<Shirt> {
+    session.with_replay(|replay| {
+        let state = replay.state();
+        let last = replay.last_rally().is_some_and(|e| e.n == entry);
+        let mut numbers: Vec<Shirt> = match state.correctable() {
+            Some(set) if last => set.sides[team].on_court().collect(),
+            _ => {
+                let list = state.team(team).list.iter();
+                list.flat_map(|l| l.players.iter().map(|p| p.number))
+                    .collect()
+            }
+        };
+        numbers.sort_unstable();
+        numbers
+    })
+}
+
 /// The number to the reason, free to skip.
 fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt>>) -> AnyView {
     let session = use_session();
-    let team = move || talked.get_untracked().map(|t| cause.told_of(t.won_by));
     let numbers = Memo::new(move |_| {
-        let mut numbers: Vec<Shirt> = team()
-            .zip(session.state().play())
-            .map(|(team, play)| play.sides[team].on_court().collect())
-            .unwrap_or_default();
-        numbers.sort_unstable();
-        numbers
+        let talked = talked.get();
+        talked.map_or_else(Vec::new, |t| {
+            who_can(session, t.entry, cause.told_of(t.won_by))
+        })
     });
     let choices = leptos::prelude::Signal::derive(move || {
         let one = |number| Choice::number(number, text::did_it(number));
@@ -182,22 +238,19 @@ fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt
     let chosen = Callback::new(move |i: usize| number.get() == numbers.read().get(i).copied());
     let tap = Callback::new(move |i: usize| {
         let shirt = numbers.with_untracked(|numbers| numbers.get(i).copied());
-        let (Some(talked), Some(team)) = (talked.get_untracked(), team()) else {
+        let Some(talked) = talked.get_untracked() else {
             return;
         };
         // The same number once more takes it out again.
         let new = shirt.filter(|shirt| number.get_untracked() != Some(*shirt));
-        session.tell(Kind::Explain {
-            entry: talked.entry,
-            cause,
-            by: new.map(|number| By {
-                team,
-                number: Some(number),
-            }),
-            seen_by: talked.said.and_then(|said| said.seen_by),
+        let by = new.map(|number| By {
+            team: cause.told_of(talked.won_by),
+            number: Some(number),
         });
+        let seen_by = talked.said.and_then(|said| said.seen_by);
+        say_again(session, talked, cause, by, seen_by);
     });
-    let asked = move || {
+    let shown = move || {
         let any = !numbers.read().is_empty();
         any.then(|| {
             asked(
@@ -206,5 +259,22 @@ fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt
             )
         })
     };
-    view! { {asked} }.into_any()
+    view! { {shown} }.into_any()
+}
+
+/// Who showed it to the first referee, free to skip.
+fn who_saw(talked: Memo<Option<Talked>>, cause: Cause) -> AnyView {
+    let session = use_session();
+    let saw = move || talked.get()?.said?.seen_by;
+    let chosen = Callback::new(move |i: usize| saw() == Some(SeenBy::ALL[i]));
+    let tap = Callback::new(move |i: usize| {
+        let Some(talked) = talked.get_untracked() else {
+            return;
+        };
+        let new = Some(SeenBy::ALL[i]).filter(|new| untrack(saw) != Some(*new));
+        let by = talked.said.and_then(|said| said.by);
+        say_again(session, talked, cause, by, new);
+    });
+    let words = fixed(SeenBy::ALL.map(text::seen_by));
+    asked(text::WHO_SAW, buttons(Lie::Grid, words, Some(chosen), tap))
 }

@@ -2,7 +2,7 @@
 //! are short, interruptions.
 
 use super::team_name;
-use crate::game::entry::{Fault, Level, LiberoWhy, Scope, Who};
+use crate::game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
 use crate::game::{Kind, State};
 use crate::rules::{Score, Shirt, Team};
 
@@ -292,7 +292,29 @@ pub fn did_it(number: Shirt) -> String {
     format!("It was number {number}")
 }
 
+/// The legend.
+pub const WHO_SAW: &str = "Who showed it to the first referee? You can leave it out.";
+
+/// Somebody of the team of officials.
+#[must_use]
+pub const fn seen_by(who: SeenBy) -> &'static str {
+    match who {
+        SeenBy::SecondReferee => "Second referee",
+        SeenBy::LineJudge => "Line judge",
+        SeenBy::Scorer => "Scorer",
+    }
+}
+
 // ---- Taking back.
+
+/// The button of one rally in the list, and what it opens.
+pub const REASON: &str = "Reason";
+
+/// The same for whoever listens.
+#[must_use]
+pub fn reason_of(n: u32, words: &str) -> String {
+    format!("Reason of entry {n}, {words}")
+}
 
 /// The field.
 pub const STRIKE_WHY: &str = "Why (you can leave it out)";

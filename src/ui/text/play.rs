@@ -347,6 +347,8 @@ pub const START_INTERVAL: &str = "Start the interval";
 pub const OR_WITH_SERVICE: &str = "Or say who serves first";
 /// The way on.
 pub const TO_SHEET: &str = "To the sheet";
+/// The way on.
+pub const TO_REVIEW: &str = "Review";
 /// The way out.
 pub const EXPORT_MATCH: &str = "Export the match as a file";
 /// Above the list.
