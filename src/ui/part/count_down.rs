@@ -2,9 +2,13 @@
 
 use leptos::prelude::*;
 
+use crate::device;
 use crate::game::RunningTimer;
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
+
+/// Milliseconds of shaking and rest at the end of a count-down.
+const END: [u32; 3] = [80, 60, 80];
 
 /// Milliseconds left; negative once it is over. Follows the clock.
 #[must_use]
@@ -33,6 +37,14 @@ pub fn CountDown(
         (left + 999).div_euclid(1000).max(0)
     });
     let over = Memo::new(move |_| seconds.get() == 0);
+    // Felt by whoever looks at the court; once, and not for one that was over already.
+    Effect::new(move |was: Option<bool>| {
+        let over = over.get();
+        if over && was == Some(false) {
+            device::vibrate(&END);
+        }
+        over
+    });
     view! {
         <span class="count-down" class:big=big class:over=move || over.get() role="timer">
             <span class="tabular">{move || text::minutes(seconds.get())}</span>

@@ -60,8 +60,8 @@ pub enum Lie {
     Row,
     /// Words in a grid.
     Grid,
-    /// Words below each other, as wide as there is room.
-    Column,
+    /// Longer words, two beside each other where there is room.
+    Lines,
 }
 
 /// Which of them is chosen; none of them shows that where a tap is all there is to it.
@@ -78,7 +78,7 @@ pub fn buttons(
         Lie::Numbers => ("numbers", "button number tabular"),
         Lie::Row => ("row", "button"),
         Lie::Grid => ("causes", "button cause"),
-        Lie::Column => ("stack", "button"),
+        Lie::Lines => ("lines", "button"),
     };
     let one = move |(i, choice): (usize, Choice)| {
         view! {

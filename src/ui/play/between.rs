@@ -26,6 +26,7 @@ pub fn Between() -> impl IntoView {
     view! {
         <div class="set-over stack">
             <h2>{move || text::set_over(&session.state())}</h2>
+            <Last />
             <Results />
             <Interval />
             {end_of_set()}
@@ -37,7 +38,6 @@ pub fn Between() -> impl IntoView {
                     view! { <NextOfTally /> }.into_any()
                 }
             }}
-            <Last />
         </div>
     }
 }

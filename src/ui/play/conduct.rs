@@ -36,28 +36,30 @@ pub fn Conduct(
     let state = session.state_now();
     let title = text::panel_title(text::CONDUCT, &text::team_name(&state, team));
     let chosen = RwSignal::new(None::<Who>);
-    let of = |people: Vec<Who>, lie: Lie| {
+    let of = move |people: Vec<Who>, lie: Lie| {
         let one = |who: &Who| Choice {
             label: Some(text::person(who)),
             ..Choice::new(text::who(who))
         };
         let choices = Signal::stored(people.iter().map(one).collect());
-        let people = StoredValue::new(people);
-        let at = move |i: usize| people.with_value(|people| people.get(i).cloned());
-        let is = Callback::new(move |i: usize| *chosen.read() == at(i));
-        let tap = Callback::new(move |i: usize| chosen.set(at(i)));
-        buttons(lie, choices, Some(is), tap)
+        let tap = Callback::new(move |i: usize| chosen.set(people.get(i).cloned()));
+        buttons(lie, choices, None, tap)
     };
-    let (players, staff) = people(&state, team);
-    let everybody = view! {
-        {of(players, Lie::Numbers)}
-        {of(staff, Lie::Row)}
+    let everybody = move || {
+        let (players, staff) = people(&session.state_now(), team);
+        let all = view! {
+            {of(players, Lie::Numbers)}
+            {of(staff, Lie::Row)}
+        };
+        asked(text::CONDUCT_WHO, all.into_any())
     };
     view! {
         <Frame title>
             {ladder(team)}
-            {asked(text::CONDUCT_WHO, everybody.into_any())}
-            {move || chosen.get().map(|who| levels(team, who))}
+            {move || match chosen.get() {
+                None => everybody(),
+                Some(who) => levels(team, who, chosen),
+            }}
         </Frame>
     }
 }
@@ -79,8 +81,9 @@ fn ladder(team: Team) -> AnyView {
     view! { {had} }.into_any()
 }
 
-/// The levels for one person. The lightest that is open is marked, and no more than that.
-fn levels(team: Team, who: Who) -> AnyView {
+/// The levels for one person, in the place of the people, so that they are under the same thumb. The
+/// lightest that is open is marked, and no more than that.
+fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
     let session = use_session();
     let court = use_court();
     let had = text::had(session.state_now().team(team).heaviest(&who));
@@ -107,6 +110,9 @@ fn levels(team: Team, who: Who) -> AnyView {
     let answers = view! {
         <p class="muted">{had} " " {text::FIRST_REFEREE_DECIDES}</p>
         <div class="levels">{buttons(Lie::Grid, choices, None, tap)}</div>
+        <button type="button" class="button quiet" on:click=move |_| chosen.set(None)>
+            {text::SOMEBODY_ELSE}
+        </button>
     };
     question(legend, answers.into_any())
 }

@@ -29,6 +29,7 @@ pub fn Finished() -> impl IntoView {
     view! {
         <div class="set-over stack">
             <h2>{move || text::match_over(&session.state())}</h2>
+            <Last />
             <Results />
             {end_of_set()}
             <Reasons />
@@ -39,7 +40,6 @@ pub fn Finished() -> impl IntoView {
                 {text::TO_REVIEW}
             </button>
             <Aside />
-            <Last />
         </div>
     }
 }

@@ -12,6 +12,8 @@ use super::stopped::Stopped;
 use super::tally::FirstService;
 use super::time_out::Running;
 use crate::device;
+use crate::rules::Team;
+use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
 use crate::ui::text;
 
@@ -77,8 +79,18 @@ fn Locked() -> impl IntoView {
         }
     });
     let points = move |left: bool| {
-        let state = session.state();
-        state.score()[court.team_at(left)]
+        let team = court.team_at(left);
+        let class = match team {
+            Team::A => "lock-points team-a",
+            Team::B => "lock-points team-b",
+        };
+        view! {
+            <span class=class>
+                <TeamMark team />
+                {session.state().score()[team]}
+            </span>
+        }
+        .into_any()
     };
     let open = move |_| {
         if begun.get_untracked() {
@@ -90,9 +102,8 @@ fn Locked() -> impl IntoView {
         <div class="lock" id="locked" role="dialog" aria-modal="true" aria-label=text::LOCKED>
             <div class="lock-ground" on:pointerdown=move |_| begun.set(false)></div>
             <p class="lock-score tabular" aria-hidden="true">
-                <span>{move || points(true)}</span>
-                ":"
-                <span>{move || points(false)}</span>
+                {move || points(true)}
+                {move || points(false)}
             </p>
             <p class="visually-hidden">
                 {move || {

@@ -99,7 +99,7 @@ pub fn Grow(
     let choose = Callback::new(move |i: usize| preset.set(Some(GROWN[i])));
     view! {
         <p>{text::GROW_MORE}</p>
-        {buttons(Lie::Column, fixed(GROWN.map(text_before::preset)), Some(is), choose)}
+        {buttons(Lie::Lines, fixed(GROWN.map(text_before::preset)), Some(is), choose)}
         <Consequence kind yes done />
     }
 }

@@ -145,7 +145,13 @@ pub fn Half(
                         .map(|with| {
                             view! {
                                 <Ball />
-                                <span class="tabular">{text::serves(with)}</span>
+                                <span>
+                                    {with.map(|number| view! {
+                                        <b class="tabular">{number.to_string()}</b>
+                                        " "
+                                    })}
+                                    {text::SERVES}
+                                </span>
                             }
                         })
                 }}

@@ -157,5 +157,5 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::ServiceClock => {}
         }
     });
-    buttons(Lie::Column, words, None, choose)
+    buttons(Lie::Lines, words, None, choose)
 }

@@ -115,6 +115,8 @@ pub const CONDUCT_WHO: &str = "Who?";
 pub const LADDER_CLEAR: &str = "No sanction so far in this match.";
 /// Who decides (Official Volleyball Rules 2025-2028, 21.3 and 23.3.2.2).
 pub const FIRST_REFEREE_DECIDES: &str = "The first referee decides the level.";
+/// Back to the people.
+pub const SOMEBODY_ELSE: &str = "Somebody else";
 /// The lightest level that the ladder leaves open.
 pub const NEXT_STEP: &str = "next step";
 

@@ -136,14 +136,8 @@ pub fn notice(notice: &Notice, state: &State) -> String {
     }
 }
 
-/// Who serves.
-#[must_use]
-pub fn serves(number: Option<Shirt>) -> String {
-    match number {
-        Some(number) => format!("{number} serves"),
-        None => "serves".into(),
-    }
-}
+/// Beside the ball and the server's number.
+pub const SERVES: &str = "serves";
 
 /// Who serves, on the line above the court while nothing is due.
 #[must_use]
