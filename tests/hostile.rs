@@ -1,15 +1,21 @@
-//! Every reader against damaged and hostile input: good input is cut, doubled, stirred and overgrown by a
-//! fixed chance, so that a run can be repeated. (A coverage-guided fuzzer wants a compiler that the
-//! project does not ask for.) `TIMES=100 cargo test --test hostile` for a long run.
+//! Every reader against damaged and hostile input. What must hold stands in `fuzz/readers.rs`, where the
+//! fuzzer calls it too. Here it is run over the files in `tests/hostile`, a folder a reader: good ones,
+//! and every one that ever broke something. The same files are then cut, doubled, stirred and overgrown
+//! by a fixed chance, so that a run can be repeated. `TIMES=100 cargo test --test hostile` for a long run.
 
-use dutystand::game::{rehearse, Entry, Kind, Replay};
+#[path = "../fuzz/readers.rs"]
+mod readers;
+
+use std::path::PathBuf;
+
+use dutystand::game::{rehearse, Entry, Kind};
 use dutystand::record::{
-    self, frames, pack, recover, seal_code, unpack, Gathering, LineWriter, Log, DIGITS_SMALL,
-    MOST_BYTES, MOST_ENTRIES,
+    self, frames, pack, seal_code, unpack, Gathering, Log, DIGITS_SMALL, MOST_BYTES, MOST_ENTRIES,
 };
 use dutystand::rules::Preset;
-use dutystand::sheet::{paper, standings, Sheet, WallClock};
+use dutystand::sheet::{paper, standings};
 use fastrand::Rng;
+use readers::READERS;
 
 /// How often more than usual.
 fn times() -> usize {
@@ -80,46 +86,85 @@ fn damage(rng: &mut Rng, bytes: &mut Vec<u8>) {
     }
 }
 
-/// Good input, ever more damaged.
-fn stir(seed: u64, good: &[&[u8]], rounds: usize, mut read: impl FnMut(&[u8])) {
-    let mut rng = Rng::with_seed(seed);
-    for _ in 0..rounds * times() {
-        let mut bytes = good[rng.usize(0..good.len())].to_vec();
-        for _ in 0..rng.usize(1..6) {
-            damage(&mut rng, &mut bytes);
+/// The kept files of a reader, by their names.
+fn kept(reader: &str) -> Vec<(String, Vec<u8>)> {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/hostile");
+    let mut files: Vec<(String, Vec<u8>)> = std::fs::read_dir(folder.join(reader))
+        .unwrap_or_else(|e| panic!("tests/hostile/{reader}: {e}"))
+        .map(|entry| entry.expect("a file").path())
+        .map(|path| {
+            let name = path.file_name().expect("a name").to_string_lossy().into();
+            (name, std::fs::read(&path).expect("it can be read"))
+        })
+        .collect();
+    files.sort();
+    files
+}
+
+/// What this program itself writes for a reader, always of its own version.
+fn written(reader: &str) -> Vec<Vec<u8>> {
+    let packed = |seed| pack(&log(seed)).expect("it packs");
+    match reader {
+        "file" | "packing" => vec![record::write(&log(1)).into()],
+        "packed" => vec![packed(1), packed(2)],
+        "codes" => {
+            let texts = frames(&packed(1), DIGITS_SMALL / 2).expect("it is short");
+            vec![texts.join("\n").into()]
         }
-        read(&bytes);
+        _ => Vec::new(),
     }
 }
 
-/// What was read can be folded, shown and written, and says the same again.
-fn is_sound(text: &str) {
-    let reading = record::read(text);
-    assert!(reading.log.entries.len() <= MOST_ENTRIES);
-    assert!(
-        reading.problems.len() <= 202,
-        "{} problems",
-        reading.problems.len()
-    );
-    if reading.is_nothing() {
-        return;
-    }
-    let replay = Replay::of(reading.log.entries.clone());
-    let html = dutystand::sheet::document(&Sheet::of(&replay), WallClock(60));
-    assert!(!html.contains("<script"));
-    assert!(dutystand::sheet::csv(&replay).starts_with("entry,"));
-    let again = record::read(&record::write(&reading.log));
-    assert_eq!(again.log, reading.log);
+/// So many damaged ones of each kept file, so that a run takes seconds.
+fn rounds(bytes: usize) -> usize {
+    (400_000 / (bytes + 1_000)).clamp(8, 200) * times()
 }
 
-#[test]
-fn the_reader_of_files_takes_anything() {
-    let files = [record::write(&log(1)), record::write(&log(2))];
-    let good: Vec<&[u8]> = files.iter().map(String::as_bytes).collect();
-    stir(1, &good, 250, |bytes| {
-        is_sound(&String::from_utf8_lossy(bytes))
-    });
+/// All kept files of a reader as they are, then each of them damaged.
+fn takes_anything(reader: &str) {
+    let (_, read) = READERS.iter().find(|r| r.0 == reader).expect("a reader");
+    let files = kept(reader);
+    assert!(!files.is_empty(), "tests/hostile/{reader} is empty");
+    let made = written(reader).into_iter();
+    let made = made.map(|bytes| ("what is written".to_owned(), bytes));
+    let mut rng = Rng::with_seed(1);
+    for (name, good) in files.into_iter().chain(made) {
+        println!("{reader}: {name}");
+        read(&good);
+        for _ in 0..rounds(good.len()) {
+            let mut bytes = good.clone();
+            for _ in 0..rng.usize(1..6) {
+                damage(&mut rng, &mut bytes);
+            }
+            read(&bytes);
+        }
+    }
 }
+
+macro_rules! readers_take_anything {
+    ($($reader:ident)*) => {
+        /// Every reader has its test here, and its target for the fuzzer.
+        #[test]
+        fn every_reader_is_tried() {
+            let names = READERS.map(|r| r.0);
+            assert_eq!(names, [$(stringify!($reader)),*]);
+            let targets = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("fuzz/targets");
+            for name in names {
+                let target = targets.join(format!("{name}.rs"));
+                let text = std::fs::read_to_string(target).expect("a target");
+                assert!(text.contains(&format!("readers::{name}(bytes)")), "{name}");
+            }
+        }
+        $(
+            #[test]
+            fn $reader() {
+                takes_anything(stringify!($reader));
+            }
+        )*
+    };
+}
+
+readers_take_anything!(file storage backup packed packing codes paper_sheet typed_sheet pool small);
 
 #[test]
 fn depth_and_size_have_an_end() {
@@ -128,7 +173,7 @@ fn depth_and_size_have_an_end() {
         let inside =
             record::write(&log(1)).replacen("\"kind\"", &format!("\"x\":{deep},\"kind\""), 1);
         for text in [&deep, &inside] {
-            is_sound(text);
+            readers::file(text.as_bytes());
             assert!(!record::read(text).problems.is_empty());
             assert!(paper::read(text).read.is_none());
             assert!(standings::read(text).read.is_none());
@@ -140,7 +185,7 @@ fn depth_and_size_have_an_end() {
         "{{\"log\":\"volleyball-match\",\"version\":1,\"id\":\"x\",\"entries\":[{}]}}",
         vec!["{}"; MOST_ENTRIES + 50].join(",")
     );
-    is_sound(&many);
+    readers::file(many.as_bytes());
     assert_eq!(record::read(&many).unreadable.len(), MOST_ENTRIES);
 }
 
@@ -161,79 +206,4 @@ fn a_newer_version_is_told_from_a_foreign_file() {
     let newer = format!("{}", 3u64 << 40);
     let seen = format!("{:?}", Gathering::default().see(&newer));
     assert!(seen.contains("newer version"), "{seen}");
-}
-
-#[test]
-fn the_reader_of_storage_takes_anything() {
-    let log = log(3);
-    let mut writer = LineWriter::default();
-    let lines: Vec<(u32, String)> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
-    let mut rng = Rng::with_seed(3);
-    for _ in 0..120 * times() {
-        let mut spoilt = lines.clone();
-        for _ in 0..rng.usize(1..4) {
-            let at = rng.usize(0..spoilt.len());
-            let mut bytes = spoilt[at].1.clone().into_bytes();
-            damage(&mut rng, &mut bytes);
-            spoilt[at].1 = String::from_utf8_lossy(&bytes).into_owned();
-            if rng.u8(0..4) == 0 {
-                let n = rng.u32(0..200);
-                spoilt[at].0 = n;
-            }
-        }
-        // The whole copy always wins; the spoilt one alone gives a true beginning.
-        let found = recover(&spoilt, &lines);
-        assert_eq!(found.entries, log.entries);
-        let found = recover(&spoilt, &[]);
-        assert_eq!(found.entries[..], log.entries[..found.entries.len()]);
-    }
-}
-
-#[test]
-fn the_reader_of_packed_records_takes_anything() {
-    let packed = [
-        pack(&log(1)).expect("it packs"),
-        pack(&log(2)).expect("it packs"),
-    ];
-    let good: Vec<&[u8]> = packed.iter().map(Vec::as_slice).collect();
-    stir(5, &good, 400, |bytes| {
-        // The version stays, or nothing behind it would be looked at.
-        let mut bytes = bytes.to_vec();
-        if let Some(first) = bytes.first_mut() {
-            *first = packed[0][0];
-        }
-        if let Ok(found) = unpack(&bytes) {
-            assert!(
-                found == log(1) || found == log(2),
-                "another record came out"
-            );
-        }
-    });
-}
-
-#[test]
-fn the_reader_of_codes_takes_anything() {
-    let texts = frames(&pack(&log(1)).expect("it packs"), DIGITS_SMALL / 2).expect("short");
-    let good: Vec<&[u8]> = texts.iter().map(String::as_bytes).collect();
-    let mut gathering = Gathering::default();
-    stir(6, &good, 600, |bytes| {
-        gathering.see(&String::from_utf8_lossy(bytes));
-        assert!(gathering.missing().len() <= 64);
-    });
-}
-
-#[test]
-fn the_readers_of_forms_take_anything() {
-    let sheet = br#"{"log":"volleyball-paper-sheet","version":1,"rules":{"preset":"international"},"teams":{"A":{"name":"Otters","players":[1,2,3,4,5,6]},"B":{"name":"Herons","players":[1,2,3,4,5,6]}},"sets":[{"first_service":"A","line_up":{"A":[1,2,3,4,5,6],"B":[1,2,3,4,5,6]},"rounds":{"A":[3,7,25],"B":[2,6]},"final":{"A":25,"B":6},"substitutions":[],"time_outs":[{"team":"B","score":{"A":5,"B":3}}],"start":"18:05","end":"18:27"}],"result":{"winner":"A","sets":{"A":3,"B":1}}}"#;
-    stir(7, &[sheet], 400, |bytes| {
-        if let Some(sheet) = paper::read(&String::from_utf8_lossy(bytes)).read {
-            let _ = paper::check(&sheet);
-        }
-    });
-    let pool = br#"{"log":"volleyball-pool","version":1,"rank_by":["wins","match_points","set_ratio","point_ratio","head_to_head"],"match_points":{"3-0":[3,0],"3-1":[3,0],"3-2":[2,1]},"results":[{"home":"Otters","away":"Herons","sets":[[25,20],[25,22],[25,18]]},{"home":"Newts","away":"Otters","sets":[[25,20],[20,25],[25,18],[25,9]]}]}"#;
-    stir(8, &[pool], 600, |bytes| {
-        if let Some(pool) = standings::read(&String::from_utf8_lossy(bytes)).read {
-            let _ = standings::rank(&pool);
-        }
-    });
 }

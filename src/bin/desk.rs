@@ -220,7 +220,7 @@ fn print_sheets(args: &[String]) -> Result<Verdict, String> {
         } else if asked.is("--csv") {
             out(&sheet::csv(replay));
         } else {
-            out(&sheet::text(&sheet::Sheet::of(replay)));
+            out(&sheet::text(&sheet::Sheet::of(replay), clock));
         }
     };
     Ok(over_records(&asked.files, |name, reading| {

@@ -21,7 +21,7 @@ pub use code::Code;
 pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use line::{recover, LineWriter, Recovered};
-pub use pack::{pack, unpack, MOST_PACKED};
+pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 pub use take_in::{take_in, TakeIn};

@@ -10,6 +10,7 @@ mod fold_print;
 mod form;
 mod html;
 pub mod paper;
+mod places;
 mod plausible;
 mod remark;
 pub mod review;
@@ -24,6 +25,7 @@ pub use find::fits;
 pub use fold_print::fold_print;
 pub use form::{Form, FormProblem};
 pub use html::{document, paper};
+pub use places::{libero_turns, Entered, Half, LiberoTurn, Place, Turn};
 pub use remark::RemarkLine;
 pub use score_sheet::{
     PointMark, Replacement, Requested, ResultBox, Round, SealBox, SetSheet, Sheet, Signed,

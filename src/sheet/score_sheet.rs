@@ -1,12 +1,14 @@
 //! The sheet of a match, computed from its log alone: per set the line-ups, service rounds, running
 //! score, interruptions and times; sanctions, remarks, signatures and the result.
 
+use std::collections::BTreeMap;
+
 use super::remark::{self, RemarkLine};
 use crate::game::entry::{Change, Court, Heading, Player, Staff};
 use crate::game::{
     Choice, How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State,
 };
-use crate::record::{seals, Seal};
+use crate::record::{seals, Seal, Strokes};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
 /// The sheet of a match.
@@ -28,11 +30,15 @@ pub struct Sheet {
     pub result: ResultBox,
     /// The seal.
     pub seal: SealBox,
+    /// Time-outs that a team may take in a set, where there is a limit and line-ups are kept.
+    pub time_outs: Option<u8>,
 }
 
 /// A signature as it stands on the sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Signed {
+    /// The entry that signs.
+    pub entry: u32,
     /// Whose.
     pub role: String,
     /// The name.
@@ -41,6 +47,8 @@ pub struct Signed {
     pub at: Option<i64>,
     /// Whether it was given before the first service.
     pub before: bool,
+    /// As it was drawn with a finger. That is in no log: see [`Sheet::with_drawn`].
+    pub drawn: Option<Strokes>,
 }
 
 /// The state of the seal.
@@ -76,6 +84,8 @@ pub struct SetSheet {
     pub left: Option<Team>,
     /// Who won the toss before it and what that captain chose, where it was noted.
     pub won_toss: Option<(Team, Choice)>,
+    /// The score at which the teams changed courts in it, where they did.
+    pub courts_changed: Option<Score>,
     /// Service rounds: who served, and the own total when the turn ended. The last number of a team
     /// that won the set on the opponent's service is its final total, without a server.
     pub rounds: ByTeam<Vec<Round>>,
@@ -101,8 +111,7 @@ impl SetSheet {
     /// Whole minutes from the first service to the last point, a minute begun counting as one.
     #[must_use]
     pub fn minutes(&self) -> Option<i64> {
-        let lasted = self.ended?.checked_sub(self.began?)?;
-        (lasted >= 0).then_some((lasted + 59_999) / 60_000)
+        whole_minutes(self.began?, self.ended?)
     }
 }
 
@@ -163,6 +172,22 @@ pub struct Replacement {
     pub score: Score,
 }
 
+impl ResultBox {
+    /// Minutes from the first service of the match to its last point, once it is over; a minute begun
+    /// counts as one.
+    #[must_use]
+    pub fn lasted(&self) -> Option<i64> {
+        self.ended?;
+        whole_minutes(self.times.0?, self.times.1?)
+    }
+}
+
+/// Whole minutes between two moments, a minute begun counting as one.
+fn whole_minutes(began: i64, ended: i64) -> Option<i64> {
+    let lasted = ended.checked_sub(began)?;
+    (lasted >= 0).then(|| lasted.saturating_add(59_999) / 60_000)
+}
+
 /// The results box.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct ResultBox {
@@ -206,7 +231,30 @@ impl Sheet {
             signatures: signed(replay),
             result,
             seal: seal_box(replay),
+            time_outs: state.heading().and_then(|heading| {
+                let rules = &heading.rules;
+                rules.time_outs.per_set.filter(|_| rules.line_ups)
+            }),
         }
+    }
+
+    /// Whether a list of a team is on it, so that captains and coaches had something to sign before the
+    /// match.
+    #[must_use]
+    pub fn has_lists(&self) -> bool {
+        Team::BOTH
+            .iter()
+            .any(|&team| !self.teams[team].players.is_empty())
+    }
+
+    /// With the signatures that were drawn on this phone, by the entry that signs. They are kept beside
+    /// the log, never in it, so a sheet of a record that was handed over has none.
+    #[must_use]
+    pub fn with_drawn(mut self, drawn: &BTreeMap<u32, Strokes>) -> Sheet {
+        for signed in &mut self.signatures {
+            signed.drawn = drawn.get(&signed.entry).cloned();
+        }
+        self
     }
 }
 
@@ -222,7 +270,10 @@ fn signed(replay: &Replay) -> Vec<Signed> {
             role: s.role.clone(),
             name: s.name.clone(),
             at: replay.entry(s.entry).and_then(|e| e.at),
-            before: begun.is_some_and(|begun| s.entry < begun),
+            // Until a set has begun every signature is one before the match.
+            before: begun.is_none_or(|begun| s.entry < begun),
+            entry: s.entry,
+            drawn: None,
         })
         .collect()
 }
@@ -307,6 +358,7 @@ impl Writer {
                     score,
                 });
             }
+            Kind::ChangeCourts => self.set(number).courts_changed = Some(score),
             Kind::Resume {
                 court: Court::Other,
             } => {

@@ -1,27 +1,43 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
-use super::SealBox;
+use super::{LiberoTurn, SealBox};
 use crate::game::{Choice, How, Level, Sanction, SanctionKind, Who};
 use crate::record::{spaced, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
 /// Before anything was played.
 pub const NOTHING_PLAYED: &str = "Nothing has been played yet. The sheet fills itself.";
-/// Heading of the table.
+/// Name of the results box.
 pub const RESULT: &str = "Result";
-/// The columns of the results table.
-pub const COLUMNS: [&str; 6] = ["Set", "A", "B", "Min", "Time-outs", "Subst."];
-/// Row.
+/// Its first column.
+pub const SET: &str = "Set";
+/// Its second column.
+pub const MINUTES: &str = "Min";
+/// Its columns for each team, short and long.
+pub const COLUMNS: [(&str, &str); 4] = [
+    ("P", "Points"),
+    ("W", "Sets won"),
+    ("T", "Time-outs"),
+    ("S", "Substitutions"),
+];
+/// Before the boxes for them.
 pub const TIME_OUTS: &str = "Time-outs";
-/// Row.
+/// Where none was taken.
+pub const NONE: &str = "none";
+/// Before substitutions that stand with no place.
 pub const SUBSTITUTIONS: &str = "Substitutions";
-/// Row.
+/// Heading.
 pub const LIBEROS: &str = "Libero replacements";
-/// Row.
-pub const LINE_UP: &str = "Line-up";
-/// Row.
-pub const SERVICE_ROUNDS: &str = "Service rounds";
-/// Row.
+/// The columns of a team's half of a set.
+pub const PLACE_COLUMNS: [&str; 4] = [
+    "Place",
+    "Starts",
+    "Comes in, at",
+    "Total when the service ended",
+];
+/// A team that receives first rotates before it serves.
+pub const NO_TURN: &str = "no first turn";
+/// Before the points in their order.
 pub const RUNNING_SCORE: &str = "Running score";
 /// Last row of the table.
 pub const TOTAL: &str = "Total";
@@ -33,8 +49,29 @@ pub const REMARKS: &str = "Remarks";
 pub const SIGNATURES: &str = "Signatures";
 /// Heading.
 pub const PLAYERS: &str = "Players";
-/// Under the running score.
-pub const RUNNING_KEY: &str = "A box is a penalty point; a struck number was cancelled.";
+/// How to read the results box. Exceptional substitutions count among them (FIVB Official Volleyball
+/// Rules 2025-2028, 15.7).
+pub const KEY_RESULT: &str =
+    "P points, W sets won, T time-outs, S substitutions, exceptional ones included; S and R beside a \
+     team: serves or receives first.";
+/// How to read the service rounds.
+pub const KEY_ROUNDS: &str =
+    "Totals and scores at time-outs, substitutions and libero replacements: own points first; at \
+     sanctions and remarks A first.";
+/// How to read the places.
+pub const KEY_PLACES: &str =
+    "Ringed total: end of the set, dashed where it was won on the other team's service; small number: \
+     who served, where it was not the starter; a cross: no first turn, the team received.";
+/// How to read substitutions.
+pub const KEY_ENTERED: &str = "Ringed number: the starter has come back for that substitute.";
+/// How to read an exceptional one.
+pub const KEY_EXCEPTIONAL: &str = "E: exceptional substitution.";
+/// How to read the running score.
+pub const KEY_PENALTY: &str = "Boxed point: for a penalty or a fault found late.";
+/// How to read the running score.
+pub const KEY_CANCELLED: &str = "Struck point: cancelled.";
+/// On the second page of paper.
+pub const SECOND_PAGE: &str = "page 2";
 /// Not over yet.
 pub const NOT_OVER: &str = "The match is not over.";
 /// Over, and nobody has won.
@@ -50,6 +87,14 @@ pub const SIGNERS: [(&str, &str); 5] = [
     ("first referee", "First referee"),
 ];
 
+/// Who signs the lists before the match (FIVB Official Volleyball Rules 2025-2028, 4.1.3, 5.1.1, 5.2.1).
+pub const SIGNERS_BEFORE: [(&str, &str); 4] = [
+    ("captain A", "Captain A"),
+    ("coach A", "Coach A"),
+    ("captain B", "Captain B"),
+    ("coach B", "Coach B"),
+];
+
 /// Whether two roles are the same but for the way they are written.
 #[must_use]
 pub fn same_role(one: &str, other: &str) -> bool {
@@ -60,7 +105,8 @@ pub fn same_role(one: &str, other: &str) -> bool {
 /// A role in words.
 #[must_use]
 pub fn signer(role: &str) -> String {
-    let known = SIGNERS.iter().find(|s| same_role(role, s.0));
+    let all = || SIGNERS.iter().chain(&SIGNERS_BEFORE);
+    let known = all().find(|s| same_role(role, s.0));
     known.map_or_else(|| role.replace('_', " "), |s| s.1.to_owned())
 }
 
@@ -70,6 +116,12 @@ pub const SIGNED_BEFORE: &str = "Before the match";
 pub const SIGNED_AFTER: &str = "After the match";
 /// Where there is none.
 pub const NOT_SIGNED: &str = "Not signed after the match in the record.";
+/// In a box that nobody has signed.
+pub const SIGN_OPEN: &str = "not signed";
+/// In a box that was signed without a drawing.
+pub const SIGNED_BY_TAP: &str = "signed";
+/// Name of a drawn signature for whoever listens.
+pub const DRAWN: &str = "drawn signature";
 
 /// Heading.
 pub const SEAL: &str = "Seal";
@@ -129,10 +181,10 @@ pub const DATE: &str = "Date";
 pub const BEGAN: &str = "Start";
 /// Before a fact of the match.
 pub const ENDED: &str = "End";
+/// Before the time from the first service to the last point.
+pub const LASTED: &str = "Lasted";
 /// Before the offset of the clock.
 pub const CLOCK: &str = "Times in";
-/// Before a team.
-pub const LEFT: &str = "Left of the stand";
 /// What a captain chose after the toss.
 #[must_use]
 pub const fn chosen(choice: Choice) -> &'static str {
@@ -150,10 +202,19 @@ pub fn won_toss(name: &str, choice: Choice) -> String {
     format!("Toss won by {name}, who chose {}", chosen(choice))
 }
 
-/// Behind a captain's number.
-pub const CAPTAIN: &str = " C";
-/// Behind a libero's number.
-pub const LIBERO: &str = " L";
+/// Which side of the first referee a team has at the start of a set.
+#[must_use]
+pub const fn side(left: bool) -> &'static str {
+    if left {
+        "left"
+    } else {
+        "right"
+    }
+}
+/// Behind a captain's number, short and long.
+pub const CAPTAIN: (&str, &str) = ("C", "captain");
+/// Behind a libero's number, short and long.
+pub const LIBERO: (&str, &str) = ("L", "libero");
 
 /// Whether a team serves first: the sign by custom, and its meaning.
 #[must_use]
@@ -190,16 +251,26 @@ pub fn set_heading(number: u8) -> String {
 
 /// When a set was played and how long.
 #[must_use]
-pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> String {
+pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> Vec<String> {
     let clock = match (began, ended) {
-        (Some(began), Some(ended)) => format!("{began}\u{2013}{ended}"),
-        (Some(began), None) => format!("from {began}"),
-        (None, _) => String::new(),
+        (Some(began), Some(ended)) => Some(format!("{began}\u{2013}{ended}")),
+        (Some(began), None) => Some(format!("from {began}")),
+        (None, _) => None,
     };
-    match minutes {
-        Some(minutes) => format!("{clock}, {minutes} min"),
-        None => clock,
-    }
+    let minutes = minutes.map(|minutes| format!("{minutes} min"));
+    clock.into_iter().chain(minutes).collect()
+}
+
+/// How long a match lasted.
+#[must_use]
+pub fn lasted(minutes: i64) -> String {
+    format!("{} h {:02} min", minutes / 60, minutes % 60)
+}
+
+/// When the teams changed courts within a set.
+#[must_use]
+pub fn courts_changed(at: Score) -> String {
+    format!("courts changed at {at}")
 }
 
 /// A score, the own team's points first.
@@ -214,12 +285,23 @@ pub fn change(out: Shirt, into: Shirt) -> String {
     format!("{into} for {out}")
 }
 
+/// A libero's time on court.
+#[must_use]
+pub fn libero_turn(turn: &LiberoTurn, team: Team) -> String {
+    let from = own_first(turn.from, team);
+    let change = change(turn.change.out, turn.change.into);
+    match turn.to {
+        Some(to) => format!("{change} {from}\u{2013}{}", own_first(to, team)),
+        None => format!("{change} {from}"),
+    }
+}
+
 /// Marks an exceptional substitution.
-pub const EXCEPTIONAL: &str = " (exceptional)";
+pub const EXCEPTIONAL: &str = " E";
 
 /// A line of the sanctions box.
 #[must_use]
-pub fn sanction(sanction: &Sanction, name: &str) -> String {
+pub fn sanction(sanction: &Sanction) -> String {
     let kind = match sanction.kind {
         SanctionKind::ImproperRequest => "improper request",
         SanctionKind::DelayWarning => "delay warning",
@@ -234,7 +316,7 @@ pub fn sanction(sanction: &Sanction, name: &str) -> String {
         Some(Who::Staff(role)) => format!(", {role}"),
         None => String::new(),
     };
-    format!("{kind}, {name}{who}")
+    format!("{kind}{who}")
 }
 
 /// Where a remark or a sanction belongs.

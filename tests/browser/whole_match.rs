@@ -1,8 +1,8 @@
 //! Five sets by quick taps, to the end and onto the sheet.
 
 use dutystand::game::{Phase, Replay};
-use dutystand::rules::{ByTeam, Preset, Team};
-use dutystand::sheet::Sheet;
+use dutystand::rules::{ByTeam, Preset, Shirt, Team};
+use dutystand::sheet::{Half, Round, Sheet, Turn};
 use serde_json::{json, Value};
 
 use crate::driver::Engine;
@@ -149,53 +149,79 @@ fn words(referee: &mut Referee, css: &str) -> Vec<String> {
 
 /// What the screen shows is what the core has computed.
 fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
-    let count = |of: usize, team: Team| {
-        let set = &sheet.sets[of];
-        (
-            set.time_outs.iter().filter(|t| t.team == team).count(),
-            set.substitutions.iter().filter(|s| s.team == team).count(),
-        )
-    };
     let rows: Vec<String> = sheet
         .sets
         .iter()
-        .enumerate()
-        .map(|(i, set)| {
-            let ((ta, sa), (tb, sb)) = (count(i, Team::A), count(i, Team::B));
+        .map(|set| {
             // The first set began without a time, in the file that was given.
-            let minutes = set.minutes().map(|m| format!("{m} ")).unwrap_or_default();
-            format!(
-                "{} {} {} {minutes}{ta} / {tb} {sa} / {sb}",
-                set.number, set.score.a, set.score.b
-            )
+            let minutes = set.minutes().map(|m| format!(" {m}")).unwrap_or_default();
+            let box_of = |team: Team| {
+                let won = u8::from(set.won.is_some_and(|(winner, _)| winner == team));
+                let time_outs = set.time_outs.iter().filter(|t| t.team == team).count();
+                let changes = set.substitutions.iter().filter(|s| s.team == team).count();
+                format!(" {} {won} {time_outs} {changes}", set.score[team])
+            };
+            let boxes = Team::BOTH.map(box_of).concat();
+            format!("{}{minutes}{boxes}", set.number)
         })
         .collect();
-    assert_eq!(words(referee, ".paper table tbody tr"), rows);
+    assert_eq!(words(referee, ".paper .sheet-table tbody tr"), rows);
     let all = sheet.result.points;
-    let total = &words(referee, ".paper table tfoot tr")[0];
-    assert!(
-        total.starts_with(&format!("Total {} {} ", all.a, all.b)),
-        "{total}"
+    let (sets, time_outs, changes) = (
+        sheet.result.sets,
+        sheet.result.time_outs,
+        sheet.result.substitutions,
+    );
+    let totals =
+        Team::BOTH.map(|t| format!(" {} {} {} {}", all[t], sets[t], time_outs[t], changes[t]));
+    let minutes = sheet.result.minutes.map(|m| format!(" {m}"));
+    assert_eq!(
+        words(referee, ".paper .sheet-table tfoot tr"),
+        [format!(
+            "Total{}{}",
+            minutes.unwrap_or_default(),
+            totals.concat()
+        )]
     );
     for (i, set) in sheet.sets.iter().enumerate() {
         let shown = referee.browser().run(
             "const set = document.querySelectorAll('.sheet-set')[arguments[0]];
              const list = (css) => [...set.querySelectorAll(css)].map((e) => e.innerText.trim());
-             return { a: [list('.team-a .round-server'), list('.team-a .round-total')],
-                      b: [list('.team-b .round-server'), list('.team-b .round-total')],
-                      running: list('.running-score .point') };",
+             const half = (css) => [list(css + ' .starter'), list(css + ' .in b'), list(css + ' .turn-total'),
+               list(css + ' .turn sup')];
+             return { a: half('.team-a'), b: half('.team-b'),
+                      running: list('.running-score .point:not(.whose)') };",
             json!([i]),
         );
         for (team, key) in [(Team::A, "a"), (Team::B, "b")] {
-            let servers: Vec<String> = set.rounds[team]
+            let half = Half::of(set, team);
+            let starters: Vec<String> = half.places.iter().map(|p| p.starter.to_string()).collect();
+            let entered = half.places.iter().flat_map(|p| &p.entered);
+            let entered: Vec<String> = entered.map(|e| e.shirt.to_string()).collect();
+            let turns = half
+                .places
                 .iter()
-                .map(|r| r.server.map(|s| s.to_string()).unwrap_or_default())
+                .flat_map(|p| p.turns.iter().map(move |t| (p, t)));
+            let rounds: Vec<(Shirt, Round)> = turns
+                .filter_map(|(place, turn)| match turn {
+                    Turn::Ended { round, .. } => Some((place.starter, *round)),
+                    Turn::None => None,
+                })
                 .collect();
-            let totals: Vec<String> = set.rounds[team]
+            assert_eq!(rounds.len(), set.rounds[team].len());
+            let totals: Vec<String> = rounds.iter().map(|r| r.1.total.to_string()).collect();
+            let others = rounds
                 .iter()
-                .map(|r| r.total.to_string())
+                .filter(|(starter, r)| r.server != Some(*starter));
+            let others: Vec<String> = others
+                .filter_map(|(_, r)| Some(r.server?.to_string()))
                 .collect();
-            assert_eq!(shown[key], json!([servers, totals]), "set {}", set.number);
+            assert_eq!(
+                shown[key],
+                json!([starters, entered, totals, others]),
+                "set {}",
+                set.number
+            );
         }
         let running: Vec<Value> = set
             .running

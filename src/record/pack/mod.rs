@@ -16,8 +16,9 @@ use self::model::Model;
 use super::{file, Log};
 use crate::game::Replay;
 
-/// Changes whenever the same bytes would be read differently: the model, or a rule of play.
-const VERSION: u8 = 3;
+/// The first byte of a compact form. It rises whenever the same bytes would be read differently: with
+/// the model, and with every rule of play (`tests/pack.rs` notices).
+pub const PACKED_VERSION: u8 = 3;
 /// Bytes of SHA-256 over the plain file that tell a damaged hand-over.
 const CHECK: usize = 4;
 /// A hand-over of more bytes is not looked into; a match of five sets has less than a thousand.
@@ -43,7 +44,7 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
     }
     let mut writer = Writer::new();
     talk(&mut writer, Some(log), |_| false)?;
-    let mut out = vec![VERSION];
+    let mut out = vec![PACKED_VERSION];
     out.extend_from_slice(&check(log));
     out.extend(writer.finish());
     Ok(out)
@@ -60,9 +61,9 @@ pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
     let Some((&version, rest)) = bytes.split_first() else {
         return Err("There is nothing to unpack.".to_owned());
     };
-    if version != VERSION {
+    if version != PACKED_VERSION {
         return Err(format!(
-            "This record was packed by another version ({version}, this one is {VERSION}). Update, or \
+            "This record was packed by another version ({version}, this one is {PACKED_VERSION}). Update, or \
              ask for the file."
         ));
     }

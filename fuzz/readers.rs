@@ -1,0 +1,256 @@
+//! What must hold whatever a reader is given, one function a reader. Two callers: the targets of the
+//! fuzzer in this folder, and `tests/hostile.rs`, which runs them over the files in `tests/hostile`.
+//!
+//! Every one of them may fail: by a panic, by an endless loop, and by the equations it asserts.
+
+use dutystand::game::Replay;
+use dutystand::record::{
+    self, frames, pack, read_drawn, recover, seal_code, seals, spaced, typed_code, unpack,
+    write_drawn, BackupReading, Gathering, KeptMatch, LineWriter, Log, Opened, Reading, Seen,
+    Strokes, DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
+};
+use dutystand::sheet::{self, audit, paper, review, standings, Sheet, WallClock};
+
+/// What must hold of a reader, whatever it is given.
+pub type Law = fn(&[u8]);
+
+/// The readers by the names of their targets and of their folders in `tests/hostile`.
+pub const READERS: [(&str, Law); 10] = [
+    ("file", file),
+    ("storage", storage),
+    ("backup", backup),
+    ("packed", packed),
+    ("packing", packing),
+    ("codes", codes),
+    ("paper_sheet", paper_sheet),
+    ("typed_sheet", typed_sheet),
+    ("pool", pool),
+    ("small", small),
+];
+
+/// Problems are listed up to a limit and one line more for the rest; a broken seal may add some.
+const MOST_PROBLEMS: usize = 202;
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8_lossy(bytes).into_owned()
+}
+
+/// A match record: what was read can be folded, shown and written, and says the same again.
+pub fn file(bytes: &[u8]) {
+    let reading = record::read(&text(bytes));
+    is_bounded(&reading);
+    if reading.is_nothing() {
+        return;
+    }
+    let replay = Replay::of(reading.log.entries.clone());
+    let all = Sheet::of(&replay);
+    let html = sheet::document(&all, WallClock(60));
+    assert!(!html.contains("<script") && !html.contains("<img"));
+    assert!(sheet::csv(&replay).starts_with("entry,"));
+    let _ = sheet::text(&all, WallClock::default());
+    let _ = audit::audit(&reading, &replay);
+    let _ = review::Review::of(&replay);
+    let again = record::read(&record::write(&reading.log));
+    assert_eq!(again.log, reading.log);
+    assert_eq!(again.unreadable, Vec::<u32>::new());
+    assert_eq!(again.changed, Vec::<u32>::new());
+    let printed = |reading: &Reading| sheet::fold_print(reading)["sets"].clone();
+    assert_eq!(printed(&again), printed(&reading));
+    // What can be kept has no gap, loses no entry that it counts, and is read again as it is.
+    let (kept, _) = reading.without_gaps();
+    assert!(kept.entries.len() <= MOST_ENTRIES);
+    for (n, entry) in (1..).zip(&kept.entries) {
+        assert_eq!(entry.n, n);
+    }
+    let once_more = record::read(&record::write(&kept));
+    assert_eq!(once_more.log, kept);
+}
+
+fn is_bounded(reading: &Reading) {
+    assert!(reading.log.entries.len() <= MOST_ENTRIES);
+    assert!(reading.problems.len() <= MOST_PROBLEMS + seals(&reading.log.entries).len());
+}
+
+/// The lines of a store: four bytes say what is spoilt, the rest is a record to write as lines. The
+/// rest is also taken for lines as it is.
+pub fn storage(bytes: &[u8]) {
+    let Some((&[line, at, with, number], rest)) = bytes.split_first_chunk::<4>() else {
+        return;
+    };
+    let rest = text(rest);
+    let raw: Vec<(u32, String)> = (1..).zip(rest.lines().map(str::to_owned)).collect();
+    let found = recover(&raw, &[]);
+    for (n, entry) in (1..).zip(&found.entries) {
+        assert_eq!(entry.n, n);
+    }
+    let (log, _) = record::read(&rest).without_gaps();
+    let mut writer = LineWriter::default();
+    let good: Vec<(u32, String)> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
+    let mut spoilt = good.clone();
+    if let Some((n, line)) = spoilt.get_mut(usize::from(line) % good.len().max(1)) {
+        let mut bytes = std::mem::take(line).into_bytes();
+        let place = usize::from(at) % bytes.len();
+        bytes[place] ^= with;
+        *line = text(&bytes);
+        *n = n.wrapping_add(u32::from(number % 3));
+    }
+    // The whole copy always wins and repairs the other; the spoilt one alone gives a true beginning.
+    let found = recover(&spoilt, &good);
+    assert_eq!(found.entries, log.entries);
+    assert!(found.repair_second.is_empty());
+    let alone = recover(&spoilt, &[]);
+    assert!(log.entries.starts_with(&alone.entries));
+    assert_eq!(alone.repair_second.len(), alone.entries.len());
+}
+
+/// Everything of a phone in one file.
+pub fn backup(bytes: &[u8]) {
+    let (backup, kept) = match record::open(&text(bytes)) {
+        Opened::Match(reading) => return is_bounded(&reading),
+        Opened::Backup(backup) => {
+            let kept = kept_of(&backup);
+            (backup, kept)
+        }
+    };
+    assert!(backup.matches.len() <= MOST_MATCHES);
+    backup.matches.iter().for_each(|m| is_bounded(&m.reading));
+    match record::open(&record::write_backup(&kept, Some(1))) {
+        Opened::Backup(again) => assert_eq!(kept_of(&again), kept),
+        Opened::Match(reading) => panic!("no backup any more: {:?}", reading.problems),
+    }
+}
+
+fn kept_of(backup: &BackupReading) -> Vec<KeptMatch> {
+    let kept = backup.matches.iter().map(|m| KeptMatch {
+        log: m.reading.log.clone(),
+        archived: m.archived,
+        drawn: m.drawn.clone(),
+    });
+    kept.collect()
+}
+
+/// A hand-over. Its first byte is put right, or nothing behind it would be looked at.
+pub fn packed(bytes: &[u8]) {
+    let mut bytes = bytes.to_vec();
+    if let Some(first) = bytes.first_mut() {
+        *first = record::PACKED_VERSION;
+    }
+    if let Ok(log) = unpack(&bytes) {
+        assert!(bytes.len() <= MOST_PACKED);
+        comes_back(&log);
+    }
+}
+
+/// Whatever record can be read goes through the coder and comes back to the byte.
+pub fn packing(bytes: &[u8]) {
+    let (log, _) = record::read(&text(bytes)).without_gaps();
+    comes_back(&log);
+}
+
+fn comes_back(log: &Log) {
+    match pack(log) {
+        Ok(packed) => {
+            let back = unpack(&packed).expect("what was packed unpacks");
+            assert_eq!(record::write(&back), record::write(log));
+        }
+        Err(why) => assert!(why.contains("Hand over the file"), "{why}"),
+    }
+}
+
+/// What a camera reads, a text a line, all by one gathering.
+pub fn codes(bytes: &[u8]) {
+    let mut gathering = Gathering::default();
+    for line in text(bytes).lines() {
+        let seen = gathering.see(line);
+        let missing = gathering.missing();
+        assert!(missing.len() <= 64);
+        match seen {
+            Seen::Part { have, of } => assert_eq!(missing.len(), of - have),
+            Seen::Record(log) => {
+                for digits in [DIGITS_LARGE, DIGITS_SMALL] {
+                    gathers(&log, digits);
+                }
+            }
+            Seen::Again | Seen::OtherRecord => assert!(!missing.is_empty()),
+            Seen::Nothing(why) => assert!(!why.is_empty()),
+        }
+    }
+}
+
+/// A record's own codes, the last one first, give the record.
+fn gathers(log: &Log, digits: usize) {
+    let Ok(texts) = pack(log).and_then(|packed| frames(&packed, digits)) else {
+        return;
+    };
+    let mut gathering = Gathering::default();
+    let mut last = Seen::Again;
+    for text in texts.iter().rev() {
+        assert!(text.len() <= digits);
+        last = gathering.see(text);
+    }
+    assert_eq!(last, Seen::Record(Box::new(log.clone())));
+}
+
+/// A score sheet keyed in as a file.
+pub fn paper_sheet(bytes: &[u8]) {
+    let form = paper::read(&text(bytes));
+    assert!(form.problems.len() <= 100);
+    assert!(form.read.is_some() || !form.problems.is_empty());
+    let Some(sheet) = form.read else { return };
+    let again = paper::read(&paper::write(&sheet));
+    assert_eq!(again.read.as_ref(), Some(&sheet), "{:?}", again.problems);
+    let checked = paper::check(&sheet);
+    let _ = paper::text(&sheet, &checked);
+    // The rebuilt record is one that can be read.
+    assert_eq!(record::read(&record::write(&checked.log)).log, checked.log);
+}
+
+/// The same as it stands half typed on a phone: a box a line.
+pub fn typed_sheet(bytes: &[u8]) {
+    let draft = paper::Draft::of_written(&text(bytes));
+    let again = paper::Draft::of_written(&draft.written());
+    assert_eq!(again.written(), draft.written());
+    for all in [false, true] {
+        let _ = draft.check(all);
+    }
+}
+
+/// The results of a pool: every team stands in the table once, and no place is skipped.
+pub fn pool(bytes: &[u8]) {
+    let form = standings::read(&text(bytes));
+    assert!(form.problems.len() <= 100);
+    let Some(pool) = form.read else { return };
+    let table = standings::rank(&pool);
+    let mut named: Vec<&str> = table.rows.iter().map(|row| row.team.as_str()).collect();
+    let played = pool.results.iter().flat_map(|r| [&r.home, &r.away]);
+    let mut teams: Vec<&str> = played.chain(&pool.teams).map(String::as_str).collect();
+    teams.sort_unstable();
+    teams.dedup();
+    named.sort_unstable();
+    assert_eq!(named, teams);
+    for (above, row) in table.rows.iter().enumerate() {
+        assert!((1..=above + 1).contains(&row.place));
+    }
+    let _ = standings::text(&pool, &table);
+    assert!(standings::csv(&table).lines().count() > table.rows.len());
+}
+
+/// What is a line long: a drawn signature, a check code that was heard, the offset of a clock.
+pub fn small(bytes: &[u8]) {
+    let given = text(bytes);
+    if let Some(strokes) = Strokes::read(&given) {
+        assert_eq!(Strokes::read(&strokes.write()), Some(strokes));
+    }
+    let drawn = read_drawn(&given);
+    assert_eq!(read_drawn(&write_drawn(&drawn)), drawn);
+    if let Some(code) = typed_code(&given) {
+        assert_eq!(typed_code(&spaced(&code)), Some(code));
+    }
+    let code = seal_code(&record::read(&given).log.entries);
+    assert_eq!(typed_code(&code.to_lowercase()), Some(code));
+    if let Some(clock) = WallClock::read(&given) {
+        let name = clock.name();
+        let named = name.strip_prefix("UTC").unwrap_or_default();
+        assert!(clock.0 == 0 || WallClock::read(named) == Some(clock));
+    }
+}
