@@ -4,7 +4,7 @@ mod support;
 
 use dutystand::game::entry::{Change, LateFault, Timer, TimerAction};
 use dutystand::game::entry::{Fault, Found, Since};
-use dutystand::game::{Entry, Kind, Level, Replay, Who};
+use dutystand::game::{Entry, Kind, Level, Replay, Timed, Who};
 use dutystand::rules::{Score, Shirt, Team};
 use dutystand::sheet::{Round, Sheet};
 use support::{line_up, numbered, played, run};
@@ -217,7 +217,7 @@ fn line_ups_of_a_set_that_has_not_begun_are_shown() {
     more.push(line_up(Team::A, &[6, 5, 4, 3, 2, 1]));
     more.push(line_up(Team::B, &[1, 2, 3, 4, 5, 6]));
     more.push(Kind::Timer(Timer {
-        what: "interval".into(),
+        what: Timed::Interval,
         team: None,
         seconds: 180,
         action: TimerAction::Start,

@@ -1,7 +1,8 @@
 //! Which official signal announces an entry that is no rally (chapter 30, diagram 11).
 
 use super::entry::{Entry, Fault, Kind, Level};
-use super::state::{SanctionKind, State};
+use super::sanction::SanctionKind;
+use super::state::State;
 use crate::rules::{Signal, Team};
 
 impl SanctionKind {

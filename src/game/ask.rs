@@ -2,7 +2,8 @@
 
 use super::late_fault::{self, Beginning};
 use super::set::SetPlay;
-use super::state::{Stage, State};
+use super::stage::Stage;
+use super::state::State;
 use super::Refusal;
 use crate::rules::{ByTeam, Team};
 

@@ -2,7 +2,9 @@
 
 use super::entry::{Level, Who};
 use super::request;
-use super::state::{OutFor, SanctionKind, State};
+use super::sanction::SanctionKind;
+use super::state::State;
+use super::team_state::OutFor;
 use super::Refusal;
 use crate::rules::Team;
 

@@ -1,6 +1,7 @@
 //! The change of courts in the deciding set (18.2.2).
 
-use super::state::{Stage, State};
+use super::stage::Stage;
+use super::state::State;
 use super::Refusal;
 
 pub(super) fn check(state: &State) -> Result<(), Refusal> {

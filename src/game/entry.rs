@@ -2,6 +2,7 @@
 
 use std::ops::{Index, IndexMut};
 
+use super::timed::Timed;
 use crate::rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
 
 /// One entry of the log.
@@ -583,14 +584,25 @@ pub enum Court {
 /// A count-down.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Timer {
-    /// What is timed: `warm_up`, `time_out`, `interval`, `recovery`, `service`…
-    pub what: String,
+    /// What is timed.
+    pub what: Timed,
     /// For whom.
     pub team: Option<Team>,
     /// How long.
     pub seconds: u32,
     /// Started or stopped.
     pub action: TimerAction,
+}
+
+impl Timer {
+    /// The end of this one.
+    #[must_use]
+    pub fn stopped(&self) -> Timer {
+        Timer {
+            action: TimerAction::Stop,
+            ..self.clone()
+        }
+    }
 }
 
 /// What happened to a count-down.

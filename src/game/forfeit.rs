@@ -2,9 +2,11 @@
 
 use std::sync::Arc;
 
+use super::ending::{Ending, How, SetRecord};
 use super::entry::Scope;
 use super::rally;
-use super::state::{Coming, Ending, How, SetRecord, Stage, State};
+use super::stage::{Coming, Stage};
+use super::state::State;
 use crate::rules::{ByTeam, Score, Team};
 
 /// The opponent gets the points, and sets, that are missing; the incomplete team keeps its own

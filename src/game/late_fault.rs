@@ -4,11 +4,13 @@
 use std::sync::Arc;
 
 use super::ask;
+use super::ending::{Ending, How, SetRecord};
 use super::entry::{Fault, Found, LateFault};
 use super::line_up;
 use super::rally;
 use super::set::{PointFor, SetPlay};
-use super::state::{Coming, Ending, How, SetRecord, Stage, State};
+use super::stage::{Coming, Stage};
+use super::state::State;
 use super::Refusal;
 use crate::rules::{Score, Team};
 

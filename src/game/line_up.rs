@@ -1,7 +1,8 @@
 //! Line-ups (7.3) and the beginning of a set.
 
 use super::set::SetPlay;
-use super::state::{Stage, State};
+use super::stage::Stage;
+use super::state::State;
 use super::Refusal;
 use crate::rules::{ByTeam, Shirt, Team};
 

@@ -7,6 +7,7 @@ mod announce;
 mod ask;
 mod conduct;
 mod courts;
+mod ending;
 pub mod entry;
 mod fold;
 mod forfeit;
@@ -24,17 +25,22 @@ mod reducer;
 mod refusal;
 mod rehearsal;
 mod request;
+mod sanction;
 mod say;
 mod seal;
 mod set;
 mod signer;
+mod stage;
 mod state;
 mod stop;
 mod substitution;
+mod team_state;
 mod time_out;
+mod timed;
 mod toss;
 
 pub use ask::{Ask, Question};
+pub use ending::{How, SetRecord};
 pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Replay};
 pub use legal::{legal, legal_for};
@@ -42,17 +48,18 @@ pub use line_up::may_start;
 pub use notice::{notices, Notice};
 pub use prepared::{
     is_over, late_team, list_lacks, signed, standing, warm_up_running, warm_ups, warmed_up,
-    ListLack, Signed, Standing, LATE_TEAM, WARM_UP,
+    ListLack, Signed, Standing,
 };
 pub use reducer::{apply, may};
 pub use refusal::{Asked, Refusal};
 pub use rehearsal::{rehearse, rehearse_by};
+pub use sanction::{Sanction, SanctionKind};
 pub use say::{say, say_question};
 pub use set::{Point, PointFor, SetPlay, Side, Slot};
 pub use signer::Signer;
-pub use state::{
-    Barred, How, OutFor, Phase, RunningTimer, Said, Sanction, SanctionKind, SetRecord, Signature,
-    State, TeamState,
-};
+pub use stage::Phase;
+pub use state::{RunningTimer, Said, Signature, State};
 pub use stop::RECOVERY_SECONDS;
+pub use team_state::{Barred, OutFor, TeamState};
+pub use timed::{begun_by, orphaned_by, Timed};
 pub use toss::{Choice, Choosing};

@@ -2,7 +2,8 @@
 
 use super::entry::LiberoWhy;
 use super::refusal::{Asked, Refusal};
-use super::state::{OutFor, State};
+use super::state::State;
+use super::team_state::OutFor;
 use crate::rules::{Shirt, Team};
 
 pub(super) fn check(

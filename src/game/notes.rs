@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use super::entry::{Check, Entry, Timer, TimerAction};
 use super::state::{RunningTimer, Signature, State};
+use super::timed::Timed;
 
 /// The last check of an item counts.
 pub(super) fn check(state: &mut State, check: &Check) {
@@ -23,7 +24,7 @@ pub(super) fn timer(state: &mut State, entry: &Entry, timer: &Timer) {
             since: entry.at,
             timer: timer.clone(),
         }),
-        TimerAction::Stop if timer.what == "warm_up" => state.warmed_up.push(timer.team),
+        TimerAction::Stop if timer.what == Timed::WarmUp => state.warmed_up.push(timer.team),
         TimerAction::Stop => {}
     }
 }

@@ -2,7 +2,8 @@
 
 use super::entry::Check;
 use super::libero;
-use super::state::{Phase, Stage, State};
+use super::stage::{Phase, Stage};
+use super::state::State;
 use crate::rules::{Shirt, Step, Team};
 
 /// Something that is due, or worth knowing now.

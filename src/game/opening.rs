@@ -5,7 +5,9 @@ use std::sync::Arc;
 use super::entry::{Amendment, Detail, Heading, TeamList};
 use super::line_up::{may_start, withdraw};
 use super::rally;
-use super::state::{OutFor, Phase, Stage, State};
+use super::stage::{Phase, Stage};
+use super::state::State;
+use super::team_state::OutFor;
 use super::Refusal;
 use crate::rules::{ByTeam, Shirt};
 

@@ -3,14 +3,11 @@
 use super::entry::Timer;
 use super::fold::Replay;
 use super::signer::Signer;
-use super::state::{Phase, RunningTimer, Signature, State};
+use super::stage::Phase;
+use super::state::{RunningTimer, Signature, State};
+use super::timed::Timed;
 use crate::game::{Kind, Outcome};
 use crate::rules::{Moment, Step, Team, Timing, WarmUpStyle};
-
-/// What the warm-up count-downs are called in the log.
-pub const WARM_UP: &str = "warm_up";
-/// What the count-down for a team that is not there is called in the log.
-pub const LATE_TEAM: &str = "late_team";
 
 /// How a step stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -81,13 +78,15 @@ pub fn warm_ups(state: &State) -> Vec<Option<Team>> {
 /// The warm-up count-down that was started for a team, or for both together.
 #[must_use]
 pub fn warm_up_running(state: &State, team: Option<Team>) -> Option<&RunningTimer> {
-    running(state, |timer| timer.what == WARM_UP && timer.team == team)
+    running(state, |timer| {
+        timer.what == Timed::WarmUp && timer.team == team
+    })
 }
 
 /// The count-down for a team that is not there.
 #[must_use]
 pub fn late_team(state: &State) -> Option<&RunningTimer> {
-    running(state, |timer| timer.what == LATE_TEAM)
+    running(state, |timer| timer.what == Timed::LateTeam)
 }
 
 fn running(state: &State, is: impl Fn(&Timer) -> bool) -> Option<&RunningTimer> {
@@ -214,9 +213,9 @@ mod tests {
         })
     }
 
-    fn timer(what: &str, team: Option<Team>, action: TimerAction) -> Kind {
+    fn timer(what: Timed, team: Option<Team>, action: TimerAction) -> Kind {
         Kind::Timer(Timer {
-            what: what.to_owned(),
+            what,
             team,
             seconds: 180,
             action,
@@ -261,8 +260,8 @@ mod tests {
     fn warm_ups_run_one_after_the_other_the_first_server_first() {
         let toss = Kind::Toss(Toss::new(Team::B, Team::A));
         let (a, b) = (Some(Team::A), Some(Team::B));
-        let start = |team| timer(WARM_UP, team, TimerAction::Start);
-        let stop = |team| timer(WARM_UP, team, TimerAction::Stop);
+        let start = |team| timer(Timed::WarmUp, team, TimerAction::Start);
+        let stop = |team| timer(Timed::WarmUp, team, TimerAction::Stop);
         let junior = Preset::SchoolJunior;
         let one = told(junior, vec![toss.clone(), start(b)]);
         assert_eq!(warm_ups(one.state()), [b, a]);
@@ -278,8 +277,8 @@ mod tests {
 
     #[test]
     fn the_clock_for_a_late_team_runs_until_it_is_stopped() {
-        let start = timer(LATE_TEAM, Some(Team::B), TimerAction::Start);
-        let stop = timer(LATE_TEAM, Some(Team::B), TimerAction::Stop);
+        let start = timer(Timed::LateTeam, Some(Team::B), TimerAction::Start);
+        let stop = timer(Timed::LateTeam, Some(Team::B), TimerAction::Stop);
         let waiting = told(Preset::SchoolJunior, vec![start.clone()]);
         let clock = late_team(waiting.state()).expect("it runs");
         assert!(!is_over(clock, 181_999) && is_over(clock, 182_000));

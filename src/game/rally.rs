@@ -2,9 +2,11 @@
 
 use std::sync::Arc;
 
+use super::ending::{Ending, How, SetRecord};
 use super::entry::By;
 use super::set::PointFor;
-use super::state::{Coming, Ending, How, Said, SetRecord, Stage, State};
+use super::stage::{Coming, Stage};
+use super::state::{Said, State};
 use super::Refusal;
 use crate::rules::{Cause, Edition, Sets, Team};
 

@@ -5,7 +5,8 @@
 //! cannot fail. An official who insists passes the second kind of objection, never the first.
 
 use super::entry::{Entry, Kind};
-use super::state::{Phase, Said, State};
+use super::stage::Phase;
+use super::state::{Said, State};
 use super::{
     ask, conduct, courts, forfeit, late_fault, libero, line_up, new_libero, notes, opening, rally,
     request, seal, stop, substitution, time_out, toss, Refusal,

@@ -6,7 +6,7 @@
 //! 2021-2024 text.) The words are in [`super::say`].
 
 use super::entry::{Change, Level, Who};
-use super::state::{Barred, OutFor};
+use super::team_state::{Barred, OutFor};
 use crate::rules::{Invalid, Score, Shirt, Team};
 
 /// What was asked of a player who is, or is not, on court.

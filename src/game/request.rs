@@ -2,8 +2,10 @@
 
 use std::sync::Arc;
 
+use super::sanction::{Sanction, SanctionKind};
 use super::set::{PointFor, SetPlay};
-use super::state::{Sanction, SanctionKind, Stage, State};
+use super::stage::Stage;
+use super::state::State;
 use super::Refusal;
 use crate::rules::{Score, Team};
 

@@ -4,7 +4,8 @@
 
 use super::ask::{Ask, Question};
 use super::entry::{Change, Level, Who};
-use super::state::{Barred, OutFor, State};
+use super::state::State;
+use super::team_state::{Barred, OutFor};
 use super::Refusal;
 use crate::rules::{Invalid, Shirt, Team};
 

@@ -3,7 +3,8 @@
 use super::entry::Court;
 use super::line_up::may_start;
 use super::refusal::{Asked, Refusal};
-use super::state::{Again, Coming, Stage, State};
+use super::stage::{Again, Coming, Stage};
+use super::state::State;
 use super::substitution;
 use crate::rules::{ByTeam, Shirt, Team};
 

@@ -4,7 +4,8 @@ use super::entry::{Change, Forced};
 use super::refusal::{Asked, Refusal};
 use super::request;
 use super::set::{SetPlay, Side, Slot};
-use super::state::{Barred, OutFor, State};
+use super::state::State;
+use super::team_state::{Barred, OutFor};
 use crate::rules::{Shirt, SubstitutionPolicy, Team};
 
 pub(super) fn check(

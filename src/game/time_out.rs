@@ -1,7 +1,8 @@
 //! Time-outs (15.1, 15.4).
 
 use super::request;
-use super::state::{Stage, State};
+use super::stage::Stage;
+use super::state::State;
 use super::Refusal;
 use crate::rules::Team;
 

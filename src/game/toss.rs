@@ -1,7 +1,8 @@
 //! The toss, who opens a set and who starts it on which side (7.1, 12.1, 18.2.1).
 
 use super::entry::{About, Toss, Won};
-use super::state::{Coming, Stage, State};
+use super::stage::{Coming, Stage};
+use super::state::State;
 use super::Refusal;
 use crate::rules::Team;
 

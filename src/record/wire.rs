@@ -8,6 +8,7 @@ use serde_json::{Map, Value};
 
 use super::fields::{Fields, Writer};
 use crate::game::entry as mem;
+use crate::game::Timed;
 use crate::rules::{
     ByTeam, Cause, Decider, Edition, Preset, Roster, Rules, Score, SetTarget, Sets, Shirt,
     SubstitutionPolicy, Substitutions, Team, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
@@ -269,7 +270,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             court: f.word("court", COURTS)?,
         },
         "timer" => K::Timer(mem::Timer {
-            what: f.text("what")?,
+            what: Timed::of_code(&f.text("what")?),
             team: f.some_word("team", TEAMS)?,
             seconds: f.u32("seconds")?,
             action: f.word("action", ACTIONS)?,
@@ -478,7 +479,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         K::Suspend { why } => w.text("why", why),
         K::Resume { court } => w.text("court", word(COURTS, *court)),
         K::Timer(t) => {
-            w.text("what", &t.what);
+            w.text("what", t.what.code());
             w.some_text("team", t.team.map(Team::letter));
             w.number("seconds", t.seconds.into());
             w.text("action", word(ACTIONS, t.action));

@@ -4,7 +4,7 @@ use dutystand::game::entry::{
     About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
     ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
-use dutystand::game::{legal, Entry, Kind, Level, Replay, Who};
+use dutystand::game::{legal, Entry, Kind, Level, Replay, Timed, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
 use proptest::prelude::*;
 
@@ -180,7 +180,7 @@ pub fn kind() -> impl Strategy<Value = Kind> {
             note: None
         })),
         any::<bool>().prop_map(|start| Kind::Timer(Timer {
-            what: "interval".into(),
+            what: Timed::Interval,
             team: None,
             seconds: 180,
             action: if start {

@@ -13,7 +13,7 @@ use crate::game::entry::{
     About, By, Change, Check, Fault, Forced, Found, LateFault, Player, ReplayWhy, SeenBy, Since,
     Staff, TeamList, Timer, TimerAction, Toss, Won,
 };
-use crate::game::{legal, may, may_start, Entry, Kind, Phase, Replay, RunningTimer, State};
+use crate::game::{legal, may, may_start, Entry, Kind, Phase, Replay, RunningTimer, State, Timed};
 use crate::record::file;
 use crate::record::seal::seal_code;
 use crate::rules::{Cause, Score, Shirt, Step, Team};
@@ -141,7 +141,14 @@ const ABOUT: [About; 2] = [About::Service, About::Side];
 const SECOND: i64 = 1000;
 
 /// The count-downs that have a place of their own.
-const TIMERS: [&str; 5] = ["time_out", "interval", "warm_up", "recovery", "service"];
+const TIMERS: [Timed; 6] = [
+    Timed::TimeOut,
+    Timed::Interval,
+    Timed::WarmUp,
+    Timed::Recovery,
+    Timed::Service,
+    Timed::LateTeam,
+];
 
 /// Who signs, in a usual order.
 const ROLES: [&str; 9] = [
@@ -841,11 +848,11 @@ impl Model {
         };
         let place = given
             .and_then(|t| TIMERS.iter().position(|w| *w == t.what))
-            .unwrap_or(5);
-        let place = pick(coder, 6, place);
+            .unwrap_or(TIMERS.len());
+        let place = pick(coder, TIMERS.len() + 1, place);
         let what = match TIMERS.get(place) {
-            Some(what) => (*what).to_owned(),
-            None => self.words.code(coder, given.map(|t| t.what.as_str()))?,
+            Some(what) => what.clone(),
+            None => Timed::of_code(&self.words.code(coder, given.map(|t| t.what.code()))?),
         };
         let of = given.and_then(|t| t.team);
         let team = if self.flag(coder, Flag::TimerOfTeam, of.is_some()) {
@@ -859,7 +866,7 @@ impl Model {
         } else {
             TimerAction::Start
         };
-        let usual = usual_seconds(state, &what);
+        let usual = what.seconds(state.rules());
         let is_usual = given.map(|t| t.seconds) == usual;
         let seconds = match usual {
             Some(usual) if self.flag(coder, Flag::UsualSeconds, is_usual) => usual,
@@ -879,19 +886,11 @@ impl Model {
     /// The count-down that is running is stopped; one for a time-out follows upon it.
     fn expected_timer(&self, state: &State) -> Option<Kind> {
         if let Some(running) = state.timers().last() {
-            let action = TimerAction::Stop;
-            let timer = running.timer.clone();
-            return Some(Kind::Timer(Timer { action, ..timer }));
+            return Some(Kind::Timer(running.timer.stopped()));
         }
-        let what = "time_out".to_owned();
-        let seconds = usual_seconds(state, &what)?;
         let timed = self.last == Pattern::TimeOut.place();
-        timed.then_some(Kind::Timer(Timer {
-            what,
-            team: self.time_out_of,
-            seconds,
-            action: TimerAction::Start,
-        }))
+        let start = || Timed::TimeOut.start(self.time_out_of, state.rules());
+        timed.then(start).flatten().map(Kind::Timer)
     }
 
     /// A fault found late whose moment, if it is given, is a score of the set that is on.
@@ -1319,18 +1318,6 @@ fn ends_at(state: &State, kind: &Kind) -> Option<i64> {
     let lasts = i64::from(timer.seconds).wrapping_mul(SECOND);
     let stops = timer.action == TimerAction::Stop;
     stops.then_some(running.since?.wrapping_add(lasts))
-}
-
-/// How long a count-down lasts by the rules of the match.
-fn usual_seconds(state: &State, what: &str) -> Option<u32> {
-    let rules = state.rules();
-    match what {
-        "time_out" => Some(u32::from(rules.time_outs.seconds)),
-        "interval" => Some(u32::from(rules.interval_seconds)),
-        "warm_up" => Some(u32::from(rules.warm_up.minutes) * 60),
-        "service" => Some(u32::from(rules.service_seconds)),
-        _ => None,
-    }
 }
 
 /// The team and the change of a libero replacement.

@@ -6,7 +6,7 @@ use super::details::Chevron;
 use super::draft;
 use super::team_tabs::choose_team;
 use crate::game::entry::{Timer, TimerAction};
-use crate::game::{is_over, late_team, Kind, RunningTimer, LATE_TEAM};
+use crate::game::{is_over, late_team, Kind, RunningTimer, Timed};
 use crate::rules::{waited_until, Team};
 use crate::ui::part::count_down::CountDown;
 use crate::ui::part::dialog::Confirm;
@@ -110,7 +110,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
 
 fn clock(team: Team, seconds: u32, action: TimerAction) -> Kind {
     Kind::Timer(Timer {
-        what: LATE_TEAM.to_owned(),
+        what: Timed::LateTeam,
         team: Some(team),
         seconds,
         action,

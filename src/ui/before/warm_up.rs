@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use crate::device::vibrate;
 use crate::game::entry::{Timer, TimerAction};
-use crate::game::{warm_up_running, warm_ups, warmed_up, Kind, WARM_UP};
+use crate::game::{warm_up_running, warm_ups, warmed_up, Kind, Timed};
 use crate::rules::Team;
 use crate::ui::part::count_down::CountDown;
 use crate::ui::part::team_mark::TeamMark;
@@ -44,16 +44,9 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
         now_over
     });
     let enter = move |expected: u32, action: TimerAction| {
-        let seconds = u32::from(session.state_now().rules().warm_up.minutes) * 60;
-        session.tell_as(
-            expected,
-            Kind::Timer(Timer {
-                what: WARM_UP.to_owned(),
-                team,
-                seconds,
-                action,
-            }),
-        );
+        if let Some(start) = Timed::WarmUp.start(team, session.state_now().rules()) {
+            session.tell_as(expected, Kind::Timer(Timer { action, ..start }));
+        }
     };
     let name = move || match team {
         Some(team) => team_name(&session.state(), team),

@@ -6,10 +6,9 @@ use super::court::{stand_left, start_interval, use_court};
 use super::last::Last;
 use super::reasons::Reasons;
 use super::signal_card::end_of_set;
-use super::time_out;
 use super::Aside;
 use crate::game::entry::Toss;
-use crate::game::Kind;
+use crate::game::{Kind, Timed};
 use crate::rules::Team;
 use crate::ui::before::BetweenSets;
 use crate::ui::part::count_down::{left_ms, CountDown};
@@ -101,7 +100,7 @@ fn Interval() -> impl IntoView {
             .state()
             .timers()
             .iter()
-            .find(|t| t.timer.what == time_out::INTERVAL)
+            .find(|t| t.timer.what == Timed::Interval)
             .cloned()
     });
     view! {

@@ -2,10 +2,9 @@
 
 use leptos::prelude::*;
 
-use super::time_out::{INTERVAL, RECOVERY, TIME_OUT};
 use crate::device;
-use crate::game::entry::{By, Timer, TimerAction};
-use crate::game::{Kind, Phase, State, RECOVERY_SECONDS};
+use crate::game::entry::By;
+use crate::game::{begun_by, Kind, State, Timed};
 use crate::rules::Team;
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
@@ -174,48 +173,17 @@ pub fn stand_left(state: &State) -> Team {
     }
 }
 
-/// Starts the count-downs that an entry brings with it: a time-out's, a hurt player's, and the
-/// interval's where the entry has ended a set (Official Volleyball Rules 2025-2028, 15.4.1, 17.1.2 and
-/// 18.1).
+/// Starts the count-downs that an entry brings with it.
 pub fn follow(session: Session, kind: &Kind) {
-    let state = session.state_now();
-    if let Kind::TimeOut { team } = kind {
-        let seconds = state.rules().time_outs.seconds;
-        start(session, TIME_OUT, Some(*team), seconds);
+    for timer in begun_by(&session.state_now(), kind) {
+        session.tell(Kind::Timer(timer));
     }
-    if let Kind::Recovery { team, .. } = kind {
-        start(session, RECOVERY, Some(*team), RECOVERY_SECONDS);
-    }
-    let resting = state.timers().iter().any(|t| t.timer.what == INTERVAL);
-    let over = matches!(state.phase(), Phase::BetweenSets) && state.ready().is_none();
-    if over && !resting && can_end_a_set(kind) {
-        start_interval(session);
-    }
-}
-
-/// Whether an entry can give a point.
-const fn can_end_a_set(kind: &Kind) -> bool {
-    matches!(
-        kind,
-        Kind::Rally { .. }
-            | Kind::Delay { .. }
-            | Kind::Misconduct { .. }
-            | Kind::LateFault(_)
-            | Kind::Incomplete { .. }
-    )
 }
 
 /// Starts the pause between sets.
 pub fn start_interval(session: Session) {
-    let seconds = session.state_now().rules().interval_seconds;
-    start(session, INTERVAL, None, seconds);
-}
-
-fn start(session: Session, what: &str, team: Option<Team>, seconds: u16) {
-    session.tell(Kind::Timer(Timer {
-        what: what.into(),
-        team,
-        seconds: u32::from(seconds),
-        action: TimerAction::Start,
-    }));
+    let interval = Timed::Interval.start(None, session.state_now().rules());
+    if let Some(timer) = interval {
+        session.tell(Kind::Timer(timer));
+    }
 }

@@ -3,10 +3,7 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
-use super::time_out;
-use crate::game::entry::Timer;
-use crate::game::entry::TimerAction;
-use crate::game::{Kind, Phase};
+use crate::game::{orphaned_by, Kind, Phase};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
@@ -16,23 +13,9 @@ pub fn take_back(session: Session, entry: u32, why: Option<String>) {
     if !session.tell(Kind::Strike { entry, why }) {
         return;
     }
-    let state = session.state_now();
-    let orphans: Vec<Timer> = state
-        .timers()
-        .iter()
-        .map(|running| running.timer.clone())
-        .filter(|timer| match (timer.what.as_str(), &kind) {
-            (time_out::TIME_OUT, Some(Kind::TimeOut { team })) => timer.team == Some(*team),
-            (time_out::RECOVERY, Some(Kind::Recovery { team, .. })) => timer.team == Some(*team),
-            (time_out::INTERVAL, _) => state.phase() == Phase::Playing,
-            _ => false,
-        })
-        .collect();
-    for timer in orphans {
-        session.tell(Kind::Timer(Timer {
-            action: TimerAction::Stop,
-            ..timer
-        }));
+    let orphans = kind.map(|kind| orphaned_by(&session.state_now(), &kind));
+    for stop in orphans.into_iter().flatten() {
+        session.tell(Kind::Timer(stop));
     }
 }
 

@@ -2,25 +2,14 @@
 
 use leptos::prelude::*;
 
-use crate::game::entry::{Timer, TimerAction};
-use crate::game::{Kind, RunningTimer};
+use crate::game::{Kind, RunningTimer, Timed};
 use crate::ui::part::count_down::CountDown;
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
-/// The count-down of a time-out in the log.
-pub const TIME_OUT: &str = "time_out";
-/// The count-down of the pause between sets in the log.
-pub const INTERVAL: &str = "interval";
-/// The count-down of an injured player's three minutes in the log.
-pub const RECOVERY: &str = "recovery";
-
 /// Ends a count-down.
 pub fn end(session: Session, running: &RunningTimer) {
-    session.tell(Kind::Timer(Timer {
-        action: TimerAction::Stop,
-        ..running.timer.clone()
-    }));
+    session.tell(Kind::Timer(running.timer.stopped()));
 }
 
 /// The count-downs that run since the last rally.
@@ -34,7 +23,9 @@ pub fn Running() -> impl IntoView {
                 .state()
                 .timers()
                 .iter()
-                .filter(|t| t.entry > rally && matches!(t.timer.what.as_str(), TIME_OUT | RECOVERY))
+                .filter(|t| {
+                    t.entry > rally && matches!(t.timer.what, Timed::TimeOut | Timed::Recovery)
+                })
                 .cloned()
                 .collect::<Vec<_>>()
         })

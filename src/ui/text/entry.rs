@@ -82,7 +82,7 @@ pub fn entry(kind: &Kind, state: &State) -> String {
             court: Court::Other,
         } => "Play resumed on another court".into(),
         Kind::Timer(timer) => {
-            let what = timer.what.replace('_', "-");
+            let what = timer.what.code().replace('_', "-");
             match timer.action {
                 TimerAction::Start => format!("Count-down {what} started"),
                 TimerAction::Stop => format!("Count-down {what} ended"),

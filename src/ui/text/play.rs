@@ -2,7 +2,7 @@
 
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
-use crate::game::{Notice, Phase, State};
+use crate::game::{Notice, Phase, State, Timed};
 use crate::rules::{Cause, Group, Shirt, Team, CALL_BACK_SECONDS};
 
 /// The court, and what lies below it.
@@ -185,10 +185,10 @@ pub fn tool_label(what: &str, name: &str, (used, most): (u8, Option<u8>)) -> Str
 /// What a count-down is for.
 #[must_use]
 pub fn timer(timer: &Timer, state: &State) -> String {
-    let what = match timer.what.as_str() {
-        "time_out" => TIME_OUT,
-        "recovery" => "Recovery",
-        "interval" => INTERVAL,
+    let what = match timer.what {
+        Timed::TimeOut => TIME_OUT,
+        Timed::Recovery => "Recovery",
+        Timed::Interval => INTERVAL,
         _ => "Count-down",
     };
     match timer.team {

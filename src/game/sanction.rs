@@ -1,0 +1,50 @@
+//! The lines of the sanctions box.
+
+use super::entry::{Level, Who};
+use crate::rules::{Score, Team};
+
+/// A line of the sanctions box.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sanction {
+    /// The entry it came from.
+    pub entry: u32,
+    /// The set it counts in.
+    pub set: u8,
+    /// The team at fault.
+    pub team: Team,
+    /// What.
+    pub kind: SanctionKind,
+    /// The person, for misconduct.
+    pub who: Option<Who>,
+    /// The score before it.
+    pub score: Score,
+}
+
+/// What a line of the sanctions box says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SanctionKind {
+    /// First improper request of a team in the match.
+    ImproperRequest,
+    /// Delay warning.
+    DelayWarning,
+    /// Delay penalty.
+    DelayPenalty,
+    /// Misconduct.
+    Misconduct(Level),
+}
+
+impl SanctionKind {
+    /// The name in an output.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            SanctionKind::ImproperRequest => "improper_request",
+            SanctionKind::DelayWarning => "delay_warning",
+            SanctionKind::DelayPenalty => "delay_penalty",
+            SanctionKind::Misconduct(Level::Warning) => "warning",
+            SanctionKind::Misconduct(Level::Penalty) => "penalty",
+            SanctionKind::Misconduct(Level::Expulsion) => "expulsion",
+            SanctionKind::Misconduct(Level::Disqualification) => "disqualification",
+        }
+    }
+}

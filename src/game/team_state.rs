@@ -1,0 +1,89 @@
+//! What lasts the whole match for one team, and who of it may not play.
+
+use std::sync::Arc;
+
+use super::entry::{Level, TeamList, Who};
+use crate::rules::Shirt;
+
+/// What lasts the whole match for one team.
+#[derive(Clone, Debug, Default)]
+pub struct TeamState {
+    /// Its list.
+    pub list: Option<Arc<TeamList>>,
+    /// Its liberos, re-designated ones among them.
+    pub liberos: Vec<Shirt>,
+    /// Whether its one improper request without consequence is used (15.11.2).
+    pub improper_noted: bool,
+    /// Delays sanctioned so far (16.2).
+    pub delays: u8,
+    /// Misconduct sanctions so far.
+    pub conduct: Vec<(Who, Level)>,
+    /// Players expelled, with the set (21.3.2.1).
+    pub expelled: Vec<(Shirt, u8)>,
+    /// Players out for the match, and why.
+    pub out: Vec<(Shirt, OutFor)>,
+    /// Players who have had their recovery time (17.1.2).
+    pub recovered: Vec<Shirt>,
+    /// A libero who was hurt in a stopped rally and may leave at once.
+    pub hurt_libero: Option<Shirt>,
+}
+
+impl TeamState {
+    /// Whether a number is on the list; anybody is, where there is no list.
+    #[must_use]
+    pub fn lists(&self, number: Shirt) -> bool {
+        self.list
+            .as_ref()
+            .is_none_or(|l| l.player(number).is_some())
+    }
+
+    /// Why a player may not be on court in the given set.
+    #[must_use]
+    pub fn barred(&self, number: Shirt, set: u8) -> Option<Barred> {
+        self.out
+            .iter()
+            .find(|(s, _)| *s == number)
+            .map(|(_, why)| Barred::Out(*why))
+            .or_else(|| {
+                self.expelled
+                    .contains(&(number, set))
+                    .then_some(Barred::Expelled)
+            })
+    }
+
+    /// Whether a number is a libero's.
+    #[must_use]
+    pub fn is_libero(&self, number: Shirt) -> bool {
+        self.liberos.contains(&number)
+    }
+
+    /// The heaviest sanction a person has had.
+    #[must_use]
+    pub fn heaviest(&self, who: &Who) -> Option<Level> {
+        self.conduct
+            .iter()
+            .filter(|(w, _)| w == who)
+            .map(|(_, l)| *l)
+            .max()
+    }
+}
+
+/// Why a player is out for the rest of the match.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OutFor {
+    /// Disqualified (21.3.3.1).
+    Disqualified,
+    /// Taken out by an exceptional substitution (15.7).
+    Exceptional,
+    /// A libero replaced by a re-designated one (19.4.2.2).
+    Redesignated,
+}
+
+/// Why a player may not be on court.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Barred {
+    /// Expelled for this set.
+    Expelled,
+    /// Out for the match.
+    Out(OutFor),
+}
