@@ -1,4 +1,4 @@
-// Starts the page, or says in a sentence that it cannot.
+// Starts the page, or says in a sentence that it cannot. Which module is its own stands in its head.
 
 const starting = document.getElementById("starting");
 
@@ -21,8 +21,9 @@ globalThis.dutystandReader = () => {
 if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly)) {
   sayInstead("too-old");
 } else {
-  import("./dutystand.js")
-    .then((glue) => glue.default({ module_or_path: new URL("./dutystand_bg.wasm", import.meta.url) }))
+  const [script, module] = ["modulepreload", "preload"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);
+  import(script)
+    .then((glue) => glue.default({ module_or_path: module }))
     .then(() => starting.remove())
     .catch((trouble) => {
       // Whether the browser is at fault or the connection broke cannot be told from here.

@@ -59,7 +59,15 @@ async function takeOffice() {
 
 async function answer(request) {
   const cache = await caches.open(CACHE);
-  // Every address below the folder is the same page; what stands behind # never gets here.
-  const wanted = request.mode === "navigate" ? new URL("./", registration.scope) : request;
-  return (await cache.match(wanted)) ?? fetch(request);
+  const found = await cache.match(request.mode === "navigate" ? page(request) : request);
+  // Some hosts lead from desk.html to desk; a browser takes no answer for a page that came that way.
+  if (found?.redirected) return new Response(found.body, { headers: found.headers });
+  return found ?? fetch(request);
+}
+
+/** The desk has a page of its own; every other address below the folder is the same one. */
+function page(request) {
+  const desk = new URL("./desk.html", registration.scope);
+  // What stands behind # never gets here.
+  return new URL(request.url).pathname === desk.pathname ? desk : new URL("./", registration.scope);
 }

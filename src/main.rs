@@ -1,8 +1,8 @@
-//! The page starts here, nothing else does.
+//! The page of a match starts here, nothing else does.
 
 #[cfg(target_arch = "wasm32")]
 fn main() {
-    dutystand::ui::start();
+    dutystand::ui::match_page::start();
 }
 
 #[cfg(not(target_arch = "wasm32"))]

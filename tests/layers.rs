@@ -16,8 +16,9 @@ const FLOORS: [(&str, &[&str]); 6] = [
 ];
 
 /// The programs, and what they may name of the library.
-const PROGRAMS: [(&str, &[&str]); 3] = [
+const PROGRAMS: [(&str, &[&str]); 4] = [
     ("src/main.rs", &["ui"]),
+    ("src/bin/desk_page.rs", &["ui"]),
     ("src/bin/reader.rs", &[]),
     ("src/bin/desk.rs", &["sheet", "record", "game", "rules"]),
 ];

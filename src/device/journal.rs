@@ -224,6 +224,19 @@ impl Journal {
         self.catch_up_durable();
     }
 
+    /// For a page that is about to go, which would take along what is on its way: writes to the disk
+    /// whatever is not there yet. Says whether every line is now in one of the two copies at least.
+    pub async fn settle(&self) -> bool {
+        let batch = self.not_durable();
+        if !batch.is_empty() && self.health().durable.is_ok() {
+            let outcome = self.inner.durable.put(&batch).await;
+            self.taken(&batch, outcome);
+        }
+        let not_durable = self.inner.not_durable.borrow();
+        let not_local = self.inner.not_local.borrow();
+        not_local.keys().all(|line| !not_durable.contains_key(line))
+    }
+
     /// The id of every match found in either store or in memory, sorted.
     pub async fn ids(&self) -> Vec<String> {
         let mut ids = BTreeSet::new();
@@ -435,15 +448,18 @@ impl Journal {
         outcome
     }
 
-    /// Writes everything that the durable copy has not taken yet, in one go.
-    fn catch_up_durable(&self) {
-        let batch: Vec<(String, u32, String)> = self
-            .inner
-            .not_durable
-            .borrow()
-            .iter()
+    /// Everything that the durable copy has not taken yet.
+    fn not_durable(&self) -> Vec<(String, u32, String)> {
+        let unsaved = self.inner.not_durable.borrow();
+        let lines = unsaved.iter();
+        lines
             .map(|((id, n), line)| (id.clone(), *n, line.clone()))
-            .collect();
+            .collect()
+    }
+
+    /// Writes all of that in one go.
+    fn catch_up_durable(&self) {
+        let batch = self.not_durable();
         if self.inner.catching_up.get() {
             self.inner.behind.set(true);
             return;

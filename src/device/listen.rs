@@ -5,7 +5,9 @@ use std::rc::{Rc, Weak};
 
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{AddEventListenerOptions, Event, EventTarget, PageTransitionEvent, VisibilityState};
+use web_sys::{
+    AddEventListenerOptions, Event, EventTarget, PageTransitionEvent, VisibilityState, Window,
+};
 
 use super::reach::window;
 
@@ -102,17 +104,29 @@ pub fn on_resume(f: impl Fn() + 'static) -> Listeners {
                 f();
             }
         }),
-        Listener::new(&window, "pageshow", move |event| {
-            // The first showing of a page is not a return.
-            if event
-                .dyn_ref::<PageTransitionEvent>()
-                .is_some_and(PageTransitionEvent::persisted)
-            {
-                restored();
-            }
-        }),
+        restored_listener(&window, move || restored()),
     ]
     .into()
+}
+
+/// Calls `f` when the browser shows the page again as it had kept it in memory, after others.
+pub fn on_restored(f: impl Fn() + 'static) -> Listeners {
+    window()
+        .map(|window| vec![restored_listener(&window, f)])
+        .unwrap_or_default()
+        .into()
+}
+
+fn restored_listener(window: &Window, f: impl Fn() + 'static) -> Listener {
+    Listener::new(window, "pageshow", move |event| {
+        // The first showing of a page is not a return.
+        if event
+            .dyn_ref::<PageTransitionEvent>()
+            .is_some_and(PageTransitionEvent::persisted)
+        {
+            f();
+        }
+    })
 }
 
 type Watcher<T> = Rc<dyn Fn(&T)>;

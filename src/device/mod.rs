@@ -35,14 +35,16 @@ pub use camera::{codes_in_photo, Camera, CameraTrouble};
 pub use clock::Clock;
 pub use coin::{new_id, toss_coin, Face, NoRandom};
 pub use journal::{Copies, Health, Journal, Notice};
-pub use listen::{after, every, is_visible, on_resume, on_visibility, Listeners, Ticker, Watch};
+pub use listen::{
+    after, every, is_visible, on_restored, on_resume, on_visibility, Listeners, Ticker, Watch,
+};
 pub use local_time::{offset_minutes, LocalTime};
 pub use lock::{Standing, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
 pub use screen::{
-    back, focus_on, hash, on_hash_change, on_preference_change, prefers_dark,
-    prefers_reduced_motion, push_hash, replace_hash, set_css_property, set_root_attribute,
-    set_title, vibrate,
+    back, came_from, focus_on, go_to_page, hash, on_hash_change, on_preference_change,
+    prefers_dark, prefers_reduced_motion, push_hash, reload, replace_hash, replace_page,
+    set_css_property, set_root_attribute, set_title, vibrate,
 };
 pub use settings::{forget_setting, set_setting, setting};
 pub use share::{

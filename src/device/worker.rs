@@ -15,7 +15,8 @@ use web_sys::{
 };
 
 use super::listen::{after, on_resume, Listener, Listeners, Ticker};
-use super::reach::{error_words, of_navigator, options, window};
+use super::reach::{error_words, of_navigator, options};
+use super::screen::reload;
 
 /// Installed apps on iOS have been seen not to tell when the new worker took over; then the
 /// page is loaded again after this long.
@@ -258,12 +259,5 @@ impl Inner {
                 });
             }
         }
-    }
-}
-
-fn reload() {
-    if let Some(window) = window() {
-        // Fails only in a page that is going away already.
-        let _ = window.location().reload();
     }
 }

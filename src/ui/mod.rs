@@ -5,7 +5,9 @@
 
 pub mod before;
 pub mod desk;
+pub mod desk_page;
 pub mod hand_over;
+pub mod match_page;
 pub mod part;
 pub mod play;
 pub mod review;
@@ -16,8 +18,3 @@ mod signals;
 pub mod start;
 pub mod text;
 pub mod text_before;
-
-/// Puts the page together. Called once.
-pub fn start() {
-    leptos::mount::mount_to_body(shell::Page);
-}

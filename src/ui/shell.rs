@@ -1,157 +1,31 @@
 //! The frame of every screen: which one shows, the bar above it, the marks in the bar, the sheet
-//! for refusals, the news for screen readers, and light or dark.
+//! for refusals, the news for screen readers, and light or dark. Both pages of the program share it;
+//! it knows the screens by name only, and a [`Page`] brings those that it holds.
+
+mod screen;
 
 use leptos::html;
 use leptos::prelude::*;
 
-use super::before::{Before, NewMatch};
-use super::desk;
-use super::hand_over::{HandOver, Receive};
 use super::part::dialog::Confirm;
 use super::part::refusal::RefusalSheet;
-use super::play::{use_court, BarTools, Court, LogList, Play};
-use super::review;
 use super::session::{use_session, Saved, Session};
-use super::sheet_view::SheetScreen;
-use super::signals::Signals;
-use super::start::{About, Start};
 use super::text;
 use crate::device::{self, Offline, Standing, Worker};
 
-/// The screens.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Screen {
-    /// Continue, begin, look back.
-    Start,
-    /// The form for a new match.
-    NewMatch,
-    /// Before the first whistle.
-    Before {
-        /// The match.
-        id: String,
-    },
-    /// The court.
-    Play {
-        /// The match.
-        id: String,
-    },
-    /// Every entry in words.
-    Log {
-        /// The match.
-        id: String,
-    },
-    /// The computed sheet.
-    Sheet {
-        /// The match.
-        id: String,
-    },
-    /// The record leaves the phone.
-    HandOver {
-        /// The match.
-        id: String,
-    },
-    /// A record comes in by camera.
-    Receive,
-    /// The official hand signals.
-    Signals,
-    /// The look back on a match.
-    Review {
-        /// The match.
-        id: String,
-    },
-    /// The coordinator's desk.
-    Desk(desk::Place),
-    /// What the app does not replace.
-    About,
-}
+pub use screen::{Document, Screen};
 
-impl Screen {
-    /// The part of the address after `#/`.
-    #[must_use]
-    pub fn hash(&self) -> String {
-        match self {
-            Screen::Start => "/start".into(),
-            Screen::NewMatch => "/new".into(),
-            Screen::Before { id } => format!("/before/{id}"),
-            Screen::Play { id } => format!("/play/{id}"),
-            Screen::Log { id } => format!("/log/{id}"),
-            Screen::Sheet { id } => format!("/sheet/{id}"),
-            Screen::HandOver { id } => format!("/hand-over/{id}"),
-            Screen::Receive => "/receive".into(),
-            Screen::Signals => "/signals".into(),
-            Screen::Review { id } => format!("/review/{id}"),
-            Screen::Desk(place) => format!("/desk{}", place.hash()),
-            Screen::About => "/about".into(),
-        }
-    }
-
-    /// The screen of an address; the start screen for one that is none.
-    #[must_use]
-    pub fn of_hash(hash: &str) -> Screen {
-        let mut words = hash.trim_start_matches('/').splitn(2, '/');
-        let name = words.next().unwrap_or_default();
-        match (name, words.next().map(str::to_owned)) {
-            ("new", None) => Screen::NewMatch,
-            ("signals", None) => Screen::Signals,
-            ("about", None) => Screen::About,
-            ("receive", None) => Screen::Receive,
-            ("hand-over", Some(id)) => Screen::HandOver { id },
-            ("before", Some(id)) => Screen::Before { id },
-            ("play", Some(id)) => Screen::Play { id },
-            ("log", Some(id)) => Screen::Log { id },
-            ("sheet", Some(id)) => Screen::Sheet { id },
-            ("review", Some(id)) => Screen::Review { id },
-            ("desk", place) => Screen::Desk(desk::Place::of_hash(&place.unwrap_or_default())),
-            _ => Screen::Start,
-        }
-    }
-
-    /// The match it shows.
-    #[must_use]
-    pub fn match_id(&self) -> Option<&str> {
-        match self {
-            Screen::Before { id }
-            | Screen::Play { id }
-            | Screen::Log { id }
-            | Screen::HandOver { id }
-            | Screen::Sheet { id }
-            | Screen::Review { id } => Some(id),
-            Screen::Start
-            | Screen::NewMatch
-            | Screen::Receive
-            | Screen::Signals
-            | Screen::Desk(_)
-            | Screen::About => None,
-        }
-    }
-
-    /// Where the arrow in the bar leads.
-    fn up(&self) -> Screen {
-        match self {
-            Screen::Log { id } | Screen::Sheet { id } => Screen::Play { id: id.clone() },
-            Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
-            Screen::Review { id } => Screen::Sheet { id: id.clone() },
-            Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(desk::Place::List),
-            _ => Screen::Start,
-        }
-    }
-
-    const fn code(&self) -> &'static str {
-        match self {
-            Screen::Start => "start",
-            Screen::NewMatch => "new",
-            Screen::Before { .. } => "before",
-            Screen::Play { .. } => "play",
-            Screen::Log { .. } => "log",
-            Screen::Sheet { .. } => "sheet",
-            Screen::HandOver { .. } => "hand-over",
-            Screen::Receive => "receive",
-            Screen::Signals => "signals",
-            Screen::Review { .. } => "review",
-            Screen::Desk(_) => "desk",
-            Screen::About => "about",
-        }
-    }
+/// What one page of the program is made of. Plain functions, so that a page holds no other's screens.
+#[derive(Clone, Copy)]
+pub struct Page {
+    /// Which one it is.
+    pub document: Document,
+    /// Makes once what its screens have in common.
+    pub begin: fn(),
+    /// A screen that it holds; one of a match is asked for when that match is open.
+    pub show: fn(&Screen) -> AnyView,
+    /// What stands in the bar beside the court's heading.
+    pub tools: fn() -> AnyView,
 }
 
 /// Light or dark.
@@ -183,7 +57,13 @@ impl Theme {
 /// What every screen can reach. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Shell {
+    page: Page,
+    session: Session,
     screen: RwSignal<Screen>,
+    /// Whether the screen is locked against pockets.
+    pub locked: RwSignal<bool>,
+    /// Whether somebody wanted to leave a page which alone has the match.
+    has_to_stay: RwSignal<bool>,
     news: RwSignal<String>,
     theme: RwSignal<Theme>,
     offline: RwSignal<Offline>,
@@ -204,36 +84,68 @@ pub fn use_shell() -> Shell {
 const THEME: &str = "theme";
 
 impl Shell {
-    fn begin() -> Shell {
+    fn begin(page: Page, session: Session) -> Shell {
+        let screen = Screen::of_hash(&device::hash());
         let kept = device::setting(THEME);
         let theme = Theme::ALL
             .into_iter()
             .find(|t| Some(t.code()) == kept.as_deref())
             .unwrap_or(Theme::System);
+        let behind = device::came_from().map(|hash| Screen::of_hash(&hash));
         let shell = Shell {
-            screen: RwSignal::new(Screen::of_hash(&device::hash())),
+            page,
+            session,
+            screen: RwSignal::new(screen.clone()),
+            locked: RwSignal::new(false),
+            has_to_stay: RwSignal::new(false),
             news: RwSignal::new(String::new()),
             theme: RwSignal::new(theme),
             offline: RwSignal::new(Offline::Installing),
             worker: StoredValue::new_local(None),
-            trail: StoredValue::new(Vec::new()),
+            trail: StoredValue::new(behind.into_iter().collect()),
         };
         let offline = shell.offline;
         let worker = Worker::register("./sw.js", move |now| offline.set(now.clone()));
         offline.set(worker.state());
         shell.worker.set_value(Some(worker));
         device::set_root_attribute("data-theme", theme.code());
+        shell.turn_to(screen);
         shell
     }
 
     /// Shows a screen; the phone's back button leads back here.
     pub fn go(self, screen: Screen) {
         let here = self.screen.get_untracked();
-        if here != screen {
-            self.trail.update_value(|trail| trail.push(here));
-            device::push_hash(&screen.hash());
-            self.screen.set(screen);
+        if here == screen {
+            return;
         }
+        if !screen.is_in(self.page.document) {
+            return self.leave_for(&screen, here.hash());
+        }
+        self.trail.update_value(|trail| trail.push(here));
+        device::push_hash(&screen.hash());
+        self.screen.set(screen);
+    }
+
+    /// To a screen of the other page, once everything is kept: a page takes along what it alone has.
+    fn leave_for(self, screen: &Screen, from: String) {
+        let address = screen.address();
+        let journal = self.session.journal();
+        leptos::task::spawn_local(async move {
+            if journal.settle().await {
+                device::go_to_page(&address, &from);
+            } else {
+                self.has_to_stay.set(true);
+            }
+        });
+    }
+
+    /// Shows the screen of an address, on the page that holds it.
+    fn turn_to(self, screen: Screen) {
+        if !screen.is_in(self.page.document) {
+            device::replace_page(&screen.address());
+        }
+        self.screen.set(screen);
     }
 
     /// Shows a screen in the place of this one.
@@ -251,8 +163,10 @@ impl Shell {
     fn up(self) {
         let here = self.screen.get_untracked();
         let above = here.up();
-        // The signals are looked at from anywhere.
-        let from = |behind: &Screen| *behind == above || here == Screen::Signals;
+        // The signals are looked at from anywhere, and the desk opens any record.
+        let from = |behind: &Screen| {
+            *behind == above || here == Screen::Signals || matches!(behind, Screen::Desk(_))
+        };
         if self
             .trail
             .with_value(|trail| trail.last().is_some_and(from))
@@ -273,7 +187,7 @@ impl Shell {
                 trail.clear();
             }
         });
-        self.screen.set(screen);
+        self.turn_to(screen);
     }
 
     /// The screen that shows.
@@ -317,22 +231,34 @@ impl Shell {
     }
 }
 
+/// Puts a page into the document. Called once.
+pub fn mount(page: Page) {
+    leptos::mount::mount_to_body(move || view! { <Frame page /> });
+}
+
 /// The whole page.
 #[component]
-pub fn Page() -> impl IntoView {
+fn Frame(page: Page) -> impl IntoView {
     let session = Session::begin();
-    let shell = Shell::begin();
+    let shell = Shell::begin(page, session);
     provide_context(session);
     provide_context(shell);
-    provide_context(Court::begin());
+    (page.begin)();
 
     let screen = shell.screen;
+    // What another page has written meanwhile is not in the memory of one that comes back from it.
+    let restored = device::on_restored(move || {
+        if untrack(|| session.saved()) != Saved::MemoryOnly {
+            device::reload();
+        }
+    });
     let listening = device::on_hash_change(move |hash| shell.came_to(Screen::of_hash(&hash)));
-    let _listening = StoredValue::new_local(listening);
+    let _listening = StoredValue::new_local((restored, listening));
 
     // Outward only: the storage is asked for what the address names, the window is named.
     Effect::new(move |_| {
-        if let Some(id) = screen.read().match_id() {
+        let screen = screen.read();
+        if let Some(id) = screen.match_id().filter(|_| screen.is_in(page.document)) {
             session.open(id);
         }
     });
@@ -343,7 +269,7 @@ pub fn Page() -> impl IntoView {
         <div class="page" data-screen=move || code.get()>
             <Bar />
             <Keeper />
-            <main id="main">{move || show(session, screen)}</main>
+            <main id="main">{move || show(page, session, screen)}</main>
             <RefusalSheet />
             <Confirm
                 open=session.looking_on()
@@ -359,41 +285,25 @@ pub fn Page() -> impl IntoView {
 }
 
 /// One screen; those of a match once that match is open.
-fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
+fn show(page: Page, session: Session, screen: RwSignal<Screen>) -> AnyView {
     let screen = screen.get();
-    if let Some(id) = screen.match_id() {
-        // Only whether it is there, or every entry would draw the screen anew.
-        let of = id.to_owned();
-        let open = Memo::new(move |_| session.id().as_ref() == Some(&of));
-        let known = Memo::new(move |_| session.state().heading().is_some());
-        return view! {
-            {move || match (open.get(), known.get()) {
-                (false, _) => view! { <p class="card">{text::OPENING}</p> }.into_any(),
-                (true, false) => view! { <NotHere /> }.into_any(),
-                (true, true) => of_match(&screen),
-            }}
-        }
-        .into_any();
+    let opening = || view! { <p class="card">{text::OPENING}</p> }.into_any();
+    if !screen.is_in(page.document) {
+        return opening();
     }
-    match screen {
-        Screen::NewMatch => view! { <NewMatch /> }.into_any(),
-        Screen::Receive => view! { <Receive /> }.into_any(),
-        Screen::Signals => view! { <Signals /> }.into_any(),
-        Screen::About => view! { <About /> }.into_any(),
-        Screen::Desk(place) => desk::show(&place),
-        _ => view! { <Start /> }.into_any(),
-    }
-}
-
-fn of_match(screen: &Screen) -> AnyView {
-    match screen {
-        Screen::Before { .. } => view! { <Before /> }.into_any(),
-        Screen::Log { .. } => view! { <LogList /> }.into_any(),
-        Screen::Sheet { .. } => view! { <SheetScreen /> }.into_any(),
-        Screen::HandOver { .. } => view! { <HandOver /> }.into_any(),
-        Screen::Review { .. } => review::review(),
-        _ => view! { <Play /> }.into_any(),
-    }
+    let Some(id) = screen.match_id() else {
+        return (page.show)(&screen);
+    };
+    // Only whether it is there, or every entry would draw the screen anew.
+    let of = id.to_owned();
+    let open = Memo::new(move |_| session.id().as_ref() == Some(&of));
+    let known = Memo::new(move |_| session.state().heading().is_some());
+    (move || match (open.get(), known.get()) {
+        (false, _) => opening(),
+        (true, false) => view! { <NotHere /> }.into_any(),
+        (true, true) => (page.show)(&screen),
+    })
+    .into_any()
 }
 
 /// A match that is not in this phone's storage.
@@ -426,7 +336,7 @@ fn heading(session: Session, screen: &Screen) -> String {
         Screen::Sheet { .. } => text::SHEET.into(),
         Screen::HandOver { .. } => text::HAND_OVER.into(),
         Screen::Receive => text::RECEIVE.into(),
-        Screen::Review { .. } => review::REVIEW.into(),
+        Screen::Review { .. } => super::review::REVIEW.into(),
         Screen::Desk(place) => place.heading().into(),
         Screen::Play { .. } => text::play_title(&session.state()),
     }
@@ -455,9 +365,9 @@ fn Bar() -> impl IntoView {
         screen
     });
     let up = move |_| shell.up();
-    let court = use_court();
+    let tools = shell.page.tools;
     view! {
-        <header class="bar" inert=move || court.locked.get()>
+        <header class="bar" inert=move || shell.locked.get()>
             <Show when=move || !at_start.get()>
                 <button type="button" class="bar-button" id="up" aria-label=text::BACK on:click=up>
                     <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
@@ -472,9 +382,7 @@ fn Bar() -> impl IntoView {
                 <SavedMark />
             </Show>
             <Show when=move || on_court.get()>
-                <div class="bar-tools">
-                    <BarTools />
-                </div>
+                <div class="bar-tools">{tools()}</div>
             </Show>
         </header>
     }
@@ -530,6 +438,7 @@ fn Keeper() -> impl IntoView {
         <Show when=move || trouble.get().is_some()>
             <div class="keeper bad" role="alert" id="storage-trouble">
                 <p>{move || trouble.get()}</p>
+                {move || shell.has_to_stay.get().then(|| view! { <p>{text::HAS_TO_STAY}</p> })}
                 <Show when=move || in_match.get()>
                     <button
                         type="button"

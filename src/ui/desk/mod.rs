@@ -13,7 +13,7 @@ mod words;
 
 use leptos::prelude::*;
 
-pub use day::DemoDay;
+use day::DemoDay;
 
 use super::shell::{use_shell, Screen};
 

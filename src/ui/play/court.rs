@@ -83,7 +83,7 @@ impl Court {
             glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             panel: RwSignal::new(Panel::Rally),
-            locked: RwSignal::new(false),
+            locked: use_shell().locked,
         }
     }
 

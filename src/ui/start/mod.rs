@@ -10,7 +10,7 @@ mod storage;
 
 use leptos::prelude::*;
 
-use super::desk::{DemoDay, Place};
+use super::desk::Place;
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen, Theme};
 use super::text;
@@ -44,6 +44,15 @@ pub fn Start() -> impl IntoView {
         ) => {}
     };
 
+    // A link, so that the desk can be opened beside a match; by itself it waits for what is being kept.
+    let desk = Screen::Desk(Place::List);
+    let to_desk = move |event: leptos::ev::MouseEvent| {
+        if !(event.ctrl_key() || event.meta_key() || event.shift_key()) {
+            event.prevent_default();
+            shell.go(Screen::Desk(Place::List));
+        }
+    };
+
     view! {
         <div class="start stack">
             <NewVersion />
@@ -66,21 +75,15 @@ pub fn Start() -> impl IntoView {
                     <span>{text::QUICK_TALLY_MORE}</span>
                 </button>
             </div>
-            <button
-                type="button"
-                class="button"
-                id="to-desk"
-                on:click=move |_| shell.go(Screen::Desk(Place::List))
-            >
+            <a class="button" id="to-desk" href=desk.address() on:click=to_desk>
                 {text::TO_DESK}
-            </button>
+            </a>
             <Sheets library />
             <Import library />
             <button type="button" class="button" id="receive" on:click=move |_| shell.go(Screen::Receive)>
                 {text::RECEIVE}
             </button>
             <Storage library />
-            <DemoDay library />
             <section class="stack">
                 <h2>{text::SETTINGS}</h2>
                 <ThemeChoice />

@@ -280,6 +280,10 @@ pub fn storage_trouble(health: &Health) -> Option<String> {
     }
 }
 
+/// Somebody wanted to go to another page then.
+pub const HAS_TO_STAY: &str =
+    "The next page would not have the match either, so this one stays. Export the match first.";
+
 /// Another tab writes.
 #[must_use]
 pub const fn read_only(robbed: bool) -> &'static str {

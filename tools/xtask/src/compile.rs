@@ -1,4 +1,4 @@
-//! Asks cargo for the WebAssembly binary.
+//! Asks cargo for the WebAssembly binaries.
 
 use std::path::PathBuf;
 use std::process::Command;
@@ -17,8 +17,8 @@ pub enum Build {
     Dev,
 }
 
-/// Compiles one binary of the page's crate and says where it lies.
-pub fn compile(tree: &Tree, build: Build, binary: &str) -> Outcome<PathBuf> {
+/// Compiles binaries of the page's crate, side by side, and says where each lies.
+pub fn compile(tree: &Tree, build: Build, binaries: &[&str]) -> Outcome<Vec<PathBuf>> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let mut command = Command::new(cargo);
     command
@@ -30,9 +30,8 @@ pub fn compile(tree: &Tree, build: Build, binary: &str) -> Outcome<PathBuf> {
             "dutystand",
             "--target",
             TARGET,
-            "--bin",
-            binary,
         ])
+        .args(binaries.iter().flat_map(|binary| ["--bin", binary]))
         .env("CARGO_TARGET_DIR", &tree.target);
     // Only this one call may see the other compiler: with RUSTC set for everything, doctests
     // would mix two versions of the standard library.
@@ -62,9 +61,9 @@ pub fn compile(tree: &Tree, build: Build, binary: &str) -> Outcome<PathBuf> {
             "The page did not compile for {TARGET}; the reason stands above."
         ));
     }
-    Ok(tree
-        .target
-        .join(TARGET)
-        .join(folder)
-        .join(format!("{binary}.wasm")))
+    let folder = tree.target.join(TARGET).join(folder);
+    Ok(binaries
+        .iter()
+        .map(|binary| folder.join(format!("{binary}.wasm")))
+        .collect())
 }

@@ -2,8 +2,8 @@
 //! worker keeps.
 //!
 //! Sources name each other plainly, as `"./loader.js"` in double quotes. Every file but the
-//! three whose address must stay (`index.html`, `sw.js`, `manifest.webmanifest`) gets the hash
-//! of its content into its name, and whoever mentions it is rewritten. A file that nobody
+//! four whose address must stay (`index.html`, `desk.html`, `sw.js`, `manifest.webmanifest`) gets the
+//! hash of its content into its name, and whoever mentions it is rewritten. A file that nobody
 //! mentions, or a mention of no file, ends the build.
 
 use std::fmt::Write as _;
@@ -18,9 +18,13 @@ use crate::module::bind;
 use crate::tree::Tree;
 use crate::Outcome;
 
-/// The binaries that the browser loads: the page, and the reader of codes that only some phones need.
-/// Both are mentioned in `assets/loader.js`.
-const MODULES: [&str; 2] = ["dutystand", "reader"];
+/// The binaries that the browser loads: the page of a match, that of the desk, and the reader of codes
+/// that only some phones need.
+const MODULES: [&str; 3] = [MATCH, DESK, "reader"];
+
+/// Mentioned in the head of `index.html`. That of the desk is the same file with the other module.
+const MATCH: &str = "dutystand";
+const DESK: &str = "desk-page";
 
 /// What stands in `assets/` and is not made by this program.
 const SCRIPTS: [&str; 2] = ["loader.js", "too-old.js"];
@@ -42,8 +46,8 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
     let mut site = Site::default();
     let assets = tree.root.join("assets");
 
-    for name in MODULES {
-        let module = bind(&compile(tree, build, name)?, name, build)?;
+    for (name, compiled) in MODULES.iter().zip(compile(tree, build, &MODULES)?) {
+        let module = bind(&compiled, name, build)?;
         site.add_hashed(&format!("{name}_bg.wasm"), module.wasm);
         site.add_hashed(&format!("{name}.js"), module.glue.into_bytes());
     }
@@ -57,11 +61,15 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
         let text = site.rewrite(name, &read(&assets.join(name))?)?;
         site.add_hashed(name, text.into_bytes());
     }
-    for (name, folder) in [
-        ("manifest.webmanifest", &assets),
-        ("index.html", &tree.root),
+    let page = read(&tree.root.join("index.html"))?;
+    let desk = page.replace(&format!("\"./{MATCH}"), &format!("\"./{DESK}"));
+    let manifest = read(&assets.join("manifest.webmanifest"))?;
+    for (name, text) in [
+        ("manifest.webmanifest", manifest),
+        ("index.html", page),
+        ("desk.html", desk),
     ] {
-        let text = site.rewrite(name, &read(&folder.join(name))?)?;
+        let text = site.rewrite(name, &text)?;
         site.add(name, text.into_bytes());
     }
     site.all_mentioned()?;

@@ -1,0 +1,180 @@
+//! The screens, their addresses, and which page of the program holds them.
+
+use crate::ui::desk;
+
+/// The pages of the program: documents with a module each, so that a referee's phone need not load the
+/// coordinator's desk to start.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Document {
+    /// The match: before it, the court, its record.
+    Match,
+    /// What is done with many records.
+    Desk,
+}
+
+impl Document {
+    /// Its place beside the other one.
+    const fn file(self) -> &'static str {
+        match self {
+            Document::Match => "./",
+            Document::Desk => "./desk.html",
+        }
+    }
+}
+
+/// The screens.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Screen {
+    /// Continue, begin, look back.
+    Start,
+    /// The form for a new match.
+    NewMatch,
+    /// Before the first whistle.
+    Before {
+        /// The match.
+        id: String,
+    },
+    /// The court.
+    Play {
+        /// The match.
+        id: String,
+    },
+    /// Every entry in words.
+    Log {
+        /// The match.
+        id: String,
+    },
+    /// The computed sheet.
+    Sheet {
+        /// The match.
+        id: String,
+    },
+    /// The record leaves the phone.
+    HandOver {
+        /// The match.
+        id: String,
+    },
+    /// A record comes in by camera.
+    Receive,
+    /// The official hand signals.
+    Signals,
+    /// The look back on a match.
+    Review {
+        /// The match.
+        id: String,
+    },
+    /// The coordinator's desk.
+    Desk(desk::Place),
+    /// What the app does not replace.
+    About,
+}
+
+impl Screen {
+    /// The part of the address after `#/`.
+    #[must_use]
+    pub fn hash(&self) -> String {
+        match self {
+            Screen::Start => "/start".into(),
+            Screen::NewMatch => "/new".into(),
+            Screen::Before { id } => format!("/before/{id}"),
+            Screen::Play { id } => format!("/play/{id}"),
+            Screen::Log { id } => format!("/log/{id}"),
+            Screen::Sheet { id } => format!("/sheet/{id}"),
+            Screen::HandOver { id } => format!("/hand-over/{id}"),
+            Screen::Receive => "/receive".into(),
+            Screen::Signals => "/signals".into(),
+            Screen::Review { id } => format!("/review/{id}"),
+            Screen::Desk(place) => format!("/desk{}", place.hash()),
+            Screen::About => "/about".into(),
+        }
+    }
+
+    /// The screen of an address; the start screen for one that is none.
+    #[must_use]
+    pub fn of_hash(hash: &str) -> Screen {
+        let mut words = hash.trim_start_matches('/').splitn(2, '/');
+        let name = words.next().unwrap_or_default();
+        match (name, words.next().map(str::to_owned)) {
+            ("new", None) => Screen::NewMatch,
+            ("signals", None) => Screen::Signals,
+            ("about", None) => Screen::About,
+            ("receive", None) => Screen::Receive,
+            ("hand-over", Some(id)) => Screen::HandOver { id },
+            ("before", Some(id)) => Screen::Before { id },
+            ("play", Some(id)) => Screen::Play { id },
+            ("log", Some(id)) => Screen::Log { id },
+            ("sheet", Some(id)) => Screen::Sheet { id },
+            ("review", Some(id)) => Screen::Review { id },
+            ("desk", place) => Screen::Desk(desk::Place::of_hash(&place.unwrap_or_default())),
+            _ => Screen::Start,
+        }
+    }
+
+    /// Whether a page of the program holds it. The sheet is looked at on both.
+    #[must_use]
+    pub const fn is_in(&self, document: Document) -> bool {
+        match self {
+            Screen::Desk(_) | Screen::Review { .. } => matches!(document, Document::Desk),
+            Screen::Sheet { .. } => true,
+            _ => matches!(document, Document::Match),
+        }
+    }
+
+    /// The address, for whoever comes from the page that does not hold it.
+    #[must_use]
+    pub fn address(&self) -> String {
+        let document = if self.is_in(Document::Match) {
+            Document::Match
+        } else {
+            Document::Desk
+        };
+        format!("{}#{}", document.file(), self.hash())
+    }
+
+    /// The match it shows.
+    #[must_use]
+    pub fn match_id(&self) -> Option<&str> {
+        match self {
+            Screen::Before { id }
+            | Screen::Play { id }
+            | Screen::Log { id }
+            | Screen::HandOver { id }
+            | Screen::Sheet { id }
+            | Screen::Review { id } => Some(id),
+            Screen::Start
+            | Screen::NewMatch
+            | Screen::Receive
+            | Screen::Signals
+            | Screen::Desk(_)
+            | Screen::About => None,
+        }
+    }
+
+    /// Where the arrow in the bar leads.
+    pub(super) fn up(&self) -> Screen {
+        match self {
+            Screen::Log { id } | Screen::Sheet { id } => Screen::Play { id: id.clone() },
+            Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
+            Screen::Review { id } => Screen::Sheet { id: id.clone() },
+            Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(desk::Place::List),
+            _ => Screen::Start,
+        }
+    }
+
+    pub(super) const fn code(&self) -> &'static str {
+        match self {
+            Screen::Start => "start",
+            Screen::NewMatch => "new",
+            Screen::Before { .. } => "before",
+            Screen::Play { .. } => "play",
+            Screen::Log { .. } => "log",
+            Screen::Sheet { .. } => "sheet",
+            Screen::HandOver { .. } => "hand-over",
+            Screen::Receive => "receive",
+            Screen::Signals => "signals",
+            Screen::Review { .. } => "review",
+            Screen::Desk(_) => "desk",
+            Screen::About => "about",
+        }
+    }
+}
