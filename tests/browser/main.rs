@@ -15,6 +15,7 @@ mod first_set;
 mod incidents;
 mod kept;
 mod library;
+mod pages;
 mod pictures;
 mod probe;
 mod referee;
@@ -61,6 +62,7 @@ const FILES: &[&[Test]] = &[
     smoke::TESTS,
     first_set::TESTS,
     kept::TESTS,
+    pages::TESTS,
     taken_back::TESTS,
     incidents::TESTS,
     tally::TESTS,

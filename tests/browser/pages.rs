@@ -3,6 +3,7 @@
 
 use serde_json::json;
 
+use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side};
 use crate::stage::Stage;
@@ -50,7 +51,10 @@ fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     shows(&mut referee, "desk.html", ".desk-item");
     referee.tap("Back");
     shows(&mut referee, "", "#to-desk");
-    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    // Only there can the driver say what the page's policy forbade.
+    if referee.browser().engine() == Engine::Chromium {
+        assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    }
 
     // The match is where it was, and nobody else holds it.
     referee.tap_at("#continue");
@@ -68,7 +72,9 @@ fn an_address_is_sent_to_the_page_that_holds_it(stage: &mut Stage) -> Ran {
     // One screen of the desk asked for at the page of the match, and the other way round.
     referee.browser().goto(&format!("{here}#/desk"));
     shows(&mut referee, "desk.html", ".desk-item");
-    referee.browser().goto(&format!("{here}desk.html#/play/lent"));
+    referee
+        .browser()
+        .goto(&format!("{here}desk.html#/play/lent"));
     shows(&mut referee, "", "#half-left");
     // The browser's own way back leads over no page that only sends away.
     referee.browser().value("(history.back(), 1)");
