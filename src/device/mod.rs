@@ -26,6 +26,7 @@ mod screen;
 mod settings;
 mod share;
 mod skew;
+mod speech;
 mod tabs;
 mod trouble;
 mod wake;
@@ -51,6 +52,7 @@ pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
     HandOverTrouble, Handed, Parcel, PickedFile, ReadTrouble,
 };
+pub use speech::{on_voices, Voice};
 pub use tabs::Tabs;
 pub use trouble::StorageTrouble;
 pub use wake::{Wake, WakeState};

@@ -20,7 +20,7 @@ pub use format::{
     TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
 pub use net::{Height, Measured, NetFault, MEN, WOMEN};
-pub use plan::{plan, waited_until, Moment, Step, Timing};
+pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};
 pub use team::{ByTeam, Score, Shirt, Team};

@@ -192,6 +192,14 @@ pub fn waited_until(scheduled: Option<i64>, now: i64, minutes: u16) -> i64 {
     scheduled.unwrap_or(now) + i64::from(minutes) * 60_000
 }
 
+/// Whether a match of which only the time of day was written starts tomorrow: today's would be more than
+/// half a day over. Whoever opens a match shortly before midnight means the night to come (project
+/// design).
+#[must_use]
+pub fn is_tomorrow(today_at: i64, now: i64) -> bool {
+    now - today_at > 12 * 3_600_000
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -259,6 +267,17 @@ mod tests {
         assert_eq!(toss.timing(11), Timing::Due);
         assert_eq!(toss.timing(10), Timing::Late);
         assert_eq!(toss.timing(-5), Timing::Late);
+    }
+
+    #[test]
+    fn a_time_that_is_long_over_is_meant_for_tomorrow() {
+        let hours = |h: i64| h * 3_600_000;
+        // At ten to midnight: ten past midnight, and half past eleven.
+        assert!(is_tomorrow(hours(0) + 600_000, hours(24) - 600_000));
+        assert!(!is_tomorrow(hours(23) + 1_800_000, hours(24) - 600_000));
+        // At ten in the morning: seven in the evening, and nine, which is late.
+        assert!(!is_tomorrow(hours(19), hours(10)));
+        assert!(!is_tomorrow(hours(9), hours(10)));
     }
 
     #[test]

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::check::Found;
 use super::draft;
 use crate::rules::{Judged, Pressure, Unit};
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::text_before as text;
 
 /// The unit of the gauge is remembered.
@@ -46,44 +47,39 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
             </button>
         }
     };
-    let verdict = move || {
-        if typed.with(|t| t.trim().is_empty()) {
-            return ("", String::new());
-        }
-        match read() {
-            None => ("sentence", text::GAUGE_FORM.to_owned()),
-            Some(found) => {
-                if let Some(unit) = found.meant() {
-                    return ("sentence warn", text::meant(unit));
-                }
-                let judged = found.judge();
-                let class = match judged {
-                    Judged::Within => "sentence good",
-                    Judged::Below | Judged::Above => "sentence bad",
-                };
-                (class, text::judged(judged).to_owned())
+    let wrong = Signal::derive(move || {
+        let unread = typed.with(|t| !t.trim().is_empty()) && read().is_none();
+        unread.then(|| text::GAUGE_FORM.to_owned())
+    });
+    let verdict = move || match read() {
+        None => ("", String::new()),
+        Some(found) => {
+            if let Some(unit) = found.meant() {
+                return ("sentence warn", text::meant(unit));
             }
+            let judged = found.judge();
+            let class = match judged {
+                Judged::Within => "sentence good",
+                Judged::Below | Judged::Above => "sentence bad",
+            };
+            (class, text::judged(judged).to_owned())
         }
     };
     view! {
         <div class="gauge" role="group" aria-label=text::GAUGE_UNIT>
             {Unit::ALL.map(one).collect_view()}
         </div>
-        <div class="field">
-            <label for="gauge">{text::GAUGE}</label>
-            <input
-                id="gauge"
-                type="text"
-                inputmode="decimal"
-                maxlength="9"
-                autocomplete="off"
-                prop:value=move || typed.get()
-                on:input:target=move |ev| {
-                    typed.set(ev.target().value());
-                    changed();
-                }
-            />
-        </div>
+        {text_field(
+            "gauge",
+            named(text::GAUGE),
+            Takes::Decimal,
+            typed,
+            Beside {
+                changed: Some(Callback::new(move |()| changed())),
+                wrong: Some(wrong),
+                ..Beside::default()
+            },
+        )}
         <p id="gauge-says" class=move || verdict().0 role="status">{move || verdict().1}</p>
         <details>
             <summary class="button quiet">{text::NO_GAUGE}</summary>

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::draft::{self, BRIEFED};
+use crate::device::{on_voices, Listeners, Voice};
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
-use crate::ui::text_before::briefing::BRIEFINGS;
 
 /// One for each of the duty team, and the tap that says that all have heard theirs.
 #[component]
@@ -20,20 +20,25 @@ pub(super) fn Briefings(
         .with_value(|id| draft::kept(id, BRIEFED))
         .unwrap_or_default();
     let ticks = RwSignal::new(kept);
-    let first = |role: usize| BRIEFINGS[..role].iter().map(|b| b.1.len()).sum::<usize>();
+    let first = |role: usize| {
+        text::BRIEFINGS[..role]
+            .iter()
+            .map(|b| b.1.len())
+            .sum::<usize>()
+    };
     let is_read = move |at: usize| ticks.with(|t| t.as_bytes().get(at) == Some(&b'x'));
     let through = move |role: usize| {
         let from = first(role);
-        (from..from + BRIEFINGS[role].1.len()).all(is_read)
+        (from..from + text::BRIEFINGS[role].1.len()).all(is_read)
     };
     let role = RwSignal::new(
-        (0..BRIEFINGS.len())
+        (0..text::BRIEFINGS.len())
             .find(|&r| !untrack(|| through(r)))
             .unwrap_or(0),
     );
     let tick = move |at: usize, read: bool| {
         ticks.update(|ticks| {
-            let end = first(BRIEFINGS.len());
+            let end = first(text::BRIEFINGS.len());
             *ticks = (0..end)
                 .map(|i| {
                     let was = ticks.as_bytes().get(i) == Some(&b'x');
@@ -47,15 +52,52 @@ pub(super) fn Briefings(
             id.with_value(|id| draft::keep(id, BRIEFED, ticks));
         });
     };
+    let voice = RwSignal::new_local(None::<Voice>);
+    let find = move || {
+        // The card may be closed by now.
+        voice.try_set(Voice::find("en"));
+    };
+    find();
+    let _watch = StoredValue::new_local(on_voices(find));
+    let reading = RwSignal::new_local(None::<Listeners>);
+    let read = move |_| {
+        let sentences = text::BRIEFINGS[role.get_untracked()].1;
+        let begin = |voice: &Voice| voice.read(sentences, move || drop(reading.try_set(None)));
+        let begun = reading
+            .with_untracked(Option::is_none)
+            .then(|| voice.with_untracked(|voice| voice.as_ref().map(begin)));
+        if begun.is_none() {
+            voice.with_untracked(|voice| voice.iter().for_each(Voice::hush));
+        }
+        reading.set(begun.flatten());
+    };
+    // Whoever turns to another one does not hear the first one out.
+    let look_at = move |own: usize| {
+        voice.with_untracked(|voice| voice.iter().for_each(Voice::hush));
+        reading.set(None);
+        role.set(own);
+    };
+    let aloud = move || {
+        voice.with(Option::is_some).then(|| {
+            view! {
+                <button type="button" class="button" on:click=read>
+                    {move || match reading.with(Option::is_some) {
+                        true => text::STOP_READING,
+                        false => text::LET_IT_READ,
+                    }}
+                </button>
+            }
+        })
+    };
     let tab = move |own: usize| {
         view! {
             <button
                 type="button"
                 class="button team-tab"
                 aria-pressed=move || (role.get() == own).to_string()
-                on:click=move |_| role.set(own)
+                on:click=move |_| look_at(own)
             >
-                <span class="team-tab-name">{BRIEFINGS[own].0}</span>
+                <span class="team-tab-name">{text::BRIEFINGS[own].0}</span>
                 {move || through(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
@@ -83,18 +125,18 @@ pub(super) fn Briefings(
             }
         };
         view! {
-            <ol class="briefing" aria-label=BRIEFINGS[own].0>
-                {BRIEFINGS[own].1.iter().enumerate().map(one).collect_view()}
+            <ol class="briefing" aria-label=text::BRIEFINGS[own].0>
+                {text::BRIEFINGS[own].1.iter().enumerate().map(one).collect_view()}
             </ol>
         }
     };
     let go_on = move || {
-        let next = (0..BRIEFINGS.len()).find(|&r| !through(r));
+        let next = (0..text::BRIEFINGS.len()).find(|&r| !through(r));
         match next {
             Some(next) if through(role.get()) => Some(
                 view! {
-                    <button type="button" class="button primary" on:click=move |_| role.set(next)>
-                        {text::brief_next(BRIEFINGS[next].0)}
+                    <button type="button" class="button primary" on:click=move |_| look_at(next)>
+                        {text::brief_next(text::BRIEFINGS[next].0)}
                     </button>
                 }
                 .into_any(),
@@ -120,8 +162,9 @@ pub(super) fn Briefings(
     view! {
         <p class="muted">{text::READ_ALOUD}</p>
         <div class="pair" role="group" aria-label=text::WHOM>
-            {(0..BRIEFINGS.len()).map(tab).collect_view()}
+            {(0..text::BRIEFINGS.len()).map(tab).collect_view()}
         </div>
+        {aloud}
         {sentences}
         {go_on}
     }

@@ -1,5 +1,5 @@
-//! A step that is done by looking: what to look at, what was measured, and the way to say that it is
-//! not in order, which only somebody's word clears.
+//! A step that is done by looking: what to look at, what was measured, the tap that says it is in
+//! order, and the way to say that it is not, which only somebody's word clears.
 
 use leptos::prelude::*;
 
@@ -9,8 +9,12 @@ use super::net::NetHeight;
 use crate::game::entry::Check;
 use crate::game::{notices, Kind, Notice};
 use crate::rules::Step;
-use crate::ui::session::use_session;
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
+use crate::ui::session::{use_session, Session};
 use crate::ui::text_before as text;
+
+/// The longest note.
+const NOTE: Takes = Takes::Words(200);
 
 /// What a measure has shown: whether it is in order, and the words for the note.
 pub(super) type Found = Option<(bool, String)>;
@@ -25,122 +29,43 @@ pub(super) fn look_at(step: Step) -> AnyView {
     .into_any()
 }
 
+/// Writes down how a step was found; true once it stands in the log.
+fn record(session: Session, expected: u32, step: Step, ok: bool, note: &str) -> bool {
+    let note = note.trim();
+    session.tell_as(
+        expected,
+        Kind::Check(Check {
+            item: step.code().to_owned(),
+            ok,
+            note: (!note.is_empty()).then(|| note.to_owned()),
+        }),
+    )
+}
+
 /// What to look at, and what is said of it.
 #[component]
-pub(super) fn CheckCard(step: Step) -> impl IntoView {
+pub(super) fn CheckCard(
+    step: Step,
+    /// Called when the step was found in order.
+    done: Callback<()>,
+) -> impl IntoView {
     let session = use_session();
-    let note = RwSignal::new(String::new());
     let measured = RwSignal::new(Found::None);
     let found = Memo::new(move |_| {
-        session
-            .state()
-            .checks()
-            .iter()
-            .find(|c| c.item == step.code())
-            .cloned()
+        let state = session.state();
+        let found = state.checks().iter().find(|c| c.item == step.code());
+        found.cloned()
     });
-    let blocks = Memo::new(move |_| {
-        notices(&session.state())
-            .iter()
-            .any(|n| matches!(n, Notice::DoNotStart { item } if item == step.code()))
+    let in_order = Callback::new(move |(expected, note): (u32, String)| {
+        if record(session, expected, step, true, &note) {
+            done.run(());
+        }
     });
-    let record = move |expected: u32, ok: bool, measured: Option<String>| {
-        let typed = note.get_untracked().trim().to_owned();
-        let parts: Vec<String> = measured
-            .into_iter()
-            .chain((!typed.is_empty()).then_some(typed))
-            .collect();
-        let entered = session.tell_as(
-            expected,
-            Kind::Check(Check {
-                item: step.code().to_owned(),
-                ok,
-                note: (!parts.is_empty()).then(|| parts.join("; ")),
-            }),
-        );
-        if entered {
-            note.set(String::new());
-        }
-    };
-    let field = move |label: &'static str| {
-        let id = format!("note-{}", step.code());
-        view! {
-            <div class="field">
-                <label for=id.clone()>{label}</label>
-                <input
-                    id=id
-                    type="text"
-                    maxlength="200"
-                    autocomplete="off"
-                    prop:value=move || note.get()
-                    on:input:target=move |ev| note.set(ev.target().value())
-                />
-            </div>
-        }
-    };
-    let failed = move |found: Check| {
-        let empty = move || note.with(|n| n.trim().is_empty());
-        let expected = session.next();
-        let must_say = blocks.get();
-        let clearer = |who: &'static str| {
-            view! {
-                <button
-                    type="button"
-                    class="button"
-                    on:click=move |_| note.set(format!("{who}: "))
-                >
-                    {who}
-                </button>
-            }
-        };
-        view! {
-            <div class="sentence bad do-not-start">
-                <strong>{if must_say { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
-                {found.note.map(|note| view! { <p>{note}</p> })}
-            </div>
-            {field(if must_say { text::WHO_CLEARED_IT } else { text::NOTE_OPTIONAL })}
-            {must_say.then(|| view! { <div class="row">{text::CLEARERS.map(clearer)}</div> })}
-            <button
-                type="button"
-                class="button"
-                disabled=move || must_say && empty()
-                on:click=move |_| record(expected, true, None)
-            >
-                {text::CLEARED}
-            </button>
-        }
-        .into_any()
-    };
-    let open = move |found: Option<Check>| {
-        let expected = session.next();
-        view! {
-            {found.and_then(|c| c.note).map(|note| view! {
-                <p class="mark-ok">{text::cleared_by(&note)}</p>
-            })}
-            {move || measured.get().map(|(ok, words)| {
-                let says = text::measured(ok, &words);
-                view! {
-                    <button
-                        type="button"
-                        class="button primary"
-                        on:click=move |_| record(expected, ok, Some(words.clone()))
-                    >
-                        {says}
-                    </button>
-                }
-            })}
-            {field(text::WHAT_IS_WRONG)}
-            <button type="button" class="button" on:click=move |_| record(expected, false, None)>
-                {text::NOT_IN_ORDER}
-            </button>
-        }
-        .into_any()
-    };
     let own = match step {
         Step::Ball => view! { <BallPressure measured /> }.into_any(),
         Step::Net => view! { <NetHeight measured /> }.into_any(),
         Step::Briefing => {
-            let all = Callback::new(move |expected| record(expected, true, None));
+            let all = Callback::new(move |expected| in_order.run((expected, String::new())));
             view! { <Briefings all /> }.into_any()
         }
         Step::Captains => view! {
@@ -153,12 +78,149 @@ pub(super) fn CheckCard(step: Step) -> impl IntoView {
         .into_any(),
         _ => ().into_any(),
     };
+    // The briefing is in order once everybody has heard it.
+    let with_yes = step != Step::Briefing;
     view! {
         {look_at(step)}
         {own}
         {move || match found.get() {
-            Some(check) if !check.ok => failed(check),
-            found => open(found),
+            Some(check) if !check.ok => view! { <Failed step check in_order /> }.into_any(),
+            found => {
+                view! {
+                    {found.as_ref().and_then(|c| c.note.as_deref()).map(|note| view! {
+                        <p class="mark-ok">{text::cleared_by(note)}</p>
+                    })}
+                    {move || match measured.get() {
+                        Some((ok, words)) => says(session, step, ok, words, in_order),
+                        None if with_yes && found.is_none() => {
+                            says(session, step, true, String::new(), in_order)
+                        }
+                        None => ().into_any(),
+                    }}
+                    <Doubt step />
+                }
+                .into_any()
+            }
         }}
+    }
+}
+
+/// The tap that says how it was found.
+fn says(
+    session: Session,
+    step: Step,
+    ok: bool,
+    note: String,
+    in_order: Callback<(u32, String)>,
+) -> AnyView {
+    let expected = session.next();
+    let words = text::found(ok, &note);
+    let press = move |_| {
+        if ok {
+            in_order.run((expected, note.clone()));
+        } else {
+            record(session, expected, step, false, &note);
+        }
+    };
+    view! {
+        <button type="button" class="button primary" on:click=press>
+            {words}
+        </button>
+    }
+    .into_any()
+}
+
+/// The way to say that something is wrong.
+#[component]
+fn Doubt(step: Step) -> impl IntoView {
+    let session = use_session();
+    let open = RwSignal::new(false);
+    let note = RwSignal::new(String::new());
+    view! {
+        <button
+            type="button"
+            class="button quiet"
+            aria-expanded=move || open.get().to_string()
+            on:click=move |_| open.update(|o| *o = !*o)
+        >
+            {text::NOT_IN_ORDER}
+        </button>
+        {move || open.get().then(|| {
+            let expected = session.next();
+            let id = format!("wrong-{}", step.code());
+            view! {
+                {text_field(&id, named(text::WHAT_IS_WRONG), NOTE, note, Beside::default())}
+                <button
+                    type="button"
+                    class="button primary"
+                    on:click=move |_| {
+                        note.with_untracked(|note| record(session, expected, step, false, note));
+                    }
+                >
+                    {text::RECORD_NOT_IN_ORDER}
+                </button>
+            }
+        })}
+    }
+}
+
+/// What was found wrong, and who clears it: for what can hurt somebody it takes a person's word.
+#[component]
+fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl IntoView {
+    let session = use_session();
+    let blocks = notices(&session.state_now())
+        .iter()
+        .any(|n| matches!(n, Notice::DoNotStart { item } if item == step.code()));
+    let who = RwSignal::new(String::new());
+    let what = RwSignal::new(String::new());
+    let nobody = move || blocks && who.with(|w| w.trim().is_empty());
+    let clearer = |words: &'static str| {
+        view! {
+            <button
+                type="button"
+                class="button"
+                aria-pressed=move || who.with(|w| w == words).to_string()
+                on:click=move |_| who.set(words.to_owned())
+            >
+                {words}
+            </button>
+        }
+    };
+    let code = step.code();
+    let expected = session.next();
+    view! {
+        <div class="sentence bad do-not-start">
+            <strong>{if blocks { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
+            {check.note.map(|note| view! { <p>{note}</p> })}
+        </div>
+        {blocks.then(|| view! {
+            <p>{text::NOT_YOURS_ALONE}</p>
+            {text_field(
+                &format!("who-{code}"),
+                named(text::WHO_CLEARS_IT),
+                Takes::Words(60),
+                who,
+                Beside::default(),
+            )}
+            <div class="row">{text::CLEARERS.map(clearer)}</div>
+        })}
+        {text_field(
+            &format!("cleared-{code}"),
+            named(text::WHAT_WAS_DONE),
+            NOTE,
+            what,
+            Beside::default(),
+        )}
+        <button
+            type="button"
+            class="button primary"
+            disabled=nobody
+            on:click=move |_| {
+                let note = text::cleared(&who.get_untracked(), &what.get_untracked());
+                in_order.run((expected, note));
+            }
+        >
+            {text::CLEARED}
+        </button>
     }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::fields::{day_of, Field, Fields, Wrong};
+use super::fields::{Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::game::entry::Amendment;
 use crate::game::Kind;
@@ -46,7 +46,6 @@ pub(super) fn Chevron() -> impl IntoView {
 fn DetailsForm(done: Callback<()>) -> impl IntoView {
     let session = use_session();
     let fields = Fields::new();
-    fields.at(Field::Day).set(day_of(session.clock().stamp()));
     let state = session.state_now();
     let heading = StoredValue::new(state.heading().cloned());
     heading.with_value(|h| h.iter().for_each(|h| fields.take_heading(h)));
@@ -54,7 +53,7 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
     let changed = Callback::new(move |()| wrong.set(None));
     let save = move |expected: u32| {
         let was = heading.get_value();
-        match (fields.heading(), was) {
+        match (fields.heading(session.clock().stamp()), was) {
             (Err(trouble), _) => wrong.set(Some(trouble)),
             (Ok(is), Some(was)) => match Amendment::between(&was, &is) {
                 Some(given) => {
@@ -78,7 +77,7 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
         >
             <Words fields changed field=Field::NameA />
             <Words fields changed field=Field::NameB />
-            <Words fields changed field=Field::Time kind="time" />
+            <Words fields changed field=Field::Time />
             <Circumstances fields changed />
             <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
             <Presets fields changed />

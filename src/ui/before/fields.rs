@@ -6,9 +6,10 @@ use crate::device::LocalTime;
 use crate::game::entry::{Detail, Details, Heading};
 use crate::game::{say, Refusal, State};
 use crate::rules::{
-    ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy,
-    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+    is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets,
+    SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
+use crate::ui::text::day_of;
 use crate::ui::text_before as text;
 
 /// Everything that can be filled in.
@@ -121,6 +122,11 @@ impl Field {
         Field::ServiceSeconds,
         Field::UnderNet,
     ];
+
+    /// Whether a number is wanted.
+    pub fn is_number(self) -> bool {
+        self.range().is_some()
+    }
 
     /// The smallest and the largest number the field takes, and whether it may stay empty. These are
     /// the ranges in which the core can reckon, and sensible lengths of time; no rule stands behind
@@ -361,11 +367,27 @@ impl Fields {
         }
     }
 
+    /// When the match starts, where a time is given without a day: whether tomorrow, and on which day.
+    pub fn day_meant(self, now: i64) -> Option<(bool, String)> {
+        let time = self.get(Field::Time);
+        if !self.get(Field::Day).is_empty() || time.is_empty() {
+            return None;
+        }
+        let today = LocalTime::at(now);
+        let tomorrow = is_tomorrow(scheduled_ms(&format!("{}T{time}", day_of(now)))?, now);
+        let day = LocalTime {
+            day: today.day + u32::from(tomorrow),
+            hour: 12,
+            ..today
+        };
+        Some((tomorrow, day_of(day.to_ms())))
+    }
+
     /// The heading of the match.
     ///
     /// # Errors
     /// The first field that cannot be used.
-    pub fn heading(self) -> Result<Heading, Wrong> {
+    pub fn heading(self, now: i64) -> Result<Heading, Wrong> {
         let words = |field| {
             let typed = self.get(field);
             let typed = typed.trim();
@@ -375,7 +397,8 @@ impl Fields {
         for (field, detail) in DETAILS {
             details[detail] = words(field);
         }
-        details[Detail::Scheduled] = words(Field::Time).map(|time| match words(Field::Day) {
+        let day = words(Field::Day).or_else(|| self.day_meant(now).map(|(_, day)| day));
+        details[Detail::Scheduled] = words(Field::Time).map(|time| match day {
             Some(day) => format!("{day}T{time}"),
             None => time,
         });
@@ -412,18 +435,6 @@ pub fn scheduled_ms(scheduled: &str) -> Option<i64> {
         }
         .to_ms(),
     )
-}
-
-/// The day of a moment, as the field for it wants it.
-pub fn day_of(ms: i64) -> String {
-    let t = LocalTime::at(ms);
-    format!("{:04}-{:02}-{:02}", t.year, t.month, t.day)
-}
-
-/// The time of day of a moment.
-pub fn time_of(ms: i64) -> String {
-    let t = LocalTime::at(ms);
-    format!("{:02}:{:02}", t.hour, t.minute)
 }
 
 // The codes below live only in the form's select boxes and its draft.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::fields::{all_sets, sets_code, Field, Fields};
 use crate::rules::Preset;
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::text_before as text;
 
 /// The presets on offer; a tally is opened on the start screen.
@@ -47,7 +48,7 @@ pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
 #[component]
 pub(super) fn Circumstances(fields: Fields, changed: Callback<()>) -> impl IntoView {
     view! {
-        <Words fields changed field=Field::Day kind="date" />
+        <Words fields changed field=Field::Day />
         <Words fields changed field=Field::Competition />
         <Words fields changed field=Field::Division />
         <Words fields changed field=Field::Hall />
@@ -56,42 +57,29 @@ pub(super) fn Circumstances(fields: Fields, changed: Callback<()>) -> impl IntoV
     }
 }
 
-/// A field for words, a number, a day or a time, with what is wrong with it beside it.
+/// A field for words, a number, a day or a time, with what is wrong with it below it.
 #[component]
-pub(super) fn Words(
-    fields: Fields,
-    changed: Callback<()>,
-    field: Field,
-    #[prop(default = "text")] kind: &'static str,
-    /// Digits are wanted.
-    #[prop(optional)]
-    number: bool,
-) -> impl IntoView {
-    let value = fields.at(field);
-    let trouble = Memo::new(move |_| fields.trouble(field));
-    let id = format!("field-{}", text::field_id(field));
-    let says = format!("{id}-says");
-    view! {
-        <div class="field">
-            <label for=id.clone()>{text::field(field)}</label>
-            <input
-                id=id
-                type=kind
-                inputmode=number.then_some("numeric")
-                maxlength="80"
-                aria-invalid=move || trouble.with(Option::is_some).then_some("true")
-                aria-describedby=says.clone()
-                prop:value=move || value.get()
-                on:input:target=move |ev| {
-                    value.set(ev.target().value());
-                    changed.run(());
-                }
-            />
-            <p id=says class="sentence bad" hidden=move || trouble.with(Option::is_none)>
-                {move || trouble.get()}
-            </p>
-        </div>
-    }
+pub(super) fn Words(fields: Fields, changed: Callback<()>, field: Field) -> impl IntoView {
+    let takes = match field {
+        Field::Day => Takes::Day,
+        Field::Time => Takes::Time,
+        _ if field.is_number() => Takes::Whole,
+        _ => Takes::Words(80),
+    };
+    let wrong = field
+        .is_number()
+        .then(|| Signal::derive(move || fields.trouble(field)));
+    text_field(
+        &format!("field-{}", text::field_id(field)),
+        named(text::field(field)),
+        takes,
+        fields.at(field),
+        Beside {
+            changed: Some(changed),
+            wrong,
+            ..Beside::default()
+        },
+    )
 }
 
 /// A field with fixed choices.
@@ -142,7 +130,7 @@ pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoV
             .map(|code| ((*code).to_owned(), say(code)))
             .collect::<Vec<_>>()
     };
-    let number = move |field| view! { <Words fields changed field number=true /> };
+    let number = move |field| view! { <Words fields changed field /> };
     view! {
         <Choice fields changed field=Field::Sets choices=sets />
         {[Field::Target, Field::Lead, Field::Cap].map(number).collect_view()}

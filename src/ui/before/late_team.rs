@@ -11,6 +11,7 @@ use crate::rules::{waited_until, Team};
 use crate::ui::part::count_down::CountDown;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::part::team_mark::TeamMark;
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::session::use_session;
 use crate::ui::text::team_name;
 use crate::ui::text_before as text;
@@ -63,6 +64,17 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
         let minutes = typed.with(|t| t.trim().parse::<u16>().ok());
         minutes.filter(|m| *m <= MOST_MINUTES)
     };
+    let wrong = Signal::derive(move || {
+        let unread = typed.with(|t| !t.trim().is_empty()) && minutes().is_none();
+        unread.then(|| text::WAIT_FORM.to_owned())
+    });
+    let label = Signal::derive(move || {
+        let words = match start.get() {
+            Some(_) => text::WAIT_MINUTES,
+            None => text::WAIT_MINUTES_FROM_NOW,
+        };
+        words.to_owned()
+    });
     let begin = move |expected: u32| {
         let Some((team, minutes)) = untrack(|| Some((late.get()?, minutes()?))) else {
             return;
@@ -78,20 +90,17 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
             <legend>{text::WHO_IS_LATE}</legend>
             {choose_team(late)}
         </fieldset>
-        <div class="field">
-            <label for="wait-minutes">{text::WAIT_MINUTES}</label>
-            <input
-                id="wait-minutes"
-                type="text"
-                inputmode="numeric"
-                maxlength="3"
-                autocomplete="off"
-                aria-describedby="wait-usual"
-                prop:value=move || typed.get()
-                on:input:target=move |ev| typed.set(ev.target().value())
-            />
-            <p id="wait-usual" class="muted">{text::WAIT_USUAL}</p>
-        </div>
+        {text_field(
+            "wait-minutes",
+            label,
+            Takes::Whole,
+            typed,
+            Beside {
+                wrong: Some(wrong),
+                hint: Some(named(text::WAIT_USUAL)),
+                ..Beside::default()
+            },
+        )}
         {move || {
             let expected = session.next();
             view! {

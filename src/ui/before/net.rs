@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::check::Found;
 use super::draft;
 use crate::rules::{Height, Measured, MEN, WOMEN};
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::text_before as text;
 
 /// The height of the last match is remembered.
@@ -42,11 +43,12 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
         });
         measured.set(found);
     };
-    let take = move |text: String| {
-        if Height::read(&text).is_some() {
-            draft::remember(NET, &text);
-        }
-        typed.set(text);
+    let take = move || {
+        typed.with_untracked(|text| {
+            if Height::read(text).is_some() {
+                draft::remember(NET, text);
+            }
+        });
         changed();
     };
     let class = move |words: String, height: Option<Height>| {
@@ -62,54 +64,41 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
                     prop:checked=chosen
                     on:change=move |_| {
                         own.set(height.is_none());
-                        take(height.map(Height::metres).unwrap_or_default());
+                        typed.set(height.map(Height::metres).unwrap_or_default());
+                        take();
                     }
                 />
                 <span class="choice-name">{words}</span>
             </label>
         }
     };
-    let field =
-        move |id: String, label: &'static str, value: RwSignal<String>, set: Callback<String>| {
-            let wrong = move || value.with(|v| !v.trim().is_empty() && Height::read(v).is_none());
-            view! {
-                <div class="field">
-                    <label for=id.clone()>{label}</label>
-                    <input
-                        id=id
-                        type="text"
-                        inputmode="decimal"
-                        maxlength="6"
-                        autocomplete="off"
-                        aria-invalid=move || wrong().then_some("true")
-                        prop:value=move || value.get()
-                        on:input:target=move |ev| set.run(ev.target().value())
-                    />
-                </div>
-            }
-        };
-    let measure = move |(place, label): (usize, &'static str)| {
-        let value = places[place];
-        let set = Callback::new(move |text| {
-            value.set(text);
-            changed();
+    let field = |id: &str, label, value: RwSignal<String>, changed: Callback<()>| {
+        let wrong = Signal::derive(move || {
+            let unread = value.with(|v| !v.trim().is_empty() && Height::read(v).is_none());
+            unread.then(|| text::NET_FORM.to_owned())
         });
-        field(format!("net-{place}"), label, value, set)
-    };
-    let verdict = move || {
-        let bad = |value: &RwSignal<String>| {
-            value.with(|v| !v.trim().is_empty() && Height::read(v).is_none())
+        let beside = Beside {
+            changed: Some(changed),
+            wrong: Some(wrong),
+            ..Beside::default()
         };
-        if places.iter().any(bad) || (own.get() && bad(&typed)) {
-            return ("sentence", text::NET_FORM.to_owned());
+        text_field(id, named(label), Takes::Decimal, value, beside)
+    };
+    let measure = move |place: usize| {
+        let changed = Callback::new(move |()| changed());
+        field(
+            &format!("net-{place}"),
+            text::NET_PLACES[place],
+            places[place],
+            changed,
+        )
+    };
+    let verdict = move || match faults() {
+        Some(faults) if faults.is_empty() && heights()[0].is_some() => {
+            ("sentence good", text::NET_RIGHT.to_owned())
         }
-        match faults() {
-            Some(faults) if faults.is_empty() && heights()[0].is_some() => {
-                ("sentence good", text::NET_RIGHT.to_owned())
-            }
-            Some(faults) if !faults.is_empty() => ("sentence bad", text::net_faults(&faults) + "."),
-            _ => ("", String::new()),
-        }
+        Some(faults) if !faults.is_empty() => ("sentence bad", text::net_faults(&faults) + "."),
+        _ => ("", String::new()),
     };
     view! {
         <fieldset class="stack">
@@ -119,13 +108,13 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
             {class(text::NET_OWN.to_owned(), None)}
             <p class="muted">{text::NET_AGES}</p>
             {move || own.get().then(|| {
-                field("net-own".to_owned(), text::NET_OWN_HEIGHT, typed, Callback::new(take))
+                field("net-own", text::NET_OWN_HEIGHT, typed, Callback::new(move |()| take()))
             })}
         </fieldset>
         <fieldset>
             <legend>{text::NET_MEASURED}</legend>
             <div class="thirds">
-                {[0, 1, 2].map(|place| measure((place, text::NET_PLACES[place])))}
+                {[0, 1, 2].map(measure)}
             </div>
         </fieldset>
         <p id="net-says" class=move || verdict().0 role="status">{move || verdict().1}</p>

@@ -3,13 +3,14 @@
 use leptos::prelude::*;
 
 use super::draft;
-use super::fields::{day_of, Field, Fields, Wrong};
+use super::fields::{Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::game::entry::Heading;
 use crate::game::Kind;
 use crate::rules::{ByTeam, Preset, Rules};
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text::day_of;
 use crate::ui::text_before as text;
 
 /// Under this name the half-filled form is kept.
@@ -35,14 +36,17 @@ pub fn NewMatch() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let fields = Fields::new();
-    let today = day_of(session.clock().stamp());
     fields.take_rules(&last_rules().unwrap_or(Preset::SchoolJunior.rules()));
     if let Some(lines) = draft::kept(NEW, "form") {
         fields.take_written(&lines);
     }
     // Nobody means a day that is over; written so, days sort as text.
-    if fields.at(Field::Day).with_untracked(|day| *day < today) {
-        fields.at(Field::Day).set(today);
+    let now = session.clock().stamp();
+    if fields
+        .at(Field::Day)
+        .with_untracked(|day| *day < day_of(now))
+    {
+        fields.at(Field::Day).set(String::new());
     }
     let more = RwSignal::new(false);
     let wrong = RwSignal::new(None::<Wrong>);
@@ -52,7 +56,7 @@ pub fn NewMatch() -> impl IntoView {
         wrong.set(None);
     });
 
-    let open = move || match fields.heading() {
+    let open = move || match fields.heading(session.clock().stamp()) {
         Err(trouble) => {
             more.set(true);
             wrong.set(Some(trouble));
@@ -91,7 +95,13 @@ pub fn NewMatch() -> impl IntoView {
                 <Words fields changed field=Field::NameA />
                 <Words fields changed field=Field::NameB />
             </fieldset>
-            <Words fields changed field=Field::Time kind="time" />
+            <Words fields changed field=Field::Time />
+            <p class="muted" id="starts" role="status">
+                {move || {
+                    let (tomorrow, _) = fields.day_meant(now)?;
+                    Some(fields.at(Field::Time).with(|time| text::starts(tomorrow, time)))
+                }}
+            </p>
             <details prop:open=move || more.get()>
                 <summary class="button">{text::MORE}</summary>
                 <div class="stack">

@@ -6,7 +6,6 @@ use leptos::prelude::*;
 use super::begin::BeginCard;
 use super::check::CheckCard;
 use super::details::{Chevron, MatchDetails};
-use super::fields::time_of;
 use super::late_team::LateTeam;
 use super::line_up::LineUpsCard;
 use super::stand::Steps;
@@ -17,6 +16,7 @@ use crate::game::entry::Check;
 use crate::game::{Kind, Standing};
 use crate::rules::{Step, Timing};
 use crate::ui::session::use_session;
+use crate::ui::text::{day_of, time_of};
 use crate::ui::text_before as text;
 
 /// Which card is open, and which one is to be brought into sight.
@@ -55,8 +55,11 @@ pub(super) fn PlanList() -> impl IntoView {
     });
     let start = move || {
         let start = steps.start.get()?;
+        let day = day_of(start);
+        let is_today = day == day_of(session.now());
         Some(text::start_at(
             &time_of(start),
+            (!is_today).then_some(day.as_str()),
             steps.minutes_left.get().unwrap_or_default(),
         ))
     };
@@ -157,10 +160,16 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
         Step::WarmUp => view! { <WarmUpCard /> }.into_any(),
         Step::LineUps => view! { <LineUpsCard /> }.into_any(),
         Step::LastCheck => view! { <BeginCard /> }.into_any(),
-        _ => view! { <CheckCard step /> }.into_any(),
+        _ => {
+            let done = Callback::new(move |()| {
+                if let Some(next) = untrack(|| steps.after(step)) {
+                    opened.go_to(next);
+                }
+            });
+            view! { <CheckCard step done /> }.into_any()
+        }
     };
     let is_done = move || standing.get() == Standing::Done;
-    let followed = move || !step.is_ticked() && is_done();
     view! {
         <li class=class>
             <div class="step-row">
@@ -197,7 +206,7 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
             {move || is_open.get().then(|| view! {
                 <fieldset class="step-body stack" disabled=move || !session.may_write()>
                     {body()}
-                    {move || followed().then(|| view! { <GoOn steps /> })}
+                    {move || is_done().then(|| view! { <GoOn steps step /> })}
                 </fieldset>
             })}
         </li>
@@ -206,9 +215,9 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
 
 /// From a step that is through to the next one.
 #[component]
-fn GoOn(steps: Steps) -> impl IntoView {
+fn GoOn(steps: Steps, step: Step) -> impl IntoView {
     let opened = expect_context::<Opened>();
-    let next = Memo::new(move |_| steps.next());
+    let next = Memo::new(move |_| steps.after(step));
     move || {
         next.get().map(|step| {
             view! {

@@ -8,6 +8,7 @@ use super::drawn::{drawn, keep_drawn, Drawing};
 use crate::game::{signed, Kind, Signature, Signed, Signer};
 use crate::record::{Strokes, HEIGHT, WIDTH};
 use crate::rules::Team;
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::session::use_session;
 use crate::ui::text::team_name;
 use crate::ui::text_before as text;
@@ -165,17 +166,7 @@ fn Pad(signer: Signer, open: RwSignal<bool>) -> impl IntoView {
             >
                 <Drawing strokes />
             </div>
-            <div class="field">
-                <label for=id.clone()>{text::NAME_OPTIONAL}</label>
-                <input
-                    id=id
-                    type="text"
-                    maxlength="60"
-                    autocomplete="off"
-                    prop:value=move || name.get()
-                    on:input:target=move |ev| name.set(ev.target().value())
-                />
-            </div>
+            {text_field(&id, named(text::NAME_OPTIONAL), Takes::Words(60), name, Beside::default())}
             <div class="row">
                 {move || {
                     let expected = session.next();

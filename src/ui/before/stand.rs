@@ -67,6 +67,17 @@ impl Steps {
             .collect()
     }
 
+    /// The step to go on with from one that is through: the next one in the plan that nobody has dealt
+    /// with, or else whatever is left.
+    pub(super) fn after(self, step: Step) -> Option<Step> {
+        let steps = self.plan.get();
+        let mut later = steps.iter().map(|m| m.step).skip_while(|&s| s != step);
+        let dealt_with = [Some(Standing::Done), Some(Standing::Failed)];
+        later
+            .find(|&s| s != step && !dealt_with.contains(&self.standing(s)))
+            .or_else(|| self.next())
+    }
+
     /// The first step that is not done, a failed one before all others.
     pub(super) fn next(self) -> Option<Step> {
         let failed = self.that_are(Standing::Failed).first().copied();

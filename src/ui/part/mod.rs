@@ -9,3 +9,4 @@ pub mod picker;
 pub mod refusal;
 pub mod signal_figure;
 pub mod team_mark;
+pub mod text_field;

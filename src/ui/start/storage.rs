@@ -5,10 +5,11 @@ use leptos::prelude::*;
 
 use super::kept::Kept;
 use super::library::Library;
-use crate::device::{self, Handed, Kept as Promise, LocalTime, Parcel, Room};
+use crate::device::{self, Handed, Kept as Promise, Parcel, Room};
 use crate::record::write_backup;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::session::use_session;
+use crate::ui::text::day_of;
 use crate::ui::text_before::library as words;
 
 /// Backup, room, promise, move, wipe.
@@ -98,10 +99,8 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
     let all = untrack(|| library.all()).unwrap_or_default();
     let all: Vec<_> = all.iter().map(Kept::whole).collect();
     let now = use_session().clock().stamp();
-    let t = LocalTime::at(now);
-    let day = format!("{}-{:02}-{:02}", t.year, t.month, t.day);
     let parcel = Parcel {
-        name: words::backup_name(&day),
+        name: words::backup_name(&day_of(now)),
         mime: "application/json".into(),
         bytes: write_backup(&all, Some(now)).into_bytes(),
     };

@@ -211,21 +211,28 @@ pub fn standing(state: &State) -> String {
 /// A date and a time.
 #[must_use]
 pub fn when(at: Option<i64>) -> String {
-    at.map_or_else(String::new, |at| {
-        let t = LocalTime::at(at);
-        format!(
-            "{}-{:02}-{:02}, {:02}:{:02}",
-            t.year, t.month, t.day, t.hour, t.minute
-        )
-    })
+    at.map_or_else(String::new, |at| format!("{}, {}", day_of(at), time_of(at)))
 }
 
-/// A time of the day.
+/// The day of a moment; written so, days sort as text.
+#[must_use]
+pub fn day_of(ms: i64) -> String {
+    let t = LocalTime::at(ms);
+    format!("{:04}-{:02}-{:02}", t.year, t.month, t.day)
+}
+
+/// The time of the day of a moment.
+#[must_use]
+pub fn time_of(ms: i64) -> String {
+    let t = LocalTime::at(ms);
+    format!("{:02}:{:02}", t.hour, t.minute)
+}
+
+/// The time of the day of an entry, to the second.
 #[must_use]
 pub fn clock_time(at: Option<i64>) -> String {
     at.map_or_else(String::new, |at| {
-        let t = LocalTime::at(at);
-        format!("{:02}:{:02}:{:02}", t.hour, t.minute, t.second)
+        format!("{}:{:02}", time_of(at), LocalTime::at(at).second)
     })
 }
 

@@ -4,6 +4,23 @@
 //! the Refereeing Guidelines and Instructions 2024 (rules 22 to 28 there); the rule stands beside
 //! each sentence. What has none is common practice, no source.
 
+/// Name of the choice.
+pub const WHOM: &str = "Who is briefed";
+/// How to use it.
+pub const READ_ALOUD: &str = "Read it aloud, about a minute each, and tick as you go.";
+/// After the last tick.
+pub const ALL_BRIEFED: &str = "All are briefed";
+/// The phone reads instead.
+pub const LET_IT_READ: &str = "Let the phone read it";
+/// It reads.
+pub const STOP_READING: &str = "Stop reading";
+
+/// After the last sentence.
+#[must_use]
+pub fn brief_next(name: &str) -> String {
+    format!("Next: {name}")
+}
+
 /// For whom, and what is said to them.
 pub const BRIEFINGS: [(&str, &[&str]); 3] = [
     (

@@ -1,0 +1,195 @@
+//! The words of team lists and of the signatures under them.
+
+use crate::game::entry::{Player, TeamList};
+use crate::game::{ListLack, Signer};
+use crate::rules::Shirt;
+
+/// Name of the field that shows the digits.
+pub const SHIRT_NUMBER: &str = "Shirt number";
+/// In the field while it is empty.
+pub const NUMBER: &str = "Number";
+/// Name of the key that takes a digit away.
+pub const DELETE_DIGIT: &str = "Delete the last digit";
+/// The key that takes a number over.
+pub const ADD: &str = "Add";
+
+/// Name of a place for whoever listens.
+#[must_use]
+pub fn place_holds(place: usize, shown: &str) -> String {
+    match shown {
+        "" => format!("Place {place}, empty"),
+        "\u{2022}" => format!("Place {place}, covered"),
+        shirt => format!("Place {place}, number {shirt}"),
+    }
+}
+
+/// Name of the choice of a team.
+pub const WHOSE_LIST: &str = "Whose list";
+/// Name of the pad.
+pub const SHIRT_NUMBERS: &str = "Shirt numbers of the players";
+/// Fills the list.
+pub const ONE_TO_TWELVE: &str = "Numbers 1 to 12";
+/// Name of the list.
+pub const PLAYERS_ON_THE_LIST: &str = "Players on the list";
+/// While nobody is marked.
+pub const MARK_THE_CAPTAIN: &str = "Tap a number to mark the captain.";
+/// Opens the staff.
+pub const STAFF: &str = "Coach and others on the bench";
+/// A mark.
+pub const CAPTAIN: &str = "Captain";
+/// A mark.
+pub const LIBERO: &str = "Libero";
+/// Takes a player off the list.
+pub const REMOVE: &str = "Remove";
+/// Label of a name.
+pub const NAME_OPTIONAL: &str = "Name (can stay empty)";
+/// Opens the editor again.
+pub const CHANGE_LIST: &str = "Change this list";
+/// Against the advice of the rules.
+pub const WRITE_IT_ANYWAY: &str = "Write it down anyway";
+
+/// A player by number and marks.
+#[must_use]
+pub fn player(player: &Player) -> String {
+    let mut words = player.number.to_string();
+    if player.captain {
+        words.push_str(" C");
+    }
+    if player.libero {
+        words.push_str(" L");
+    }
+    words
+}
+
+/// The same for whoever listens.
+#[must_use]
+pub fn player_in_full(player: &Player) -> String {
+    let mut words = format!("Number {}", player.number);
+    if let Some(name) = &player.name {
+        words.push_str(", ");
+        words.push_str(name);
+    }
+    if player.captain {
+        words.push_str(", captain");
+    }
+    if player.libero {
+        words.push_str(", libero");
+    }
+    words
+}
+
+/// Over the marks of one player.
+#[must_use]
+pub fn number_is(number: Shirt) -> String {
+    format!("Number {number}")
+}
+
+/// A list that is in.
+#[must_use]
+pub fn list_in_short(list: &TeamList) -> String {
+    let players = match list.players.len() {
+        1 => "1 player".to_owned(),
+        n => format!("{n} players"),
+    };
+    let captain = list.players.iter().find(|p| p.captain);
+    let captain = match captain {
+        Some(p) => format!("captain {}", p.number),
+        None => "no captain marked".to_owned(),
+    };
+    let staff = if list.staff.is_empty() {
+        String::new()
+    } else {
+        let roles: Vec<&str> = list.staff.iter().map(|s| s.role.as_str()).collect();
+        format!(", {}", roles.join(", "))
+    };
+    format!("The list is in: {players}, {captain}{staff}.")
+}
+
+/// Makes the entry.
+#[must_use]
+pub fn hand_in_list(players: usize) -> String {
+    match players {
+        1 => "Hand in the list (1 player)".to_owned(),
+        n => format!("Hand in the list ({n} players)"),
+    }
+}
+
+/// A member of the staff.
+#[must_use]
+pub fn staff(role: &str) -> &'static str {
+    match role {
+        "coach" => "Coach",
+        "assistant coach" => "Assistant coach",
+        "therapist" => "Therapist",
+        _ => "Doctor",
+    }
+}
+
+/// Label of that person's name.
+#[must_use]
+pub fn staff_name(role: &str) -> String {
+    format!("{}: name, can stay empty", staff(role))
+}
+
+/// Heading.
+pub const SIGNATURES: &str = "Signatures under the list (can be left out)";
+/// What the list is after them (4.1.3).
+pub const SIGNED_LIST: &str =
+    "After both have signed, nobody is added to the list any more (Rule 4.1.3).";
+/// Opens the field.
+pub const SIGN: &str = "Sign";
+/// Again.
+pub const SIGN_AGAIN: &str = "Sign again";
+/// The list is another one.
+pub const SIGNED_BEFORE_CHANGE: &str = "signed, but the list was changed afterwards";
+/// Given.
+pub const SIGNED: &str = "signed";
+/// Over the field.
+pub const DRAW_HERE: &str = "Sign here with a finger, or leave it empty";
+/// Where it stays.
+pub const DRAWING_STAYS: &str =
+    "The drawing stays on this phone with the match; the record says only \
+    that it was signed.";
+/// Takes the drawing away.
+pub const CLEAR_DRAWING: &str = "Clear";
+/// Makes the entry.
+pub const HAS_SIGNED: &str = "Signed";
+/// Leaves it.
+pub const NOT_NOW: &str = "Not now";
+
+/// Who signs.
+#[must_use]
+pub fn signer(signer: Signer) -> &'static str {
+    match signer {
+        Signer::Captain(_) => "Captain",
+        Signer::Coach(_) => "Coach",
+        Signer::Scorer => "Scorer",
+        Signer::SecondReferee => "Second referee",
+        Signer::FirstReferee => "First referee",
+    }
+}
+
+/// Name of a button about a signer.
+#[must_use]
+pub fn about_signer(what: &str, who: &str, team: Option<&str>) -> String {
+    match team {
+        Some(team) => format!("{what}: {}, {team}", who.to_lowercase()),
+        None => format!("{what}: {}", who.to_lowercase()),
+    }
+}
+
+/// What a list lacks.
+#[must_use]
+pub fn list_lacks(lack: ListLack) -> String {
+    match lack {
+        ListLack::Captain => {
+            "Nobody is marked as captain. Ask the coach, and mark the captain under \u{201c}Change \
+             this list\u{201d}."
+                .to_owned()
+        }
+        ListLack::Players { there, needed } => format!(
+            "Only {there} can start, and {needed} must be on court. The team may be incomplete: ask \
+             the coach."
+        ),
+    }
+}

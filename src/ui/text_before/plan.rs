@@ -1,0 +1,224 @@
+//! The words of the plan: its steps, what to look at in each, and what is said when one is not in order.
+
+use crate::game::Standing;
+use crate::rules::{Step, Timing};
+
+/// Before the name of the next step.
+pub const NEXT: &str = "Next";
+/// Opens the next step.
+pub const OPEN_STEP: &str = "Open";
+
+/// A step by name.
+#[must_use]
+pub fn step(step: Step) -> &'static str {
+    match step {
+        Step::Kit => "Own kit",
+        Step::Floor => "Floor and free zone",
+        Step::Net => "Net and posts",
+        Step::Ball => "Ball",
+        Step::FirstAid => "First aid and way out",
+        Step::Briefing => "Duty team briefed",
+        Step::TeamLists => "Team lists",
+        Step::Captains => "Captains' meeting",
+        Step::Toss => TOSS,
+        Step::WarmUp => "Warm-up",
+        Step::LineUps => LINE_UPS,
+        Step::LastCheck => LAST_CHECK,
+    }
+}
+
+/// The toss.
+pub const TOSS: &str = "Toss";
+/// The line-ups.
+pub const LINE_UPS: &str = "Line-ups";
+/// The last check.
+pub const LAST_CHECK: &str = "Last check";
+
+/// What to look at in a step. The measures are those of the FIVB Official Volleyball Rules 2025-2028
+/// (rule numbers beside them); the rest is common practice, no source.
+#[must_use]
+pub fn look_at(step: Step) -> &'static [&'static str] {
+    match step {
+        Step::Kit => &[
+            "Two whistles, watch, coin, pen, cards; this phone charged and silent.",
+            "You are at the court at least 15 minutes before the toss, the table is set up.",
+            "The competition's regulations are at hand, and somebody to ask.",
+        ],
+        // 1.1, 1.2.1, 1.3.1, 1.5, 1.6
+        Step::Floor => &[
+            "Dry, level, not slippery, nothing loose, no hole or edge; wet spots are wiped.",
+            "At least 3 m free on every side of the 18 \u{d7} 9 m court and 7 m above it; walls, \
+             benches, doors and other games are out of reach, or padded.",
+            "You can tell the lines of this court from the others.",
+            "Light enough to follow the ball; not colder than 10 \u{b0}C.",
+        ],
+        // 2.2 to 2.5; torn mesh, rebound: Refereeing Guidelines 2024, rule 2; padding of the posts is
+        // common practice, no source.
+        Step::Net => &[
+            "Tight: a ball thrown into it comes back. Nothing is torn.",
+            "Antennas stand 80 cm above the net at the outer edge of the side bands, one on each face \
+             of the net, and are firm.",
+            "Posts stand 0.5 to 1 m outside the side lines, firm and padded; no wires or hooks stick \
+             out.",
+        ],
+        // 3.1, 3.2
+        Step::Ball => &[
+            "Round, undamaged, 65 to 67 cm around, 260 to 280 g; younger ages may have a lighter one.",
+            "A spare ball of the same kind is at the table.",
+        ],
+        Step::FirstAid => &[
+            "Which adult gives first aid today, and where are the kit and the ice?",
+            "Which adult calls for help, from which telephone, and what is the address of this hall?",
+            "The ways out are open and not locked; everybody knows where to meet outside.",
+            "Help can reach the court: which door, which way?",
+        ],
+        // 5.1, 4.3, 4.5, 19.2, 5.1.2
+        Step::Captains => &[
+            "Who is captain? Only the captain on court speaks to the referee, and only while the ball \
+             is out of play.",
+            "Numbers as on the list, liberos in another colour.",
+            "Nothing worn that can hurt: rings, chains and watches off or taped, no hard casts.",
+            "Which adult of each team is asked when somebody is hurt?",
+            "Anything this hall or competition does its own way: ceiling, near walls, warm-up.",
+            "Questions? Then shake hands, and the toss.",
+        ],
+        // 7.3.5, 12.3; order: Refereeing Guidelines 2024, protocol.
+        Step::LastCheck => &[
+            "Both teams stand as on their line-up sheets; then liberos go in.",
+            "Benches are seated, line judges at their corners, the scorer has raised both hands.",
+            "The ball is with the server, the second referee has given you the sign.",
+        ],
+        Step::Briefing | Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps => &[],
+    }
+}
+
+/// How a step stands, in a word.
+#[must_use]
+pub fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Done => "done",
+        Standing::Failed => "not in order",
+        Standing::Running => "running",
+        Standing::Open(Timing::Ahead) => "",
+        Standing::Open(Timing::Due) => "due now",
+        Standing::Open(Timing::Late) => "late",
+    }
+}
+
+/// The scheduled start, and how far it is away; `day` where it is not today's.
+#[must_use]
+pub fn start_at(time: &str, day: Option<&str>, minutes_left: i64) -> String {
+    let day = day.map(|day| format!("{day}, ")).unwrap_or_default();
+    match minutes_left {
+        0 => format!("Start {day}{time}: now"),
+        1..=180 => format!("Start {day}{time}, in {minutes_left} min"),
+        -180..=-1 => format!("Start was {day}{time}, {} min ago", -minutes_left),
+        _ => format!("Start {day}{time}"),
+    }
+}
+
+/// From a finished step to the next.
+#[must_use]
+pub fn go_on_to(next: Step) -> String {
+    format!("Next: {}", step(next))
+}
+
+/// Name of the tick.
+#[must_use]
+pub fn tick(of: Step) -> String {
+    format!("Done: {}", step(of))
+}
+
+/// Where a safety check failed.
+pub const DO_NOT_START: &str = "Do not start. Speak to the coach or the organiser.";
+/// Where another check failed.
+pub const NOT_DONE: &str = "Not in order yet.";
+/// To somebody young, who stands there with a floor that is wet.
+pub const NOT_YOURS_ALONE: &str = "You do not have to settle this alone. Ask an adult in charge to look at \
+    it: a coach, the organiser, the caretaker. If none is here, send for one; until then nobody plays or \
+    warms up on this court. What your competition and this hall lay down counts.";
+/// Label of the person who clears it.
+pub const WHO_CLEARS_IT: &str = "Which adult has looked at it and says that it is safe now?";
+/// Label of the note that clears.
+pub const WHAT_WAS_DONE: &str = "What was done? (can stay empty)";
+/// Label of the note of a failed check.
+pub const WHAT_IS_WRONG: &str = "What is wrong? (can stay empty)";
+/// Opens the way to say so.
+pub const NOT_IN_ORDER: &str = "Not in order";
+/// Records a failed check.
+pub const RECORD_NOT_IN_ORDER: &str = "Record: not in order";
+/// Records that it is in order now.
+pub const CLEARED: &str = "In order now";
+
+/// What was written when a check was found in order.
+#[must_use]
+pub fn cleared_by(note: &str) -> String {
+    format!("In order: {note}")
+}
+
+/// The note of a check that is cleared.
+#[must_use]
+pub fn cleared(who: &str, what: &str) -> String {
+    let parts = [who.trim(), what.trim()];
+    let parts: Vec<&str> = parts.into_iter().filter(|p| !p.is_empty()).collect();
+    parts.join(": ")
+}
+
+/// Records how a step was found; with what was measured, where something was.
+#[must_use]
+pub fn found(ok: bool, measured: &str) -> String {
+    let words = if ok { "In order" } else { "Not in order" };
+    if measured.is_empty() {
+        words.to_owned()
+    } else {
+        format!("{words}: {measured}")
+    }
+}
+
+/// Who may clear a check.
+pub const CLEARERS: [&str; 3] = ["Coach", "Organiser", "Caretaker"];
+
+/// What is late and what is due now. More than a glance takes in is counted; the list below shows it.
+#[must_use]
+pub fn due_and_late(late: &[Step], due: &[Step]) -> String {
+    const NAMED: usize = 2;
+    let list = |steps: &[Step]| {
+        let mut words: Vec<String> = steps
+            .iter()
+            .take(NAMED)
+            .map(|s| step(*s).to_owned())
+            .collect();
+        if steps.len() > NAMED {
+            words.push(format!("{} more", steps.len() - NAMED));
+        }
+        words.join(", ")
+    };
+    let mut words = String::new();
+    if !late.is_empty() {
+        words = format!("Late: {}. ", list(late));
+    }
+    if !due.is_empty() {
+        words.push_str(&format!("Due now: {}.", list(due)));
+    }
+    words.trim_end().to_owned()
+}
+
+/// Without a start no step has a time.
+pub const NO_START: &str = "With the planned start, below under \u{201c}Names, start, hall, \
+    rules\u{201d}, each step gets its time.";
+
+/// Which checks failed.
+#[must_use]
+pub fn not_in_order(items: &[String]) -> String {
+    let names: Vec<&str> = items
+        .iter()
+        .map(|item| match Step::from_code(item) {
+            Some(known) => step(known),
+            None => item.as_str(),
+        })
+        .collect();
+    format!("Not in order: {}.", names.join(", "))
+}
+
+/// Before the rules in short.
+pub const WE_PLAY: &str = "We play:";
