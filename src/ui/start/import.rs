@@ -13,6 +13,7 @@ use crate::record::{
 };
 use crate::ui::before::{drawn, keep_drawn};
 use crate::ui::session::{use_session, Session};
+use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 use crate::ui::text_before::library as words;
 
@@ -20,15 +21,11 @@ use crate::ui::text_before::library as words;
 #[component]
 pub fn Import(library: Library) -> impl IntoView {
     let session = use_session();
-    let said = RwSignal::new(Vec::<String>::new());
+    let shell = use_shell();
     let take = move |event: leptos::ev::Event| {
         let files = device::picked_files(&event);
         leptos::task::spawn_local(async move {
-            let mut hand = Hand {
-                session,
-                library,
-                says: Vec::new(),
-            };
+            let mut hand = Hand::new(session, library);
             // What another tab has written meanwhile counts too.
             library.reread().await;
             for file in files {
@@ -38,18 +35,28 @@ pub fn Import(library: Library) -> impl IntoView {
                     Ok(content) => hand.open(&name, &content).await,
                 }
             }
-            said.try_set(hand.says);
+            library.arrived(hand.came, hand.says);
         });
     };
     view! {
         <section class="stack">
             <h2>{text::IMPORT}</h2>
-            <label class="button import">
-                <span>{text::IMPORT_CHOOSE}</span>
-                <input type="file" id="import" multiple accept=".json,application/json" on:change=take />
-            </label>
+            <div class="row">
+                <label class="button import">
+                    <span>{text::IMPORT_CHOOSE}</span>
+                    <input type="file" id="import" multiple accept=".json,application/json" on:change=take />
+                </label>
+                <button
+                    type="button"
+                    class="button"
+                    id="receive"
+                    on:click=move |_| shell.go(Screen::Receive)
+                >
+                    {text::RECEIVE}
+                </button>
+            </div>
             <div role="status" class="stack">
-                <For each=move || said.get() key=Clone::clone let:sentence>
+                <For each=move || library.said() key=Clone::clone let:sentence>
                     <p class="sentence">{sentence}</p>
                 </For>
             </div>
@@ -64,11 +71,7 @@ pub async fn take_in(
     library: Library,
     session: Session,
 ) -> (Vec<String>, Option<String>) {
-    let mut hand = Hand {
-        session,
-        library,
-        says: Vec::new(),
-    };
+    let mut hand = Hand::new(session, library);
     library.reread().await;
     let name = text::THE_RECORD;
     let reading = record::read(&record::write(&log));
@@ -83,9 +86,19 @@ struct Hand {
     session: Session,
     library: Library,
     says: Vec<String>,
+    came: Vec<String>,
 }
 
 impl Hand {
+    fn new(session: Session, library: Library) -> Hand {
+        Hand {
+            session,
+            library,
+            says: Vec::new(),
+            came: Vec::new(),
+        }
+    }
+
     async fn open(&mut self, name: &str, content: &str) {
         match record::open(content) {
             Opened::Match(reading) => {
@@ -166,6 +179,7 @@ impl Hand {
             all.extend(drawn(&id));
             keep_drawn(&id, &all);
         }
+        self.came.push(id);
         Some(how)
     }
 }

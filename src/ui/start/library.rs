@@ -12,6 +12,8 @@ use crate::ui::session::{use_session, Session};
 pub struct Library {
     session: Session,
     all: RwSignal<Option<Vec<Kept>>>,
+    came: RwSignal<Vec<String>>,
+    said: RwSignal<Vec<String>>,
 }
 
 impl Library {
@@ -21,6 +23,8 @@ impl Library {
         let library = Library {
             session: use_session(),
             all: RwSignal::new(None),
+            came: RwSignal::default(),
+            said: RwSignal::default(),
         };
         library.refresh();
         library
@@ -66,6 +70,25 @@ impl Library {
         let all = self.all.read_untracked();
         let here = all.iter().flatten().map(|k| (k.id.as_str(), k.entries()));
         record::take_in(log, here)
+    }
+
+    /// These came from outside just now, and this is to be said of it.
+    pub fn arrived(self, ids: Vec<String>, says: Vec<String>) {
+        // The screen may be gone by now.
+        self.came.try_set(ids);
+        self.said.try_set(says);
+    }
+
+    /// What is to be said of what came last.
+    #[must_use]
+    pub fn said(self) -> Vec<String> {
+        self.said.get()
+    }
+
+    /// Whether a match came from outside just now.
+    #[must_use]
+    pub fn just_came(self, id: &str) -> bool {
+        self.came.read().iter().any(|came| came == id)
     }
 
     /// Puts a match away, or brings it back.

@@ -57,11 +57,11 @@ pub fn Start() -> impl IntoView {
         <div class="start stack">
             <NewVersion />
             {move || running.get().map(|kept| view! { <Continue kept /> })}
-            <div class="start-new">
+            // The first thing to be seen is a court: what is begun on the one half, what on the other.
+            <div class="start-court">
                 <button
                     type="button"
-                    class="button start-pad"
-                    class:primary=move || running.get().is_none()
+                    class="start-half team-a"
                     id="new-match"
                     on:click=move |_| shell.go(Screen::NewMatch)
                 >
@@ -69,28 +69,35 @@ pub fn Start() -> impl IntoView {
                     <strong>{text::NEW_MATCH}</strong>
                     <span>{text::NEW_MATCH_MORE}</span>
                 </button>
-                <button type="button" class="button start-pad" id="quick-tally" on:click=quick>
+                <div class="start-net" aria-hidden="true"></div>
+                <button type="button" class="start-half team-b" id="quick-tally" on:click=quick>
                     <TallyDrawing />
                     <strong>{text::QUICK_TALLY}</strong>
                     <span>{text::QUICK_TALLY_MORE}</span>
                 </button>
             </div>
-            <a class="button" id="to-desk" href=desk.address() on:click=to_desk>
-                {text::TO_DESK}
-            </a>
+            <div class="start-ways">
+                <a class="button" id="to-desk" href=desk.address() on:click=to_desk>
+                    <strong>{text::DESK}</strong>
+                    <span>{text::DESK_MORE}</span>
+                </a>
+                <button
+                    type="button"
+                    class="button"
+                    id="to-signals"
+                    on:click=move |_| shell.go(Screen::Signals)
+                >
+                    <strong>{text::SIGNALS}</strong>
+                    <span>{text::SIGNALS_ARE}</span>
+                </button>
+            </div>
             <Sheets library />
             <Import library />
-            <button type="button" class="button" id="receive" on:click=move |_| shell.go(Screen::Receive)>
-                {text::RECEIVE}
-            </button>
             <Storage library />
-            <section class="stack">
-                <h2>{text::SETTINGS}</h2>
-                <ThemeChoice />
+            <section class="stack" aria-labelledby="this-phone">
+                <h2 id="this-phone">{text::SETTINGS}</h2>
                 <OfflineMark />
-                <button type="button" class="button" on:click=move |_| shell.go(Screen::Signals)>
-                    {text::SIGNALS}
-                </button>
+                <ThemeChoice />
                 <button type="button" class="button quiet" on:click=move |_| shell.go(Screen::About)>
                     {text::ABOUT}
                 </button>
@@ -126,8 +133,8 @@ fn Continue(kept: Kept) -> impl IntoView {
             id="continue"
             on:click=move |_| shell.go(screen.clone())
         >
-            <strong>{text::CONTINUE}</strong>
-            <span class="continue-teams">{text::teams(kept.state())}</span>
+            <span class="continue-word">{text::CONTINUE}</span>
+            <strong>{text::teams(kept.state())}</strong>
             <span class="continue-score tabular">{text::standing(kept.state())}</span>
         </button>
     }

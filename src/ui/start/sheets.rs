@@ -1,27 +1,34 @@
-//! The matches on this phone: found by words, put away, deleted one by one.
+//! The matches on this phone: found by words and days, put away, deleted one by one.
 
 use leptos::prelude::*;
 
 use super::kept::Kept;
 use super::library::Library;
 use super::{export, screen_of};
+use crate::game::Phase;
 use crate::sheet::fits;
 use crate::ui::part::dialog::Confirm;
-use crate::ui::shell::use_shell;
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
+use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 use crate::ui::text_before::library as words;
 
 /// Fewer are found by looking.
 const WORTH_FINDING: usize = 4;
+/// So many are shown unless more are asked for.
+const AT_FIRST: usize = 8;
 
 /// Every match on this phone.
 #[component]
 pub(super) fn Sheets(library: Library) -> impl IntoView {
     let typed = RwSignal::new(String::new());
     let with_archived = RwSignal::new(false);
-    let shown = move |kept: &Kept| {
+    let whole = RwSignal::new(false);
+    let asked = move || typed.with(|t| !t.trim().is_empty());
+    let fit = move |kept: &Kept| {
         let found = typed.with(|t| fits(kept.state(), &text::when(kept.last_at), t));
-        found && (with_archived.get() || !kept.archived)
+        // What came from outside just now is to be seen, whatever is looked for.
+        library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
     };
     let list = move || {
         let Some(all) = library.all() else {
@@ -30,21 +37,38 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         if all.is_empty() {
             return view! { <p class="muted">{text::NO_SHEETS}</p> }.into_any();
         }
-        let none = if typed.with(|t| t.trim().is_empty()) {
-            words::ALL_ARCHIVED
-        } else {
-            words::NOTHING_FITS
-        };
-        let lines: Vec<_> = all
-            .into_iter()
-            .filter(shown)
-            .map(|kept| view! { <SheetLine kept library /> })
-            .collect();
-        if lines.is_empty() {
-            view! { <p class="muted" role="status">{none}</p> }.into_any()
-        } else {
-            view! { <ul class="sheets">{lines}</ul> }.into_any()
+        let mut fitting: Vec<Kept> = all.into_iter().filter(fit).collect();
+        if fitting.is_empty() {
+            let none = if asked() {
+                words::NOTHING_FITS
+            } else {
+                words::ALL_ARCHIVED
+            };
+            return view! { <p class="muted" role="status">{none}</p> }.into_any();
         }
+        let count = fitting.len();
+        let cut = count > AT_FIRST && !whole.get() && !asked();
+        if cut {
+            let mut place = 0;
+            fitting.retain(|kept| {
+                place += 1;
+                place <= AT_FIRST || library.just_came(&kept.id)
+            });
+        }
+        view! {
+            <ul class="sheets">
+                {fitting
+                    .into_iter()
+                    .map(|kept| view! { <SheetLine kept library /> })
+                    .collect_view()}
+            </ul>
+            {cut.then(|| view! {
+                <button type="button" class="button" on:click=move |_| whole.set(true)>
+                    {words::show_all(count)}
+                </button>
+            })}
+        }
+        .into_any()
     };
     let count = Memo::new(move |_| library.all().map_or(0, |all| all.len()));
     let any_archived = Memo::new(move |_| {
@@ -55,18 +79,8 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     view! {
         <section class="stack" aria-labelledby="sheets">
             <h2 id="sheets">{text::SHEETS}</h2>
-            {move || (count.get() >= WORTH_FINDING).then(|| view! {
-                <div class="field">
-                    <label for="find">{words::FIND}</label>
-                    <input
-                        id="find"
-                        type="search"
-                        maxlength="80"
-                        autocomplete="off"
-                        prop:value=move || typed.get()
-                        on:input:target=move |ev| typed.set(ev.target().value())
-                    />
-                </div>
+            {move || (count.get() >= WORTH_FINDING).then(|| {
+                text_field("find", named(words::FIND), Takes::Search, typed, Beside::default())
             })}
             {move || any_archived.get().then(|| view! {
                 <button
@@ -83,74 +97,119 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     }
 }
 
+/// One match: a tap opens it, everything else is behind a second button.
 #[component]
 fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
     let shell = use_shell();
-    let asking = RwSignal::new(false);
+    let more = RwSignal::new(false);
     let teams = text::teams(kept.state());
     let standing = text::standing(kept.state());
-    let question = words::delete_question(&teams, &standing, kept.entries().len());
-    let away = kept.archived;
     let readable = kept.state().heading().is_some();
-    let label = |what: &str| text::of_teams(what, &teams);
+    let mut about = vec![text::when(kept.last_at)];
+    if kept.archived {
+        about.push(words::IS_ARCHIVED.to_owned());
+    }
+    if library.just_came(&kept.id) {
+        about.push(words::JUST_CAME.to_owned());
+    }
+    about.retain(|part| !part.is_empty());
+    let inside = view! {
+        <strong>{teams.clone()}</strong>
+        <span class="tabular">{standing}</span>
+        <span class="muted">{about.join(", ")}</span>
+    };
+    let screen = screen_of(&kept);
+    let line = if readable {
+        view! {
+            <button type="button" class="sheet-open" on:click=move |_| shell.go(screen.clone())>
+                {inside}
+            </button>
+        }
+        .into_any()
+    } else {
+        view! { <div class="sheet-open">{inside}</div> }.into_any()
+    };
     let problems = kept
         .problems
         .iter()
         .map(|problem| view! { <p class="sentence bad">{text::problem(problem)}</p> })
         .collect_view();
-    let about = view! {
-        <div class="sheet-line-words">
-            <strong>{teams.clone()}</strong>
-            <span class="tabular">{standing}</span>
-            <span class="muted">
-                {text::when(kept.last_at)}
-                {away.then(|| format!(", {}", words::IS_ARCHIVED))}
-            </span>
-        </div>
+    let kept = StoredValue::new(kept);
+    view! {
+        <li class="sheet-line">
+            <div class="sheet-line-row">
+                {line}
+                <button
+                    type="button"
+                    class="bar-button"
+                    aria-label=text::of_teams(words::MORE_OF, &teams)
+                    aria-expanded=move || more.get().to_string()
+                    on:click=move |_| more.update(|m| *m = !*m)
+                >
+                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon dots">
+                        <path d="M5 12 h0.01 M12 12 h0.01 M19 12 h0.01" />
+                    </svg>
+                </button>
+            </div>
+            {problems}
+            {move || more.get().then(|| kept.with_value(|kept| what_else(kept, library)))}
+        </li>
+    }
+}
+
+/// Everything else that can be done with a match.
+fn what_else(kept: &Kept, library: Library) -> AnyView {
+    let shell = use_shell();
+    let asking = RwSignal::new(false);
+    let teams = text::teams(kept.state());
+    let question =
+        words::delete_question(&teams, &text::standing(kept.state()), kept.entries().len());
+    let button = move |what: &'static str, act: Box<dyn Fn()>| {
+        view! {
+            <button
+                type="button"
+                class="button"
+                aria-label=text::of_teams(what, &teams)
+                on:click=move |_| act()
+            >
+                {what}
+            </button>
+        }
+        .into_any()
     };
+    let away = kept.archived;
+    let id = StoredValue::new(kept.id.clone());
+    let readable = kept.state().heading().is_some();
+    let over = kept.state().phase() == Phase::Finished;
+    let handed = kept.clone();
+    let export = readable.then(|| {
+        let act = move || export(&handed.log(), handed.state());
+        button(text::EXPORT, Box::new(act))
+    });
+    let review = over.then(|| {
+        let act = move || shell.go(Screen::Review { id: id.get_value() });
+        button(words::REVIEW, Box::new(act))
+    });
     let away_words = if away {
         words::UNARCHIVE
     } else {
         words::ARCHIVE
     };
-    let (label_open, label_export) = (label(text::OPEN), label(text::EXPORT));
-    let (label_away, label_delete) = (label(away_words), label(text::DELETE));
-    let kept = StoredValue::new(kept);
-    let open = move |_| shell.go(kept.with_value(screen_of));
-    let hand_over = move |_| kept.with_value(|kept| export(&kept.log(), kept.state()));
-    let delete = Callback::new(move |()| library.delete(kept.with_value(|k| k.id.clone())));
-    let put_away = move |_| kept.with_value(|k| library.put_away(&k.id, !away));
+    let put_away = move || library.put_away(&id.get_value(), !away);
+    let delete = Callback::new(move |()| library.delete(id.get_value()));
     view! {
-        <li class="card sheet-line">
-            {about}
-            {problems}
-            <div class="row">
-                {readable.then(|| view! {
-                    <button type="button" class="button" aria-label=label_open on:click=open>
-                        {text::OPEN}
-                    </button>
-                    <button type="button" class="button" aria-label=label_export on:click=hand_over>
-                        {text::EXPORT}
-                    </button>
-                })}
-                <button type="button" class="button quiet" aria-label=label_away on:click=put_away>
-                    {away_words}
-                </button>
-                <button
-                    type="button"
-                    class="button quiet"
-                    aria-label=label_delete
-                    on:click=move |_| asking.set(true)
-                >
-                    {text::DELETE}
-                </button>
-            </div>
-            <Confirm
-                open=asking
-                question=Signal::stored(question)
-                yes=Signal::stored(text::DELETE.to_owned())
-                on_yes=delete
-            />
-        </li>
+        <div class="row">
+            {export}
+            {review}
+            {button(away_words, Box::new(put_away))}
+            {button(text::DELETE, Box::new(move || asking.set(true)))}
+        </div>
+        <Confirm
+            open=asking
+            question=Signal::stored(question)
+            yes=Signal::stored(text::DELETE.to_owned())
+            on_yes=delete
+        />
     }
+    .into_any()
 }

@@ -49,9 +49,13 @@ pub const QUICK_TALLY_MORE: &str = "Count points at once";
 /// Goes on with the running match.
 pub const CONTINUE: &str = "Continue";
 /// To the coordinator's desk.
-pub const TO_DESK: &str = "Desk: check, compare and rank many sheets";
+pub const DESK: &str = "Desk";
+/// What it is for.
+pub const DESK_MORE: &str = "Check, compare, rank";
+/// What the signals are.
+pub const SIGNALS_ARE: &str = "All drawn, some moving";
 /// Heading.
-pub const SHEETS: &str = "Sheets on this phone";
+pub const SHEETS: &str = "Matches on this phone";
 /// While they are read.
 pub const READING: &str = "Reading …";
 /// There are none.
@@ -63,9 +67,9 @@ pub const EXPORT: &str = "Export";
 /// Removes one.
 pub const DELETE: &str = "Delete";
 /// Heading.
-pub const IMPORT: &str = "Open a file";
+pub const IMPORT: &str = "Bring one in";
 /// The field.
-pub const IMPORT_CHOOSE: &str = "Choose a match or a backup";
+pub const IMPORT_CHOOSE: &str = "Open a file";
 /// To the screen that takes a record in by camera, and its title.
 pub const RECEIVE: &str = "Scan a record";
 /// Title of a screen.

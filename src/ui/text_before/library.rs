@@ -5,7 +5,13 @@ use crate::device::{Kept, Room};
 use crate::record::TakeIn;
 
 /// Label of the field.
-pub const FIND: &str = "Find: team, hall, competition, day";
+pub const FIND: &str = "Find: team, hall, competition, day such as 9 May";
+/// Opens what else can be done with a match.
+pub const MORE_OF: &str = "More:";
+/// Mark of a match that came from a file or by codes just now.
+pub const JUST_CAME: &str = "just brought in";
+/// To the look back on a match.
+pub const REVIEW: &str = "Look back";
 /// Shows what was put away.
 pub const SHOW_ARCHIVED: &str = "Show those put away";
 /// Where nothing fits.
@@ -22,9 +28,9 @@ pub const IS_ARCHIVED: &str = "put away";
 /// Heading.
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
-pub const BACKUP_IS: &str = "A backup holds every match with its signatures in one file. Keep it where \
-    you keep other files. To bring it back, choose it above under \u{201c}Open a file\u{201d}: nothing \
-    here is overwritten.";
+pub const BACKUP_IS: &str =
+    "One file holds every match with its signatures. To bring it back, tap \
+    \u{201c}Open a file\u{201d} above: nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
 /// After it.
@@ -59,6 +65,12 @@ pub const MOVE_INSTALLED: [&str; 2] = [
     "Matches that are still in a browser's tab come here by file: open the tab, tap \u{201c}Back up \
      everything\u{201d}, then choose the file here under \u{201c}Open a file\u{201d}.",
 ];
+
+/// Shows the rest of a long list.
+#[must_use]
+pub fn show_all(count: usize) -> String {
+    format!("Show all {count}")
+}
 
 /// So many matches.
 #[must_use]
