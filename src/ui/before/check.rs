@@ -152,7 +152,7 @@ fn Doubt(step: Step) -> impl IntoView {
                 {text_field(&id, named(text::WHAT_IS_WRONG), NOTE, note, Beside::default())}
                 <button
                     type="button"
-                    class="button primary"
+                    class="button"
                     on:click=move |_| {
                         note.with_untracked(|note| record(session, expected, step, false, note));
                     }
@@ -187,7 +187,6 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
         }
     };
     let code = step.code();
-    let expected = session.next();
     view! {
         <div class="sentence bad do-not-start">
             <strong>{if blocks { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
@@ -211,16 +210,17 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
             what,
             Beside::default(),
         )}
-        <button
-            type="button"
-            class="button primary"
-            disabled=nobody
-            on:click=move |_| {
+        {move || {
+            let expected = session.next();
+            let clear = move |_| {
                 let note = text::cleared(&who.get_untracked(), &what.get_untracked());
                 in_order.run((expected, note));
+            };
+            view! {
+                <button type="button" class="button primary" disabled=nobody on:click=clear>
+                    {text::CLEARED}
+                </button>
             }
-        >
-            {text::CLEARED}
-        </button>
+        }}
     }
 }

@@ -77,7 +77,7 @@ pub(super) fn Words(fields: Fields, changed: Callback<()>, field: Field) -> impl
         Beside {
             changed: Some(changed),
             wrong,
-            ..Beside::default()
+            hint: (field == Field::Day).then(|| named(text::DAY_EMPTY)),
         },
     )
 }

@@ -21,14 +21,14 @@ pub enum Takes {
 
 impl Takes {
     /// Type of the field, keys, most letters.
-    fn attributes(self) -> (&'static str, Option<&'static str>, u8) {
+    fn attributes(self) -> (&'static str, Option<&'static str>, Option<u8>) {
         match self {
-            Takes::Words(most) => ("text", None, most),
-            Takes::Whole => ("text", Some("numeric"), 6),
-            Takes::Decimal => ("text", Some("decimal"), 9),
-            Takes::Search => ("search", None, 80),
-            Takes::Day => ("date", None, 10),
-            Takes::Time => ("time", None, 5),
+            Takes::Words(most) => ("text", None, Some(most)),
+            Takes::Whole => ("text", Some("numeric"), Some(6)),
+            Takes::Decimal => ("text", Some("decimal"), Some(9)),
+            Takes::Search => ("search", None, Some(80)),
+            Takes::Day => ("date", None, None),
+            Takes::Time => ("time", None, None),
         }
     }
 }
@@ -81,7 +81,7 @@ pub fn text_field(
                 id=id.to_owned()
                 type=kind
                 inputmode=keys
-                maxlength=most.to_string()
+                maxlength=most.map(|most| most.to_string())
                 autocomplete="off"
                 aria-invalid=move || is_wrong.get().then_some("true")
                 aria-describedby=described

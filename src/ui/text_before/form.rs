@@ -98,7 +98,7 @@ pub fn field(field: Field) -> &'static str {
         Field::NameA => "Team A",
         Field::NameB => "Team B",
         Field::Time => "Planned start",
-        Field::Day => "Day (empty: the next time the clock shows the planned start)",
+        Field::Day => "Day",
         Field::Competition => "Competition",
         Field::Division => "Division",
         Field::Hall => "Hall",
@@ -220,6 +220,9 @@ pub fn edition(code: &str) -> String {
     }
     .to_owned()
 }
+
+/// Below the day.
+pub const DAY_EMPTY: &str = "Empty: today, or tomorrow where that time is long over today.";
 
 /// When a match starts of which only a time was given.
 #[must_use]
