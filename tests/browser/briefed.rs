@@ -1,7 +1,7 @@
 //! Before the match: what is measured, who clears what was wrong, who is briefed, who signs, who is
 //! late, who goes in before the first service.
 
-use dutystand::game::{signed, Entry, Kind, Phase, Replay, Signed, Signer};
+use dutystand::game::{signed, Choice, Entry, Kind, Phase, Replay, Signed, Signer};
 use dutystand::rules::Team;
 use serde_json::json;
 
@@ -21,6 +21,21 @@ pub const TESTS: &[Test] = &[
         name: "the_duty_team_is_briefed_sentence_by_sentence",
         engines: &[Engine::Chromium],
         run: briefed,
+    },
+    Test {
+        name: "a_briefing_is_read_by_the_phone_when_it_is_asked_to",
+        engines: &[Engine::Chromium],
+        run: read_by_the_phone,
+    },
+    Test {
+        name: "a_time_that_is_long_over_means_tomorrow",
+        engines: &[Engine::Chromium],
+        run: planned_for_tonight,
+    },
+    Test {
+        name: "the_coin_falls_and_the_record_says_who_chose_what",
+        engines: &[Engine::Chromium],
+        run: tossed,
     },
     Test {
         name: "captain_and_coach_sign_with_a_finger_or_without",
@@ -77,16 +92,44 @@ fn measured(stage: &mut Stage) -> Ran {
             .run("return arguments[0].disabled;", json!([clear])),
         json!(true)
     );
+    referee.reads("You do not have to settle this alone.");
     referee.tap("Organiser");
-    fill(
-        &mut referee,
-        "Who says it is safe now, and what was done?",
-        "Organiser: pumped up",
-    );
+    fill(&mut referee, "What was done? (can stay empty)", "pumped up");
     referee.tap("In order now");
     assert_eq!(
         last_check(&referee.replay(), "ball"),
         (true, "Organiser: pumped up".to_owned())
+    );
+
+    // The next step in the plan has opened by itself.
+    referee.reads("Which adult gives first aid today");
+    referee.tap("In order");
+    assert_eq!(
+        last_check(&referee.replay(), "first_aid"),
+        (true, String::new())
+    );
+    referee.tap_at("#step-floor");
+    referee.tap("Not in order");
+    fill(&mut referee, "What is wrong? (can stay empty)", "wet");
+    referee.tap("Record: not in order");
+    // What was done alone clears nothing.
+    fill(&mut referee, "What was done? (can stay empty)", "wiped");
+    let clear = referee.browser().find_named("In order now");
+    assert_eq!(
+        referee
+            .browser()
+            .run("return arguments[0].disabled;", json!([clear])),
+        json!(true)
+    );
+    fill(
+        &mut referee,
+        "Which adult has looked at it and says that it is safe now?",
+        "Ms Lane",
+    );
+    referee.tap("In order now");
+    assert_eq!(
+        last_check(&referee.replay(), "floor"),
+        (true, "Ms Lane: wiped".to_owned())
     );
 
     referee.tap_at("#step-net");
@@ -104,6 +147,90 @@ fn measured(stage: &mut Stage) -> Ran {
         (true, words.to_owned())
     );
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+/// A phone with one voice of its own and one that would send the words away; what is read is kept.
+const VOICES: &str = "
+    window.read = [];
+    const voice = (name, localService) => ({ name, localService, lang: 'en-GB' });
+    const voices = Object.assign(new EventTarget(), {
+      getVoices: () => [voice('far', false), voice('here', true)],
+      speak: (words) => window.read.push(words),
+      cancel: () => window.read.push(null),
+    });
+    Object.defineProperty(window, 'speechSynthesis', { value: voices });
+    window.SpeechSynthesisUtterance = class extends EventTarget {
+      constructor(text) { super(); this.text = text; }
+    };";
+
+fn read_by_the_phone(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.browser().run(VOICES, json!([]));
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#step-briefing");
+    let said = |referee: &mut Referee| {
+        referee.browser().value(
+            "window.read.filter(Boolean).map((u) => [u.text.split(' ')[0], u.voice.name])",
+        )
+    };
+    // Quiet until somebody asks.
+    assert_eq!(said(&mut referee), json!([]));
+    referee.tap("Let the phone read it");
+    let words = said(&mut referee);
+    assert_eq!(words[0], json!(["You", "here"]));
+    let sentences = referee
+        .browser()
+        .value("document.querySelectorAll('.briefing li').length");
+    assert_eq!(words.as_array().map(Vec::len), sentences.as_u64().map(|n| n as usize));
+    // The last sentence is over.
+    referee.browser().run(
+        "window.read.filter(Boolean).at(-1).dispatchEvent(new Event('end'));",
+        json!([]),
+    );
+    referee.tap("Let the phone read it");
+    referee.tap("Stop reading");
+    referee.browser().find_named("Let the phone read it");
+    assert_eq!(referee.browser().value("window.read.at(-1)"), json!(null));
+    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+fn planned_for_tonight(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#new-match");
+    // A time that was over more than half a day ago is tomorrow's.
+    let (past, later) = (
+        "new Date(Date.now() - 13 * 36e5)",
+        "new Date(Date.now() + 36e5)",
+    );
+    let clock = |referee: &mut Referee, moment: &str| {
+        let script = format!("{moment}.toTimeString().slice(0, 5)");
+        let time = referee.browser().value(&script);
+        let field = referee.browser().find_named("Planned start");
+        referee.browser().run(
+            "arguments[0].value = arguments[1];
+             arguments[0].dispatchEvent(new Event('input', { bubbles: true }));",
+            json!([field, time]),
+        );
+    };
+    // Which of the two lies on today's date depends on the hour at which the test runs.
+    let hour = referee.browser().value("new Date().getHours()");
+    if hour.as_u64().unwrap_or_default() >= 13 {
+        clock(&mut referee, past);
+        referee.reads_at("#starts", "Tomorrow at ");
+        referee.tap("Open the match");
+        let day = referee
+            .browser()
+            .value("new Date(Date.now() + 864e5).toLocaleDateString('sv')");
+        let day = day.as_str().unwrap_or_default().to_owned();
+        referee.reads_at(".start-at", &format!("Start {day}, "));
+    } else {
+        clock(&mut referee, later);
+        referee.reads_at("#starts", "Today at ");
+        referee.tap("Open the match");
+        referee.reads_at(".start-at", "in 60 min");
+    }
     Ok(())
 }
 
@@ -200,17 +327,55 @@ fn signatures(stage: &mut Stage) -> Ran {
     Ok(())
 }
 
+fn tossed(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.new_match("School, juniors Shorter, no libero");
+    referee.tap_at("#step-toss");
+    referee.tap(&format!("Heads: {B}"));
+    referee.tap("Toss the coin");
+    let won = referee.browser().text(".coin-won");
+    let winner = won.trim_end_matches(" won the toss").to_owned();
+    // A coin that fell is not tossed again.
+    referee.stage.reload();
+    referee.tap_at("#step-toss");
+    referee.reads_at(".coin-won", &won);
+    referee.tap("Right side");
+    referee.tap("Receive");
+    referee.tap("Record the toss");
+    referee.reads(&format!("{winner} won the toss and chose the right side."));
+    let toss = referee.replay().state().toss_to_come().expect("a toss");
+    let by = if winner == A { Team::A } else { Team::B };
+    assert_eq!(toss.chosen(), Some((by, Choice::Right)));
+    // The other captain chose to receive, so the winner serves.
+    assert_eq!((toss.first_service, toss.left), (by, by.other()));
+    // Tossed with a coin of metal instead; who chose can be left out, or said.
+    referee.tap("Change the toss");
+    referee.tossed(A, A);
+    assert_eq!(referee.replay().state().toss_to_come().and_then(|t| t.won), None);
+    referee.tap("Change the toss");
+    referee.tap("We have tossed already");
+    referee.tap_in(".toss fieldset:nth-of-type(1)", B);
+    referee.tap_in(".toss fieldset:nth-of-type(2)", A);
+    referee.tap(&format!("{A} chose to receive."));
+    referee.tap("Record the toss");
+    let toss = referee.replay().state().toss_to_come().expect("a toss");
+    assert_eq!(toss.chosen(), Some((Team::A, Choice::Receive)));
+    Ok(())
+}
+
+/// Label of the minutes where no start is planned.
+const WAITS: &str =
+    "Minutes your competition waits (no start is planned, so they count from now)";
+
 fn late_team(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.new_match("School, juniors Shorter, no libero");
     referee.tap_at("#late-team");
     referee.reads("your competition's own regulations count");
     referee.tap_in(".late-team", B);
-    fill(
-        &mut referee,
-        "Minutes your competition waits after the planned start",
-        "10",
-    );
+    fill(&mut referee, WAITS, "a while");
+    referee.reads("Write whole minutes");
+    fill(&mut referee, WAITS, "10");
     referee.tap("Start the clock");
     referee.reads(&format!("Waiting for {B}"));
     referee.stage.reload();
@@ -218,11 +383,7 @@ fn late_team(stage: &mut Stage) -> Ran {
     referee.tap("They are here");
     referee.tap_in(".late-team", B);
     // No time at all, as a competition may have it.
-    fill(
-        &mut referee,
-        "Minutes your competition waits after the planned start",
-        "0",
-    );
+    fill(&mut referee, WAITS, "0");
     referee.tap("Start the clock");
     referee.reads("The time is over.");
     referee.tap("Record the default");

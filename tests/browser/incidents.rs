@@ -480,7 +480,7 @@ fn a_reason_names_the_signals(stage: &mut Stage) -> Ran {
 
 fn every_signal_can_be_learned(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    referee.tap("Signals");
+    referee.tap_at("#to-signals");
     let drawn = "document.querySelectorAll('.signal-list .figure svg').length";
     assert_eq!(referee.browser().value(drawn), 27);
     referee.tap_at("#learn");

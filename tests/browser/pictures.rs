@@ -129,7 +129,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("What this app does not replace");
     look.at(referee, "about");
     referee.tap("Back");
-    referee.tap("Signals");
+    referee.tap_at("#to-signals");
     look.at(referee, "signals");
     referee.tap("1 Authorise the service");
     look.at(referee, "signal-learned");
@@ -157,13 +157,14 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("Done: Own kit");
     referee.tap_at("#step-net");
     referee.tap("Not in order");
+    referee.tap("Record: not in order");
     referee.reads("Do not start. Speak to the coach or the organiser.");
     look.at(referee, "check-failed");
-    let note = referee
-        .browser()
-        .find_named("Who says it is safe now, and what was done?");
-    referee.browser().write(&note, "Caretaker: antenna changed");
+    referee.tap("Caretaker");
+    let note = referee.browser().find_named("What was done? (can stay empty)");
+    referee.browser().write(&note, "antenna changed");
     referee.tap("In order now");
+    referee.tap_at("#step-net");
     referee.tap("Age group");
     for (field, height) in [
         ("Height in your competition, in metres", "2.15"),
