@@ -170,9 +170,9 @@ fn read_by_the_phone(stage: &mut Stage) -> Ran {
     referee.new_match("School, juniors Shorter, no libero");
     referee.tap_at("#step-briefing");
     let said = |referee: &mut Referee| {
-        referee.browser().value(
-            "window.read.filter(Boolean).map((u) => [u.text.split(' ')[0], u.voice.name])",
-        )
+        referee
+            .browser()
+            .value("window.read.filter(Boolean).map((u) => [u.text.split(' ')[0], u.voice.name])")
     };
     // Quiet until somebody asks.
     assert_eq!(said(&mut referee), json!([]));
@@ -182,7 +182,10 @@ fn read_by_the_phone(stage: &mut Stage) -> Ran {
     let sentences = referee
         .browser()
         .value("document.querySelectorAll('.briefing li').length");
-    assert_eq!(words.as_array().map(Vec::len), sentences.as_u64().map(|n| n as usize));
+    assert_eq!(
+        words.as_array().map(Vec::len),
+        sentences.as_u64().map(|n| n as usize)
+    );
     // The last sentence is over.
     referee.browser().run(
         "window.read.filter(Boolean).at(-1).dispatchEvent(new Event('end'));",
@@ -199,14 +202,16 @@ fn read_by_the_phone(stage: &mut Stage) -> Ran {
 fn planned_for_tonight(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#new-match");
-    // A time that was over more than half a day ago is tomorrow's.
-    let (past, later) = (
-        "new Date(Date.now() - 13 * 36e5)",
-        "new Date(Date.now() + 36e5)",
+    // Eight in the evening wherever the test runs: seven in the morning is tomorrow's, nine today's.
+    let hour = referee.browser().value("new Date().getUTCHours()");
+    let ahead = (20 - hour.as_i64().unwrap_or_default() + 12).rem_euclid(24) - 12;
+    // Names of zones count to the west.
+    let zone = format!("Etc/GMT{:+}", -ahead);
+    referee.browser().cdp(
+        "Emulation.setTimezoneOverride",
+        json!({ "timezoneId": zone }),
     );
-    let clock = |referee: &mut Referee, moment: &str| {
-        let script = format!("{moment}.toTimeString().slice(0, 5)");
-        let time = referee.browser().value(&script);
+    let start = |referee: &mut Referee, time: &str| {
         let field = referee.browser().find_named("Planned start");
         referee.browser().run(
             "arguments[0].value = arguments[1];
@@ -214,23 +219,15 @@ fn planned_for_tonight(stage: &mut Stage) -> Ran {
             json!([field, time]),
         );
     };
-    // Which of the two lies on today's date depends on the hour at which the test runs.
-    let hour = referee.browser().value("new Date().getHours()");
-    if hour.as_u64().unwrap_or_default() >= 13 {
-        clock(&mut referee, past);
-        referee.reads_at("#starts", "Tomorrow at ");
-        referee.tap("Open the match");
-        let day = referee
-            .browser()
-            .value("new Date(Date.now() + 864e5).toLocaleDateString('sv')");
-        let day = day.as_str().unwrap_or_default().to_owned();
-        referee.reads_at(".start-at", &format!("Start {day}, "));
-    } else {
-        clock(&mut referee, later);
-        referee.reads_at("#starts", "Today at ");
-        referee.tap("Open the match");
-        referee.reads_at(".start-at", "in 60 min");
-    }
+    start(&mut referee, "21:30");
+    referee.reads_at("#starts", "Today at 21:30.");
+    start(&mut referee, "07:00");
+    referee.reads_at("#starts", "Tomorrow at 07:00.");
+    referee.tap("Open the match");
+    let day = "new Date(Date.now() + 864e5).toLocaleDateString('sv')";
+    let day = referee.browser().value(day);
+    let day = day.as_str().unwrap_or_default().to_owned();
+    referee.reads_at(".start-at", &format!("Start {day}, 07:00"));
     Ok(())
 }
 
@@ -351,7 +348,10 @@ fn tossed(stage: &mut Stage) -> Ran {
     // Tossed with a coin of metal instead; who chose can be left out, or said.
     referee.tap("Change the toss");
     referee.tossed(A, A);
-    assert_eq!(referee.replay().state().toss_to_come().and_then(|t| t.won), None);
+    assert_eq!(
+        referee.replay().state().toss_to_come().and_then(|t| t.won),
+        None
+    );
     referee.tap("Change the toss");
     referee.tap("We have tossed already");
     referee.tap_in(".toss fieldset:nth-of-type(1)", B);
@@ -364,8 +364,7 @@ fn tossed(stage: &mut Stage) -> Ran {
 }
 
 /// Label of the minutes where no start is planned.
-const WAITS: &str =
-    "Minutes your competition waits (no start is planned, so they count from now)";
+const WAITS: &str = "Minutes your competition waits (no start is planned, so they count from now)";
 
 fn late_team(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);

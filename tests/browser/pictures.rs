@@ -161,7 +161,9 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.reads("Do not start. Speak to the coach or the organiser.");
     look.at(referee, "check-failed");
     referee.tap("Caretaker");
-    let note = referee.browser().find_named("What was done? (can stay empty)");
+    let note = referee
+        .browser()
+        .find_named("What was done? (can stay empty)");
     referee.browser().write(&note, "antenna changed");
     referee.tap("In order now");
     referee.tap_at("#step-net");
