@@ -234,3 +234,46 @@ fn line_ups_of_a_set_that_has_not_begun_are_shown() {
     assert_eq!(sheet.sets[1].line_ups.a[0], Shirt(6));
     assert_eq!(sheet.sets[1].substitutions.len(), 1);
 }
+
+/// The paper is styled alike in the page and in a file of its own, so nothing of the page's other
+/// sheets may reach it.
+#[test]
+fn the_classes_of_the_paper_are_its_own() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("style");
+    let classes = |name: &str| -> std::collections::BTreeSet<String> {
+        let css = std::fs::read_to_string(folder.join(name)).expect("a style sheet");
+        let after_dot = css.split('.').skip(1).map(|rest| {
+            let end = rest.find(|c: char| !(c.is_ascii_lowercase() || c == '-'));
+            rest[..end.unwrap_or(rest.len())].to_owned()
+        });
+        after_dot.filter(|class| !class.is_empty()).collect()
+    };
+    let paper = classes("paper.css");
+    // The team's mark is the same everywhere.
+    let shared = [
+        "paper",
+        "muted",
+        "tabular",
+        "visually-hidden",
+        "team-mark",
+        "disc",
+    ];
+    let mut others = 0;
+    for entry in std::fs::read_dir(&folder).expect("style") {
+        let name = entry
+            .expect("a file")
+            .file_name()
+            .into_string()
+            .expect("plain");
+        if name == "paper.css" || !name.ends_with(".css") {
+            continue;
+        }
+        others += 1;
+        let both: Vec<_> = classes(&name)
+            .into_iter()
+            .filter(|c| paper.contains(c) && !shared.contains(&c.as_str()))
+            .collect();
+        assert_eq!(both, Vec::<String>::new(), "in {name} too");
+    }
+    assert!(others > 4);
+}

@@ -126,12 +126,9 @@ pub async fn codes_in_photo(file: &PickedFile) -> Result<Vec<String>, CameraTrou
     reader.read(&bitmap, size, LONGEST_PHOTO).await
 }
 
-/// Whoever finds the codes.
-enum Reader {
-    /// The browser.
-    Native(JsValue),
-    /// Our own module.
-    Ours(Function),
+/// Whoever finds the codes: the browser as long as it can, else our own module.
+struct Reader {
+    native: RefCell<Option<JsValue>>,
 }
 
 thread_local! {
@@ -141,18 +138,14 @@ thread_local! {
 
 impl Reader {
     async fn load() -> Result<Reader, CameraTrouble> {
-        if let Some(native) = native().await {
-            return Ok(Reader::Native(native));
+        let native = native().await;
+        if native.is_none() {
+            // Now, while the person waits for the camera anyway.
+            ours().await?;
         }
-        let global = js_sys::global();
-        // The page's loader knows where the module lies.
-        let open = method(&global, "dutystandReader")
-            .ok_or_else(|| CameraTrouble::Failed("no reader".into()))?;
-        let opening = open.call0(&global).map_err(|e| failed(&e))?;
-        wait(opening).await.map_err(|e| failed(&e))?;
-        method(&global, "dutystandRead")
-            .map(Reader::Ours)
-            .ok_or_else(|| CameraTrouble::Failed("no reader".into()))
+        Ok(Reader {
+            native: RefCell::new(native),
+        })
     }
 
     async fn read(
@@ -161,30 +154,50 @@ impl Reader {
         size: (f64, f64),
         longest: f64,
     ) -> Result<Vec<String>, CameraTrouble> {
-        match self {
-            Reader::Native(detector) => {
-                let detect = method(detector, "detect").ok_or(CameraTrouble::NoCamera)?;
-                let found = detect.call1(detector, picture).map_err(|e| failed(&e))?;
-                let found = wait(found).await.map_err(|e| failed(&e))?;
-                let codes = Array::from(&found);
-                Ok(codes
-                    .iter()
-                    .filter_map(|c| property(&c, "rawValue")?.as_string())
-                    .collect())
-            }
-            Reader::Ours(read) => {
-                let (grey, width) = grey(picture, size, longest)?;
-                let grey = Uint8Array::from(grey.as_slice());
-                let found = read
-                    .call2(&JsValue::UNDEFINED, &grey, &width.into())
-                    .map_err(|e| failed(&e))?;
-                Ok(Array::from(&found)
-                    .iter()
-                    .filter_map(|t| t.as_string())
-                    .collect())
+        let native = self.native.borrow().clone();
+        if let Some(detector) = native {
+            match detect(&detector, picture).await {
+                Ok(texts) => return Ok(texts),
+                // Some promise to read codes and cannot: where a part of the system is missing.
+                Err(_) => drop(self.native.take()),
             }
         }
+        let read = ours().await?;
+        let (grey, width) = grey(picture, size, longest)?;
+        let grey = Uint8Array::from(grey.as_slice());
+        let found = read
+            .call2(&JsValue::UNDEFINED, &grey, &width.into())
+            .map_err(|e| failed(&e))?;
+        Ok(Array::from(&found)
+            .iter()
+            .filter_map(|t| t.as_string())
+            .collect())
     }
+}
+
+/// Asks the browser's own reader.
+async fn detect(detector: &JsValue, picture: &JsValue) -> Result<Vec<String>, JsValue> {
+    let detect = method(detector, "detect").ok_or(JsValue::UNDEFINED)?;
+    let found = wait(detect.call1(detector, picture)?).await?;
+    let texts = Array::from(&found);
+    let texts = texts.iter();
+    Ok(texts
+        .filter_map(|c| property(&c, "rawValue")?.as_string())
+        .collect())
+}
+
+/// Our own reader; its module is loaded when it is first asked for.
+async fn ours() -> Result<Function, CameraTrouble> {
+    let global = js_sys::global();
+    if let Some(read) = method(&global, "dutystandRead") {
+        return Ok(read);
+    }
+    let no_reader = || CameraTrouble::Failed("no reader".into());
+    // The page's loader knows where the module lies.
+    let open = method(&global, "dutystandReader").ok_or_else(no_reader)?;
+    let opening = open.call0(&global).map_err(|e| failed(&e))?;
+    wait(opening).await.map_err(|e| failed(&e))?;
+    method(&global, "dutystandRead").ok_or_else(no_reader)
 }
 
 /// The browser's own reader, where it knows these codes.

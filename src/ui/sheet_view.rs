@@ -6,6 +6,7 @@ mod words;
 use leptos::prelude::*;
 
 use self::closing::Closing;
+use super::before::drawn;
 use super::session::{use_session, Session};
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
@@ -21,7 +22,7 @@ pub fn SheetScreen() -> impl IntoView {
     let shell = use_shell();
     let cannot_print = RwSignal::new(false);
     let page = move |_| {
-        let html = session.look(|replay| document(&Sheet::of(replay), wall_clock(replay)));
+        let html = session.look(|replay| document(&drawn_on(session, replay), wall_clock(replay)));
         give(session, "html", "text/html", html);
     };
     let points = move |_| give(session, "csv", "text/csv", session.look(csv));
@@ -51,10 +52,16 @@ pub fn SheetScreen() -> impl IntoView {
             })}
             <Closing />
             <div inner_html=move || session.with_replay(|replay| {
-                paper(&Sheet::of(replay), wall_clock(replay))
+                paper(&drawn_on(session, replay), wall_clock(replay))
             })></div>
         </div>
     }
+}
+
+/// The sheet with the signatures that were drawn on this phone.
+fn drawn_on(session: Session, replay: &Replay) -> Sheet {
+    let drawn = session.id().map(|id| drawn(&id)).unwrap_or_default();
+    Sheet::of(replay).with_drawn(&drawn)
 }
 
 /// The clock of the hall: this phone's, on the day of the match.

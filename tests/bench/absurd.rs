@@ -5,7 +5,7 @@ use dutystand::game::entry::{
     Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, Player,
     ReplayWhy, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss,
 };
-use dutystand::game::{rehearse_by, Entry, Kind, Level, Who};
+use dutystand::game::{rehearse_by, Entry, Kind, Level, Timed, Who};
 use dutystand::rules::{
     ByTeam, Cause, Preset, Rules, Score, Sets, Shirt, SubstitutionPolicy, Team,
 };
@@ -286,7 +286,7 @@ fn seldom(rng: &mut Rng, n: u32) -> Kind {
         },
         13 => Kind::TeamList(list(rng)),
         14 => Kind::Timer(Timer {
-            what: ["interval", "warm_up", "time_out"][rng.usize(0..3)].to_owned(),
+            what: [Timed::Interval, Timed::WarmUp, Timed::TimeOut][rng.usize(0..3)].clone(),
             team: rng.bool().then(|| team(rng)),
             seconds: rng.u32(0..600),
             action: [TimerAction::Start, TimerAction::Stop][rng.usize(0..2)],

@@ -77,9 +77,9 @@ pub struct Element(Value);
 
 impl Browser {
     /// Starts a browser on a profile folder, on a phone-sized screen with a touch surface as far
-    /// as the engine allows.
-    pub fn start(engine: Engine, profile: &Path) -> Browser {
-        let running = engine.start(profile);
+    /// as the engine allows; with further switches, which only Chromium takes.
+    pub fn start(engine: Engine, profile: &Path, switches: &[String]) -> Browser {
+        let running = engine.start(profile, switches);
         let mut browser = Browser { engine, running };
         browser.screen(360, 740);
         browser

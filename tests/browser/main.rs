@@ -8,6 +8,7 @@
 
 mod bench;
 mod briefed;
+mod camera;
 mod desk;
 mod driver;
 mod files;
@@ -70,6 +71,7 @@ const FILES: &[&[Test]] = &[
     briefed::TESTS,
     library::TESTS,
     sealed::TESTS,
+    camera::TESTS,
     desk::TESTS,
 ];
 

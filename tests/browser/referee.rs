@@ -421,7 +421,11 @@ impl<'a> Referee<'a> {
             let mut whole = std::fs::read_dir(folder)
                 .expect("the folder is there")
                 .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
-                .filter(|name| name.ends_with(".json"));
+                .filter(|name| {
+                    [".json", ".html", ".csv"]
+                        .iter()
+                        .any(|end| name.ends_with(end))
+                });
             if let Some(name) = whole.next() {
                 let file = folder.join(&name);
                 let text = std::fs::read_to_string(&file).expect("the file can be read");

@@ -1,8 +1,9 @@
 //! The end of a record: signed, sealed, opened again, handed over by file and by codes.
 
-use dutystand::game::{rehearse, Entry, Kind};
+use dutystand::game::{rehearse, Entry, Kind, Replay};
 use dutystand::record::{self, frames, pack, seal_code, Code, Gathering, Log, Seen};
 use dutystand::rules::Preset;
+use dutystand::sheet::{self, Sheet, WallClock};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -35,8 +36,8 @@ pub const TESTS: &[Test] = &[
 ];
 
 /// A match that was played and not signed yet.
-fn played(seed: u64) -> Vec<Entry> {
-    let mut entries = rehearse(Preset::SchoolJunior, seed);
+fn played(preset: Preset, seed: u64) -> Vec<Entry> {
+    let mut entries = rehearse(preset, seed);
     let last = entries
         .iter()
         .rposition(|e| matches!(e.kind, Kind::Rally { .. }));
@@ -44,9 +45,22 @@ fn played(seed: u64) -> Vec<Entry> {
     entries
 }
 
+/// A name as a finger draws it.
+fn draw_name(referee: &mut Referee) {
+    let field = referee.browser().find(".drawer .sign-pad");
+    referee.browser().over(&field);
+    let place = referee.browser().value(
+        "(({ left, top, width, height }) => [left + width / 4, top + height / 2, left + width / 2, \
+         top + height / 4].map(Math.round))(document.querySelector('.drawer .sign-pad').getBoundingClientRect())",
+    );
+    let at = |i: usize| place[i].as_i64().expect("a place");
+    let line = [(at(0), at(1)), (at(2), at(3)), (at(2), at(1))];
+    referee.browser().draw(&line);
+}
+
 fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    referee.go_on_with("to-seal", played(3));
+    referee.go_on_with("to-seal", played(Preset::SchoolJunior, 3));
     referee.reads("Sign and seal");
     referee.reads("Not signed yet: Captain A, Captain B, Scorer, Second referee, First referee.");
     for who in [
@@ -57,13 +71,32 @@ fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
         "First referee",
     ] {
         referee.tap(&format!("{who}: not signed"));
-        if who == "Scorer" {
-            let field = referee.browser().find("#closing-field");
-            referee.browser().write(&field, "M. Teal");
+        match who {
+            "Scorer" => {
+                let field = referee.browser().find("#sign-name-scorer");
+                referee.browser().write(&field, "M. Teal");
+            }
+            // With a finger, from corner to corner.
+            "Captain A" => draw_name(&mut referee),
+            _ => {}
         }
-        referee.tap("I have seen the result: sign");
+        referee.tap_in(".drawer", "Signed");
     }
     referee.reads("Scorer: M. Teal, signed");
+    // The one that was drawn stands on the sheet and in its page, the others as words.
+    let drawn = ".sign-box svg.pen path";
+    referee.browser().find(drawn);
+    let count = format!("document.querySelectorAll('{drawn}').length");
+    assert_eq!(referee.browser().value(&count), json!(1));
+    referee.reads_at(".signatures", "Scorer M. Teal");
+    let downloads = referee.catch_downloads();
+    referee.tap_at("#sheet-page");
+    let (_, page) = referee.caught(&downloads);
+    assert_eq!(page.matches("<svg class=\"pen\"").count(), 1);
+    assert!(
+        !page.contains("src=") && !page.contains("href="),
+        "it asks for nothing"
+    );
     let before = referee.kept().entries();
     referee.tap("Seal the record");
     referee.reads("Write this code on paper");
@@ -95,8 +128,9 @@ fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
     Ok(())
 }
 
-fn sealed(seed: u64, id: &str) -> Log {
-    let mut entries = played(seed);
+/// A match that was played and sealed.
+pub fn sealed(preset: Preset, seed: u64, id: &str) -> Log {
+    let mut entries = played(preset, seed);
     let code = seal_code(&entries);
     let n = entries.len() as u32 + 1;
     let at = entries.last().and_then(|e| e.at);
@@ -110,11 +144,27 @@ fn sealed(seed: u64, id: &str) -> Log {
     }
 }
 
+/// The sheet as a page and its points are, to the byte, what the core prints on the command line.
+fn saved_as_the_desk_prints(referee: &mut Referee, downloads: &std::path::Path, log: &Log) {
+    let replay = Replay::of(log.entries.clone());
+    let at = log.entries.iter().find_map(|e| e.at).expect("a time");
+    let ahead = format!("-new Date({at}).getTimezoneOffset()");
+    let ahead = referee.browser().value(&ahead).as_i64().expect("minutes");
+    let clock = WallClock(i32::try_from(ahead).expect("a few hours"));
+    referee.tap_at("#sheet-page");
+    let (_, page) = referee.caught(downloads);
+    assert_eq!(page, sheet::document(&Sheet::of(&replay), clock));
+    referee.tap_at("#sheet-points");
+    let (_, points) = referee.caught(downloads);
+    assert_eq!(points, sheet::csv(&replay));
+}
+
 fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let downloads = referee.catch_downloads();
-    let log = sealed(4, "to-change");
+    let log = sealed(Preset::SchoolJunior, 4, "to-change");
     referee.go_on_with("to-change", log.entries.clone());
+    saved_as_the_desk_prints(&mut referee, &downloads, &log);
     referee.tap_at("#export-sheet");
     referee.tap("Hand over the file");
     let (_, text) = referee.caught(&downloads);
@@ -159,28 +209,58 @@ const DRAWN: &str = "const svg = document.querySelector('svg.code');
     });
     window.drawnGrey = null;";
 
-fn read_drawn(referee: &mut Referee) -> String {
+/// A code as the browser has drawn it.
+pub struct Picture {
+    /// Pixels along a side.
+    pub side: usize,
+    /// Their brightness.
+    pub grey: Vec<u8>,
+    /// What a decoder that is not ours reads in it.
+    pub text: String,
+}
+
+fn read_drawn(referee: &mut Referee) -> Picture {
     referee.browser().run(DRAWN, json!([]));
     referee
         .browser()
         .wait_until("a drawing", "window.drawnGrey !== null");
     let grey = referee.browser().value("window.drawnGrey");
-    let grey = grey.as_str().expect("a text").as_bytes().to_vec();
+    let bits = grey.as_str().expect("a text").bytes();
+    let grey: Vec<u8> = bits.map(|b| if b == b'1' { 240 } else { 20 }).collect();
     let side = grey.len().isqrt();
-    let at = |x: usize, y: usize| if grey[y * side + x] == b'1' { 240 } else { 20 };
+    let at = |x: usize, y: usize| grey[y * side + x];
     let mut picture = rqrr::PreparedImage::prepare_from_greyscale(side, side, at);
     let grids = picture.detect_grids();
-    grids[0].decode().expect("a code").1
+    let text = grids[0].decode().expect("a code").1;
+    Picture { side, grey, text }
+}
+
+/// All codes that the page shows one after the other, once round.
+pub fn drawn_codes(referee: &mut Referee) -> Vec<Picture> {
+    referee.browser().find("#codes-run");
+    if referee.sees("Hold still") {
+        referee.tap("Hold still");
+    }
+    let mut all: Vec<Picture> = Vec::new();
+    loop {
+        let picture = read_drawn(referee);
+        if all.first().is_some_and(|first| first.text == picture.text) {
+            return all;
+        }
+        assert!(all.len() < 12, "the codes do not come round");
+        all.push(picture);
+        referee.tap_at("#codes-next");
+    }
 }
 
 fn codes_on_the_screen_are_the_record(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    let log = sealed(6, "to-show");
+    let log = sealed(Preset::SchoolJunior, 6, "to-show");
     referee.go_on_with("to-show", log.entries.clone());
     referee.tap_at("#export-sheet");
     referee.tap("Show the code");
     referee.browser().picture("code");
-    let text = read_drawn(&mut referee);
+    let text = read_drawn(&mut referee).text;
     assert_eq!(
         Gathering::default().see(&text),
         Seen::Record(Box::new(log.clone()))
@@ -188,20 +268,12 @@ fn codes_on_the_screen_are_the_record(stage: &mut Stage) -> Ran {
 
     // The same in simpler codes, more of them.
     referee.tap("It cannot be read: simpler codes, more of them");
-    referee.browser().find("#codes-run");
-    if referee.sees("Hold still") {
-        referee.tap("Hold still");
-    }
     let mut gathering = Gathering::default();
-    for _ in 0..12 {
-        let text = read_drawn(&mut referee);
-        if let Seen::Record(found) = gathering.see(&text) {
-            assert_eq!(*found, log);
-            return Ok(());
-        }
-        referee.tap_at("#codes-next");
-    }
-    panic!("the codes came round and made no record");
+    let codes = drawn_codes(&mut referee);
+    assert!(codes.len() > 1);
+    let last = codes.iter().map(|code| gathering.see(&code.text)).last();
+    assert_eq!(last, Some(Seen::Record(Box::new(log))));
+    Ok(())
 }
 
 /// A picture of a code as a BMP of eight bits, grey.
@@ -235,7 +307,7 @@ fn photo(text: &str) -> Vec<u8> {
 
 fn a_record_comes_in_from_photos_of_its_codes(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    let log = sealed(7, "by-photo");
+    let log = sealed(Preset::SchoolJunior, 7, "by-photo");
     let texts = frames(&pack(&log).expect("it packs"), 500).expect("not too long");
     assert!(texts.len() > 1);
     referee.tap("Scan a record");

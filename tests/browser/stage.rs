@@ -1,7 +1,7 @@
 //! What a test plays on: the built page on a server in this process, and a browser with a
 //! profile of its own that outlives the browser.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
@@ -14,6 +14,16 @@ use crate::{Ran, Skipped};
 
 /// The page is served from a folder below the host, as a school's web space would do it.
 const PREFIX: &str = "/school/duty/";
+
+/// What a browser has for a camera.
+pub enum Camera<'a> {
+    /// None.
+    Missing,
+    /// One that the person does not allow.
+    Refused,
+    /// One that sees this film (YUV4MPEG2) over and over.
+    Shows(&'a Path),
+}
 
 /// A server, a browser, and the profile between one browser and the next.
 pub struct Stage {
@@ -164,9 +174,29 @@ impl Stage {
         self.start_browser();
     }
 
+    /// Starts the browser anew before a camera (Chromium only, which can make one up).
+    pub fn camera(&mut self, camera: Camera) {
+        self.kill_browser();
+        // The switches for tests of its own media code.
+        let allowed = "--use-fake-ui-for-media-stream";
+        let switches = match camera {
+            Camera::Missing => vec![allowed.to_owned()],
+            Camera::Refused => vec![
+                "--use-fake-device-for-media-stream".to_owned(),
+                format!("{allowed}=deny"),
+            ],
+            Camera::Shows(film) => vec![
+                "--use-fake-device-for-media-stream".to_owned(),
+                allowed.to_owned(),
+                format!("--use-file-for-fake-video-capture={}", film.display()),
+            ],
+        };
+        self.browser = Some(Browser::start(self.engine, &self.profile, &switches));
+    }
+
     /// Starts the browser on the profile that the last one left.
     pub fn start_browser(&mut self) {
-        self.browser = Some(Browser::start(self.engine, &self.profile));
+        self.browser = Some(Browser::start(self.engine, &self.profile, &[]));
     }
 }
 

@@ -187,7 +187,7 @@ fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
         let shown = referee.browser().run(
             "const set = document.querySelectorAll('.sheet-set')[arguments[0]];
              const list = (css) => [...set.querySelectorAll(css)].map((e) => e.innerText.trim());
-             const half = (css) => [list(css + ' .starter'), list(css + ' .in b'), list(css + ' .turn-total'),
+             const half = (css) => [list(css + ' .starter'), list(css + ' .came-in b'), list(css + ' .turn-total'),
                list(css + ' .turn sup')];
              return { a: half('.team-a'), b: half('.team-b'),
                       running: list('.running-score .point:not(.whose)') };",

@@ -160,7 +160,7 @@ impl Paper {
 
 fn won_class(won: Option<bool>) -> &'static str {
     match won {
-        Some(true) => "won",
+        Some(true) => "set-won",
         Some(false) | None => "",
     }
 }

@@ -30,7 +30,7 @@ impl Paper {
             return;
         }
         self.part("sheet-sanctions", words::SANCTIONS);
-        self.put("<ul class=\"lines\">");
+        self.put("<ul class=\"sheet-lines\">");
         for sanction in &sheet.sanctions {
             self.line(&words::at(sanction.set, sanction.score));
             self.mark(sanction.team);
@@ -49,7 +49,7 @@ impl Paper {
             return;
         }
         self.part("sheet-remarks", words::REMARKS);
-        self.put("<ul class=\"lines\">");
+        self.put("<ul class=\"sheet-lines\">");
         for remark in remarks {
             self.line(&words::at(remark.set, remark.score));
             self.word(&remark.text);
@@ -104,7 +104,7 @@ impl Paper {
             self.team(team);
             // Names want a line each, numbers do not.
             let named = block.players.iter().any(|p| p.name.is_some());
-            let class = if named { "names" } else { "numbers" };
+            let class = if named { "list-names" } else { "list-numbers" };
             let _ = write!(self.html, "</h3><ul class=\"{class} tabular\">");
             for player in &block.players {
                 self.player(player);

@@ -96,7 +96,7 @@ impl Paper {
         self.element("span", "muted", words::TIME_OUTS);
         for i in 0..boxes {
             let score = taken.get(i).map_or("", String::as_str);
-            let _ = write!(self.html, " <span class=\"box\">{score}</span>");
+            let _ = write!(self.html, " <span class=\"time-out-box\">{score}</span>");
         }
         if taken.is_empty() {
             self.element("span", "visually-hidden", words::NONE);
@@ -105,7 +105,7 @@ impl Paper {
     }
 
     fn places(&mut self, places: &[Place], team: Team) {
-        self.put("<table class=\"places tabular\"><thead><tr>");
+        self.put("<table class=\"sheet-places tabular\"><thead><tr>");
         for column in words::PLACE_COLUMNS {
             let _ = write!(self.html, "<th scope=\"col\">{column}</th>");
         }
@@ -132,9 +132,9 @@ impl Paper {
     /// Who came in, with the score; ringed where the starter has come back for them.
     fn entered(&mut self, entered: &Entered, team: Team) {
         let class = if entered.relieved {
-            "in relieved"
+            "came-in relieved"
         } else {
-            "in"
+            "came-in"
         };
         let _ = write!(
             self.html,
@@ -175,8 +175,8 @@ impl Paper {
     fn ended(&mut self, round: &Round, starter: Option<Shirt>, last: bool) {
         let class = match (last, round.server) {
             (false, _) => "turn",
-            (true, Some(_)) => "turn last",
-            (true, None) => "turn last bare",
+            (true, Some(_)) => "turn final",
+            (true, None) => "turn final on-other",
         };
         let _ = write!(
             self.html,
@@ -202,7 +202,7 @@ impl Paper {
         let label = Team::BOTH.map(|team| words::running(&self.names[team], last(team)));
         let _ = write!(
             self.html,
-            "<div class=\"running\"><h4>{}</h4><div class=\"running-score tabular\" role=\"img\" \
+            "<div class=\"running-line\"><h4>{}</h4><div class=\"running-score tabular\" role=\"img\" \
              aria-label=\"{}\"><span class=\"point whose\"><span>{}</span><span>{}</span></span>",
             words::RUNNING_SCORE,
             label.join(", "),

@@ -49,7 +49,7 @@ impl Paper {
         let Some(signed) = signed else {
             let _ = write!(
                 self.html,
-                "<li class=\"sign-box open\"><span class=\"drawn\"></span><b>{}</b> \
+                "<li class=\"sign-box open\"><span class=\"pen\"></span><b>{}</b> \
                  <span class=\"muted on-screen-only\">{}</span></li>",
                 escaped(who),
                 words::SIGN_OPEN
@@ -61,7 +61,7 @@ impl Paper {
             Some(strokes) => {
                 let _ = write!(
                     self.html,
-                    "<svg class=\"drawn\" viewBox=\"0 0 {WIDTH} {HEIGHT}\" role=\"img\" \
+                    "<svg class=\"pen\" viewBox=\"0 0 {WIDTH} {HEIGHT}\" role=\"img\" \
                      aria-label=\"{}\"><path d=\"{}\"/></svg>",
                     words::DRAWN,
                     strokes.path()
@@ -70,7 +70,7 @@ impl Paper {
             None => {
                 let _ = write!(
                     self.html,
-                    "<span class=\"drawn by-tap\">\u{2713} {}</span>",
+                    "<span class=\"pen by-tap\">\u{2713} {}</span>",
                     words::SIGNED_BY_TAP
                 );
             }

@@ -30,7 +30,7 @@ pub use draft::forget_drafts;
 pub use drawn::{drawn, keep_drawn, Drawing};
 pub(super) use fields::Field;
 pub use new_match::NewMatch;
-pub use sign::SignRow;
+pub use sign::{SignPad, SignRow};
 
 use crate::game::entry::Toss;
 use crate::game::{notices, Kind, Notice, Phase};

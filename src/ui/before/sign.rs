@@ -81,7 +81,7 @@ pub fn SignRow(
                 {words}
             </button>
         </div>
-        {move || open.get().then(|| view! { <Pad signer open /> })}
+        {move || open.get().then(|| view! { <SignPad signer open /> })}
     }
 }
 
@@ -97,7 +97,12 @@ fn listed_name(signer: Signer) -> Option<String> {
 
 /// The field for a finger, the name, and the tap that makes the entry.
 #[component]
-fn Pad(signer: Signer, open: RwSignal<bool>) -> impl IntoView {
+pub fn SignPad(
+    /// Who signs.
+    signer: Signer,
+    /// Goes to false when it is done, or given up.
+    open: RwSignal<bool>,
+) -> impl IntoView {
     let session = use_session();
     let strokes = RwSignal::new(Strokes::default());
     let drawing = StoredValue::new(false);

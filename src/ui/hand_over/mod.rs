@@ -48,6 +48,7 @@ pub fn HandOver() -> impl IntoView {
                     </div>
                 </section>
             })}
+            <p>{words::WHAT_GOES}</p>
             <section class="card stack">
                 <h2>{words::FILE}</h2>
                 <p>{words::file_goes(device::can_share_files(), device::is_ios_installed())}</p>

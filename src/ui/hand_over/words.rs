@@ -8,6 +8,10 @@ pub const NOT_SEALED: &str =
 pub const TO_SHEET: &str = "To the sheet";
 /// Heading.
 pub const FILE: &str = "As a file";
+/// What goes with a record and what does not.
+pub const WHAT_GOES: &str =
+    "The names on the lists and of those who signed go with it. Drawn signatures do not: they stay on \
+     this phone.";
 /// Hands it over.
 pub const FILE_GO: &str = "Hand over the file";
 /// It went.

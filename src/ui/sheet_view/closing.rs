@@ -4,10 +4,11 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::words;
-use crate::game::{Kind, Phase, Replay};
+use crate::game::{Kind, Phase, Replay, Signer};
 use crate::record;
 use crate::sheet::words as paper;
 use crate::sheet::{Sheet, Signed};
+use crate::ui::before::SignPad;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::{use_session, Session};
 
@@ -70,9 +71,12 @@ fn not_over(may_write: bool, broken_off: RwSignal<bool>) -> AnyView {
 
 /// Who has signed after the match, and the button that seals.
 fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
-    let given = Sheet::of(replay).signatures;
+    let sheet = Sheet::of(replay);
+    let given = &sheet.signatures;
+    // A match that was broken off before its first service has no signatures after it.
+    let begun = !sheet.sets.is_empty();
     let of = |role: &str| -> Option<&Signed> {
-        let after = given.iter().rev().filter(|s| !s.before);
+        let after = given.iter().rev().filter(|s| !(s.before && begun));
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
     let missing: Vec<&str> = paper::SIGNERS
@@ -146,45 +150,50 @@ fn sealed(replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
     .into_any()
 }
 
-/// One field and one button: a name to sign with, or a reason.
+/// What the drawer holds: the field to sign in, or a reason.
 #[component]
 fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
+    let signer = match asked {
+        Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place].0),
+        Asked::Reopen => None,
+    };
+    match signer {
+        Some(signer) => view! {
+            <p>{words::SIGN_MEANS}</p>
+            <SignPad signer open />
+        }
+        .into_any(),
+        None => view! { <Reason open /> }.into_any(),
+    }
+}
+
+/// Why the record is opened again.
+#[component]
+fn Reason(open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     let field = NodeRef::<html::Input>::new();
     let missing = RwSignal::new(false);
-    let (label, button, more) = match asked {
-        Asked::Sign(_) => (words::NAME, words::SIGN, None),
-        Asked::Reopen => (words::REOPEN_WHY, words::REOPEN, Some(words::REOPEN_MORE)),
-    };
     let go = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
         let typed = field.get_untracked().map(|input| input.value());
         let typed = typed.unwrap_or_default().trim().to_owned();
-        let typed = (!typed.is_empty()).then_some(typed);
-        if asked == Asked::Reopen && typed.is_none() {
+        if typed.is_empty() {
             return missing.set(true);
         }
-        let kind = match asked {
-            Asked::Sign(place) => Kind::Sign {
-                role: paper::SIGNERS[place].0.to_owned(),
-                name: typed,
-            },
-            Asked::Reopen => Kind::Reopen { why: typed },
-        };
         open.set(false);
-        session.tell(kind);
+        session.tell(Kind::Reopen { why: Some(typed) });
     };
     view! {
         <form class="stack" on:submit=go>
-            {more.map(|more| view! { <p>{more}</p> })}
+            <p>{words::REOPEN_MORE}</p>
             <label class="field">
-                <span>{label}</span>
+                <span>{words::REOPEN_WHY}</span>
                 <input type="text" id="closing-field" maxlength="200" autocomplete="off" node_ref=field />
             </label>
             {move || missing.get().then(|| view! {
                 <p class="sentence bad" role="alert">{words::REOPEN_NEEDS_WHY}</p>
             })}
-            <button type="submit" class="button primary" id="closing-go">{button}</button>
+            <button type="submit" class="button primary" id="closing-go">{words::REOPEN}</button>
         </form>
     }
 }

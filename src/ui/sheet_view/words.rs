@@ -21,10 +21,8 @@ pub const BROKEN_OFF: &str = "It was broken off: close it now";
 /// Before the signatures.
 pub const LOOK_FIRST: &str =
     "Each person looks at the result below, then taps their own line. That is the signature.";
-/// What is asked of whoever signs.
-pub const NAME: &str = "Name, can stay empty";
-/// Signs.
-pub const SIGN: &str = "I have seen the result: sign";
+/// What a signature here says.
+pub const SIGN_MEANS: &str = "Whoever signs here says: I have seen the result.";
 /// Signed.
 pub const SIGNED: &str = "signed";
 /// Not yet.

@@ -148,8 +148,8 @@ pub const SIGNED: &str = "signed";
 pub const DRAW_HERE: &str = "Sign here with a finger, or leave it empty";
 /// Where it stays.
 pub const DRAWING_STAYS: &str =
-    "The drawing stays on this phone with the match; the record says only \
-    that it was signed.";
+    "The drawing stays on this phone and goes on paper: onto the sheet that is printed or saved as a \
+    page. It does not travel with the record, its file or its codes; they say only that it was signed.";
 /// Takes the drawing away.
 pub const CLEAR_DRAWING: &str = "Clear";
 /// Makes the entry.

@@ -77,11 +77,13 @@ impl Engine {
         }
     }
 
-    /// Starts the browser on a profile folder, which it may find used.
-    pub fn start(self, profile: &Path) -> Running {
+    /// Starts the browser on a profile folder, which it may find used, with further switches
+    /// (Chromium only).
+    pub fn start(self, profile: &Path, switches: &[String]) -> Running {
         let mut processes = Processes::none();
         let wire = match self {
-            Engine::Chromium => chromium(&mut processes, profile),
+            Engine::Chromium => chromium(&mut processes, profile, switches),
+            _ if !switches.is_empty() => Err(format!("it knows no {switches:?}")),
             Engine::Firefox => firefox(&mut processes, profile),
             Engine::WebKit => webkit(&mut processes, profile),
         };
@@ -92,7 +94,11 @@ impl Engine {
     }
 }
 
-fn chromium(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
+fn chromium(
+    processes: &mut Processes,
+    profile: &Path,
+    switches: &[String],
+) -> Result<Wire, String> {
     let taken = PORTS.lock().unwrap_or_else(PoisonError::into_inner);
     let port = free_port()?;
     let driver = need("BROWSER_CHROMEDRIVER")?;
@@ -101,7 +107,7 @@ fn chromium(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
             .arg(format!("--port={port}"))
             .stdout(Stdio::null()),
     )?;
-    let wishes = json!({
+    let mut wishes = json!({
         "browserName": "chrome",
         "goog:chromeOptions": {
             "binary": need("BROWSER_CHROMIUM")?,
@@ -123,6 +129,9 @@ fn chromium(processes: &mut Processes, profile: &Path) -> Result<Wire, String> {
         },
         "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
     });
+    if let Some(args) = wishes["goog:chromeOptions"]["args"].as_array_mut() {
+        args.extend(switches.iter().map(|switch| json!(switch)));
+    }
     await_port(port)?;
     drop(taken);
     Wire::http(port, &wishes)
