@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::kept::put_away;
+use super::kept::{put_away, Kept};
 use super::library::Library;
 use crate::device::{self, WriterLock};
 use crate::record::{
@@ -26,6 +26,7 @@ pub fn Import(library: Library) -> impl IntoView {
         let files = device::picked_files(&event);
         leptos::task::spawn_local(async move {
             let mut hand = Hand::new(session, library);
+            library.arrived(Vec::new(), vec![words::TAKING_IN.to_owned()]);
             // What another tab has written meanwhile counts too.
             library.reread().await;
             for file in files {
@@ -35,6 +36,7 @@ pub fn Import(library: Library) -> impl IntoView {
                     Ok(content) => hand.open(&name, &content).await,
                 }
             }
+            library.reread().await;
             library.arrived(hand.came, hand.says);
         });
     };
@@ -76,6 +78,7 @@ pub async fn take_in(
     let name = text::THE_RECORD;
     let reading = record::read(&record::write(&log));
     let how = hand.take(name, reading, BTreeMap::new()).await;
+    library.reread().await;
     hand.says
         .extend(how.as_ref().map(|how| words::taken(name, how)));
     (hand.says, how.map(|how| how.id().to_owned()))
@@ -133,7 +136,6 @@ impl Hand {
                 TakeIn::Here(_) => 3,
             }] += 1;
         }
-        self.library.reread().await;
         self.says.push(words::backup_taken(name, counts));
     }
 
@@ -171,7 +173,7 @@ impl Hand {
             if journal.repair(&id, &lines).await.is_err() {
                 self.says.push(text::import_not_saved(name));
             }
-            self.library.reread().await;
+            self.library.hold(Kept::of_entries(id.clone(), log.entries));
         }
         if !signatures.is_empty() {
             // What was drawn here stays as it is.

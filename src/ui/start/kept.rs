@@ -48,12 +48,21 @@ impl Kept {
     #[must_use]
     pub fn of(id: String, copies: &Copies) -> Kept {
         let found = record::recover(&copies.local, &copies.durable);
-        let replay = Replay::of(found.entries);
+        Kept {
+            problems: found.problems,
+            ..Kept::of_entries(id, found.entries)
+        }
+    }
+
+    /// Of entries that are in order.
+    #[must_use]
+    pub fn of_entries(id: String, entries: Vec<Entry>) -> Kept {
+        let replay = Replay::of(entries);
         let archived = device::setting(&archived_key(&id)).is_some();
         Kept {
             id,
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
-            problems: found.problems,
+            problems: Vec::new(),
             archived,
             replay: Arc::new(replay),
         }

@@ -72,6 +72,16 @@ impl Library {
         record::take_in(log, here)
     }
 
+    /// Counts a match that was just written among those here, without reading all of them again.
+    pub fn hold(self, kept: Kept) {
+        // The screen may be gone by now.
+        self.all.try_update(|all| {
+            let all = all.get_or_insert_default();
+            all.retain(|here| here.id != kept.id);
+            all.push(kept);
+        });
+    }
+
     /// These came from outside just now, and this is to be said of it.
     pub fn arrived(self, ids: Vec<String>, says: Vec<String>) {
         // The screen may be gone by now.

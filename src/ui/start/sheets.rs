@@ -59,7 +59,10 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
             <ul class="sheets">
                 {fitting
                     .into_iter()
-                    .map(|kept| view! { <SheetLine kept library /> })
+                    .map(|kept| {
+                        let came = library.just_came(&kept.id);
+                        view! { <SheetLine kept library came /> }
+                    })
                     .collect_view()}
             </ul>
             {cut.then(|| view! {
@@ -99,7 +102,12 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
 
 /// One match: a tap opens it, everything else is behind a second button.
 #[component]
-fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
+fn SheetLine(
+    kept: Kept,
+    library: Library,
+    /// It came from outside just now.
+    came: bool,
+) -> impl IntoView {
     let shell = use_shell();
     let more = RwSignal::new(false);
     let teams = text::teams(kept.state());
@@ -109,7 +117,7 @@ fn SheetLine(kept: Kept, library: Library) -> impl IntoView {
     if kept.archived {
         about.push(words::IS_ARCHIVED.to_owned());
     }
-    if library.just_came(&kept.id) {
+    if came {
         about.push(words::JUST_CAME.to_owned());
     }
     about.retain(|part| !part.is_empty());

@@ -47,19 +47,14 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
         <section class="stack" aria-labelledby="storage">
             <h2 id="storage">{words::BACKUP}</h2>
             <p class="muted">{words::BACKUP_IS}</p>
-            <div class="row">
-                <button
-                    type="button"
-                    class="button"
-                    disabled=move || count.get() == 0
-                    on:click=move |_| back_up(library, says)
-                >
-                    {words::MAKE_BACKUP}
-                </button>
-                <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
-                    {words::WIPE}
-                </button>
-            </div>
+            <button
+                type="button"
+                class="button"
+                disabled=move || count.get() == 0
+                on:click=move |_| back_up(library, says)
+            >
+                {words::MAKE_BACKUP}
+            </button>
             <p class="sentence" role="status">{says}</p>
             <p id="room">{move || words::room(room.get())}</p>
             <p id="promise">{move || promise.get().map(words::kept)}</p>
@@ -74,6 +69,9 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
                     {moving().iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
                 </ol>
             </details>
+            <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
+                {words::WIPE}
+            </button>
             <Confirm
                 open=asking
                 question=Signal::derive(move || words::wipe_question(count.get()))

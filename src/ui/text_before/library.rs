@@ -25,6 +25,9 @@ pub const UNARCHIVE: &str = "Bring back";
 /// Mark of a match that was put away.
 pub const IS_ARCHIVED: &str = "put away";
 
+/// While files are read.
+pub const TAKING_IN: &str = "Taking it in \u{2026}";
+
 /// Heading.
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
