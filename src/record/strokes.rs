@@ -12,6 +12,8 @@ pub const WIDTH: u16 = 600;
 pub const HEIGHT: u16 = 200;
 /// More points are not kept; a long name has a few hundred.
 const MOST_POINTS: usize = 2_000;
+/// What is narrower and lower than this is a dot or a slip of the finger: this project's own choice.
+const SMALLEST: Point = (60, 40);
 /// Nearer to the last point is no new one: finer than a finger draws.
 const NEAR: u16 = 3;
 
@@ -29,6 +31,17 @@ impl Strokes {
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.strokes.is_empty()
+    }
+
+    /// Whether what was drawn is too small for a signature.
+    #[must_use]
+    pub fn is_small(&self) -> bool {
+        let all = || self.strokes.iter().flatten();
+        let span = |at: fn(&Point) -> u16| {
+            let (low, high) = (all().map(at).min(), all().map(at).max());
+            low.zip(high).map_or(0, |(low, high)| high - low)
+        };
+        span(|p| p.0) < SMALLEST.0 && span(|p| p.1) < SMALLEST.1
     }
 
     fn points(&self) -> usize {
@@ -230,5 +243,16 @@ mod tests {
                 prop_assert_eq!(Strokes::read(&strokes.write()), Some(strokes));
             }
         }
+    }
+
+    #[test]
+    fn a_dot_is_too_small_and_a_line_is_not() {
+        let small = |text: &str| Strokes::read(text).map(|s| s.is_small());
+        assert_eq!(small("300,100"), Some(true));
+        assert_eq!(small("300,100 330,120"), Some(true));
+        assert_eq!(small("300,100 360,100"), Some(false));
+        // Small strokes far apart are letters.
+        assert_eq!(small("10,10;200,10"), Some(false));
+        assert!(Strokes::default().is_small());
     }
 }

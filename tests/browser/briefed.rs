@@ -271,22 +271,41 @@ fn briefed(stage: &mut Stage) -> Ran {
     Ok(())
 }
 
+/// Draws on the field for a signature, places as parts of its width and height.
+fn draw(referee: &mut Referee, places: &[(f64, f64)]) {
+    let field = referee.browser().find(".sign-pad");
+    referee.browser().over(&field);
+    let place = |(x, y): &(f64, f64)| {
+        referee.browser().value(&format!(
+            "(({{ left, top, width, height }}) => [left + width * {x}, top + height * {y}].map(Math.round))\
+             (document.querySelector('.sign-pad').getBoundingClientRect())"
+        ))
+    };
+    let places: Vec<(i64, i64)> = places
+        .iter()
+        .map(place)
+        .map(|p| {
+            (
+                p[0].as_i64().unwrap_or_default(),
+                p[1].as_i64().unwrap_or_default(),
+            )
+        })
+        .collect();
+    referee.browser().draw(&places);
+}
+
 fn signatures(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.new_match("School, juniors Shorter, no libero");
     referee.tap_at("#step-team_lists");
     referee.list(A, &[1, 2, 3, 4, 5, 6, 7], 4);
     referee.tap(&format!("Sign: captain, {A}"));
-    let field = referee.browser().find(".sign-pad");
-    referee.browser().over(&field);
-    let place = referee.browser().value(
-        "(({ left, top, width, height }) => [left + width / 4, top + height / 2, left + width / 2, \
-         top + height / 4].map(Math.round))(document.querySelector('.sign-pad').getBoundingClientRect())",
-    );
-    let at = |i: usize| place[i].as_i64().unwrap_or_default();
-    referee
-        .browser()
-        .draw(&[(at(0), at(1)), (at(2), at(3)), (at(2), at(1))]);
+    // A slip of the finger is no signature.
+    draw(&mut referee, &[(0.25, 0.5), (0.26, 0.5)]);
+    referee.tap("Signed");
+    referee.reads("That is only a dot.");
+    referee.tap("Clear");
+    draw(&mut referee, &[(0.25, 0.5), (0.5, 0.25), (0.5, 0.5)]);
     let path = referee
         .browser()
         .value("document.querySelector('.sign-pad path').getAttribute('d')");

@@ -82,6 +82,10 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     let file = record::write_backup(&some(), None);
     referee.open_file("all.json", file.as_bytes());
     referee.reads("all.json: 4 matches new");
+    // What just came is shown, put away or not.
+    lines_are(&mut referee, 4);
+    referee.reads("put away, just brought in");
+    referee.stage.reload();
     lines_are(&mut referee, 3);
     referee.tap("Show those put away");
     lines_are(&mut referee, 4);
@@ -95,18 +99,39 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     let find = referee.browser().find("#find");
     referee.browser().write(&find, "RIVER");
     lines_are(&mut referee, 2);
+    // By the day, as people write it.
+    let day = rehearse(Preset::SchoolJunior, 1)[0].at.expect("a time");
+    let written = referee.browser().run(
+        "const day = new Date(arguments[0]);
+         return [`${day.getDate()}.${day.getMonth() + 1}.`,
+           day.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })];",
+        json!([day]),
+    );
+    for words in written.as_array().into_iter().flatten() {
+        let words = words.as_str().unwrap_or_default().to_owned();
+        referee.browser().write(&find, &words);
+        lines_are(&mut referee, 4);
+    }
+    referee.browser().write(&find, "30 February");
+    referee.reads("No match fits these words.");
     referee.browser().write(&find, "no such hall");
     referee.reads("No match fits these words.");
     referee.browser().write(&find, "hill");
     lines_are(&mut referee, 1);
 
-    // Put away and brought back.
+    // What else can be done with it is behind one button.
     let by = |what: &str| format!(".sheet-line button[aria-label^='{what}']");
+    let more = by("More: ");
     referee.tap("Show those put away");
+    referee.tap_at(&more);
+    referee.browser().find(&by("Look back"));
+    // Put away and brought back.
     referee.tap_at(&by("Put away"));
     lines_are(&mut referee, 0);
     referee.tap("Show those put away");
+    referee.tap_at(&more);
     referee.tap_at(&by("Bring back"));
+    referee.tap_at(&more);
     referee.browser().find(&by("Put away"));
 
     // Deleted after a question that says what goes.
@@ -222,6 +247,6 @@ fn damaged(stage: &mut Stage) -> Ran {
     referee.open_file("bad.json", bad.as_bytes());
     referee.reads("bad.json: match 2:");
     referee.reads("bad.json: 3 matches new");
-    lines_are(&mut referee, 2);
+    lines_are(&mut referee, 3);
     Ok(())
 }

@@ -124,20 +124,27 @@ pub fn SignPad(
         )
     };
     let down = move |event: PointerEvent| {
-        if event.button() == 0 {
+        // A palm beside the finger does not write.
+        if event.button() == 0 && event.is_primary() {
             let (x, y) = at(&event);
             drawing.set_value(true);
             strokes.update(|s| s.begin(x, y));
         }
     };
     let slide = move |event: PointerEvent| {
-        if drawing.get_value() {
+        if drawing.get_value() && event.is_primary() {
             let (x, y) = at(&event);
             strokes.maybe_update(|s| s.go_on(x, y));
         }
     };
     let up = move |_| drawing.set_value(false);
+    let too_small = RwSignal::new(false);
     let sign = move |expected: u32| {
+        let dot = strokes.with_untracked(|s| !s.is_empty() && s.is_small());
+        too_small.set(dot);
+        if dot {
+            return;
+        }
         let typed = name.with_untracked(|n| n.trim().to_owned());
         let made = session.tell_as(
             expected,
@@ -172,6 +179,9 @@ pub fn SignPad(
                 <Drawing strokes />
             </div>
             {text_field(&id, named(text::NAME_OPTIONAL), Takes::Words(60), name, Beside::default())}
+            {move || too_small.get().then(|| view! {
+                <p class="sentence bad" role="alert">{text::TOO_SMALL}</p>
+            })}
             <div class="row">
                 {move || {
                     let expected = session.next();
@@ -185,7 +195,10 @@ pub fn SignPad(
                     type="button"
                     class="button"
                     disabled=move || strokes.with(Strokes::is_empty)
-                    on:click=move |_| strokes.set(Strokes::default())
+                    on:click=move |_| {
+                        too_small.set(false);
+                        strokes.set(Strokes::default());
+                    }
                 >
                     {text::CLEAR_DRAWING}
                 </button>

@@ -152,6 +152,9 @@ pub const DRAWING_STAYS: &str =
     page. It does not travel with the record, its file or its codes; they say only that it was signed.";
 /// Takes the drawing away.
 pub const CLEAR_DRAWING: &str = "Clear";
+/// A dot is no signature.
+pub const TOO_SMALL: &str =
+    "That is only a dot. Clear it, then sign larger or leave the field empty.";
 /// Makes the entry.
 pub const HAS_SIGNED: &str = "Signed";
 /// Leaves it.
