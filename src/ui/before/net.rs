@@ -103,9 +103,11 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
     view! {
         <fieldset class="stack">
             <legend>{text::NET_HEIGHT}</legend>
-            {class(text::net_class("Men", MEN), Some(MEN))}
-            {class(text::net_class("Women", WOMEN), Some(WOMEN))}
-            {class(text::NET_OWN.to_owned(), None)}
+            <div class="heights">
+                {class(text::net_class("Men", MEN), Some(MEN))}
+                {class(text::net_class("Women", WOMEN), Some(WOMEN))}
+                {class(text::NET_OWN.to_owned(), None)}
+            </div>
             <p class="muted">{text::NET_AGES}</p>
             {move || own.get().then(|| {
                 field("net-own", text::NET_OWN_HEIGHT, typed, Callback::new(move |()| take()))
