@@ -156,6 +156,38 @@ pub fn focus_on(id: &str) -> bool {
     element.focus().is_ok()
 }
 
+/// What the keys speak to, so that they can go back there.
+#[derive(Clone, Default)]
+pub struct Focus(Option<HtmlElement>);
+
+impl Focus {
+    /// Where it is now; nowhere where only the page itself has it.
+    #[must_use]
+    pub fn here() -> Focus {
+        let active = window()
+            .and_then(|window| window.document()?.active_element())
+            .and_then(|active| active.dyn_into::<HtmlElement>().ok());
+        Focus(active.filter(|active| active.tag_name() != "BODY"))
+    }
+
+    /// Back to it, or to what stands in its place under the same id. Whatever has the keys meanwhile
+    /// keeps them.
+    pub fn back(&self) {
+        let Focus(Some(element)) = self else {
+            return;
+        };
+        if Focus::here().0.is_some() {
+            return;
+        }
+        if element.is_connected() {
+            // Fails only for what cannot be focused any more.
+            let _ = element.focus();
+        } else {
+            focus_on(&element.id());
+        }
+    }
+}
+
 /// Sets an attribute of the root element, such as `lang` or `data-theme`.
 pub fn set_root_attribute(name: &str, value: &str) {
     if let Some(root) = root() {

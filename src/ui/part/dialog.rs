@@ -5,6 +5,7 @@ use leptos::ev::KeyboardEvent;
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::device::Focus;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 
@@ -34,6 +35,8 @@ fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> imp
     // Beside a court on which play goes on nothing is shut off.
     let beside = matches!(untrack(|| use_shell().screen()), Screen::Play { .. });
     let close = NodeRef::<html::Button>::new();
+    let opener = Focus::here();
+    on_cleanup(move || request_animation_frame(move || opener.back()));
     // Whoever uses keys or listens stands at the head of the sheet when it comes.
     Effect::new(move |_| {
         if let Some(button) = close.get() {

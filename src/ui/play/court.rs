@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::device;
+use crate::device::{self, Focus};
 use crate::game::entry::By;
 use crate::game::{begun_by, Kind, State, Timed};
 use crate::rules::Team;
@@ -57,6 +57,8 @@ pub struct Court {
     turned: RwSignal<bool>,
     glance: RwSignal<bool>,
     service_clock: RwSignal<bool>,
+    /// What had the keys before a panel was opened.
+    opener: StoredValue<Focus, LocalStorage>,
     /// What is open below the halves.
     pub panel: RwSignal<Panel>,
     /// Whether the screen is locked against pockets.
@@ -82,6 +84,7 @@ impl Court {
             turned: RwSignal::new(device::setting(TURN).as_deref() == Some(TABLE)),
             glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
+            opener: StoredValue::new_local(Focus::default()),
             panel: RwSignal::new(Panel::Rally),
             locked: use_shell().locked,
         }
@@ -152,6 +155,20 @@ impl Court {
         let state = self.session.state_now();
         self.shell.news(text::score_news(&state));
         true
+    }
+
+    /// Opens a panel. The keys go back to where they were once the last one is closed.
+    pub fn open(self, panel: Panel) {
+        if self.panel.get_untracked() == Panel::Rally {
+            self.opener.set_value(Focus::here());
+        }
+        self.panel.set(panel);
+    }
+
+    /// Gives the keys back after the last panel.
+    pub fn give_keys_back(self) {
+        let opener = self.opener.get_value();
+        request_animation_frame(move || opener.back());
     }
 
     /// Back to the last rally.

@@ -225,7 +225,7 @@ fn Leaves(team: Team, notice: Notice) -> impl IntoView {
             <button
                 type="button"
                 class="button primary"
-                on:click=move |_| court.panel.set(Panel::Substitution(team))
+                on:click=move |_| court.open(Panel::Substitution(team))
             >
                 {text::CHANGE}
             </button>

@@ -55,7 +55,7 @@ pub fn Hurt(
             hurt: by,
         };
         if !rally || court.tell_as(session.next_now(), replay) {
-            court.panel.set(Panel::Care(by));
+            court.open(Panel::Care(by));
         }
     };
     let which = move || {
@@ -129,9 +129,7 @@ pub fn Care(
 fn of_anybody_else() -> AnyView {
     let court = use_court();
     let tap = Callback::new(move |i: usize| {
-        court
-            .panel
-            .set(if i == 0 { Panel::Rally } else { Panel::Suspend });
+        court.open(if i == 0 { Panel::Rally } else { Panel::Suspend });
     });
     let words = fixed([text::GOES_ON, text::SUSPEND]);
     view! {
@@ -169,7 +167,7 @@ fn of_player(by: By) -> AnyView {
                 court.tell_as(session.next_now(), kind.clone());
             }
             None if i == ways.len() => court.close_panel(),
-            None => court.panel.set(Panel::Short(by.team)),
+            None => court.open(Panel::Short(by.team)),
         });
         view! {
             {buttons(Lie::Grid, fixed(words), None, tap)}

@@ -49,7 +49,7 @@ pub fn Last() -> impl IntoView {
                     type="button"
                     class="button small"
                     id="replay"
-                    on:click=move |_| court.panel.set(Panel::Replay)
+                    on:click=move |_| court.open(Panel::Replay)
                 >
                     {text::REPLAY}
                 </button>

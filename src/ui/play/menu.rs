@@ -151,7 +151,7 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::Sheet => to(|id| Screen::Sheet { id }),
             Line::Signals => to(|_| Screen::Signals),
             Line::Export => export(&session.log(), &session.state_now()),
-            Line::Suspend => court.panel.set(Panel::Suspend),
+            Line::Suspend => court.open(Panel::Suspend),
             Line::Names => names.set(true),
             Line::Grow => grow.set(true),
             Line::ServiceClock => {}

@@ -97,22 +97,27 @@ fn Floor() -> impl IntoView {
     let session = use_session();
     let strip = NodeRef::<html::Div>::new();
     // What is new stands at the top of the strip.
-    Effect::new(move |_| {
+    Effect::new(move |was: Option<Panel>| {
         session.with_replay(|_| ());
-        court.panel.get();
+        let panel = court.panel.get();
         if let Some(strip) = strip.get() {
             strip.set_scroll_top(0);
         }
+        if panel == Panel::Rally && was.is_some_and(|was| was != panel) {
+            court.give_keys_back();
+        }
+        panel
     });
     let halves = [
         NodeRef::<html::Button>::new(),
         NodeRef::<html::Button>::new(),
     ];
-    // The arrow keys choose a half, Enter gives it the point.
+    // The arrow keys choose a half, Enter gives it the point; Escape closes what is open below.
     let on_key = move |event: KeyboardEvent| {
         let half = match event.key().as_str() {
             "ArrowLeft" => halves[0],
             "ArrowRight" => halves[1],
+            "Escape" => return court.close_panel(),
             _ => return,
         };
         if let Some(half) = half.get_untracked() {
@@ -194,7 +199,7 @@ pub fn Aside() -> impl IntoView {
                         type="button"
                         class="button"
                         aria-label=text::of_teams(words, &name)
-                        on:click=move |_| court.panel.set(panel)
+                        on:click=move |_| court.open(panel)
                     >
                         {words}
                     </button>

@@ -107,7 +107,7 @@ fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
     let tap = Callback::new(move |i: usize| {
         match all.with_untracked(|all| all.get(i).map(|(_, happens)| happens.clone())) {
             Some(Happens::Entry(kind)) => enter.run(kind),
-            Some(Happens::Opens(panel)) => court.panel.set(panel),
+            Some(Happens::Opens(panel)) => court.open(panel),
             None => {}
         }
     });

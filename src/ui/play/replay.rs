@@ -26,7 +26,7 @@ pub fn Replayed() -> impl IntoView {
         let why = WHYS[i];
         // A person comes before the entry.
         if why == ReplayWhy::Injury {
-            return court.panel.set(Panel::Hurt {
+            return court.open(Panel::Hurt {
                 rally: true,
                 team: None,
             });

@@ -76,7 +76,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     class="tool"
                     id=format!("change-{side}")
                     aria-label=move || text::tool_label(text::CHANGE, &name.get(), changes.get())
-                    on:click=move |_| court.panel.set(Panel::Substitution(team))
+                    on:click=move |_| court.open(Panel::Substitution(team))
                 >
                     <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
                         <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
@@ -90,7 +90,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 class="tool"
                 id=format!("more-{side}")
                 aria-label=move || text::of_teams(text::MORE, &name.get())
-                on:click=move |_| court.panel.set(Panel::More(team))
+                on:click=move |_| court.open(Panel::More(team))
             >
                 <svg viewBox="0 0 24 24" class="icon dots" aria-hidden="true">
                     <path d="M5 12 H5.1 M12 12 H12.1 M19 12 H19.1" />
