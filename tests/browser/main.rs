@@ -30,6 +30,7 @@ mod support;
 mod taken_back;
 mod tally;
 mod whole_match;
+mod with_everything;
 
 use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::process::ExitCode;
@@ -59,6 +60,7 @@ const ALL: &[Engine] = &[Engine::Chromium, Engine::Firefox, Engine::WebKit];
 const FILES: &[&[Test]] = &[
     pictures::TESTS,
     whole_match::TESTS,
+    with_everything::TESTS,
     probe::TESTS,
     smoke::TESTS,
     first_set::TESTS,

@@ -101,6 +101,7 @@ fn Locked() -> impl IntoView {
     view! {
         <div class="lock" id="locked" role="dialog" aria-modal="true" aria-label=text::LOCKED>
             <div class="lock-ground" on:pointerdown=move |_| begun.set(false)></div>
+            <div class="lock-says">
             <p class="lock-score tabular" aria-hidden="true">
                 {move || points(true)}
                 {move || points(false)}
@@ -113,6 +114,7 @@ fn Locked() -> impl IntoView {
             </p>
             <p class="lock-serves">{move || text::serving_line(&session.state())}</p>
             <p class="lock-how">{text::LOCKED}</p>
+            </div>
             <button
                 type="button"
                 class="button lock-corner one"

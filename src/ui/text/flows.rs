@@ -114,7 +114,7 @@ pub const CONDUCT_WHO: &str = "Who?";
 /// The team has had nothing.
 pub const LADDER_CLEAR: &str = "No sanction so far in this match.";
 /// Who decides (Official Volleyball Rules 2025-2028, 21.3 and 23.3.2.2).
-pub const FIRST_REFEREE_DECIDES: &str = "The first referee decides the level.";
+pub const FIRST_REFEREE_DECIDES: &str = "The first referee decides.";
 /// Back to the people.
 pub const SOMEBODY_ELSE: &str = "Somebody else";
 /// The lightest level that the ladder leaves open.
