@@ -6,6 +6,7 @@
 //! `cargo test --test browser -- [WORD]…` runs the tests whose names hold one of the words;
 //! `cargo test --test browser -- --bench` measures instead.
 
+mod at_a_glance;
 mod bench;
 mod briefed;
 mod camera;
@@ -68,6 +69,7 @@ const FILES: &[&[Test]] = &[
     pages::TESTS,
     taken_back::TESTS,
     incidents::TESTS,
+    at_a_glance::TESTS,
     tally::TESTS,
     files::TESTS,
     briefed::TESTS,

@@ -263,7 +263,7 @@ fn rehearsed(seed: u64, holds: impl Fn(&Replay) -> bool) -> Option<Vec<Entry>> {
 }
 
 /// The first rehearsal in which it does.
-fn first_rehearsed(holds: impl Fn(&Replay) -> bool) -> Vec<Entry> {
+pub fn first_rehearsed(holds: impl Fn(&Replay) -> bool) -> Vec<Entry> {
     (1..500)
         .find_map(|seed| rehearsed(seed, &holds))
         .expect("a rehearsal comes there")
@@ -322,9 +322,32 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap_at("#replay");
     look.at(referee, "play-replay");
     referee.tap_at("#panel-close");
+    referee.tap_at("#more-left");
+    referee.tap("Misconduct");
+    referee.tap_at(".panel .numbers button");
+    look.at(referee, "play-conduct-level");
+    referee.tap_at("#panel-close");
+    referee.tap_at("#more-left");
+    referee.tap("Somebody hurt");
+    referee.tap("Without a number");
+    look.at(referee, "play-care");
+    referee.tap_at("#panel-close");
     referee.tap("Menu");
     look.at(referee, "play-menu");
-    referee.tap_at("#glance");
+    referee.tap("Name the teams");
+    look.at(referee, "play-names");
+    referee.tap_in("[role=dialog]", "Close");
+    referee.tap("Menu");
+    referee.tap("Interrupt play");
+    look.at(referee, "play-interrupt");
+    referee.tap_at("#panel-close");
+    referee.tap("Menu");
+    referee.tap("Service clock, 8 seconds: off");
+    referee.tap_in("[role=dialog]", "Close");
+    referee.tap_at("#whistle");
+    look.at(referee, "play-service-clock");
+    referee.tap("Menu");
+    referee.tap("Only the court");
     look.at(referee, "play-only-the-court");
     referee.tap_at("#lock");
     look.at(referee, "play-locked");
@@ -337,6 +360,9 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap_at(".log .button");
     look.at(referee, "log-question");
     referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_at(".log [aria-label^=Reason]");
+    look.at(referee, "log-reason");
+    referee.tap_in("[role=dialog]", "Close");
     referee.tap("Back");
     referee.browser().find("#half-left");
     // One more request than there are, so that the advice is seen.
@@ -367,6 +393,8 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     referee.go_on_with("between", between);
     referee.reads("After set 1");
     look.at(referee, "between-sets");
+    referee.tap("Ball");
+    look.at(referee, "between-reasons");
 
     referee.stage.open();
     let change = first_rehearsed(|replay| notices(replay.state()).contains(&Notice::ChangeCourts));
@@ -402,5 +430,11 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     look.at(referee, "start");
     referee.tap_at("#quick-tally");
     look.at(referee, "tally");
+    referee.point(Side::Left);
+    look.at(referee, "tally-point");
+    referee.tap("Menu");
+    referee.tap("Make it a full match");
+    referee.tap("School, juniors");
+    look.at(referee, "tally-grows");
     look.done()
 }
