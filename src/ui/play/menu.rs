@@ -30,7 +30,7 @@ pub fn BarTools() -> impl IntoView {
         <Show when=move || floor.get()>
             <button
                 type="button"
-                class="bar-button turn"
+                class="bar-button"
                 id="turn"
                 aria-label=move || text::turn_label(turned())
                 on:click=move |_| court.turn(untrack(|| !court.is_turned()))
