@@ -78,7 +78,7 @@ pub fn buttons(
         Lie::Numbers => ("numbers", "button number tabular"),
         Lie::Row => ("row", "button"),
         Lie::Grid => ("causes", "button cause"),
-        Lie::Lines => ("lines", "button"),
+        Lie::Lines => ("two-abreast", "button"),
     };
     let one = move |(i, choice): (usize, Choice)| {
         view! {
