@@ -142,7 +142,7 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
     view! {
         <div class="warm-up">
             <h4><TeamMark team /><span>{move || text::waiting_for(&name())}</span></h4>
-            <CountDown timer=shown big=true />
+            <CountDown timer=shown />
         </div>
         {move || over.get().then(|| view! {
             <p class="sentence warn" role="alert">{text::WAITED_ENOUGH}</p>

@@ -74,7 +74,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
             </h4>
             {move || match (timer.get(), over.get()) {
                 (Some(timer), false) => view! {
-                    <CountDown timer big=true />
+                    <CountDown timer />
                     {button(text::END_WARM_UP, TimerAction::Stop, false)}
                 }
                 .into_any(),

@@ -7,8 +7,8 @@ use crate::game::RunningTimer;
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
-/// Milliseconds of shaking and rest at the end of a count-down.
-const END: [u32; 3] = [80, 60, 80];
+/// Milliseconds of shaking and rest when a count-down asks to be looked at.
+const LOOK: [u32; 3] = [80, 60, 80];
 
 /// Milliseconds left; negative once it is over. Follows the clock.
 #[must_use]
@@ -26,9 +26,9 @@ pub fn left_ms(session: Session, timer: &RunningTimer) -> i64 {
 pub fn CountDown(
     /// The one that runs.
     timer: RunningTimer,
-    /// In the largest type.
+    /// So many seconds before its end something is due as well.
     #[prop(optional)]
-    big: bool,
+    warns_at: i64,
 ) -> impl IntoView {
     let session = use_session();
     let seconds = Memo::new(move |_| {
@@ -37,16 +37,17 @@ pub fn CountDown(
         (left + 999).div_euclid(1000).max(0)
     });
     let over = Memo::new(move |_| seconds.get() == 0);
-    // Felt by whoever looks at the court; once, and not for one that was over already.
-    Effect::new(move |was: Option<bool>| {
-        let over = over.get();
-        if over && was == Some(false) {
-            device::vibrate(&END);
+    let due = Memo::new(move |_| seconds.get() <= warns_at);
+    // Felt by whoever looks at the court; once, and not for what was over already.
+    Effect::new(move |was: Option<(bool, bool)>| {
+        let now = (due.get(), over.get());
+        if was.is_some_and(|was| was < now) {
+            device::vibrate(&LOOK);
         }
-        over
+        now
     });
     view! {
-        <span class="count-down" class:big=big class:over=move || over.get() role="timer">
+        <span class="count-down" class:over=move || over.get() role="timer">
             <span class="tabular">{move || text::minutes(seconds.get())}</span>
             <Show when=move || over.get()>
                 <span class="count-down-over">{text::TIME_OVER}</span>

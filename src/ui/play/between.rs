@@ -9,7 +9,7 @@ use super::signal_card::end_of_set;
 use super::Aside;
 use crate::game::entry::Toss;
 use crate::game::{Kind, Timed};
-use crate::rules::Team;
+use crate::rules::{Team, CALL_BACK_SECONDS};
 use crate::ui::before::BetweenSets;
 use crate::ui::part::count_down::{left_ms, CountDown};
 use crate::ui::part::picker::{asked, buttons, Choice, Lie};
@@ -114,7 +114,7 @@ fn Interval() -> impl IntoView {
                             <span>{text::INTERVAL}</span>
                             <p role="status">{due}</p>
                         </div>
-                        <CountDown timer big=true />
+                        <CountDown timer warns_at=CALL_BACK_SECONDS />
                     </div>
                 }
                     .into_any()

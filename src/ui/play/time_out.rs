@@ -45,7 +45,7 @@ fn Line(timer: RunningTimer) -> impl IntoView {
     view! {
         <div class="prompt timer">
             <span class="prompt-words">{words}</span>
-            <CountDown timer big=true />
+            <CountDown timer />
             <button
                 type="button"
                 class="button"
