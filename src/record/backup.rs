@@ -12,7 +12,7 @@ use super::file;
 use super::{Log, Problem, Reading, Strokes};
 
 /// What the file says of itself.
-const NAME: &str = "volleyball-backup";
+pub const NAME: &str = "volleyball-backup";
 /// The version this program writes and reads.
 const VERSION: u64 = 1;
 /// Larger files are not looked into: five hundred long matches. Browsers give a page more room.

@@ -11,7 +11,7 @@ use super::{Log, Problem, Reading};
 use crate::game::Entry;
 
 /// What the file says of itself.
-const NAME: &str = "volleyball-match";
+pub const NAME: &str = "volleyball-match";
 /// The version this program writes and reads.
 const VERSION: u64 = 1;
 /// Larger files are not looked into. A five-set match is about 60 KB.

@@ -15,10 +15,10 @@ mod wire;
 
 pub use backup::{
     open, write_backup, BackupReading, KeptMatch, Opened, ReadMatch, MOST_BACKUP_BYTES,
-    MOST_MATCHES,
+    MOST_MATCHES, NAME as BACKUP,
 };
 pub use code::Code;
-pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES};
+pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use line::{recover, LineWriter, Recovered};
 pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};

@@ -1,39 +1,86 @@
 //! Keying in a paper sheet: which box comes next, when a box is full, what is marked and when.
 
-use dutystand::game::{rehearse, Replay};
-use dutystand::rules::{Preset, Team};
+use dutystand::game::{rehearse, Replay, Who};
+use dutystand::rules::{Preset, Shirt, Team};
 use dutystand::sheet::paper::{self, Cell, Draft, PaperSheet, Part};
-use dutystand::sheet::Sheet;
 use proptest::prelude::*;
 
 fn cell(part: Part, team: Team, row: u8) -> Cell {
     Cell::new(1, part, team, row, 0)
 }
 
-/// The paper sheet of a rehearsal, as far as a form can hold it.
+/// The paper sheet of a rehearsal, its lists in the order in which a form has them.
 fn sheet(seed: u64) -> PaperSheet {
     let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
-    let rules = *replay.state().rules();
-    let mut sheet = paper::of_sheet(&Sheet::of(&replay), rules, 0);
-    sheet.sanctions.clear();
+    in_the_order_of_the_form(super::paper::on_paper(&replay))
+}
+
+fn in_the_order_of_the_form(mut sheet: PaperSheet) -> PaperSheet {
+    sheet.sanctions.sort_by_key(|s| (s.set, s.team));
     for set in &mut sheet.sets {
         set.substitutions.sort_by_key(|s| s.team);
         set.time_outs.sort_by_key(|t| t.team);
-        set.substitutions
-            .iter_mut()
-            .for_each(|s| s.exceptional = false);
     }
     sheet
 }
 
 #[test]
 fn what_is_keyed_in_is_the_sheet_and_is_kept() {
-    for seed in 1..40 {
-        let sheet = sheet(seed);
-        let draft = Draft::of(&sheet);
-        assert_eq!(draft.check(true).sheet, sheet, "seed {seed}");
-        assert_eq!(Draft::of_written(&draft.written()), draft);
+    let mut seen = [0; 3];
+    for preset in [
+        Preset::SchoolJunior,
+        Preset::SchoolSenior,
+        Preset::International,
+    ] {
+        for seed in 1..40 {
+            let replay = Replay::of(rehearse(preset, seed));
+            let sheet = in_the_order_of_the_form(super::paper::on_paper(&replay));
+            let draft = Draft::of(&sheet);
+            assert_eq!(draft.check(true).sheet, sheet, "{preset:?} {seed}");
+            assert_eq!(Draft::of_written(&draft.written()), draft);
+            let exceptional = sheet.sets.iter().flat_map(|s| &s.substitutions);
+            seen[0] += exceptional.filter(|s| s.exceptional).count();
+            seen[1] += sheet.sanctions.len();
+            seen[2] += sheet.teams.a.liberos.len();
+        }
     }
+    assert!(seen.iter().all(|n| *n > 10), "{seen:?}");
+}
+
+/// A match with nothing but what a sheet has boxes for, keyed in from its paper: every box agrees, and the
+/// points are in the same order.
+#[test]
+fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
+    let mut seen = 0;
+    for preset in [
+        Preset::International,
+        Preset::SchoolSenior,
+        Preset::SchoolJunior,
+    ] {
+        for seed in 0..120 {
+            let Some(replay) = super::paper::rehearsed(preset.rules(), seed) else {
+                continue;
+            };
+            let draft = Draft::of(&super::paper::on_paper(&replay));
+            let checkup = draft.check(true);
+            assert_eq!(checkup.marks, [], "{preset:?} {seed}");
+            let rallies = super::paper::rallies(&replay);
+            assert_eq!(checkup.checked.rallies, rallies, "{preset:?} {seed}");
+            let rebuilt = Replay::of(checkup.checked.log.entries);
+            let kinds = |replay: &Replay| -> Vec<_> {
+                let sanctions = replay.state().sanctions().iter();
+                let mut kinds: Vec<_> = sanctions
+                    .map(|s| (s.set, s.team, s.kind, s.who.clone(), s.score))
+                    .collect();
+                // What both were given at one score has no order on paper.
+                kinds.sort_by_key(|k| (k.0, k.4.a + k.4.b, k.1));
+                kinds
+            };
+            assert_eq!(kinds(&rebuilt), kinds(&replay), "{preset:?} {seed}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 150, "only {seen} matches had nothing but boxes");
 }
 
 #[test]
@@ -139,8 +186,104 @@ fn the_empty_box_at_the_end_of_a_list_leads_on() {
     assert_eq!(draft.next(second), Some(cell(Part::Round, Team::B, 0)));
     assert_eq!(draft.previous(second), Some(first));
     let out = cell(Part::Change, Team::B, 0);
-    assert_eq!(draft.next(out), Some(cell(Part::Start, Team::A, 0)));
-    assert_eq!(draft.next(cell(Part::End, Team::A, 0)), None);
+    assert_eq!(draft.next(out), Some(cell(Part::Sanction, Team::A, 0)));
+    let what = cell(Part::Sanction, Team::B, 0);
+    assert_eq!(draft.next(what), Some(cell(Part::Start, Team::A, 0)));
+    assert_eq!(draft.next(cell(Part::Minutes, Team::A, 0)), None);
+}
+
+#[test]
+fn an_exceptional_substitution_is_marked_from_anywhere_in_its_line() {
+    let mut draft = Draft::new(Preset::SchoolSenior);
+    let line = |column| Cell::new(1, Part::Change, Team::A, 0, column);
+    for (column, typed) in [(0, "4"), (1, "9e"), (2, "10"), (3, "8")] {
+        draft.set(line(column), typed);
+    }
+    assert_eq!((draft.get(line(1)), draft.get(line(4))), ("9", "E"));
+    let made = draft.check(true).sheet.sets[0].substitutions[0];
+    assert!(made.exceptional);
+    // The way leads past the mark, and back to it where there is one.
+    let next = Cell::new(1, Part::Change, Team::A, 1, 0);
+    assert_eq!(draft.next(line(3)), Some(next));
+    assert_eq!(draft.previous(next), Some(line(4)));
+    draft.set(line(4), "");
+    assert_eq!(draft.previous(next), Some(line(3)));
+    assert!(!draft.check(true).sheet.sets[0].substitutions[0].exceptional);
+}
+
+#[test]
+fn a_line_of_the_sanctions_box_says_what_and_who() {
+    let mut draft = Draft::new(Preset::SchoolSenior);
+    let lines = [
+        ["w", "7", "3", "2"],
+        ["P", "c", "3", "2"],
+        ["e", "ac", "4", "4"],
+        ["D", "Manager", "5", "4"],
+        ["W", "d", "5", "5"],
+        ["i", "", "", ""],
+    ];
+    for (row, line) in (0..).zip(lines) {
+        for (column, typed) in (0..).zip(line) {
+            draft.set(Cell::new(1, Part::Sanction, Team::B, row, column), typed);
+        }
+    }
+    let given = draft.check(true).sheet.sanctions;
+    let codes: Vec<&str> = given.iter().map(|s| s.kind.code()).collect();
+    assert_eq!(
+        codes,
+        [
+            "warning",
+            "penalty",
+            "expulsion",
+            "disqualification",
+            "delay_warning",
+            "improper_request",
+        ]
+    );
+    let staff = |role: &str| Some(Who::Staff(role.to_owned()));
+    assert_eq!(given[0].who, Some(Who::Player(Shirt(7))));
+    assert_eq!(given[1].who, staff("coach"));
+    assert_eq!(given[2].who, staff("assistant coach"));
+    assert_eq!(given[3].who, staff("Manager"));
+    assert_eq!((given[0].score.a, given[0].score.b), (2, 3));
+    // A delay is no expulsion, and nobody is warned without a name or a number.
+    for (kind, who) in [("E", "D"), ("W", ""), ("I", "7")] {
+        draft.set(Cell::new(1, Part::Sanction, Team::A, 0, 0), kind);
+        draft.set(Cell::new(1, Part::Sanction, Team::A, 0, 1), who);
+        let marks = draft.check(true).marks;
+        let line = Cell::new(1, Part::Sanction, Team::A, 0, 0);
+        assert!(marks.iter().any(|m| m.cell == line), "{kind} {who}");
+    }
+}
+
+#[test]
+fn a_total_that_the_sets_do_not_add_up_to_is_marked() {
+    let draft = Draft::of(&sheet(380));
+    assert_eq!(draft.check(true).marks, []);
+    let result = |part| Cell::new(Cell::RESULT, part, Team::B, 0, 0);
+    let minutes = Cell::new(Cell::RESULT, Part::AllMinutes, Team::A, 0, 0);
+    for cell in [
+        result(Part::AllPoints),
+        result(Part::AllTimeOuts),
+        result(Part::AllChanges),
+        minutes,
+        cell(Part::Minutes, Team::A, 0),
+    ] {
+        let mut wrong = draft.clone();
+        wrong.set(cell, "99");
+        let marks = wrong.check(true).marks;
+        assert_eq!(marks.len(), 1, "{marks:?}");
+        assert_eq!(marks[0].cell, cell);
+        // An empty box of these is no fault: few sheets have them all.
+        let mut empty = draft.clone();
+        empty.set(cell, "");
+        let other = Cell {
+            team: Team::A,
+            ..cell
+        };
+        empty.set(other, "");
+        assert_eq!(empty.check(true).marks, []);
+    }
 }
 
 #[test]

@@ -318,7 +318,7 @@ pub fn on_paper(replay: &Replay) -> PaperSheet {
     paper::of_sheet(&Sheet::of(replay), *replay.state().rules(), 0)
 }
 
-fn rallies(replay: &Replay) -> Vec<Vec<Team>> {
+pub fn rallies(replay: &Replay) -> Vec<Vec<Team>> {
     let plays = replay.state().sets().filter_map(|s| s.play.as_ref());
     plays
         .map(|p| p.points.iter().map(|p| p.to).collect())

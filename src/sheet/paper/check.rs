@@ -1,9 +1,9 @@
 //! Checking a paper sheet: the rally order first, then every other box against it.
 
-use super::finding::{Fault, Finding};
+use super::finding::{Fault, Finding, InAll};
 use super::rebuild::Table;
 use super::rounds::{self, Order};
-use super::{PaperSet, PaperSheet};
+use super::{PaperResult, PaperSet, PaperSheet};
 use crate::record::Log;
 use crate::rules::{ByTeam, Score, Sets, Team};
 use crate::sheet::plausible;
@@ -120,7 +120,18 @@ fn times(number: u8, set: &PaperSet, last: Option<&PaperSet>) -> Vec<Finding> {
             add("end", Fault::ImplausibleTime { minutes, points });
         }
     }
+    if let (Some(written), Some(by_clock)) = (set.minutes.map(i64::from), by_clock(set)) {
+        // A clock without seconds is a minute out at most.
+        if by_clock >= 0 && by_clock.abs_diff(written) > 1 {
+            add("minutes", Fault::WrongMinutes { written, by_clock });
+        }
+    }
     findings
+}
+
+/// Minutes from the beginning of a set to its end.
+fn by_clock(set: &PaperSet) -> Option<i64> {
+    Some(set.start?.until(set.end?))
 }
 
 /// The result against the sets as they stand on the sheet.
@@ -166,5 +177,69 @@ fn result(sheet: &PaperSheet) -> Vec<Finding> {
             Fault::WrongWinner { counted },
         ));
     }
+    let totals = totals(sheet, &result).into_iter();
+    findings.extend(totals.map(|(place, fault)| add(place, fault)));
     findings
+}
+
+/// The totals of the result against what the sets add up to.
+fn totals(sheet: &PaperSheet, result: &PaperResult) -> Vec<(String, Fault)> {
+    let mut faults = Vec::new();
+    let sum = |each: &dyn Fn(&PaperSet) -> usize| {
+        u16::try_from(sheet.sets.iter().map(each).sum::<usize>()).unwrap_or(u16::MAX)
+    };
+    for team in Team::BOTH {
+        let by_rounds = sum(&|s| usize::from(last_totals(s)[team]));
+        let by_points = sum(&|s| usize::from(s.points.unwrap_or_else(|| last_totals(s))[team]));
+        // A wrong box of a set is one finding, and not one of the total as well.
+        let points = match result.points {
+            Some(written) if written[team] == by_points => by_points,
+            _ => by_rounds,
+        };
+        let time_outs = sum(&|s| s.time_outs.iter().filter(|t| t.team == team).count());
+        let changes = sum(&|s| s.substitutions.iter().filter(|t| t.team == team).count());
+        for (key, of, written, counted) in [
+            ("points", InAll::Points, result.points, points),
+            ("time_outs", InAll::TimeOuts, result.time_outs, time_outs),
+            (
+                "substitutions",
+                InAll::Substitutions,
+                result.substitutions,
+                changes,
+            ),
+        ] {
+            if let Some(written) = written.map(|w| w[team]).filter(|w| *w != counted) {
+                let fault = Fault::WrongInAll {
+                    of,
+                    team,
+                    written,
+                    counted,
+                };
+                faults.push((format!("result.{key}.{team}"), fault));
+            }
+        }
+    }
+    if let Some(written) = result.minutes.map(i64::from) {
+        faults.extend(match_minutes(sheet, written));
+    }
+    faults
+}
+
+/// Some add up the minutes of the sets, some take the clock from the first service to the last point
+/// (score-sheet practice knows both): either will do, and each set may be a minute out.
+fn match_minutes(sheet: &PaperSheet, written: i64) -> Option<(String, Fault)> {
+    let sum = |of_set: &dyn Fn(&PaperSet) -> Option<i64>| -> Option<i64> {
+        sheet.sets.iter().map(of_set).sum()
+    };
+    let by_boxes = sum(&|s| s.minutes.map(i64::from).or_else(|| by_clock(s)));
+    let by_clocks = sum(&|s| by_clock(s));
+    let start = sheet.sets.first().and_then(|s| s.start);
+    let end = sheet.sets.last().and_then(|s| s.end);
+    let whole = start.zip(end).map(|(start, end)| start.until(end));
+    let ways = [by_clocks, by_boxes, whole];
+    let sets = u64::try_from(sheet.sets.len()).unwrap_or(0);
+    let fits = ways.iter().flatten().any(|n| n.abs_diff(written) <= sets);
+    let by_clock = by_clocks.or(by_boxes).filter(|_| !fits)?;
+    let fault = Fault::WrongMinutes { written, by_clock };
+    Some(("result.minutes".to_owned(), fault))
 }

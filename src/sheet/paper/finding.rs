@@ -70,8 +70,28 @@ pub enum Fault {
     TimeBackwards { start: Minute, end: Minute },
     /// A set much too short or too long for its points.
     ImplausibleTime { minutes: i64, points: u32 },
+    /// Another number of minutes than the clock gives.
+    WrongMinutes { written: i64, by_clock: i64 },
+    /// A total of the result that is not the sum of the sets.
+    WrongInAll {
+        of: InAll,
+        team: Team,
+        written: u16,
+        counted: u16,
+    },
     /// An empty box.
     Missing,
+}
+
+/// What is added up in the result.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum InAll {
+    /// Points.
+    Points,
+    /// Time-outs.
+    TimeOuts,
+    /// Substitutions, exceptional ones included.
+    Substitutions,
 }
 
 /// What a refusal of the reducer is about.
@@ -112,6 +132,12 @@ impl Fault {
             Fault::TimesOverlap { .. } => "times_overlap",
             Fault::TimeBackwards { .. } => "time_backwards",
             Fault::ImplausibleTime { .. } => "implausible_time",
+            Fault::WrongMinutes { .. } => "wrong_minutes",
+            Fault::WrongInAll { of, .. } => match of {
+                InAll::Points => "wrong_points",
+                InAll::TimeOuts => "wrong_time_outs",
+                InAll::Substitutions => "wrong_substitutions",
+            },
             Fault::Missing => "missing",
         }
     }

@@ -16,9 +16,10 @@ mod write;
 
 pub use check::{check, Checked};
 pub use draft::{Cell, Checkup, Draft, Mark, Part};
-pub use finding::{BoxKind, Fault, Finding};
+pub use finding::{BoxKind, Fault, Finding, InAll};
 pub use print::{json, text};
 pub use read::read;
+pub(super) use read::NAME;
 pub use say::say;
 pub use write::{of_sheet, write};
 
@@ -72,6 +73,8 @@ pub struct PaperSet {
     pub start: Option<Minute>,
     /// When it ended.
     pub end: Option<Minute>,
+    /// How many minutes it lasted.
+    pub minutes: Option<u16>,
 }
 
 /// One substitution.
@@ -120,6 +123,14 @@ pub struct PaperResult {
     pub winner: Option<Team>,
     /// Sets won.
     pub sets: ByTeam<u8>,
+    /// Points of all sets.
+    pub points: Option<ByTeam<u16>>,
+    /// Time-outs of all sets.
+    pub time_outs: Option<ByTeam<u16>>,
+    /// Substitutions of all sets, exceptional ones included (FIVB Official Volleyball Rules 2025-2028, 15.7).
+    pub substitutions: Option<ByTeam<u16>>,
+    /// Minutes of all sets.
+    pub minutes: Option<u16>,
 }
 
 /// A time of the day, in minutes.

@@ -9,7 +9,7 @@ use crate::rules::{Preset, Score, Shirt, Team};
 use crate::sheet::form::{Field, Form, Reader};
 
 /// What the file says of itself.
-pub(super) const NAME: &str = "volleyball-paper-sheet";
+pub(in crate::sheet) const NAME: &str = "volleyball-paper-sheet";
 /// No rules allow more.
 const MOST_SETS: usize = 9;
 /// More boxes than any set fills.
@@ -96,6 +96,7 @@ fn set(reader: &mut Reader, field: &Field) -> Option<PaperSet> {
             "time_outs",
             "start",
             "end",
+            "minutes",
         ],
     )?;
     let first_service = reader
@@ -118,6 +119,7 @@ fn set(reader: &mut Reader, field: &Field) -> Option<PaperSet> {
     };
     let start = field.get("start").and_then(|f| minute(reader, &f));
     let end = field.get("end").and_then(|f| minute(reader, &f));
+    let minutes = field.get("minutes").and_then(|f| reader.number(&f));
     Some(PaperSet {
         first_service: first_service?,
         line_up,
@@ -127,6 +129,7 @@ fn set(reader: &mut Reader, field: &Field) -> Option<PaperSet> {
         time_outs: time_outs?,
         start,
         end,
+        minutes,
     })
 }
 
@@ -209,15 +212,33 @@ fn who(reader: &mut Reader, field: &Field) -> Option<Who> {
 }
 
 fn result(reader: &mut Reader, field: &Field) -> Option<PaperResult> {
-    reader.object(field, &["winner", "sets"])?;
+    reader.object(
+        field,
+        &[
+            "winner",
+            "sets",
+            "points",
+            "time_outs",
+            "substitutions",
+            "minutes",
+        ],
+    )?;
     let winner = field.get("winner").and_then(|f| reader.team(&f));
     let sets = reader.need(field, "sets").and_then(|f| {
         reader.pair(&f, |r, f| {
             r.whole(f, 0, 9).and_then(|n| u8::try_from(n).ok())
         })
     });
+    let mut in_all = |key: &str| field.get(key).and_then(|f| reader.score(&f));
+    let (points, time_outs) = (in_all("points"), in_all("time_outs"));
+    let substitutions = in_all("substitutions");
+    let minutes = field.get("minutes").and_then(|f| reader.number(&f));
     Some(PaperResult {
         winner,
         sets: sets?,
+        points,
+        time_outs,
+        substitutions,
+        minutes,
     })
 }

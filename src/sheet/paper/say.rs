@@ -3,7 +3,7 @@
 //!
 //! A second language is a second file like this one.
 
-use super::{Fault, Finding, PaperSheet};
+use super::{Fault, Finding, InAll, PaperSheet};
 use crate::game::SanctionKind;
 use crate::rules::Team;
 
@@ -101,6 +101,25 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
         Fault::ImplausibleTime { minutes, points } => format!(
             "{minutes} minutes for {points} points can hardly be. Look at both times."
         ),
+        Fault::WrongMinutes { written, by_clock } => format!(
+            "The sheet says {written} minutes; by its times it was {by_clock}."
+        ),
+        Fault::WrongInAll {
+            of,
+            team,
+            written,
+            counted,
+        } => {
+            let of = match of {
+                InAll::Points => "points",
+                InAll::TimeOuts => "time-outs",
+                InAll::Substitutions => "substitutions",
+            };
+            format!(
+                "The result gives {} {written} {of}; the sets add up to {counted}.",
+                name(*team)
+            )
+        }
         Fault::Missing => "This box is empty.".to_owned(),
     }
 }

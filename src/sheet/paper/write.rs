@@ -26,6 +26,18 @@ pub fn write(sheet: &PaperSheet) -> String {
         file["result"] = json!({
             "winner": result.winner.map(Team::letter), "sets": pair(&result.sets, |n| json!(n)),
         });
+        for (key, total) in [
+            ("points", &result.points),
+            ("time_outs", &result.time_outs),
+            ("substitutions", &result.substitutions),
+        ] {
+            if let Some(total) = total {
+                file["result"][key] = score(total);
+            }
+        }
+        if let Some(minutes) = result.minutes {
+            file["result"]["minutes"] = json!(minutes);
+        }
     }
     file.to_string()
 }
@@ -79,6 +91,9 @@ fn set(set: &PaperSet) -> Value {
         if let Some(time) = time {
             out[key] = json!(time.to_string());
         }
+    }
+    if let Some(minutes) = set.minutes {
+        out["minutes"] = json!(minutes);
     }
     out
 }
@@ -142,6 +157,7 @@ pub fn of_sheet(sheet: &Sheet, rules: Rules, ahead: i32) -> PaperSheet {
                     .collect(),
                 start: minute(s.began),
                 end: minute(s.ended),
+                minutes: s.minutes().and_then(|n| u16::try_from(n).ok()),
             })
             .collect(),
         sanctions: sheet
@@ -158,8 +174,18 @@ pub fn of_sheet(sheet: &Sheet, rules: Rules, ahead: i32) -> PaperSheet {
         result: Some(PaperResult {
             winner: sheet.result.winner,
             sets: sheet.result.sets,
+            points: in_all(&sheet.result.points),
+            time_outs: in_all(&sheet.result.time_outs),
+            substitutions: in_all(&sheet.result.substitutions),
+            minutes: sheet.result.minutes.and_then(|n| u16::try_from(n).ok()),
         }),
     }
+}
+
+/// A total of both teams, where a box has room for it.
+fn in_all(total: &ByTeam<u32>) -> Option<ByTeam<u16>> {
+    let [a, b] = [total.a, total.b].map(|n| u16::try_from(n).ok());
+    a.zip(b).map(|(a, b)| ByTeam { a, b })
 }
 
 /// The totals. Where a penalty between the sets has cost the first service, the team that was due to

@@ -11,6 +11,7 @@ mod print;
 mod rank;
 mod read;
 mod say;
+mod scheme;
 mod tally;
 
 pub use check::Finding;
@@ -19,7 +20,9 @@ pub use gather::{of_match, of_paper};
 pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
 pub use read::read;
+pub(super) use read::NAME;
 pub use say::{say_finding, say_reason, words};
+pub use scheme::Scheme;
 pub use tally::{Ratio, Tally};
 
 use std::collections::BTreeMap;

@@ -5,6 +5,7 @@ use std::fmt::Write;
 use serde_json::{json, Value};
 
 use super::{say_finding, say_reason, Pool, Standings};
+use crate::sheet::spreadsheet::quoted;
 
 /// The table and the findings as one JSON object.
 #[must_use]
@@ -57,17 +58,6 @@ pub fn csv(standings: &Standings) -> String {
         );
     }
     out
-}
-
-/// In quotes, and never the beginning of a formula: a name from somebody's file is opened in a
-/// spreadsheet here.
-fn quoted(text: &str) -> String {
-    let guard = if text.starts_with(['=', '+', '-', '@', '\t', '\r']) {
-        "'"
-    } else {
-        ""
-    };
-    format!("\"{guard}{}\"", text.replace('"', "\"\""))
 }
 
 /// The table as lines to read.

@@ -6,7 +6,7 @@ use super::{Criterion, Played, Pool, Side};
 use crate::sheet::form::{Field, Form, Reader};
 
 /// What the file says of itself.
-const NAME: &str = "volleyball-pool";
+pub(in crate::sheet) const NAME: &str = "volleyball-pool";
 /// Larger pools are no pools: a double round of 40 teams has 1560 matches.
 const MOST_RESULTS: usize = 2_000;
 /// Likewise.

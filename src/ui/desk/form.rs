@@ -202,13 +202,16 @@ fn part(form: Form) -> AnyView {
                 {rules(form)}
                 {both(form, set, Part::Name)}
                 {both(form, set, Part::List)}
+                {move || (form.draft.read().rules.liberos > 0).then(|| both(form, set, Part::Libero))}
             </section>
         }
         .into_any(),
         Cell::RESULT => view! {
             <section class="card stack">
                 {line(form, set, Part::Winner, Team::A)}
-                {both(form, set, Part::Sets)}
+                {[Part::Sets, Part::AllPoints, Part::AllTimeOuts, Part::AllChanges]
+                    .map(|part| both(form, set, part))}
+                {line(form, set, Part::AllMinutes, Team::A)}
             </section>
         }
         .into_any(),
@@ -225,9 +228,10 @@ fn part(form: Form) -> AnyView {
                     {both(form, set, Part::Final)}
                     {both(form, set, Part::TimeOut)}
                     {both(form, set, Part::Change)}
+                    {both(form, set, Part::Sanction)}
                     <div class="times">
-                        {line(form, set, Part::Start, Team::A)}
-                        {line(form, set, Part::End, Team::A)}
+                        {[Part::Start, Part::End, Part::Minutes]
+                            .map(|part| line(form, set, part, Team::A))}
                     </div>
                 </section>
             }
@@ -264,9 +268,11 @@ fn rules(form: Form) -> AnyView {
 }
 
 fn both(form: Form, set: u8, part: Part) -> AnyView {
+    let letters = words::letters_of(part);
     view! {
         <fieldset class="keyed">
             <legend>{words::part(part)}</legend>
+            {letters.map(|letters| view! { <p class="letters muted">{letters}</p> })}
             {Team::BOTH.map(|team| line(form, set, part, team))}
         </fieldset>
     }
@@ -275,7 +281,7 @@ fn both(form: Form, set: u8, part: Part) -> AnyView {
 
 /// The boxes of one part and team, with what is said about them.
 fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
-    let single = matches!(part, Part::First | Part::Start | Part::End | Part::Winner);
+    let single = part.is_nobodys();
     let of = move |c: &Cell| c.part == part && c.team == team;
     let cells = move || {
         let cells = form.draft.read().cells(set);
@@ -287,8 +293,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
             .iter()
             .filter(|m| m.cell.set == set && of(&m.cell))
             .map(|m| {
-                let place = (!single && part != Part::Final && part != Part::Sets)
-                    .then(|| words::place_of(m.cell));
+                let place = words::place_of(m.cell);
                 let rule = m.rule.map(words::rule);
                 view! {
                     <li id=says(m.cell) class="sentence bad">
@@ -315,7 +320,8 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
     };
     let columns = match part {
         Part::TimeOut => "boxes pairs",
-        Part::Change => "boxes fours",
+        Part::Change => "boxes fives",
+        Part::Sanction => "boxes fours",
         Part::Name => "boxes names",
         _ => "boxes",
     };

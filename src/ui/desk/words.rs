@@ -254,40 +254,64 @@ pub const fn part(part: Part) -> &'static str {
     match part {
         Part::Name => "Names",
         Part::List => "Numbers on the list",
+        Part::Libero => "Liberos, once more",
         Part::First => "First service (A or B)",
         Part::LineUp => "Line-up, place I to VI",
         Part::Round => "Service rounds: own total at the end of each turn",
         Part::Final => "Points at the end",
         Part::TimeOut => "Time-outs: own points, the other team's",
         Part::Change => "Substitutions: out, in, own points, the other team's",
+        Part::Sanction => "Sanctions: what, who, own points, the other team's",
         Part::Start => "Begun (1805)",
         Part::End => "Ended (1827)",
+        Part::Minutes => "Minutes",
         Part::Winner => "Winner (A or B)",
         Part::Sets => "Sets won",
+        Part::AllPoints => "Points of all sets",
+        Part::AllTimeOuts => "Time-outs of all sets",
+        Part::AllChanges => "Substitutions of all sets",
+        Part::AllMinutes => "Minutes of all sets",
     }
 }
 
-/// A box in its line, in words.
-pub fn place_of(cell: Cell) -> String {
+/// The letters that the boxes of a part know.
+pub const fn letters_of(part: Part) -> Option<&'static str> {
+    Some(match part {
+        Part::Change => "E anywhere in a line: it was an exceptional one.",
+        Part::Sanction => {
+            "What: W warning, P penalty, E expulsion, D disqualification, I a first improper request. Who: \
+             a number, C coach, AC assistant coach, T therapist, M doctor; D with W or P for a delay."
+        }
+        Part::AllPoints => "These may stay empty: few sheets have them all.",
+        _ => return None,
+    })
+}
+
+/// A box among several of its part, in words; none where it has only one.
+pub fn place_of(cell: Cell) -> Option<String> {
     let n = cell.row + 1;
-    match cell.part {
+    Some(match cell.part {
         Part::LineUp => format!("Place {n}"),
         Part::Round => format!("Turn {n}"),
         Part::TimeOut => format!("Time-out {n}"),
         Part::Change => format!("Substitution {n}"),
+        Part::Sanction => format!("Sanction {n}"),
         Part::List => "List".into(),
-        _ => String::new(),
-    }
+        _ => return None,
+    })
 }
 
 /// The full name of a box, for whoever listens.
 pub fn name_of(cell: Cell, team: &str) -> String {
     let n = cell.row + 1;
     let column = match (cell.part, cell.column) {
-        (Part::TimeOut, 0) | (Part::Change, 2) => "own points",
-        (Part::TimeOut, _) | (Part::Change, 3) => "other points",
+        (Part::TimeOut, 0) | (Part::Change | Part::Sanction, 2) => "own points",
+        (Part::TimeOut, _) | (Part::Change | Part::Sanction, 3) => "other points",
         (Part::Change, 0) => "out",
-        (Part::Change, _) => "in",
+        (Part::Change, 1) => "in",
+        (Part::Change, _) => "E where it was exceptional",
+        (Part::Sanction, 0) => "what: W, P, E, D or I",
+        (Part::Sanction, _) => "who",
         _ => "",
     };
     match cell.part {
@@ -299,10 +323,17 @@ pub fn name_of(cell: Cell, team: &str) -> String {
         Part::Final => format!("{team}, points at the end"),
         Part::TimeOut => format!("{team}, time-out {n}, {column}"),
         Part::Change => format!("{team}, substitution {n}, {column}"),
+        Part::Libero => format!("{team}, libero {n}"),
+        Part::Sanction => format!("{team}, sanction {n}, {column}"),
         Part::Start => "Time the set began".into(),
         Part::End => "Time the set ended".into(),
+        Part::Minutes => "Minutes the set lasted".into(),
         Part::Winner => "Winner, A or B".into(),
         Part::Sets => format!("{team}, sets won"),
+        Part::AllPoints => format!("{team}, points of all sets"),
+        Part::AllTimeOuts => format!("{team}, time-outs of all sets"),
+        Part::AllChanges => format!("{team}, substitutions of all sets"),
+        Part::AllMinutes => "Minutes of all sets".into(),
     }
 }
 
@@ -311,7 +342,10 @@ pub const fn short_column(cell: Cell) -> &'static str {
     match (cell.part, cell.column) {
         (Part::Change, 0) => "out",
         (Part::Change, 1) => "in",
-        (Part::Change | Part::TimeOut, _) => "pts",
+        (Part::Change, 4) => "exc.",
+        (Part::Sanction, 0) => "what",
+        (Part::Sanction, 1) => "who",
+        (Part::Change | Part::Sanction | Part::TimeOut, _) => "pts",
         _ => "",
     }
 }

@@ -1,0 +1,465 @@
+//! The core on a coordinator's command line.
+//!
+//! Exit status: 0 fine, 1 findings, 2 could not read.
+
+mod files;
+mod help;
+
+use std::io::Write;
+use std::process::ExitCode;
+
+use dutystand::game::{self, Replay};
+use dutystand::record::{self, Reading};
+use dutystand::rules::Preset;
+use dutystand::sheet::list::{self, Line};
+use dutystand::sheet::standings::{self, Criterion, Pool, Scheme};
+use dutystand::sheet::{self, audit, compare, paper, FileKind, FormProblem, WallClock};
+use files::{complain, Given};
+use serde_json::{json, Value};
+
+/// Prints. Whoever reads may have seen enough and gone: then there is nothing left to do.
+fn out(text: &str) {
+    if std::io::stdout().write_all(text.as_bytes()).is_err() {
+        std::process::exit(0);
+    }
+}
+
+fn main() -> ExitCode {
+    let mut args = std::env::args().skip(1);
+    let command = args.next().unwrap_or_default();
+    let rest: Vec<String> = args.collect();
+    let wants_help = rest.iter().any(|a| a == "--help" || a == "-h");
+    let done = match (command.as_str(), help::of(&command)) {
+        ("--help" | "-h" | "help", _) => {
+            let of = rest.first().and_then(|name| help::of(name));
+            out(&of.map_or_else(help::overview, str::to_owned));
+            return ExitCode::SUCCESS;
+        }
+        (_, Some(more)) if wants_help => {
+            out(more);
+            return ExitCode::SUCCESS;
+        }
+        ("list", _) => Asked::of(&rest, &["--csv"], &[]).map(|a| list_all(&a)),
+        ("audit", _) => Asked::of(&rest, &[], &[]).map(|a| audit_all(&a)),
+        ("paper", _) => Asked::of(&rest, &["--text", "--record"], &[]).map(|a| paper_all(&a)),
+        ("compare", _) => Asked::of(&rest, &["--text"], &[]).and_then(|a| compare_two(&a)),
+        ("standings", _) => {
+            Asked::of(&rest, &["--text", "--csv"], &["--by", "--points"]).and_then(|a| rank(&a))
+        }
+        ("sheet", _) => {
+            Asked::of(&rest, &["--html", "--csv"], &["--clock"]).and_then(|a| print_sheets(&a))
+        }
+        ("replay", _) => Asked::of(&rest, &[], &[]).map(|a| over_records(&a.files, replay)),
+        ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
+        ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
+        ("rehearse", _) => rehearse(&rest),
+        ("", _) => Err("Say what to do.".to_owned()),
+        (other, _) => Err(format!("There is no command `{other}`.")),
+    };
+    let verdict = done.unwrap_or_else(|say| {
+        // Who is in a command already needs that one alone.
+        let of = help::of(&command).map_or_else(help::overview, str::to_owned);
+        eprint!("{say}\n\n{of}");
+        Verdict::Unreadable
+    });
+    ExitCode::from(verdict as u8)
+}
+
+/// What became of one file; the worst over all files is the exit status.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Verdict {
+    Fine = 0,
+    Findings = 1,
+    Unreadable = 2,
+}
+
+impl Verdict {
+    fn of(findings: bool) -> Verdict {
+        if findings {
+            Verdict::Findings
+        } else {
+            Verdict::Fine
+        }
+    }
+}
+
+/// The files of a command and how it is to print.
+#[derive(Default)]
+struct Asked {
+    files: Vec<String>,
+    json: bool,
+    how: Option<String>,
+    values: Vec<(String, String)>,
+}
+
+impl Asked {
+    /// What stands behind a command: `ways` are ways to print, `named` take a value.
+    fn of(args: &[String], ways: &[&str], named: &[&str]) -> Result<Asked, String> {
+        let mut asked = Asked::default();
+        let mut args = args.iter();
+        while let Some(arg) = args.next() {
+            if arg == "--json" {
+                asked.json = true;
+            } else if ways.contains(&arg.as_str()) {
+                asked.how = Some(arg.clone());
+            } else if named.contains(&arg.as_str()) {
+                let value = args.next().ok_or(format!("`{arg}` wants a value."))?;
+                asked.values.push((arg.clone(), value.clone()));
+            } else if arg.starts_with("--") {
+                return Err(format!("`{arg}` is not understood here."));
+            } else {
+                asked.files.push(arg.clone());
+            }
+        }
+        if asked.files.is_empty() {
+            return Err("Name at least one file.".to_owned());
+        }
+        Ok(asked)
+    }
+
+    fn is(&self, way: &str) -> bool {
+        self.how.as_deref() == Some(way)
+    }
+
+    fn value(&self, name: &str) -> Option<&str> {
+        let given = self.values.iter().rev().find(|v| v.0 == name);
+        given.map(|v| v.1.as_str())
+    }
+
+    /// The one file of a command that takes no more.
+    fn one(&self, what: &str) -> Result<&str, String> {
+        match &self.files[..] {
+            [name] => Ok(name),
+            _ => Err(format!("Name one {what}.")),
+        }
+    }
+}
+
+/// Adds the fields that were left out to the findings.
+fn with_problems(mut printed: Value, problems: &[FormProblem]) -> Value {
+    if let Some(findings) = printed["findings"].as_array_mut() {
+        findings.extend(problems.iter().map(
+            |p| json!({ "set": null, "where": p.place, "code": "unknown_field", "say": p.say }),
+        ));
+    }
+    printed
+}
+
+fn over_records(files: &[String], mut each: impl FnMut(&str, &Reading) -> Verdict) -> Verdict {
+    let mut worst = Verdict::Fine;
+    for name in files {
+        let Some(records) = files::records(name) else {
+            worst = Verdict::Unreadable;
+            continue;
+        };
+        for (name, reading) in &records {
+            worst = worst.max(each(name, reading));
+        }
+    }
+    worst
+}
+
+fn replay(_name: &str, reading: &Reading) -> Verdict {
+    let fold = sheet::fold_print(reading);
+    out(&format!("{fold}\n"));
+    let some = |key: &str| {
+        fold.get(key)
+            .and_then(Value::as_array)
+            .is_some_and(|list| !list.is_empty())
+    };
+    Verdict::of(some("refused") || some("problems"))
+}
+
+fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
+    // The hall's clock is not in the record.
+    let clock = match asked.value("--clock") {
+        Some(value) => WallClock::read(value)
+            .ok_or("--clock wants how far the hall is ahead, such as +02:00.")?,
+        None => WallClock::default(),
+    };
+    let print = |replay: &Replay| {
+        if asked.is("--html") {
+            out(&sheet::document(&sheet::Sheet::of(replay), clock));
+        } else if asked.is("--csv") {
+            out(&sheet::csv(replay));
+        } else {
+            out(&sheet::text(&sheet::Sheet::of(replay)));
+        }
+    };
+    Ok(over_records(&asked.files, |name, reading| {
+        say_problems(name, reading);
+        print(&Replay::of(reading.log.entries.clone()));
+        Verdict::of(!reading.problems.is_empty())
+    }))
+}
+
+fn say_problems(name: &str, reading: &Reading) {
+    for problem in &reading.problems {
+        complain(name, &problem.say);
+    }
+}
+
+/// A record as bytes for a hand-over.
+fn pack(asked: &Asked) -> Result<Verdict, String> {
+    let name = asked.one("record")?;
+    let Some(reading) = files::record(name) else {
+        return Ok(Verdict::Unreadable);
+    };
+    say_problems(name, &reading);
+    match record::pack(&reading.log) {
+        Ok(bytes) => {
+            write_out(&bytes)?;
+            Ok(Verdict::of(!reading.problems.is_empty()))
+        }
+        Err(why) => {
+            complain(name, &why);
+            Ok(Verdict::Unreadable)
+        }
+    }
+}
+
+/// The record of a hand-over.
+fn unpack(asked: &Asked) -> Result<Verdict, String> {
+    let name = asked.one("packed record")?;
+    let Some(bytes) = files::bytes(name) else {
+        return Ok(Verdict::Unreadable);
+    };
+    match record::unpack(&bytes) {
+        Ok(log) => {
+            write_out(record::write(&log).as_bytes())?;
+            Ok(Verdict::Fine)
+        }
+        Err(why) => {
+            complain(name, &why);
+            Ok(Verdict::Unreadable)
+        }
+    }
+}
+
+/// To the standard output as it is.
+fn write_out(bytes: &[u8]) -> Result<(), String> {
+    let mut out = std::io::stdout().lock();
+    let written = out.write_all(bytes).and_then(|()| out.flush());
+    written.map_err(|e| format!("The output could not be written: {e}."))
+}
+
+/// The lines of what lies on a desk, each with the name of its file.
+type Lines = Vec<(String, Line)>;
+
+/// The lines of records and paper sheets, and whether every file could be read.
+fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
+    let mut lines = Vec::new();
+    let mut verdict = Verdict::Fine;
+    for (name, given) in files {
+        match given {
+            Some(Given::Records(records)) => lines.extend(records.into_iter().map(line_of)),
+            Some(Given::Paper(sheet, _)) => {
+                let draft = paper::Draft::of(&sheet);
+                lines.push((name.clone(), Line::of_paper(&draft)));
+            }
+            Some(Given::Pool(..)) => {
+                files::is_another::<()>(name, FileKind::Pool);
+                verdict = Verdict::Unreadable;
+            }
+            None => verdict = Verdict::Unreadable,
+        }
+    }
+    (lines, verdict)
+}
+
+fn line_of((name, reading): (String, Reading)) -> (String, Line) {
+    let replay = Replay::of(reading.log.entries.clone());
+    (name, Line::of_record(&reading, &replay))
+}
+
+/// Every file that was named, read.
+fn all_given(asked: &Asked, expected: FileKind) -> Vec<(&String, Option<Given>)> {
+    let names = asked.files.iter();
+    names
+        .map(|name| (name, files::given(name, expected)))
+        .collect()
+}
+
+fn list_all(asked: &Asked) -> Verdict {
+    let (lines, verdict) = lines(all_given(asked, FileKind::Match));
+    if asked.is("--csv") {
+        out(&list::csv(&lines));
+    } else if asked.json {
+        out(&format!("{}\n", list::json(&lines)));
+    } else {
+        for (name, line) in &lines {
+            out(&format!("{}\n", list::text(name, line)));
+        }
+    }
+    let findings = lines.iter().any(|(_, line)| line.findings > 0);
+    verdict.max(Verdict::of(findings))
+}
+
+fn audit_all(asked: &Asked) -> Verdict {
+    let mut all = Vec::new();
+    let verdict = over_records(&asked.files, |name, reading| {
+        let replay = Replay::of(reading.log.entries.clone());
+        let findings = audit::audit(reading, &replay);
+        for finding in &findings {
+            if asked.json {
+                all.push(audit::json(name, finding, replay.state()));
+            } else {
+                out(&format!("{}\n", audit::text(name, finding, replay.state())));
+            }
+        }
+        Verdict::of(!findings.is_empty())
+    });
+    if asked.json {
+        out(&format!("{}\n", json!({ "findings": all })));
+    }
+    verdict
+}
+
+fn paper_all(asked: &Asked) -> Verdict {
+    let one = |name: &String| {
+        let Some((sheet, problems)) = files::sheet(name) else {
+            return Verdict::Unreadable;
+        };
+        let checked = paper::check(&sheet);
+        if asked.is("--record") {
+            out(&record::write(&checked.log));
+        } else if asked.is("--text") {
+            out(&paper::text(&sheet, &checked));
+        } else {
+            let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
+            if asked.files.len() > 1 {
+                printed["file"] = name.as_str().into();
+            }
+            out(&format!("{printed}\n"));
+        }
+        Verdict::of(!checked.findings.is_empty() || !problems.is_empty())
+    };
+    asked.files.iter().map(one).max().unwrap_or(Verdict::Fine)
+}
+
+/// The fold of a record, or of what can be rebuilt of a paper sheet.
+fn fold(name: &str) -> Option<Replay> {
+    match files::given(name, FileKind::Match)? {
+        Given::Records(records) => {
+            let reading = files::only(name, records)?;
+            say_problems(name, &reading);
+            Some(Replay::of(reading.log.entries))
+        }
+        Given::Paper(sheet, _) => Some(Replay::of(paper::check(&sheet).log.entries)),
+        Given::Pool(..) => files::is_another(name, FileKind::Pool),
+    }
+}
+
+fn compare_two(asked: &Asked) -> Result<Verdict, String> {
+    let [a, b] = &asked.files[..] else {
+        return Err("Name two records of one match.".to_owned());
+    };
+    let (Some(first), Some(second)) = (fold(a), fold(b)) else {
+        return Ok(Verdict::Unreadable);
+    };
+    let comparison = compare::compare(&first, &second);
+    if asked.is("--text") {
+        out(&compare::text(&comparison));
+    } else {
+        out(&format!("{}\n", compare::json(&comparison)));
+    }
+    Ok(Verdict::of(!comparison.differences.is_empty()))
+}
+
+fn rank(asked: &Asked) -> Result<Verdict, String> {
+    let rank_by = match asked.value("--by") {
+        Some(codes) => codes
+            .split(',')
+            .map(|c| {
+                Criterion::of_code(c).ok_or(format!("`{c}` is no criterion of a rule of order."))
+            })
+            .collect::<Result<Vec<_>, _>>()?,
+        None => Criterion::USUAL.to_vec(),
+    };
+    let scheme = match asked.value("--points") {
+        Some(code) => {
+            Scheme::of_code(code).ok_or(format!("`{code}` is no way to give match points."))?
+        }
+        None => Scheme::ByMargin,
+    };
+    let mut given = all_given(asked, FileKind::Pool);
+    let (pool, problems, verdict) = match &mut given[..] {
+        [(_, None)] => return Ok(Verdict::Unreadable),
+        [(_, Some(Given::Pool(..)))] if !asked.values.is_empty() => {
+            return Err("The file says itself what it is ranked by.".to_owned());
+        }
+        [(_, Some(Given::Pool(pool, problems)))] => {
+            ((**pool).clone(), std::mem::take(problems), Verdict::Fine)
+        }
+        _ => {
+            let (lines, verdict) = lines(given);
+            (scheme.pool(rank_by, results(&lines)), Vec::new(), verdict)
+        }
+    };
+    let findings = print_table(asked, &pool, &problems);
+    Ok(verdict.max(Verdict::of(findings || !problems.is_empty())))
+}
+
+/// The results of those lines that have one; of two records of one match the first counts.
+fn results(lines: &Lines) -> Vec<standings::Played> {
+    let mut counted: Vec<&Line> = Vec::new();
+    for (name, line) in lines {
+        if line.played.is_none() {
+            complain(
+                name,
+                "The match is not over, so it is left out of the table.",
+            );
+        } else if counted.iter().any(|c| c.is_same_match(line)) {
+            complain(name, "Another record of this match counts already.");
+        } else {
+            counted.push(line);
+        }
+    }
+    counted.iter().filter_map(|l| l.played.clone()).collect()
+}
+
+/// Prints a table; says whether anything in the results is wrong.
+fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
+    let table = standings::rank(pool);
+    if asked.is("--csv") {
+        out(&standings::csv(&table));
+        for finding in &table.findings {
+            complain(&finding.place(), &standings::say_finding(finding, pool));
+        }
+    } else if asked.is("--text") {
+        out(&standings::text(pool, &table));
+    } else {
+        let printed = with_problems(standings::json(pool, &table), problems);
+        out(&format!("{printed}\n"));
+    }
+    !table.findings.is_empty()
+}
+
+/// Invented matches: each record on one line, from consecutive seeds.
+fn rehearse(args: &[String]) -> Result<Verdict, String> {
+    let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
+    let mut args = args.iter();
+    while let Some(name) = args.next() {
+        let value = args.next().map(String::as_str);
+        let understood = match (name.as_str(), value) {
+            ("--seed", Some(v)) => v.parse().map(|v| seed = v).is_ok(),
+            ("--matches", Some(v)) => v.parse().map(|v| matches = v).is_ok(),
+            ("--preset", Some(v)) => Preset::from_code(v).map(|v| preset = v).is_some(),
+            _ => false,
+        };
+        if !understood {
+            return Err(format!(
+                "`{name}` is not understood here, or its value is missing."
+            ));
+        }
+    }
+    for seed in seed..seed.saturating_add(matches) {
+        let entries = game::rehearse(preset, seed);
+        let log = record::Log {
+            id: format!("rehearsal-{}-{seed}", preset.code()),
+            entries,
+        };
+        out(&format!("{}\n", record::write(&log).replace('\n', "")));
+    }
+    Ok(Verdict::Fine)
+}
