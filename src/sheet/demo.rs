@@ -48,6 +48,26 @@ pub fn is_invented(id: &str) -> bool {
     id.starts_with(MARK)
 }
 
+/// The id of a match of the day by its number from 1, as on its sheet.
+#[must_use]
+pub fn id_of(number: usize) -> String {
+    format!("{MARK}{number}")
+}
+
+/// The ids of the two records of one match.
+#[must_use]
+pub fn id_of_both() -> [String; 2] {
+    let first = id_of(TWICE + 1);
+    let second = format!("{first}-table");
+    [first, second]
+}
+
+/// The id of the match on paper.
+#[must_use]
+pub fn id_on_paper() -> String {
+    id_of(ON_PAPER + 1)
+}
+
 /// The whole day.
 #[must_use]
 pub fn day() -> Day {
@@ -58,7 +78,7 @@ pub fn day() -> Day {
     let rules = *on_paper.state().rules();
     Day {
         logs,
-        paper_id: format!("{MARK}{}", ON_PAPER + 1),
+        paper_id: id_on_paper(),
         paper: with_a_slip(paper::of_sheet(&Sheet::of(&on_paper), rules, 0)),
     }
 }
@@ -98,7 +118,7 @@ fn record(number: usize) -> Log {
         }
     }
     Log {
-        id: format!("{MARK}{}", number + 1),
+        id: id_of(number + 1),
         entries,
     }
 }

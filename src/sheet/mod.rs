@@ -12,6 +12,7 @@ mod form;
 mod html;
 pub mod list;
 pub mod paper;
+mod picture;
 mod places;
 mod plausible;
 mod remark;
@@ -29,6 +30,7 @@ pub use find::fits;
 pub use fold_print::fold_print;
 pub use form::{Form, FormProblem};
 pub use html::{document, paper};
+pub use picture::Picture;
 pub use places::{libero_turns, Entered, Half, LiberoTurn, Place, Turn};
 pub use remark::RemarkLine;
 pub use score_sheet::{

@@ -81,22 +81,34 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.reads("Invented day, Pool 2");
     is_fit(&mut referee)?;
 
+    // The day says itself where to look.
+    referee.tap("The table of pool 2, and why");
+    referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
+    referee.tap("Back");
+    referee.tap("Two records that part");
+    referee.reads_at("#parting", "They part in set 1");
+    referee.tap("Back");
+    referee.browser().find("#tour");
+
     // The table of a pool, the paper sheet among its matches.
     referee.tap("Choose these: Invented day, Pool 2");
     referee.reads_at("#desk-chosen", "6 chosen");
     referee.tap_at("#desk-table");
-    let usual = [
-        Criterion::Wins,
-        Criterion::SetRatio,
+    referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
+    is_fit(&mut referee)?;
+    // By another rule of order, and one put together by hand.
+    referee.tap("Leave out: matches won");
+    referee.tap("Leave out: sets won to lost");
+    referee.reads_at("#reasons", &first_reason(&Criterion::USUAL[2..]));
+    referee.tap("Then sets won");
+    referee.tap("Higher: sets won");
+    referee.tap("Higher: sets won");
+    let by_hand = [
+        Criterion::SetsWon,
         Criterion::PointRatio,
         Criterion::HeadToHead,
     ];
-    referee.reads_at("#reasons", &first_reason(&usual));
-    is_fit(&mut referee)?;
-    // By another rule of order.
-    referee.tap("Leave out: matches won");
-    referee.tap("Leave out: sets won to lost");
-    referee.reads_at("#reasons", &first_reason(&usual[2..]));
+    referee.reads_at("#reasons", &first_reason(&by_hand));
 
     // Two records of one match.
     referee.tap("Back");
@@ -263,8 +275,10 @@ fn desk_looks_back_on_a_match(stage: &mut Stage) -> Ran {
     let log = demo::day().logs.swap_remove(2);
     let mut referee = Referee::at(stage);
     referee.go_on_with("looked-back-on", log.entries);
-    let address = format!("{}#/review/looked-back-on", referee.stage.url());
+    // From the match itself, once it is over.
+    let address = format!("{}#/play/looked-back-on", referee.stage.url());
     referee.browser().goto(&address);
+    referee.tap_at("#to-review");
     referee.reads_at("#talk", "What went well");
     let pictures =
         "[...document.querySelectorAll('.review svg')].map((s) => s.getAttribute('aria-label'))";

@@ -289,11 +289,19 @@ impl Browser {
 
     /// Chooses a file in a field that takes one.
     pub fn choose_file(&mut self, element: &Element, file: &Path) {
+        self.choose_files(element, &[file.to_owned()]);
+    }
+
+    /// Chooses files in a field that takes several.
+    pub fn choose_files(&mut self, element: &Element, files: &[PathBuf]) {
         let Element(reference) = element;
-        let path = file.to_str().expect("a path of plain letters");
+        let paths = files
+            .iter()
+            .map(|f| f.to_str().expect("a path of plain letters"));
+        let paths: Vec<&str> = paths.collect();
         self.must(Command::Write {
             element: id(reference),
-            text: path,
+            text: &paths.join("\n"),
         });
     }
 

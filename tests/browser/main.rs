@@ -11,6 +11,7 @@ mod bench;
 mod briefed;
 mod camera;
 mod desk;
+mod desk_files;
 mod driver;
 mod files;
 mod first_set;
@@ -77,6 +78,7 @@ const FILES: &[&[Test]] = &[
     sealed::TESTS,
     camera::TESTS,
     desk::TESTS,
+    desk_files::TESTS,
 ];
 
 fn main() -> ExitCode {

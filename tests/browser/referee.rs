@@ -379,6 +379,20 @@ impl<'a> Referee<'a> {
         self.browser().choose_file(&field, &file);
     }
 
+    /// Gives the page many files at once.
+    pub fn open_files(&mut self, files: &[(String, String)]) {
+        let paths: Vec<std::path::PathBuf> = files
+            .iter()
+            .map(|(name, content)| {
+                let file = self.stage.scratch(name);
+                std::fs::write(&file, content).expect("room for a file");
+                file
+            })
+            .collect();
+        let field = self.browser().find("#import");
+        self.browser().choose_files(&field, &paths);
+    }
+
     /// Takes in a match and goes on with it.
     pub fn go_on_with(&mut self, id: &str, entries: Vec<Entry>) {
         let replay = Replay::of(entries.clone());

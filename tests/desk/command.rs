@@ -173,3 +173,195 @@ fn what_cannot_be_read_is_said_with_file_and_place() {
     assert_eq!(desk(&["nonsense"]).status, 2);
     assert_eq!(desk(&["--help"]).status, 0);
 }
+
+#[test]
+fn a_desk_is_listed_for_readers_scripts_and_spreadsheets() {
+    let record = file("list-record.json", &rehearsed(5));
+    let sheet = file("list-paper.json", &case("paper", 3));
+    let text = desk(&["list", &record, &sheet]);
+    assert_eq!(text.status, 1);
+    let lines: Vec<&str> = text.out.lines().collect();
+    assert_eq!(lines.len(), 2);
+    assert!(lines[0].starts_with(&record) && lines[0].contains(" to look at."));
+    assert!(lines[1].contains(". On paper. "), "{}", lines[1]);
+    let listed = desk(&["list", "--json", &record, &sheet]).json();
+    assert_eq!(listed["list"][0]["over"], true);
+    assert_eq!(listed["list"][1]["paper"], true);
+    let csv = desk(&["list", "--csv", &record, &sheet]).out;
+    assert_eq!(csv.lines().count(), 3);
+    assert!(csv.starts_with("file,kind,group,match_no,A,B,sets_A,"));
+}
+
+#[test]
+fn a_name_in_a_list_is_no_formula() {
+    let mut entries = game::rehearse(Preset::SchoolJunior, 5);
+    if let game::Kind::Match(heading) = &mut entries[0].kind {
+        heading.names.a = "=HYPERLINK(\"x\")".to_owned();
+    }
+    let log = Log {
+        id: "formula".to_owned(),
+        entries,
+    };
+    let record = file("list-formula.json", &record::write(&log));
+    for args in [["list", "--csv", &record], ["standings", "--csv", &record]] {
+        let csv = desk(&args).out;
+        assert!(csv.contains("\"'=HYPERLINK(\"\"x\"\")\""), "{csv}");
+    }
+}
+
+#[test]
+fn many_records_make_a_table_and_two_of_one_match_count_once() {
+    let day = dutystand::sheet::demo::day();
+    let pool: Vec<String> = day.logs[6..]
+        .iter()
+        .map(|log| file(&format!("{}.json", log.id), &record::write(log)))
+        .collect();
+    let on_paper = file(
+        "day-paper.json",
+        &dutystand::sheet::paper::write(&day.paper),
+    );
+    let mut args = vec!["standings"];
+    args.extend(pool.iter().map(String::as_str));
+    args.push(&on_paper);
+    let run = desk(&args);
+    assert_eq!(run.status, 0, "{}", run.err);
+    let table = run.json()["table"].clone();
+    let played: u64 = (0..4).filter_map(|i| table[i]["played"].as_u64()).sum();
+    assert_eq!(played, 12, "six matches of two teams each");
+    assert!(
+        run.err
+            .contains("Another record of this match counts already."),
+        "{}",
+        run.err
+    );
+    // By another rule of order.
+    args.extend(["--by", "point_difference", "--points", "21", "--text"]);
+    let text = desk(&args).out;
+    assert!(text.contains(" by points won less lost: "), "{text}");
+    args.extend(["--by", "luck"]);
+    let refused = desk(&args);
+    assert_eq!(refused.status, 2);
+    assert!(
+        refused.err.contains("`luck` is no criterion"),
+        "{}",
+        refused.err
+    );
+}
+
+#[test]
+fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
+    let logs: Vec<Log> = (1..4)
+        .map(|seed| Log {
+            id: format!("r{seed}"),
+            entries: game::rehearse(Preset::SchoolJunior, seed),
+        })
+        .collect();
+    let kept = logs.iter().map(|log| record::KeptMatch {
+        log: log.clone(),
+        archived: false,
+        drawn: Default::default(),
+    });
+    let kept: Vec<_> = kept.collect();
+    let backup = file("backup.json", &record::write_backup(&kept, None));
+    let run = desk(&["list", &backup]);
+    assert_eq!(run.out.lines().count(), 3, "{}", run.err);
+    assert!(run.out.contains("backup.json#r2: "), "{}", run.out);
+    let one = desk(&["pack", &backup]);
+    assert_eq!(one.status, 2);
+    assert!(one.err.contains("backup of 3 matches"), "{}", one.err);
+
+    let packed = record::pack(&logs[0]).expect("it packs");
+    let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("desk-r1.pack");
+    std::fs::write(&path, packed).expect("writable");
+    let path = path.to_str().expect("plain");
+    let plain = file("r1.json", &record::write(&logs[0]));
+    assert_eq!(desk(&["replay", path]).out, desk(&["replay", &plain]).out);
+}
+
+/// Every kind of wrong input: one sentence that names the file and the way out, and never a panic.
+#[test]
+fn each_wrong_file_is_refused_with_the_way_out() {
+    let folder = env!("CARGO_TARGET_TMPDIR");
+    let empty = file("empty.json", "");
+    let prose = file("prose.txt", "Otters won, I think.");
+    let deep = file("deep.json", &"[".repeat(200_000));
+    let newer = file(
+        "newer.json",
+        &rehearsed(1).replacen("\"version\":1", "\"version\":9", 1),
+    );
+    let newer_sheet = file(
+        "newer-sheet.json",
+        &case("paper", 0).replacen("\"version\":1", "\"version\":9", 1),
+    );
+    let sheet = file("kind-paper.json", &case("paper", 0));
+    let pool = file("kind-pool.json", &case("standings", 0));
+    let record = file("kind-record.json", &rehearsed(1));
+    let wrong = [
+        ("audit", "no-such.json", "There is no such file."),
+        ("list", folder, "This is a folder. Name the files in it"),
+        ("paper", &empty, "There is nothing in this file."),
+        ("unpack", &empty, "There is nothing in this file."),
+        ("replay", &prose, "This is not JSON, or it is cut off"),
+        ("standings", &deep, "This is not JSON, or it is cut off"),
+        ("sheet", &newer, "newer version (9)"),
+        ("paper", &newer_sheet, "newer version (9)"),
+        (
+            "audit",
+            &sheet,
+            "This is a keyed-in paper sheet: desk paper reads it.",
+        ),
+        (
+            "sheet",
+            &pool,
+            "This is the results of a pool: desk standings reads it.",
+        ),
+        ("paper", &record, "This is a match record: desk audit"),
+        ("pack", &sheet, "desk paper reads it."),
+        ("list", &pool, "desk standings reads it."),
+        ("unpack", &record, "This is a match record: desk audit"),
+        ("unpack", &prose, "This is no packed record."),
+    ];
+    for (command, name, say) in wrong {
+        let run = desk(&[command, name]);
+        assert_eq!((run.status, run.out.as_str()), (2, ""), "{command} {name}");
+        let line = format!("{name}: ");
+        assert!(
+            run.err.starts_with(&line) && run.err.contains(say),
+            "{command}: {}",
+            run.err
+        );
+        assert_eq!(run.err.lines().count(), 1, "{command}: {}", run.err);
+    }
+}
+
+#[test]
+fn every_command_says_how_it_is_used_with_an_example() {
+    let overview = desk(&["--help"]).out;
+    for command in [
+        "list",
+        "audit",
+        "paper",
+        "compare",
+        "standings",
+        "sheet",
+        "replay",
+        "pack",
+        "unpack",
+        "rehearse",
+    ] {
+        assert!(overview.contains(&format!("desk {command} ")), "{overview}");
+        let run = desk(&[command, "--help"]);
+        assert_eq!((run.status, run.err.as_str()), (0, ""));
+        assert!(
+            run.out.starts_with(&format!("desk {command}")),
+            "{}",
+            run.out
+        );
+        assert!(run.out.contains("Example"), "{}", run.out);
+        // Whoever uses it wrongly reads the same.
+        let wrong = desk(&[command, "--nonsense"]);
+        assert_eq!(wrong.status, 2);
+        assert!(wrong.err.contains("`--nonsense` is not understood here"));
+        assert!(wrong.err.ends_with(&run.out), "{}", wrong.err);
+    }
+}

@@ -2,7 +2,7 @@
 
 use dutystand::game::{rehearse, Replay, Who};
 use dutystand::rules::{Preset, Shirt, Team};
-use dutystand::sheet::paper::{self, Cell, Draft, PaperSheet, Part};
+use dutystand::sheet::paper::{Cell, Draft, PaperSheet, Part};
 use proptest::prelude::*;
 
 fn cell(part: Part, team: Team, row: u8) -> Cell {

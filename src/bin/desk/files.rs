@@ -19,7 +19,7 @@ pub fn complain(name: &str, say: &str) {
 }
 
 /// What is in a file.
-pub fn bytes(name: &str) -> Option<Vec<u8>> {
+fn bytes(name: &str) -> Option<Vec<u8>> {
     let most = MOST_BYTES as u64 + 1;
     let mut bytes = Vec::new();
     let read = if name == "-" {
@@ -49,6 +49,22 @@ pub fn bytes(name: &str) -> Option<Vec<u8>> {
     };
     complain(name, &say);
     None
+}
+
+/// The bytes of a packed record.
+pub fn packed(name: &str) -> Option<Vec<u8>> {
+    let bytes = bytes(name)?;
+    if bytes.first().is_some_and(|b| *b < FIRST_OF_TEXT) {
+        return Some(bytes);
+    }
+    let text = String::from_utf8_lossy(&bytes);
+    match FileKind::of(&text) {
+        Some(kind) => is_another(name, kind),
+        None => {
+            complain(name, "This is no packed record. desk pack makes one.");
+            None
+        }
+    }
 }
 
 /// What a file holds.

@@ -183,7 +183,7 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
         } else if asked.is("--csv") {
             out(&sheet::csv(replay));
         } else {
-            out(&sheet::text(&sheet::Sheet::of(replay)));
+            out(&sheet::text(&sheet::Sheet::of(replay), clock));
         }
     };
     Ok(over_records(&asked.files, |name, reading| {
@@ -221,7 +221,7 @@ fn pack(asked: &Asked) -> Result<Verdict, String> {
 /// The record of a hand-over.
 fn unpack(asked: &Asked) -> Result<Verdict, String> {
     let name = asked.one("packed record")?;
-    let Some(bytes) = files::bytes(name) else {
+    let Some(bytes) = files::packed(name) else {
         return Ok(Verdict::Unreadable);
     };
     match record::unpack(&bytes) {

@@ -5,10 +5,12 @@
 //! end, point for point and interruption for interruption.
 
 mod align;
+mod draw;
 mod print;
 mod say;
 mod story;
 
+pub use draw::winners;
 pub use print::{json, text};
 pub use say::say;
 
@@ -56,6 +58,14 @@ impl Comparison {
         self.differences
             .iter()
             .find(|d| matches!(d.what, What::Point { .. } | What::Stops { .. }))
+    }
+
+    /// Whether A of the first record is B of the second.
+    #[must_use]
+    pub fn is_exchanged(&self) -> bool {
+        let all = self.differences.iter();
+        all.into_iter()
+            .any(|d| matches!(d.what, What::LettersExchanged))
     }
 }
 

@@ -1,21 +1,10 @@
-//! The pictures of a review: each a drawing without colour and a sentence that says the same. Only digits
-//! and fixed letters are drawn, so nothing a person typed can stand in a drawing.
+//! The pictures of a review.
 
 use std::fmt::Write;
 
 use super::{Calls, Review, SetReview, TimeOut};
 use crate::rules::{ByTeam, Team};
-
-/// A drawing, and the same in words.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Picture {
-    /// Width and height of the drawing.
-    pub size: (u32, u32),
-    /// What is inside of the SVG element.
-    pub inside: String,
-    /// The same in words.
-    pub say: String,
-}
+use crate::sheet::Picture;
 
 /// Upper ends of the spans into which the times between rallies are sorted, in seconds; the last has none.
 const SPANS: [i64; 5] = [10, 20, 30, 45, 60];
@@ -193,6 +182,12 @@ impl Review {
             for i in &of {
                 let x = 4 + (before + *i as u32) * 312 / all;
                 let _ = write!(inside, "<path class=\"line\" d=\"M{x} 8V20\"/>");
+                if calls.shown.contains(&(set.number, *i)) {
+                    let _ = write!(
+                        inside,
+                        "<circle class=\"lost\" cx=\"{x}\" cy=\"4\" r=\"3\"/>"
+                    );
+                }
             }
             each.push(format!("set {}: {}", set.number, of.len()));
             before += set.points.len() as u32;
@@ -200,7 +195,14 @@ impl Review {
         Picture {
             size: (320, 28),
             inside,
-            say: format!("{}.", each.join(", ")),
+            say: match calls.shown.len() {
+                0 => format!("{}.", each.join(", ")),
+                n => format!(
+                    "{}. Shown by another official {}.",
+                    each.join(", "),
+                    times(n)
+                ),
+            },
         }
     }
 }

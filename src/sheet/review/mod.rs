@@ -5,13 +5,13 @@
 mod draw;
 mod question;
 
-pub use draw::Picture;
 pub use question::{say, Question};
 
 use std::collections::BTreeMap;
 
 use super::{PointMark, Sheet};
-use crate::game::{Kind, Outcome, PointFor, Replay, SetPlay};
+use crate::game::entry::SeenBy;
+use crate::game::{Kind, Outcome, PointFor, Replay, Said, SetPlay};
 use crate::rules::{ByTeam, Cause, Score, Team};
 
 /// So many rallies after a time-out are shown. Our own choice.
@@ -59,6 +59,8 @@ pub struct Moment {
     pub score: Score,
     /// Why the rally ended, where it was said; none for a penalty.
     pub cause: Option<Cause>,
+    /// Who of the other officials showed it, where that was noted.
+    pub seen_by: Option<SeenBy>,
     /// Seconds since the rally before it, where both have a time and nothing but play was between.
     pub pause: Option<i64>,
     /// Whether something was entered between the rallies: a request, a sanction, an interruption.
@@ -72,6 +74,8 @@ pub struct Calls {
     pub cause: Cause,
     /// When: the set, and the point in it from 0.
     pub when: Vec<(u8, usize)>,
+    /// Those of them that another official showed to the first referee.
+    pub shown: Vec<(u8, usize)>,
 }
 
 /// A time-out and what followed.
@@ -120,7 +124,7 @@ impl Review {
             .iter()
             .filter(|set| set.began.is_some() || !set.running.is_empty())
             .map(|set| {
-                let said = |entry| state.said(entry).map(|s| s.cause);
+                let said = |entry| state.said(entry);
                 let standing = set.running.iter().filter(|p| p.cancelled_by.is_none());
                 let points = moments(standing, &contexts, said);
                 let time_outs = set
@@ -155,6 +159,17 @@ impl Review {
         points
             .filter(|p| matches!(p.cause, None | Some(Cause::NotSaid)))
             .count()
+    }
+
+    /// How many reasons each of the other officials showed; those who showed none are left out.
+    #[must_use]
+    pub fn shown_by(&self) -> Vec<(SeenBy, usize)> {
+        let of = |by: SeenBy| {
+            let points = self.sets.iter().flat_map(|s| &s.points);
+            points.filter(|p| p.seen_by == Some(by)).count()
+        };
+        let all = SeenBy::ALL.map(|by| (by, of(by)));
+        all.into_iter().filter(|(_, times)| *times > 0).collect()
     }
 
     /// All points that stand.
@@ -239,18 +254,20 @@ fn place(play: &SetPlay, team: Team) -> Option<usize> {
 fn moments<'a>(
     standing: impl Iterator<Item = &'a PointMark>,
     contexts: &BTreeMap<u32, Context>,
-    said: impl Fn(u32) -> Option<Cause>,
+    said: impl Fn(u32) -> Option<Said>,
 ) -> Vec<Moment> {
     let mut score = Score::default();
     standing
         .map(|p| {
             score = score.plus(p.team);
             let context = contexts.get(&p.entry).copied().unwrap_or_default();
+            let said = said(p.entry).filter(|_| p.given_for == PointFor::Rally);
             Moment {
                 entry: p.entry,
                 team: p.team,
                 score,
-                cause: said(p.entry).filter(|_| p.given_for == PointFor::Rally),
+                cause: said.map(|s| s.cause),
+                seen_by: said.and_then(|s| s.seen_by),
                 pause: context.pause,
                 held_up: context.held_up,
             }
@@ -295,18 +312,23 @@ fn rotations(team: Team, points: &[Moment], contexts: &BTreeMap<u32, Context>) -
 }
 
 fn calls(sets: &[SetReview]) -> Vec<Calls> {
-    let mut calls: BTreeMap<Cause, Vec<(u8, usize)>> = BTreeMap::new();
+    let mut calls: BTreeMap<Cause, Calls> = BTreeMap::new();
     for set in sets {
         for (i, point) in set.points.iter().enumerate() {
             if let Some(cause) = point.cause.filter(|c| *c != Cause::NotSaid) {
-                calls.entry(cause).or_default().push((set.number, i));
+                let calls = calls.entry(cause).or_insert_with(|| Calls {
+                    cause,
+                    when: Vec::new(),
+                    shown: Vec::new(),
+                });
+                calls.when.push((set.number, i));
+                if point.seen_by.is_some() {
+                    calls.shown.push((set.number, i));
+                }
             }
         }
     }
-    let mut calls: Vec<Calls> = calls
-        .into_iter()
-        .map(|(cause, when)| Calls { cause, when })
-        .collect();
+    let mut calls: Vec<Calls> = calls.into_values().collect();
     calls.sort_by_key(|c| std::cmp::Reverse(c.when.len()));
     calls
 }

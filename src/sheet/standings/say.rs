@@ -82,8 +82,11 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
             pair(*result)
         ),
         Finding::MatchTwice { result, first } => format!(
-            "{} stands here and in results[{first}]; both count. Take one out if it is the same match.",
-            pair(*result)
+            "{} stands twice, as result {} and as result {}; both count. Take one out if it is the same \
+             match.",
+            pair(*result),
+            first + 1,
+            result + 1
         ),
         Finding::SetCannotBe { result, set } => {
             let (home, away) = pool.results[*result].sets[*set];

@@ -6,7 +6,8 @@ use super::items::{once_read, Item};
 use super::words;
 use crate::game::Replay;
 use crate::rules::Team;
-use crate::sheet::compare::{compare, say, Comparison, What};
+use crate::sheet::compare::{compare, say, winners, Comparison};
+use crate::ui::review::picture;
 
 /// Rallies shown before and after the one where the records part.
 const BEFORE: usize = 4;
@@ -14,17 +15,17 @@ const AFTER: usize = 5;
 
 /// The screen.
 pub fn compare_two(first: String, second: String) -> AnyView {
-    once_read(move |_, items| {
+    once_read(move |items| {
         let find = |id: &str| items.iter().find(|item| item.id == id);
         match (find(&first), find(&second)) {
-            (Some(a), Some(b)) => both(a, b),
+            (Some(a), Some(b)) => both(a, b).unwrap_or_else(words::not_here),
             _ => words::not_here(),
         }
     })
 }
 
-fn both(a: &Item, b: &Item) -> AnyView {
-    let (first, second) = (a.replay(), b.replay());
+fn both(a: &Item, b: &Item) -> Option<AnyView> {
+    let (first, second) = (a.replay()?, b.replay()?);
     let (first, second): (&Replay, &Replay) = (&first, &second);
     let comparison = compare(first, second);
     let which = [(words::FIRST, a), (words::SECOND, b)].map(|(which, item)| {
@@ -49,7 +50,7 @@ fn both(a: &Item, b: &Item) -> AnyView {
         })
         .collect_view();
     let none = comparison.differences.is_empty();
-    view! {
+    let view = view! {
         <div class="desk stack">
             <section class="card stack">
                 <ul class="lines">{which}</ul>
@@ -58,8 +59,8 @@ fn both(a: &Item, b: &Item) -> AnyView {
             {(!none).then(|| view! { <h2>{words::differences(comparison.differences.len())}</h2> })}
             <ol class="desk-findings">{list}</ol>
         </div>
-    }
-    .into_any()
+    };
+    Some(view.into_any())
 }
 
 /// The rally where the records part, and the rallies around it in both.
@@ -75,17 +76,20 @@ fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
         };
         return view! { <p id="parting">{agree}</p> }.into_any();
     };
-    let exchanged = comparison
-        .differences
-        .iter()
-        .any(|d| matches!(d.what, What::LettersExchanged));
+    let exchanged = comparison.is_exchanged();
+    let drawn = comparison.picture(replays).map(|drawn| {
+        view! {
+            <h2>{words::LEAD_OF_BOTH}</h2>
+            {picture(drawn, true)}
+        }
+    });
     let from = rally.saturating_sub(BEFORE + 1);
     let to = rally + AFTER;
     let rows = [(words::FIRST, false), (words::SECOND, exchanged)]
         .into_iter()
         .zip(replays)
         .map(|((which, turned), replay)| {
-            let winners = winners(replay, set);
+            let winners = winners(replay.state(), set);
             let cells = (from..to)
                 .map(|i| {
                     let winner = winners.get(i).map(|w| if turned { w.other() } else { *w });
@@ -123,22 +127,7 @@ fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
                 <tbody>{rows}</tbody>
             </table>
         </div>
+        {drawn}
     }
     .into_any()
-}
-
-/// The winners of the points of a set that stand.
-fn winners(replay: &Replay, set: u8) -> Vec<Team> {
-    let state = replay.state();
-    let over = state
-        .sets()
-        .find(|s| s.number == set)
-        .and_then(|s| s.play.as_ref());
-    let play = over.or_else(|| state.play().filter(|p| p.number == set));
-    let points = play.map(|p| p.points.as_slice()).unwrap_or_default();
-    points
-        .iter()
-        .filter(|p| p.cancelled_by.is_none())
-        .map(|p| p.to)
-        .collect()
 }

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::{button, papers, words};
+use super::items::Item;
+use super::{button, list, shelf, words, Place};
 use crate::record::LineWriter;
 use crate::sheet::demo;
 use crate::sheet::paper::Draft;
@@ -28,7 +29,7 @@ pub fn DemoDay(
         busy.set(true);
         leptos::task::spawn_local(async move {
             let day = demo::day();
-            let mut kept = papers::put(&day.paper_id, &Draft::of(&day.paper));
+            let mut kept = shelf::put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
                 let mut writer = LineWriter::default();
                 let lines: Vec<_> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
@@ -44,14 +45,15 @@ pub fn DemoDay(
                 .to_owned(),
             );
             library.refresh();
-            shell.go(Screen::Desk(super::Place::List));
+            shell.go(Screen::Desk(Place::List));
         });
     };
     let take_away = move || {
-        papers::ids()
+        shelf::PAPERS
+            .ids()
             .iter()
             .filter(|id| demo::is_invented(id))
-            .for_each(|id| papers::forget(id));
+            .for_each(|id| shelf::PAPERS.forget(id));
         let here = untrack(|| library.all()).into_iter().flatten();
         for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
             library.delete(kept.id);
@@ -79,4 +81,57 @@ pub fn DemoDay(
             .into_any()
         }
     }
+}
+
+/// Where to look first, while the invented day is here.
+pub fn tour(items: &[Item]) -> Option<AnyView> {
+    let here = |id: &String| items.iter().any(|item| &item.id == id);
+    let [first, second] = demo::id_of_both();
+    let on_paper = demo::id_on_paper();
+    let looked_back_on = demo::id_of(3);
+    if ![&first, &second, &on_paper, &looked_back_on]
+        .into_iter()
+        .all(here)
+    {
+        return None;
+    }
+    // The pool to which the paper sheet belongs; of the match with two records the first counts.
+    let group = items.iter().find(|i| i.id == on_paper).map(|i| &i.group)?;
+    let pool = items
+        .iter()
+        .filter(|i| i.group == *group && i.played().is_some() && i.id != second);
+    let pool: Vec<String> = pool.map(|i| i.id.clone()).collect();
+    let shell = use_shell();
+    let table = move || {
+        list::choose(&pool);
+        shell.go(Screen::Desk(Place::Table));
+    };
+    let to = |place: Place| -> Box<dyn Fn()> {
+        let screen = Screen::Desk(place);
+        Box::new(move || shell.go(screen.clone()))
+    };
+    let review = Screen::Review { id: looked_back_on };
+    let steps: [(&str, Box<dyn Fn()>); 5] = [
+        (words::TOUR_TABLE, Box::new(table)),
+        (
+            words::TOUR_COMPARE,
+            to(Place::Compare(first.clone(), second)),
+        ),
+        (words::TOUR_PAPER, to(Place::Paper(on_paper))),
+        (words::TOUR_FINDINGS, to(Place::Findings(first))),
+        (
+            words::TOUR_REVIEW,
+            Box::new(move || shell.go(review.clone())),
+        ),
+    ];
+    let steps = steps.map(|(say, tap)| view! { <li>{button(say, "button", tap)}</li> });
+    Some(
+        view! {
+            <section class="card stack tour" id="tour">
+                <h2>{words::TOUR}</h2>
+                <ol class="row">{steps}</ol>
+            </section>
+        }
+        .into_any(),
+    )
 }

@@ -12,7 +12,7 @@ use crate::ui::text;
 
 /// The screen.
 pub fn findings(id: String) -> AnyView {
-    once_read(move |_, items| {
+    once_read(move |items| {
         let record = items.iter().find_map(|item| match &item.source {
             Source::Record(kept) if kept.id == id => Some(kept),
             _ => None,

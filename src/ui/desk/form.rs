@@ -5,8 +5,8 @@
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use super::{button, papers, words};
-use crate::device::{self, Parcel};
+use super::{button, hand_over, shelf, words};
+use crate::device;
 use crate::rules::{Preset, Team};
 use crate::sheet::paper::{self, Cell, Draft, Mark, Part};
 use crate::ui::part::team_mark::TeamMark;
@@ -36,7 +36,7 @@ struct Form {
 
 /// The screen.
 pub fn form(id: &str) -> AnyView {
-    let Some(draft) = papers::get(id) else {
+    let Some(draft) = shelf::paper(id) else {
         return words::not_here();
     };
     let blank = draft.is_blank();
@@ -83,7 +83,7 @@ impl Form {
     fn keep(self) {
         let kept = self
             .id
-            .with_value(|id| papers::put(id, &self.draft.read_untracked()));
+            .with_value(|id| shelf::put_paper(id, &self.draft.read_untracked()));
         self.not_kept.set(!kept);
     }
 
@@ -142,17 +142,7 @@ impl Form {
 
     fn export(self) {
         let sheet = self.draft.with_untracked(|d| d.check(true).sheet);
-        let parcel = Parcel {
-            name: "paper-sheet.json".into(),
-            mime: "application/json".into(),
-            bytes: paper::write(&sheet).into_bytes(),
-        };
-        leptos::task::spawn_local(async move {
-            if device::hand_over(&parcel).await.is_err() {
-                // Sharing was refused or broke down; a download asks nobody.
-                let _ = device::download(&parcel);
-            }
-        });
+        hand_over("paper-sheet.json", "application/json", paper::write(&sheet));
     }
 }
 

@@ -1,36 +1,30 @@
-//! What lies on the desk: match records of this phone and paper sheets, each with its result.
+//! What lies on the desk: match records of this phone, paper sheets, and the results of pools.
 
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::{papers, words};
-use crate::game::entry::Detail;
+use super::{shelf, words};
 use crate::game::Replay;
-use crate::record::{seals, Reading};
+use crate::record::Reading;
 use crate::rules::Team;
-use crate::sheet::audit;
-use crate::sheet::paper::{Draft, Fault, Finding};
-use crate::sheet::standings::{self, Played};
+use crate::sheet::list::Line;
+use crate::sheet::paper::Draft;
+use crate::sheet::standings::{self, Played, Pool};
 use crate::ui::start::{Kept, Library};
 use crate::ui::text;
 
-/// One record or one paper sheet.
+/// One record, paper sheet or pool.
 pub struct Item {
     /// Its id.
     pub id: String,
-    /// Both teams.
-    pub teams: String,
-    /// Where it stands, on one line.
-    pub result: String,
+    /// What is said of it in the list; none of a pool.
+    pub line: Option<Line>,
+    /// Both teams, or what it is.
+    pub title: String,
     /// Competition and division.
     pub group: String,
-    /// When the last entry was made.
-    pub when: String,
-    /// The result as a pool counts it; none where the match is not over.
-    pub played: Option<Played>,
-    /// Number of the match and of the court, to tell two matches of the same teams apart.
-    pub number: String,
     /// What it was made from.
     pub source: Source,
 }
@@ -41,77 +35,45 @@ pub enum Source {
     Record(Kept),
     /// A paper sheet.
     Paper(Draft),
+    /// The results of a pool.
+    Pool(Pool),
 }
 
 impl Item {
-    fn of_record(kept: Kept) -> Item {
-        let state = kept.state();
-        let heading = state.heading();
-        let part = |detail: Detail| {
-            let part = heading.and_then(|h| h.details[detail].clone());
-            part.unwrap_or_default()
-        };
-        let mut about = Vec::from([Detail::Competition, Detail::Division].map(part));
-        about.retain(|p| !p.is_empty());
-        Item {
-            id: kept.id.clone(),
-            teams: text::teams(state),
-            result: text::standing(state),
-            group: about.join(", "),
-            when: text::when(kept.last_at),
-            played: standings::of_match(state),
-            number: part(Detail::MatchNo),
-            source: Source::Record(kept),
-        }
-    }
-
-    fn of_paper(id: String, draft: Draft) -> Item {
-        let checkup = draft.check(true);
-        let undecided = |f: &Finding| matches!(f.fault, Fault::MatchNotFinished);
-        let decided = !checkup.checked.findings.iter().any(undecided);
-        let played = standings::of_paper(&checkup.sheet).filter(|_| decided);
+    fn of_line(id: String, line: Line, source: Source) -> Item {
         Item {
             id,
-            teams: words::against(draft.name(Team::A), draft.name(Team::B)),
-            result: words::paper_result(&checkup.sheet),
+            title: line.say_teams(),
+            group: line.group.clone(),
+            line: Some(line),
+            source,
+        }
+    }
+
+    fn of_pool(id: String, pool: Pool) -> Item {
+        Item {
+            id,
+            line: None,
+            title: words::pool_of(pool.results.len()),
             group: String::new(),
-            when: String::new(),
-            played,
-            number: String::new(),
-            source: Source::Paper(draft),
+            source: Source::Pool(pool),
         }
     }
 
-    /// Whether it was keyed in from paper.
-    pub fn is_paper(&self) -> bool {
-        matches!(self.source, Source::Paper(_))
+    /// The result as a pool counts it; none where the match is not over.
+    pub fn played(&self) -> Option<&Played> {
+        self.line.as_ref()?.played.as_ref()
     }
 
-    /// The log, folded; of a paper sheet as far as it can be rebuilt.
-    pub fn replay(&self) -> Cow<'_, Replay> {
+    /// The log, folded; of a paper sheet as far as it can be rebuilt; none of a pool.
+    pub fn replay(&self) -> Option<Cow<'_, Replay>> {
         match &self.source {
-            Source::Record(kept) => Cow::Borrowed(kept.replay()),
-            Source::Paper(draft) => Cow::Owned(Replay::of(draft.check(true).checked.log.entries)),
-        }
-    }
-
-    /// The last seal of a record: whether it fits, and whether anything came after it; none without one.
-    pub fn sealed(&self) -> Option<(bool, bool)> {
-        let Source::Record(kept) = &self.source else {
-            return None;
-        };
-        let last = seals(kept.entries()).pop()?;
-        let later = kept.entries().last().is_some_and(|e| e.n > last.entry);
-        Some((last.fits(), later))
-    }
-
-    /// How many things are to be looked at.
-    pub fn findings(&self) -> usize {
-        match &self.source {
-            Source::Record(kept) => {
-                audit::audit(&reading(kept), kept.replay()).len() + kept.problems.len()
+            Source::Record(kept) => Some(Cow::Borrowed(kept.replay())),
+            Source::Paper(draft) => {
+                let entries = draft.check(true).checked.log.entries;
+                Some(Cow::Owned(Replay::of(entries)))
             }
-            Source::Paper(draft) => draft.check(true).marks.len(),
+            Source::Pool(_) => None,
         }
     }
 }
@@ -125,47 +87,85 @@ pub fn reading(kept: &Kept) -> Reading {
     }
 }
 
+/// Lines that were made before: a record of the same length is the same, a paper sheet by its text. Each
+/// match is audited once, however often the list is drawn.
+type Made = StoredValue<BTreeMap<String, (String, Line)>>;
+
+fn line(made: Made, id: &str, state: String, make: impl FnOnce() -> Line) -> Line {
+    let known = made.with_value(|made| made.get(id).filter(|m| m.0 == state).cloned());
+    if let Some((_, line)) = known {
+        return line;
+    }
+    let line = make();
+    made.update_value(|made| {
+        made.insert(id.to_owned(), (state, line.clone()));
+    });
+    line
+}
+
 /// Everything on the desk, the records first; none while the storage is being read.
-pub fn all(library: Library) -> Option<Vec<Item>> {
+fn all(library: Library, made: Made) -> Option<Vec<Item>> {
     let records = library.all()?;
+    let records = records.into_iter();
     let mut items: Vec<Item> = records
-        .into_iter()
         .filter(|kept| kept.state().heading().is_some())
-        .map(Item::of_record)
+        .map(|kept| {
+            let id = kept.id.clone();
+            let line = line(made, &id, kept.entries().len().to_string(), || {
+                let mut line = Line::of_record(&reading(&kept), kept.replay());
+                line.findings += kept.problems.len();
+                line
+            });
+            Item::of_line(id, line, Source::Record(kept))
+        })
         .collect();
-    // A paper sheet belongs to the pool in which both its teams play.
-    let groups: Vec<(String, String)> = items
-        .iter()
-        .map(|i| (i.group.clone(), i.teams.clone()))
-        .collect();
-    for id in papers::ids() {
-        let Some(draft) = papers::get(&id) else {
+    let of_records = items.len();
+    for id in shelf::PAPERS.ids() {
+        let Some(written) = shelf::PAPERS.get(&id) else {
             continue;
         };
-        let mut item = Item::of_paper(id, draft);
-        if let Some(played) = &item.played {
-            let plays = |name: &str| {
-                let of = groups
-                    .iter()
-                    .find(|(_, teams)| teams.split(" – ").any(|t| t == name));
-                of.map(|(group, _)| group.clone())
-            };
-            item.group = plays(&played.home)
-                .filter(|group| plays(&played.away).as_ref() == Some(group))
-                .unwrap_or_default();
-        }
+        let draft = Draft::of_written(&written);
+        let line = line(made, &id, written, || Line::of_paper(&draft));
+        let mut item = Item::of_line(id, line, Source::Paper(draft));
+        item.group = pool_of_both(&items[..of_records], &item).unwrap_or_default();
         items.push(item);
+    }
+    for id in shelf::POOLS.ids() {
+        let pool = shelf::POOLS.get(&id);
+        if let Some(pool) = pool.and_then(|text| standings::read(&text).read) {
+            items.push(Item::of_pool(id, pool));
+        }
     }
     Some(items)
 }
 
-/// A screen that shows something once the storage is read.
-pub fn once_read(show: impl Fn(Library, Vec<Item>) -> AnyView + Send + 'static) -> AnyView {
-    let library = Library::begin();
-    let show: Box<dyn Fn(Library, Vec<Item>) -> AnyView + Send> = Box::new(show);
-    (move || match all(library) {
+/// A paper sheet belongs to the pool in which both its teams play.
+fn pool_of_both(records: &[Item], paper: &Item) -> Option<String> {
+    let teams = &paper.line.as_ref()?.teams;
+    let of = |team: Team| {
+        let plays = |item: &&Item| {
+            let line = item.line.as_ref();
+            line.is_some_and(|l| l.teams.iter().any(|(_, name)| *name == teams[team]))
+        };
+        records.iter().find(plays).map(|item| &item.group)
+    };
+    of(Team::A)
+        .filter(|group| of(Team::B) == Some(group))
+        .cloned()
+}
+
+/// Shows something of all that lies on the desk, anew whenever that changes.
+pub fn of_all(library: Library, show: impl Fn(Vec<Item>) -> AnyView + Send + 'static) -> AnyView {
+    let made: Made = StoredValue::new(BTreeMap::new());
+    let show: Box<dyn Fn(Vec<Item>) -> AnyView + Send> = Box::new(show);
+    (move || match all(library, made) {
         None => view! { <p class="muted">{text::READING}</p> }.into_any(),
-        Some(items) => show(library, items),
+        Some(items) => show(items),
     })
     .into_any()
+}
+
+/// A screen that shows something once the storage is read.
+pub fn once_read(show: impl Fn(Vec<Item>) -> AnyView + Send + 'static) -> AnyView {
+    of_all(Library::begin(), show)
 }

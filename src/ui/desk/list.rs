@@ -2,13 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::items::{once_read, Item, Source};
-use super::{button, papers, way, words, DemoDay, Place};
+use super::items::{of_all, Item, Source};
+use super::shelf::{self, Shelf};
+use super::{button, day, intake, save, way, words, DemoDay, Place};
 use crate::device;
 use crate::rules::Preset;
+use crate::sheet::list::{csv, say_findings, Line};
 use crate::sheet::paper::Draft;
 use crate::ui::shell::{use_shell, Screen};
-use crate::ui::start::{Import, Library};
+use crate::ui::start::{Also, Import, Library};
 use crate::ui::text;
 
 const CHOSEN: &str = "desk/chosen";
@@ -19,25 +21,104 @@ pub fn chosen() -> Vec<String> {
     kept.lines().map(str::to_owned).collect()
 }
 
-/// The screen.
-pub fn list() -> AnyView {
-    let chosen = RwSignal::new(chosen());
-    Effect::new(move |_| {
-        // Without storage the choice lasts as long as the screen.
-        let _ = device::set_setting(CHOSEN, &chosen.read().join("\n"));
-    });
-    once_read(move |library, items| desk(library, &items, chosen))
+/// Chooses these; without storage the choice lasts as long as the screen.
+pub fn choose(ids: &[String]) {
+    let _ = device::set_setting(CHOSEN, &ids.join("\n"));
 }
 
-fn desk(library: Library, items: &[Item], chosen: RwSignal<Vec<String>>) -> AnyView {
-    // What is gone cannot be chosen any more.
-    chosen.update(|c| c.retain(|id| items.iter().any(|i| &i.id == id)));
+/// Something that was deleted last, to be given back.
+#[derive(Clone)]
+struct Deleted {
+    shelf: &'static Shelf,
+    id: String,
+    title: String,
+    text: String,
+}
+
+/// The list. Copies are the same.
+#[derive(Clone, Copy)]
+struct Desk {
+    library: Library,
+    chosen: RwSignal<Vec<String>>,
+    deleted: RwSignal<Option<Deleted>>,
+    /// Why what was asked for cannot be done with what is chosen.
+    refused: RwSignal<Option<&'static str>>,
+}
+
+/// The screen.
+pub fn list() -> AnyView {
+    let desk = Desk {
+        library: Library::begin(),
+        chosen: RwSignal::new(chosen()),
+        deleted: RwSignal::new(None),
+        refused: RwSignal::new(None),
+    };
+    Effect::new(move |_| {
+        choose(&desk.chosen.read());
+        desk.refused.set(None);
+    });
     let shell = use_shell();
     let key_in = move || {
         let id = device::new_id();
-        papers::put(&id, &Draft::new(Preset::SchoolJunior));
+        shelf::put_paper(&id, &Draft::new(Preset::SchoolJunior));
         shell.go(Screen::Desk(Place::Paper(id)));
     };
+    let library = desk.library;
+    let also: Also = intake::take_in;
+    view! {
+        <div class="desk stack">
+            <div class="desk-in">
+                <Import library also=also />
+                <section class="stack">
+                    <h2>{words::FROM_PAPER}</h2>
+                    {button(words::KEY_IN, "button", Box::new(key_in))}
+                    <p class="muted">{words::KEY_IN_MORE}</p>
+                </section>
+                <section class="stack">
+                    <h2>{words::LOOK_AROUND}</h2>
+                    <DemoDay library />
+                </section>
+            </div>
+            {move || given_back(desk)}
+            {of_all(library, move |items| groups(desk, &items))}
+        </div>
+    }
+    .into_any()
+}
+
+/// What was deleted last, with the way back.
+fn given_back(desk: Desk) -> Option<AnyView> {
+    let Deleted {
+        shelf,
+        id,
+        title,
+        text,
+    } = desk.deleted.get()?;
+    let back = move || {
+        shelf.put(&id, &text);
+        desk.deleted.set(None);
+        desk.library.refresh();
+    };
+    Some(
+        view! {
+            <div class="sentence row" role="status" id="desk-deleted">
+                <p>{words::deleted(&title)}</p>
+                {button(words::GIVE_BACK, "button", Box::new(back))}
+            </div>
+        }
+        .into_any(),
+    )
+}
+
+fn groups(desk: Desk, items: &[Item]) -> AnyView {
+    // What is gone cannot be chosen any more.
+    let gone = |id: &String| !items.iter().any(|i| &i.id == id);
+    if desk.chosen.read_untracked().iter().any(gone) {
+        desk.chosen.update(|c| c.retain(|id| !gone(id)));
+    }
+    if items.is_empty() {
+        return view! { <p class="card">{words::NOTHING_HERE}</p> }.into_any();
+    }
     let mut groups: Vec<&str> = items.iter().map(|i| i.group.as_str()).collect();
     groups.sort_unstable();
     groups.dedup();
@@ -45,48 +126,51 @@ fn desk(library: Library, items: &[Item], chosen: RwSignal<Vec<String>>) -> AnyV
         .into_iter()
         .map(|group| {
             let of: Vec<&Item> = items.iter().filter(|i| i.group == group).collect();
-            one_group(library, group, &of, chosen)
+            one_group(desk, group, &of)
         })
         .collect_view();
     view! {
-        <div class="desk stack">
-            <div class="desk-in">
-                <Import library />
-                <section class="stack">
-                    <h2>{words::FROM_PAPER}</h2>
-                    {button(words::KEY_IN, "button", Box::new(key_in))}
-                </section>
-                <section class="stack">
-                    <h2>{words::LOOK_AROUND}</h2>
-                    <DemoDay library />
-                </section>
-            </div>
-            {items.is_empty().then(|| view! { <p class="card">{words::NOTHING_HERE}</p> })}
-            {groups}
-            {(!items.is_empty()).then(|| tools(chosen))}
-        </div>
+        {day::tour(items)}
+        {groups}
+        {tools(desk, items)}
     }
     .into_any()
 }
 
 /// What can be done with the chosen ones.
-fn tools(chosen: RwSignal<Vec<String>>) -> AnyView {
+fn tools(desk: Desk, items: &[Item]) -> AnyView {
     let shell = use_shell();
+    let Desk {
+        chosen, refused, ..
+    } = desk;
+    let pools: Vec<String> = items
+        .iter()
+        .filter(|i| matches!(i.source, Source::Pool(_)))
+        .map(|i| i.id.clone())
+        .collect();
     let compare = move |_| match &chosen.get_untracked()[..] {
-        [first, second] => {
+        [first, second] if !pools.iter().any(|p| p == first || p == second) => {
             shell.go(Screen::Desk(Place::Compare(first.clone(), second.clone())));
         }
-        _ => shell.news(words::CHOOSE_TWO.to_owned()),
+        _ => refused.set(Some(words::CHOOSE_TWO)),
     };
     let table = move |_| {
         if chosen.read_untracked().is_empty() {
-            shell.news(words::CHOOSE_SOME.to_owned());
+            refused.set(Some(words::CHOOSE_SOME));
         } else {
             shell.go(Screen::Desk(Place::Table));
         }
     };
+    let lines: Vec<(String, Line)> = items
+        .iter()
+        .filter_map(|item| Some((item.id.clone(), item.line.clone()?)))
+        .collect();
+    let spreadsheet = move |_| save("desk.csv", csv(&lines));
     view! {
         <div class="desk-tools" role="group" aria-label=words::CHOSEN>
+            <p role="status" class="desk-refused" id="desk-refused">
+                {move || refused.get()}
+            </p>
             <p id="desk-chosen">{move || words::how_many_chosen(chosen.read().len())}</p>
             <button
                 type="button"
@@ -106,25 +190,22 @@ fn tools(chosen: RwSignal<Vec<String>>) -> AnyView {
             >
                 {words::TABLE_OF_THEM}
             </button>
+            <button type="button" class="button quiet" id="desk-csv" on:click=spreadsheet>
+                {words::LIST_CSV}
+            </button>
         </div>
     }
     .into_any()
 }
 
-fn one_group(
-    library: Library,
-    group: &str,
-    items: &[&Item],
-    chosen: RwSignal<Vec<String>>,
-) -> AnyView {
+fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
     // Of two records of one match the first one counts.
-    let mut seen: Vec<(&str, &str)> = Vec::new();
+    let mut lines: Vec<&Line> = Vec::new();
     let mut ids: Vec<String> = Vec::new();
-    for item in items.iter().filter(|i| i.played.is_some()) {
-        let same = (item.teams.as_str(), item.number.as_str());
-        let again = !item.number.is_empty() && seen.contains(&same);
-        if !again {
-            seen.push(same);
+    for item in items.iter().filter(|i| i.played().is_some()) {
+        let line = item.line.as_ref();
+        if let Some(line) = line.filter(|line| !lines.iter().any(|l| l.is_same_match(line))) {
+            lines.push(line);
             ids.push(item.id.clone());
         }
     }
@@ -132,27 +213,86 @@ fn one_group(
         "" => words::NO_COMPETITION.to_owned(),
         group => group.to_owned(),
     };
-    let choose = words::choose_all(&name);
-    let choose_all = move |_| chosen.set(ids.clone());
+    let choose_all = (!ids.is_empty()).then(|| {
+        let label = words::choose_all(&name);
+        let tap = move |_| desk.chosen.set(ids.clone());
+        view! {
+            <button type="button" class="button quiet" aria-label=label on:click=tap>
+                {words::CHOOSE_ALL}
+            </button>
+        }
+    });
     view! {
         <section class="stack">
             <div class="desk-group">
                 <h2>{name}</h2>
-                <button type="button" class="button quiet" aria-label=choose on:click=choose_all>
-                    {words::CHOOSE_ALL}
-                </button>
+                {choose_all}
             </div>
-            <ul class="desk-items">
-                {items.iter().map(|item| one(library, item, chosen)).collect_view()}
-            </ul>
+            <ul class="desk-items">{items.iter().map(|item| one(desk, item)).collect_view()}</ul>
         </section>
     }
     .into_any()
 }
 
-fn one(library: Library, item: &Item, chosen: RwSignal<Vec<String>>) -> AnyView {
+fn one(desk: Desk, item: &Item) -> AnyView {
     let id = item.id.clone();
-    let (of, at) = (id.clone(), id.clone());
+    let way_on = match &item.source {
+        Source::Record(_) => Place::Findings(id.clone()),
+        Source::Paper(_) => Place::Paper(id.clone()),
+        Source::Pool(_) => Place::Pool(id.clone()),
+    };
+    let more = match &item.source {
+        Source::Record(_) => view! {
+            {way(words::REVIEW, Screen::Review { id: id.clone() })}
+            {way(text::SHEET, Screen::Sheet { id: id.clone() })}
+        }
+        .into_any(),
+        Source::Paper(_) => delete(desk, &shelf::PAPERS, item),
+        Source::Pool(_) => delete(desk, &shelf::POOLS, item),
+    };
+    let count = item.line.as_ref().map_or(0, |line| line.findings);
+    let (say, label) = match item.source {
+        Source::Pool(_) => (
+            words::TABLE.to_owned(),
+            text::of_teams(words::TABLE, &item.title),
+        ),
+        _ => (say_findings(count), words::findings_of(count, &item.title)),
+    };
+    let shell = use_shell();
+    let open = move |_| shell.go(Screen::Desk(way_on.clone()));
+    view! {
+        <li class="card desk-item">
+            {what(desk, item)}
+            <div class="row">
+                <button
+                    type="button"
+                    class="button"
+                    class:found=count != 0
+                    aria-label=label
+                    on:click=open
+                >
+                    {say}
+                </button>
+                {more}
+            </div>
+        </li>
+    }
+    .into_any()
+}
+
+/// The words of an item; those of a match can be chosen.
+fn what(desk: Desk, item: &Item) -> AnyView {
+    let Some(line) = &item.line else {
+        return view! {
+            <p class="desk-words">
+                <strong>{item.title.clone()}</strong>
+                <span class="muted">{words::POOL_FILE}</span>
+            </p>
+        }
+        .into_any();
+    };
+    let chosen = desk.chosen;
+    let (of, at) = (item.id.clone(), item.id.clone());
     let is_chosen = move || chosen.read().contains(&of);
     let choose = move |_| {
         chosen.update(|all| match all.iter().position(|known| *known == at) {
@@ -162,58 +302,38 @@ fn one(library: Library, item: &Item, chosen: RwSignal<Vec<String>>) -> AnyView 
             None => all.push(at.clone()),
         });
     };
-    let count = item.findings();
-    let findings = match item.source {
-        Source::Paper(_) => Place::Paper(id.clone()),
-        Source::Record(_) => Place::Findings(id.clone()),
-    };
-    let shell = use_shell();
-    let to_findings = move |_| shell.go(Screen::Desk(findings.clone()));
-    let more = match item.source {
-        Source::Paper(_) => {
-            let forget = id.clone();
-            button(
-                text::of_teams(text::DELETE, &item.teams),
-                "button quiet",
-                Box::new(move || {
-                    papers::forget(&forget);
-                    library.refresh();
-                }),
-            )
-        }
-        Source::Record(_) => view! {
-            {way(words::REVIEW, Screen::Review { id: id.clone() })}
-            {way(text::SHEET, Screen::Sheet { id: id.clone() })}
-        }
-        .into_any(),
-    };
-    let label = words::findings_of(count, &item.teams);
+    let seal = (!line.on_paper).then(|| line.seal.say());
     view! {
-        <li class="card desk-item">
-            <label class="desk-choose">
-                <input type="checkbox" prop:checked=is_chosen on:change=choose />
-                <span class="desk-words">
-                    <strong>{item.teams.clone()}</strong>
-                    <span class="tabular">{item.result.clone()}</span>
-                    <span class="muted">
-                        {words::kind_of(item.is_paper(), &item.number, &item.when)}
-                    </span>
-                    <span class="muted">{words::sealed(item.sealed())}</span>
-                </span>
-            </label>
-            <div class="row">
-                <button
-                    type="button"
-                    class="button"
-                    class:found=count != 0
-                    aria-label=label
-                    on:click=to_findings
-                >
-                    {words::findings(count)}
-                </button>
-                {more}
-            </div>
-        </li>
+        <label class="desk-choose">
+            <input type="checkbox" prop:checked=is_chosen on:change=choose />
+            <span class="desk-words">
+                <strong>{item.title.clone()}</strong>
+                <span class="tabular">{line.say_result()}</span>
+                <span class="muted">{words::kind_of(line)}</span>
+                {seal.map(|seal| view! { <span class="muted">{seal}</span> })}
+            </span>
+        </label>
     }
     .into_any()
+}
+
+/// Deletes what lies on a shelf, and keeps it at hand to be given back.
+fn delete(desk: Desk, shelf: &'static Shelf, item: &Item) -> AnyView {
+    let (id, title) = (item.id.clone(), item.title.clone());
+    let tap = move || {
+        let text = shelf.get(&id).unwrap_or_default();
+        shelf.forget(&id);
+        desk.deleted.set(Some(Deleted {
+            shelf,
+            id: id.clone(),
+            title: title.clone(),
+            text,
+        }));
+        desk.library.refresh();
+    };
+    button(
+        text::of_teams(text::DELETE, &item.title),
+        "button quiet",
+        Box::new(tap),
+    )
 }

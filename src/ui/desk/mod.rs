@@ -5,9 +5,10 @@ mod compare;
 mod day;
 mod findings;
 mod form;
+mod intake;
 mod items;
 mod list;
-mod papers;
+mod shelf;
 mod table;
 mod words;
 
@@ -16,6 +17,7 @@ use leptos::prelude::*;
 use day::DemoDay;
 
 use super::shell::{use_shell, Screen};
+use crate::device::{self, Parcel};
 
 /// The screens of the desk.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,6 +30,8 @@ pub enum Place {
     Compare(String, String),
     /// The table of the chosen matches.
     Table,
+    /// The table of a pool whose results came as a file.
+    Pool(String),
     /// A paper sheet that is being keyed in.
     Paper(String),
 }
@@ -41,6 +45,7 @@ impl Place {
             Place::Findings(id) => format!("/findings/{id}"),
             Place::Compare(first, second) => format!("/compare/{first}/{second}"),
             Place::Table => "/table".into(),
+            Place::Pool(id) => format!("/pool/{id}"),
             Place::Paper(id) => format!("/paper/{id}"),
         }
     }
@@ -53,6 +58,7 @@ impl Place {
             ["findings", id] => Place::Findings(id.to_owned()),
             ["compare", first, second] => Place::Compare(first.to_owned(), second.to_owned()),
             ["table"] => Place::Table,
+            ["pool", id] => Place::Pool(id.to_owned()),
             ["paper", id] => Place::Paper(id.to_owned()),
             _ => Place::List,
         }
@@ -65,7 +71,7 @@ impl Place {
             Place::List => words::DESK,
             Place::Findings(_) => words::FINDINGS,
             Place::Compare(..) => words::COMPARE,
-            Place::Table => words::TABLE,
+            Place::Table | Place::Pool(_) => words::TABLE,
             Place::Paper(_) => words::PAPER,
         }
     }
@@ -78,6 +84,7 @@ pub fn show(place: &Place) -> AnyView {
         Place::Findings(id) => findings::findings(id.clone()),
         Place::Compare(first, second) => compare::compare_two(first.clone(), second.clone()),
         Place::Table => table::table(),
+        Place::Pool(id) => table::of_file(id.clone()),
         Place::Paper(id) => form::form(id),
     }
 }
@@ -91,6 +98,26 @@ fn button(words: impl Into<String>, class: &'static str, tap: Box<dyn Fn()>) -> 
         </button>
     }
     .into_any()
+}
+
+/// Hands a table for a spreadsheet over.
+fn save(name: &str, table: String) {
+    hand_over(name, "text/csv", table);
+}
+
+/// Hands a text over as a file: shares it where that is possible, and downloads it elsewhere.
+fn hand_over(name: &str, mime: &str, text: String) {
+    let parcel = Parcel {
+        name: name.into(),
+        mime: mime.into(),
+        bytes: text.into_bytes(),
+    };
+    leptos::task::spawn_local(async move {
+        if device::hand_over(&parcel).await.is_err() {
+            // Sharing was refused or broke down; a download asks nobody.
+            let _ = device::download(&parcel);
+        }
+    });
 }
 
 /// A button that leads to another screen.

@@ -1,60 +1,88 @@
-//! The table of the chosen matches, by the competition's own rule of order.
-
-use std::collections::BTreeMap;
+//! The table of the chosen matches by the competition's own rule of order, or of the results of a file.
 
 use leptos::prelude::*;
 
-use super::items::{once_read, Item};
-use super::{button, list, words};
-use crate::device::{self, Parcel};
+use super::items::{once_read, Item, Source};
+use super::{button, list, save, words};
+use crate::device;
+use crate::sheet::list::Line;
 use crate::sheet::standings::{
-    csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Pool, Standings,
+    csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Played, Pool, Scheme,
+    Standings,
 };
 
 const ORDER: &str = "desk/order";
 const POINTS: &str = "desk/points";
 
-/// How match points are given.
-const SCHEMES: [&str; 4] = ["3210", "21", "20", "310"];
-
-/// The screen.
+/// The screen of the chosen matches.
 pub fn table() -> AnyView {
     let order = RwSignal::new(kept_order());
-    let points = RwSignal::new(device::setting(POINTS).unwrap_or_else(|| SCHEMES[0].to_owned()));
-    once_read(move |_, items| {
+    let scheme = device::setting(POINTS).and_then(|code| Scheme::of_code(&code));
+    let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
+    once_read(move |items| {
         let chosen = list::chosen();
         let of = |id: &String| items.iter().find(|item| item.id == *id);
         let chosen: Vec<&Item> = chosen.iter().filter_map(of).collect();
-        let open: Vec<String> = chosen
-            .iter()
-            .filter(|i| i.played.is_none())
-            .map(|i| i.teams.clone())
-            .collect();
-        let results: Vec<_> = chosen.iter().filter_map(|i| i.played.clone()).collect();
+        let (results, left_out) = results(&chosen);
         let shown = move || {
-            let pool = Pool {
-                rank_by: order.read().iter().filter_map(|c| criterion(c)).collect(),
-                restart: true,
-                match_points: match_points(&points.read()),
-                default_points: None,
-                rules: None,
-                teams: Vec::new(),
-                results: results.clone(),
-            };
+            let pool = scheme.get().pool(order.get(), results.clone());
             standings(&pool, &rank(&pool))
         };
+        let left_out = left_out
+            .into_iter()
+            .map(|say| view! { <p class="sentence warn">{say}</p> })
+            .collect_view();
         view! {
             <div class="desk stack">
-                {open
-                    .iter()
-                    .map(|teams| view! { <p class="sentence warn">{words::not_over(teams)}</p> })
-                    .collect_view()}
+                {left_out}
                 {shown}
-                {rule(order, points)}
+                {rule(order, scheme)}
             </div>
         }
         .into_any()
     })
+}
+
+/// The screen of a file.
+pub fn of_file(id: String) -> AnyView {
+    once_read(move |items| {
+        let item = items.iter().find(|item| item.id == id);
+        let Some(Source::Pool(pool)) = item.map(|item| &item.source) else {
+            return words::not_here();
+        };
+        let order = pool.rank_by.iter().map(|c| {
+            let name = criterion_words(*c);
+            view! { <li>{name}</li> }
+        });
+        view! {
+            <div class="desk stack">
+                {standings(pool, &rank(pool))}
+                <section class="card stack">
+                    <h2>{words::RULE_OF_ORDER}</h2>
+                    <p class="muted">{words::RULE_OF_FILE}</p>
+                    <ol class="numbered">{order.collect_view()}</ol>
+                </section>
+            </div>
+        }
+        .into_any()
+    })
+}
+
+/// The results that count, and in words what does not. Of two records of one match the first counts.
+fn results(chosen: &[&Item]) -> (Vec<Played>, Vec<String>) {
+    let (mut counted, mut left_out): (Vec<&Line>, _) = (Vec::new(), Vec::new());
+    for item in chosen {
+        let Some(line) = &item.line else { continue };
+        if line.played.is_none() {
+            left_out.push(words::not_over(&item.title));
+        } else if counted.iter().any(|c| c.is_same_match(line)) {
+            left_out.push(words::twice(&item.title));
+        } else {
+            counted.push(line);
+        }
+    }
+    let results = counted.iter().filter_map(|l| l.played.clone());
+    (results.collect(), left_out)
 }
 
 fn standings(pool: &Pool, table: &Standings) -> AnyView {
@@ -100,19 +128,11 @@ fn standings(pool: &Pool, table: &Standings) -> AnyView {
         .iter()
         .map(|f| view! { <li class="card finding"><p>{say_finding(f, pool)}</p></li> })
         .collect_view();
-    let parcel = Parcel {
-        name: "table.csv".into(),
-        mime: "text/csv".into(),
-        bytes: csv(table).into_bytes(),
-    };
-    let save = move || {
-        let parcel = parcel.clone();
-        leptos::task::spawn_local(async move {
-            if device::hand_over(&parcel).await.is_err() {
-                // Sharing was refused or broke down; a download asks nobody.
-                let _ = device::download(&parcel);
-            }
-        });
+    let table_csv = csv(table);
+    let to_file = move || save("table.csv", table_csv.clone());
+    let print = move || {
+        // A browser without a printer has its own menu.
+        let _ = device::print_page();
     };
     view! {
         <section class="card stack">
@@ -126,7 +146,10 @@ fn standings(pool: &Pool, table: &Standings) -> AnyView {
             </div>
             <h2>{words::WHY}</h2>
             <ul class="lines" id="reasons">{reasons}</ul>
-            <div class="row">{button(words::CSV, "button", Box::new(save))}</div>
+            <div class="row no-print">
+                {button(words::CSV, "button", Box::new(to_file))}
+                {button(words::PRINT, "button", Box::new(print))}
+            </div>
         </section>
         <ul class="desk-findings">{findings}</ul>
     }
@@ -134,28 +157,26 @@ fn standings(pool: &Pool, table: &Standings) -> AnyView {
 }
 
 /// The rule of order, to be put together.
-fn rule(order: RwSignal<Vec<String>>, points: RwSignal<String>) -> AnyView {
-    let keep = move || {
+fn rule(order: RwSignal<Vec<Criterion>>, scheme: RwSignal<Scheme>) -> AnyView {
+    let change = move |change: &dyn Fn(&mut Vec<Criterion>)| {
+        order.update(|order| change(order));
+        let codes: Vec<&str> = order.read_untracked().iter().map(|c| c.code()).collect();
         // Without storage the rule lasts as long as the screen.
-        let _ = device::set_setting(ORDER, &order.read_untracked().join("\n"));
+        let _ = device::set_setting(ORDER, &codes.join("\n"));
     };
     let chosen = move || {
         let all = order.get();
-        let lines = all.iter().enumerate().map(|(i, code)| {
-            let name = criterion(code).map_or("", criterion_words);
+        let lines = all.iter().enumerate().map(|(i, criterion)| {
+            let name = criterion_words(*criterion);
             let higher = (i > 0).then(|| {
-                let tap = move || {
-                    order.update(|all| all.swap(i - 1, i));
-                    keep();
-                };
+                let tap = move || change(&|all| all.swap(i - 1, i));
                 named(words::HIGHER, words::put_higher(name), Box::new(tap))
             });
             let out = (all.len() > 1).then(|| {
                 let tap = move || {
-                    order.update(|all| {
+                    change(&|all| {
                         all.remove(i);
                     });
-                    keep();
                 };
                 named(words::LEAVE_OUT, words::put_out(name), Box::new(tap))
             });
@@ -168,14 +189,9 @@ fn rule(order: RwSignal<Vec<String>>, points: RwSignal<String>) -> AnyView {
             }
         });
         let lines = lines.collect_view();
-        let left = Criterion::ALL
-            .into_iter()
-            .filter(|c| !all.iter().any(|a| a == c.code()));
+        let left = Criterion::ALL.into_iter().filter(|c| !all.contains(c));
         let left = left.map(|c| {
-            let tap = move || {
-                order.update(|all| all.push(c.code().to_owned()));
-                keep();
-            };
+            let tap = move || change(&|all| all.push(c));
             button(words::add(criterion_words(c)), "button", Box::new(tap))
         });
         let left = left.collect_view();
@@ -185,31 +201,31 @@ fn rule(order: RwSignal<Vec<String>>, points: RwSignal<String>) -> AnyView {
         }
         .into_any()
     };
-    let scheme = SCHEMES.map(|code| {
-        let tap = move || {
-            points.set(code.to_owned());
-            let _ = device::set_setting(POINTS, code);
+    let schemes = Scheme::ALL.map(|one| {
+        let tap = move |_| {
+            scheme.set(one);
+            let _ = device::set_setting(POINTS, one.code());
         };
         view! {
             <button
                 type="button"
                 class="button"
-                aria-pressed=move || (*points.read() == code).to_string()
-                on:click=move |_| tap()
+                aria-pressed=move || (scheme.get() == one).to_string()
+                on:click=tap
             >
-                {words::scheme(code)}
+                {one.say()}
             </button>
         }
         .into_any()
     });
     view! {
-        <section class="card stack">
+        <section class="card stack no-print">
             <h2>{words::RULE_OF_ORDER}</h2>
             <p class="muted">{words::RULE_OF_ORDER_MORE}</p>
             {chosen}
             <fieldset class="stack">
                 <legend>{words::POINTS_FOR}</legend>
-                <div class="row">{scheme}</div>
+                <div class="row">{schemes}</div>
             </fieldset>
         </section>
     }
@@ -225,48 +241,13 @@ fn named(words: &'static str, label: String, tap: Box<dyn Fn()>) -> AnyView {
     .into_any()
 }
 
-fn criterion(code: &str) -> Option<Criterion> {
-    Criterion::ALL.into_iter().find(|c| c.code() == code)
-}
-
-/// The order that was chosen last; before that the international one without match points, because a
-/// school's are its own (public regulations of 2017 to 2021).
-fn kept_order() -> Vec<String> {
+/// The order that was chosen last, or the usual one.
+fn kept_order() -> Vec<Criterion> {
     let kept = device::setting(ORDER).unwrap_or_default();
-    let kept: Vec<String> = kept
-        .lines()
-        .filter(|code| criterion(code).is_some())
-        .map(str::to_owned)
-        .collect();
-    if !kept.is_empty() {
-        return kept;
+    let kept: Vec<Criterion> = kept.lines().filter_map(Criterion::of_code).collect();
+    if kept.is_empty() {
+        Criterion::USUAL.to_vec()
+    } else {
+        kept
     }
-    [
-        Criterion::Wins,
-        Criterion::SetRatio,
-        Criterion::PointRatio,
-        Criterion::HeadToHead,
-    ]
-    .map(|c| c.code().to_owned())
-    .to_vec()
-}
-
-/// Points of winner and loser for every result in sets, the closest one being that which went to the last
-/// set.
-fn match_points(scheme: &str) -> BTreeMap<(u8, u8), (i32, i32)> {
-    let results = (1..=5).flat_map(|won| (0..=won).map(move |lost| (won, lost)));
-    results
-        .map(|(won, lost)| {
-            let close = won - lost == 1 && won > 1;
-            let given = match (scheme, won == lost) {
-                (_, true) => (1, 1),
-                ("21", _) => (2, 1),
-                ("20", _) => (2, 0),
-                ("310", _) => (3, 0),
-                _ if close => (2, 1),
-                _ => (3, 0),
-            };
-            ((won, lost), given)
-        })
-        .collect()
 }

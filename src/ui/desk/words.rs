@@ -4,7 +4,9 @@ use leptos::prelude::*;
 
 use super::items::Item;
 use crate::rules::{ByTeam, Score};
-use crate::sheet::paper::{Cell, PaperSheet, Part};
+use crate::sheet::list::{say_findings, Line};
+use crate::sheet::paper::{Cell, Part};
+use crate::sheet::FormProblem;
 use crate::ui::text;
 
 pub const DESK: &str = "Desk";
@@ -15,6 +17,21 @@ pub const PAPER: &str = "Paper sheet";
 pub const REVIEW: &str = "Review";
 pub const FROM_PAPER: &str = "From paper";
 pub const KEY_IN: &str = "Key in a paper sheet";
+pub const KEY_IN_MORE: &str =
+    "Type what stands on it, box by box; what cannot be is marked at once. Files of keyed-in sheets and of \
+    pools are opened beside match files.";
+pub const POOL_FILE: &str = "Results of a pool, with the rule of order they are ranked by";
+pub const RULE_OF_FILE: &str =
+    "As the file says it; the first line decides, the next one only among level teams.";
+pub const GIVE_BACK: &str = "Bring it back";
+pub const LIST_CSV: &str = "List for a spreadsheet (CSV)";
+pub const LEAD_OF_BOTH: &str = "How the lead went in both";
+pub const TOUR: &str = "Where to look first";
+pub const TOUR_TABLE: &str = "The table of pool 2, and why";
+pub const TOUR_COMPARE: &str = "Two records that part";
+pub const TOUR_PAPER: &str = "A paper sheet with an error";
+pub const TOUR_FINDINGS: &str = "What to look at in a record";
+pub const TOUR_REVIEW: &str = "The look back on a match";
 pub const LOOK_AROUND: &str = "To look around";
 pub const DAY_BRING: &str = "Bring an invented day";
 pub const DAY_MORE: &str =
@@ -26,15 +43,17 @@ pub const DAY_IS_HERE: &str = "The invented day is here.";
 pub const DAY_NOT_KEPT: &str = "The invented day could not be kept on this phone completely.";
 pub const DAY_IS_GONE: &str = "The invented day is gone. Your own matches are untouched.";
 pub const NOTHING_HERE: &str =
-    "Nothing lies on the desk. Open match files, key in a paper sheet, or bring \
+    "Nothing lies on the desk. Open match files, twenty at once if you like, key in a paper sheet, or bring \
     the invented day to look around.";
 pub const NO_COMPETITION: &str = "Without a competition";
 pub const CHOOSE_ALL: &str = "Choose these";
 pub const CHOSEN: &str = "With the chosen ones";
 pub const COMPARE_THEM: &str = "Compare two";
 pub const TABLE_OF_THEM: &str = "Table of them";
-pub const CHOOSE_TWO: &str = "Choose exactly two to compare them.";
-pub const CHOOSE_SOME: &str = "Choose the matches of a pool first.";
+pub const CHOOSE_TWO: &str =
+    "Tick exactly two records of one match, or a record and its paper sheet, to compare them.";
+pub const CHOOSE_SOME: &str =
+    "Tick the matches of a pool first, or tap \u{201c}Choose these\u{201d} beside its name.";
 pub const FIRST: &str = "First";
 pub const SECOND: &str = "Second";
 pub const THEY_AGREE: &str = "The two records agree in everything.";
@@ -43,6 +62,7 @@ pub const RALLIES_AROUND: &str = "The rallies around it";
 pub const RALLY: &str = "Rally";
 pub const WHY: &str = "Why in this order";
 pub const CSV: &str = "Table for a spreadsheet (CSV)";
+pub const PRINT: &str = "Print";
 pub const NO_RESULTS: &str =
     "None of the chosen matches is over, so there is no table. Go back and choose \
     matches with a result.";
@@ -76,66 +96,8 @@ pub const KEYS: &str = "Digits are enough: a full box leads to the next. Enter o
     empty box at the end of a list it leads on. Backspace in an empty box leads back. Every key is kept on \
     this phone.";
 
-/// Both teams of a paper sheet.
-pub fn against(a: &str, b: &str) -> String {
-    format!("{a} – {b}")
-}
-
-/// Where a paper sheet stands, on one line.
-pub fn paper_result(sheet: &PaperSheet) -> String {
-    if sheet.sets.is_empty() {
-        return "Nothing keyed in yet".into();
-    }
-    let sets: Vec<String> = sheet
-        .sets
-        .iter()
-        .map(|s| s.points.map_or_else(|| "…".into(), |p| p.to_string()))
-        .collect();
-    let result = sheet.result.as_ref();
-    let result = result.map_or_else(|| "No result".into(), |r| r.sets.to_string());
-    format!("{result} ({})", sets.join(", "))
-}
-
-/// What an item is.
-pub fn kind_of(paper: bool, number: &str, when: &str) -> String {
-    let what = if paper { "On paper" } else { "Record" };
-    let number = match number {
-        "" => String::new(),
-        number => format!(", match {number}"),
-    };
-    let when = match when {
-        "" => String::new(),
-        when => format!(", last entry {when}"),
-    };
-    format!("{what}{number}{when}")
-}
-
-/// The state of the seal: whether the last one fits, and whether anything came after it.
-pub const fn sealed(seal: Option<(bool, bool)>) -> &'static str {
-    match seal {
-        None => "Not sealed",
-        Some((false, _)) => "The seal does not fit: something before it was changed",
-        Some((true, true)) => "Sealed, and gone on after it",
-        Some((true, false)) => "Sealed, and the seal fits",
-    }
-}
-
-/// An item among others.
-pub fn described(item: &Item) -> String {
-    let kind = kind_of(item.is_paper(), &item.number, &item.when);
-    format!("{}, {}. {kind}.", item.teams, item.result)
-}
-
-pub fn findings(count: usize) -> String {
-    match count {
-        0 => "Nothing to look at".into(),
-        1 => "1 to look at".into(),
-        n => format!("{n} to look at"),
-    }
-}
-
 pub fn findings_of(count: usize, teams: &str) -> String {
-    format!("{}, {teams}", findings(count))
+    format!("{}, {teams}", say_findings(count))
 }
 
 pub fn found(count: usize) -> String {
@@ -146,6 +108,84 @@ pub fn found(count: usize) -> String {
             "{n} things in this record should be looked at. What concerns the whole comes first."
         ),
     }
+}
+
+/// What an item is.
+pub fn kind_of(line: &Line) -> String {
+    let what = if line.on_paper { "On paper" } else { "Record" };
+    let number = match line.number.as_str() {
+        "" => String::new(),
+        number => format!(", match {number}"),
+    };
+    let when = match text::when(line.last_at).as_str() {
+        "" => String::new(),
+        when => format!(", last entry {when}"),
+    };
+    format!("{what}{number}{when}")
+}
+
+/// An item among others.
+pub fn described(item: &Item) -> String {
+    match &item.line {
+        Some(line) => format!("{}, {}. {}.", item.title, line.say_result(), kind_of(line)),
+        None => item.title.clone(),
+    }
+}
+
+pub fn pool_of(results: usize) -> String {
+    match results {
+        1 => "Pool of one match".into(),
+        n => format!("Pool of {n} matches"),
+    }
+}
+
+pub fn deleted(title: &str) -> String {
+    format!("{title} is deleted.")
+}
+
+/// Of a second record of one match in a table.
+pub fn twice(teams: &str) -> String {
+    format!("{teams} is chosen twice: the first record counts.")
+}
+
+/// A file of the desk that is here now, with the fields of it that nobody knows.
+pub fn form_taken(name: &str, problems: &[FormProblem]) -> String {
+    let mut say = format!("{name} lies on the desk now.");
+    if !problems.is_empty() {
+        say.push(' ');
+        say.push_str(&places(problems));
+    }
+    say
+}
+
+pub fn form_here(name: &str) -> String {
+    format!("{name} is here already; nothing was changed.")
+}
+
+pub fn form_not_kept(name: &str) -> String {
+    format!("{name} could not be kept on this phone. Make room, and keep the file.")
+}
+
+/// A file of the desk that cannot be read, and where.
+pub fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
+    format!("{name} was not taken in. {}", places(problems))
+}
+
+/// The first problems of a form, each with its place.
+fn places(problems: &[FormProblem]) -> String {
+    const MOST: usize = 3;
+    let mut say: Vec<String> = problems
+        .iter()
+        .take(MOST)
+        .map(|p| match p.place.as_str() {
+            "" => p.say.clone(),
+            place => format!("{place}: {}", p.say),
+        })
+        .collect();
+    if problems.len() > MOST {
+        say.push(format!("{} more of that kind.", problems.len() - MOST));
+    }
+    say.join(" ")
 }
 
 pub fn how_many_chosen(count: usize) -> String {
@@ -230,16 +270,6 @@ pub fn put_out(criterion: &str) -> String {
 
 pub fn add(criterion: &str) -> String {
     format!("Then {criterion}")
-}
-
-/// How match points are given: public regulations of 2017 to 2021 the first, the others common practice.
-pub fn scheme(code: &str) -> &'static str {
-    match code {
-        "21" => "2 for a win, 1 for a loss",
-        "20" => "2 for a win",
-        "310" => "3 for a win",
-        _ => "3 for a win, 2 and 1 if it went to the last set",
-    }
 }
 
 pub fn part_of_sheet(set: u8) -> String {

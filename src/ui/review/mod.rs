@@ -5,10 +5,12 @@ mod words;
 use leptos::prelude::*;
 
 use super::session::use_session;
+use super::shell::{use_shell, Screen};
 use super::text;
-use crate::game::State;
+use crate::game::{Phase, State};
 use crate::rules::{ByTeam, Team};
-use crate::sheet::review::{say, Picture, Review};
+use crate::sheet::review::{say, Review};
+use crate::sheet::Picture;
 
 pub use words::REVIEW;
 
@@ -26,7 +28,7 @@ pub fn review() -> AnyView {
 fn all(review: &Review, state: &State) -> AnyView {
     let names = ByTeam::new(|team| text::team_name(state, team));
     if review.points() == 0 {
-        return view! { <p class="card">{words::NOTHING_PLAYED}</p> }.into_any();
+        return nothing();
     }
     let questions = review.questions().map(|q| {
         let question = say(&q, |cause| text::cause(cause).to_owned());
@@ -39,6 +41,7 @@ fn all(review: &Review, state: &State) -> AnyView {
         .collect();
     view! {
         <div class="review stack">
+            {(state.phase() != Phase::Finished).then(|| sentence(words::SO_FAR))}
             <section class="card stack talk" id="talk">
                 <h2>{words::CARD}</h2>
                 <p class="muted">{words::CARD_MORE}</p>
@@ -51,6 +54,28 @@ fn all(review: &Review, state: &State) -> AnyView {
             {part(words::TIME_OUTS, words::TIME_OUTS_MORE, time_outs(review, &names))}
             {part(words::TAKEN_BACK, "", taken_back(review, state))}
         </div>
+    }
+    .into_any()
+}
+
+/// Before the first rally there is nothing to look back on.
+fn nothing() -> AnyView {
+    let shell = use_shell();
+    let session = use_session();
+    let to_match = move |_| {
+        if let Some(id) = untrack(|| session.id()) {
+            shell.go(Screen::Play { id });
+        }
+    };
+    view! {
+        <section class="card stack">
+            <p>{words::NOTHING_PLAYED}</p>
+            <div class="row">
+                <button type="button" class="button" on:click=to_match>
+                    {words::TO_MATCH}
+                </button>
+            </div>
+        </section>
     }
     .into_any()
 }
@@ -70,7 +95,7 @@ fn part(heading: &'static str, more: &'static str, shown: Vec<AnyView>) -> Optio
 }
 
 /// A drawing; in words below it, or for listeners alone.
-fn picture(picture: Picture, in_words: bool) -> AnyView {
+pub fn picture(picture: Picture, in_words: bool) -> AnyView {
     let (wide, high) = picture.size;
     view! {
         <figure>
@@ -110,6 +135,10 @@ fn calls(review: &Review) -> Vec<AnyView> {
             .into_any()
         })
         .collect();
+    let by = review.shown_by();
+    if !by.is_empty() {
+        shown.push(sentence(words::shown_by(&by)));
+    }
     shown.push(sentence(words::unsaid(review.unsaid(), review.points())));
     shown
 }

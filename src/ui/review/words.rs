@@ -1,5 +1,6 @@
 //! The words of the review, in one place; a second language is a second file like this one.
 
+use crate::game::entry::SeenBy;
 use crate::rules::Score;
 
 /// Title of the screen.
@@ -12,10 +13,12 @@ pub const LEAD: &str = "How the lead went";
 pub const LEAD_MORE: &str =
     "Above the line A leads, below it B. T is a time-out, at the top by A, at the \
     bottom by B.";
+pub const SO_FAR: &str = "The match is not over: this is how it stands so far.";
+pub const TO_MATCH: &str = "To the match";
 pub const CALLED: &str = "What was called, and when";
 pub const CALLED_MORE: &str =
     "Each stroke is one call, from the first rally on the left to the last on the \
-    right; the thin lines part the sets.";
+    right; the thin lines part the sets. A ring above a stroke: another official showed it.";
 pub const NOTHING_CALLED: &str = "No reason was given for any rally.";
 pub const PAUSES: &str = "From one rally to the next";
 pub const NO_TIMES: &str = "The entries have no times, so nothing can be said about time.";
@@ -33,6 +36,23 @@ pub const NOTHING_TAKEN_BACK: &str = "Nothing was taken back.";
 
 pub fn usual_pause(seconds: i64) -> String {
     format!("Where nothing held play up, half of the rallies were entered within {seconds} s after the one before.")
+}
+
+/// How many reasons were shown by whom.
+pub fn shown_by(all: &[(SeenBy, usize)]) -> String {
+    let who = |by: SeenBy| match by {
+        SeenBy::SecondReferee => "the second referee",
+        SeenBy::LineJudge => "a line judge",
+        SeenBy::Scorer => "the scorer",
+    };
+    let all: Vec<String> = all
+        .iter()
+        .map(|(by, times)| format!("{} {times} ×", who(*by)))
+        .collect();
+    format!(
+        "Shown to the first referee, where it was noted: {}.",
+        all.join(", ")
+    )
 }
 
 pub fn unsaid(unsaid: usize, of: usize) -> String {

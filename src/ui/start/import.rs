@@ -11,15 +11,26 @@ use crate::device::{self, WriterLock};
 use crate::record::{
     self, BackupReading, LineWriter, Log, Opened, Reading, Strokes, TakeIn, MOST_BACKUP_BYTES,
 };
+use crate::sheet::FileKind;
 use crate::ui::before::{drawn, keep_drawn};
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 use crate::ui::text_before::library as words;
 
+/// Takes in a file that is neither a match nor a backup: says what became of it, and whether it is here
+/// now; none where it is of no kind that is taken in there.
+pub type Also = fn(&str, &str) -> Option<(String, bool)>;
+
 /// The field, and what came of the last files.
 #[component]
-pub fn Import(library: Library) -> impl IntoView {
+pub fn Import(
+    /// Where what comes is kept.
+    library: Library,
+    /// What else is taken in here.
+    #[prop(optional)]
+    also: Option<Also>,
+) -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let take = move |event: leptos::ev::Event| {
@@ -29,15 +40,32 @@ pub fn Import(library: Library) -> impl IntoView {
             library.arrived(Vec::new(), vec![words::TAKING_IN.to_owned()]);
             // What another tab has written meanwhile counts too.
             library.reread().await;
+            let all = files.len();
+            let mut taken = 0;
             for file in files {
                 let name = file.name();
-                match file.read_text(MOST_BACKUP_BYTES as u64).await {
-                    Err(trouble) => hand.says.push(text::unreadable_file(&name, &trouble)),
-                    Ok(content) => hand.open(&name, &content).await,
-                }
+                let here = match file.read_text(MOST_BACKUP_BYTES as u64).await {
+                    Err(trouble) => {
+                        hand.says.push(text::unreadable_file(&name, &trouble));
+                        false
+                    }
+                    Ok(content) => match also.and_then(|also| also(&name, &content)) {
+                        Some((say, here)) => {
+                            hand.says.push(say);
+                            here
+                        }
+                        None => hand.open(&name, &content).await,
+                    },
+                };
+                taken += usize::from(here);
+            }
+            if all > 1 {
+                hand.says.insert(0, words::files_taken(taken, all));
             }
             library.reread().await;
             library.arrived(hand.came, hand.says);
+            // What is kept beside the matches is looked for too.
+            library.refresh();
         });
     };
     view! {
@@ -102,24 +130,30 @@ impl Hand {
         }
     }
 
-    async fn open(&mut self, name: &str, content: &str) {
+    /// Takes in a file; says whether anything of it is here now.
+    async fn open(&mut self, name: &str, content: &str) -> bool {
+        if let Some(kind @ (FileKind::Paper | FileKind::Pool)) = FileKind::of(content) {
+            self.says.push(words::of_the_desk(name, kind.words()));
+            return false;
+        }
         match record::open(content) {
             Opened::Match(reading) => {
-                if let Some(how) = self.take(name, reading, BTreeMap::new()).await {
-                    self.says.push(words::taken(name, &how));
-                }
+                let how = self.take(name, reading, BTreeMap::new()).await;
+                self.says
+                    .extend(how.as_ref().map(|how| words::taken(name, how)));
+                how.is_some()
             }
             Opened::Backup(backup) => self.backup(name, backup).await,
         }
     }
 
-    async fn backup(&mut self, name: &str, backup: BackupReading) {
+    async fn backup(&mut self, name: &str, backup: BackupReading) -> bool {
         let fatal = backup.problems.iter().any(|p| p.fatal) && backup.matches.is_empty();
         for problem in &backup.problems {
             self.says.push(words::backup_problem(name, &problem.say));
         }
         if fatal {
-            return;
+            return false;
         }
         let mut counts = [0; 4];
         for one in backup.matches {
@@ -137,6 +171,7 @@ impl Hand {
             }] += 1;
         }
         self.says.push(words::backup_taken(name, counts));
+        counts.iter().any(|count| *count > 0)
     }
 
     /// One match; none where there is nothing to be taken in, which is said.

@@ -20,7 +20,7 @@ use crate::game::Phase;
 use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
-pub use import::{take_in, Import};
+pub use import::{take_in, Also, Import};
 pub use kept::Kept;
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};

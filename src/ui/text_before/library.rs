@@ -152,6 +152,21 @@ pub fn kept(kept: Kept) -> &'static str {
     }
 }
 
+/// What became of many files, before each is named.
+#[must_use]
+pub fn files_taken(taken: usize, all: usize) -> String {
+    match all - taken {
+        0 => format!("{all} files: all of them are on this phone."),
+        left => format!("{all} files: {taken} are on this phone, {left} could not be taken in."),
+    }
+}
+
+/// A file that only the desk takes in.
+#[must_use]
+pub fn of_the_desk(name: &str, kind: &str) -> String {
+    format!("{name} is {kind}. Go to the desk and open it there.")
+}
+
 /// What became of a record that came.
 #[must_use]
 pub fn taken(name: &str, how: &TakeIn) -> String {

@@ -1,0 +1,45 @@
+//! Files that only the desk takes in: paper sheets that somebody keyed in, and the results of pools.
+
+use super::shelf::{Shelf, PAPERS, POOLS};
+use super::words;
+use crate::device;
+use crate::sheet::paper::{self, Draft};
+use crate::sheet::{standings, FileKind, FormProblem};
+
+/// Takes in such a file: what became of it, and whether it is here now; none for any other file.
+pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {
+    match FileKind::of(text)? {
+        FileKind::Paper => {
+            let form = paper::read(text);
+            let draft = form.read.map(|sheet| Draft::of(&sheet).written());
+            Some(keep(&PAPERS, name, draft, &form.problems))
+        }
+        FileKind::Pool => {
+            let form = standings::read(text);
+            let whole = form.read.map(|_| text.to_owned());
+            Some(keep(&POOLS, name, whole, &form.problems))
+        }
+        FileKind::Match | FileKind::Backup => None,
+    }
+}
+
+fn keep(
+    shelf: &Shelf,
+    name: &str,
+    read: Option<String>,
+    problems: &[FormProblem],
+) -> (String, bool) {
+    let Some(text) = read else {
+        return (words::form_unreadable(name, problems), false);
+    };
+    if shelf.has(&text) {
+        return (words::form_here(name), true);
+    }
+    let kept = shelf.put(&device::new_id(), &text);
+    let say = if kept {
+        words::form_taken(name, problems)
+    } else {
+        words::form_not_kept(name)
+    };
+    (say, kept)
+}

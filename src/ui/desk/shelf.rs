@@ -1,0 +1,80 @@
+//! What lies on the desk and is no match record: paper sheets that are being keyed in, kept with every
+//! key, and the results of pools, kept as they came.
+
+use crate::device;
+use crate::sheet::paper::Draft;
+
+/// Things of one kind, kept each under its id.
+pub struct Shelf {
+    /// Under this name stand the ids of all of them.
+    all: &'static str,
+    /// With this the name of each begins.
+    one: &'static str,
+}
+
+/// Paper sheets.
+pub const PAPERS: Shelf = Shelf {
+    all: "papers",
+    one: "paper/",
+};
+
+/// Results of pools.
+pub const POOLS: Shelf = Shelf {
+    all: "pools",
+    one: "pool/",
+};
+
+impl Shelf {
+    fn key(&self, id: &str) -> String {
+        format!("{}{id}", self.one)
+    }
+
+    /// The ids of all of them, the oldest first.
+    pub fn ids(&self) -> Vec<String> {
+        let kept = device::setting(self.all).unwrap_or_default();
+        kept.lines().map(str::to_owned).collect()
+    }
+
+    /// The text of one.
+    pub fn get(&self, id: &str) -> Option<String> {
+        device::setting(&self.key(id))
+    }
+
+    /// Keeps one; false where the phone did not.
+    pub fn put(&self, id: &str, text: &str) -> bool {
+        let mut all = self.ids();
+        let known = all.iter().any(|known| known == id);
+        let kept = device::set_setting(&self.key(id), text).is_ok();
+        if known {
+            return kept;
+        }
+        all.push(id.to_owned());
+        kept && device::set_setting(self.all, &all.join("\n")).is_ok()
+    }
+
+    /// Takes one away.
+    pub fn forget(&self, id: &str) {
+        let mut all = self.ids();
+        all.retain(|known| known != id);
+        // Where storage is refused there is nothing to forget.
+        let _ = device::set_setting(self.all, &all.join("\n"));
+        device::forget_setting(&self.key(id));
+    }
+
+    /// Whether the same text lies there already.
+    pub fn has(&self, text: &str) -> bool {
+        self.ids()
+            .iter()
+            .any(|id| self.get(id).as_deref() == Some(text))
+    }
+}
+
+/// A paper sheet.
+pub fn paper(id: &str) -> Option<Draft> {
+    PAPERS.get(id).map(|kept| Draft::of_written(&kept))
+}
+
+/// Keeps a paper sheet; false where the phone did not.
+pub fn put_paper(id: &str, draft: &Draft) -> bool {
+    PAPERS.put(id, &draft.written())
+}
