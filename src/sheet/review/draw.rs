@@ -59,15 +59,16 @@ impl SetReview {
             size: (WIDE, 122),
             inside,
             say: format!(
-                "Set {}, {}:{}. {} led by {} at most, {} by {}. The lead changed hands {}.",
+                "Set {}, {}:{}. {}, {}. The lead {}.",
                 self.number,
                 self.score.a,
                 self.score.b,
-                names.a,
-                best(1),
-                names.b,
-                best(-1),
-                times(changes as usize)
+                led(&names.a, best(1)),
+                led(&names.b, best(-1)),
+                match changes {
+                    0 => "never changed hands".to_owned(),
+                    n => format!("changed hands {}", times(n as usize)),
+                }
             ),
         }
     }
@@ -229,6 +230,14 @@ impl TimeOut {
                 self.after.len()
             ),
         }
+    }
+}
+
+/// By how much somebody led, in words.
+fn led(name: &str, most: i32) -> String {
+    match most {
+        0 => format!("{name} never led"),
+        n => format!("{name} led by {n} at most"),
     }
 }
 

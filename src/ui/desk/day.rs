@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::items::Item;
+use super::items::{Item, Source};
 use super::{button, list, shelf, words, Place};
 use crate::record::LineWriter;
 use crate::sheet::demo;
@@ -101,6 +101,13 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
         .iter()
         .filter(|i| i.group == *group && i.played().is_some() && i.id != second);
     let pool: Vec<String> = pool.map(|i| i.id.clone()).collect();
+    // Where there is most to look at.
+    let records = items.iter().filter(|i| {
+        let of_day = demo::is_invented(&i.id);
+        of_day && matches!(i.source, Source::Record(_))
+    });
+    let most = records.max_by_key(|i| i.line.as_ref().map_or(0, |line| line.findings));
+    let most = &most?.id;
     let shell = use_shell();
     let table = move || {
         list::choose(&pool);
@@ -113,12 +120,9 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
     let review = Screen::Review { id: looked_back_on };
     let steps: [(&str, Box<dyn Fn()>); 5] = [
         (words::TOUR_TABLE, Box::new(table)),
-        (
-            words::TOUR_COMPARE,
-            to(Place::Compare(first.clone(), second)),
-        ),
+        (words::TOUR_COMPARE, to(Place::Compare(first, second))),
         (words::TOUR_PAPER, to(Place::Paper(on_paper))),
-        (words::TOUR_FINDINGS, to(Place::Findings(first))),
+        (words::TOUR_FINDINGS, to(Place::Findings(most.clone()))),
         (
             words::TOUR_REVIEW,
             Box::new(move || shell.go(review.clone())),

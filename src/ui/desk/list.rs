@@ -167,6 +167,11 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
         .collect();
     let spreadsheet = move |_| save("desk.csv", csv(&lines));
     view! {
+        <div class="row">
+            <button type="button" class="button" id="desk-csv" on:click=spreadsheet>
+                {words::LIST_CSV}
+            </button>
+        </div>
         <div class="desk-tools" role="group" aria-label=words::CHOSEN>
             <p role="status" class="desk-refused" id="desk-refused">
                 {move || refused.get()}
@@ -189,9 +194,6 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
                 on:click=table
             >
                 {words::TABLE_OF_THEM}
-            </button>
-            <button type="button" class="button quiet" id="desk-csv" on:click=spreadsheet>
-                {words::LIST_CSV}
             </button>
         </div>
     }

@@ -24,9 +24,12 @@ pub fn table() -> AnyView {
         let of = |id: &String| items.iter().find(|item| item.id == *id);
         let chosen: Vec<&Item> = chosen.iter().filter_map(of).collect();
         let (results, left_out) = results(&chosen);
+        let mut groups: Vec<&str> = chosen.iter().map(|i| i.group.as_str()).collect();
+        groups.dedup();
+        let heading = groups.join("; ");
         let shown = move || {
             let pool = scheme.get().pool(order.get(), results.clone());
-            standings(&pool, &rank(&pool))
+            standings(&heading, &pool, &rank(&pool))
         };
         let left_out = left_out
             .into_iter()
@@ -56,7 +59,7 @@ pub fn of_file(id: String) -> AnyView {
         });
         view! {
             <div class="desk stack">
-                {standings(pool, &rank(pool))}
+                {standings("", pool, &rank(pool))}
                 <section class="card stack">
                     <h2>{words::RULE_OF_ORDER}</h2>
                     <p class="muted">{words::RULE_OF_FILE}</p>
@@ -85,7 +88,7 @@ fn results(chosen: &[&Item]) -> (Vec<Played>, Vec<String>) {
     (results.collect(), left_out)
 }
 
-fn standings(pool: &Pool, table: &Standings) -> AnyView {
+fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
     if table.rows.is_empty() {
         return view! { <p class="card">{words::NO_RESULTS}</p> }.into_any();
     }
@@ -138,6 +141,10 @@ fn standings(pool: &Pool, table: &Standings) -> AnyView {
         <section class="card stack">
             <div class="wide" tabindex="0" role="region" aria-label=words::TABLE>
                 <table class="standings tabular" id="standings">
+                    <caption>
+                        {(!heading.is_empty()).then(|| view! { <strong>{heading.to_owned()}</strong> })}
+                        <span class="muted">{words::ranked_by(&pool.rank_by)}</span>
+                    </caption>
                     <thead>
                         <tr>{heads}</tr>
                     </thead>

@@ -6,6 +6,7 @@ use super::items::Item;
 use crate::rules::{ByTeam, Score};
 use crate::sheet::list::{say_findings, Line};
 use crate::sheet::paper::{Cell, Part};
+use crate::sheet::standings::{words as criterion_words, Criterion};
 use crate::sheet::FormProblem;
 use crate::ui::text;
 
@@ -130,6 +131,12 @@ pub fn described(item: &Item) -> String {
         Some(line) => format!("{}, {}. {}.", item.title, line.say_result(), kind_of(line)),
         None => item.title.clone(),
     }
+}
+
+/// The rule of order in a line.
+pub fn ranked_by(criteria: &[Criterion]) -> String {
+    let names: Vec<&str> = criteria.iter().map(|c| criterion_words(*c)).collect();
+    format!("Ranked by {}.", names.join(", then "))
 }
 
 pub fn pool_of(results: usize) -> String {
