@@ -64,8 +64,6 @@ pub fn Import(
             }
             library.reread().await;
             library.arrived(hand.came, hand.says);
-            // What is kept beside the matches is looked for too.
-            library.refresh();
         });
     };
     view! {
