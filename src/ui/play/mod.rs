@@ -96,12 +96,15 @@ fn Floor() -> impl IntoView {
     court.panel.set(Panel::Rally);
     let session = use_session();
     let strip = NodeRef::<html::Div>::new();
-    // What is new stands at the top of the strip.
+    // What is new stands at the top of the strip. One that was not moved is left alone: to move it, the
+    // browser would have to lay out the page at once.
+    let moved = StoredValue::new(false);
     Effect::new(move |was: Option<Panel>| {
         session.with_replay(|_| ());
         let panel = court.panel.get();
-        if let Some(strip) = strip.get() {
+        if let Some(strip) = strip.get().filter(|_| moved.get_value()) {
             strip.set_scroll_top(0);
+            moved.set_value(false);
         }
         if panel == Panel::Rally && was.is_some_and(|was| was != panel) {
             court.give_keys_back();
@@ -151,6 +154,7 @@ fn Floor() -> impl IntoView {
                     class="strip"
                     class:whole=move || court.panel.get() != Panel::Rally
                     node_ref=strip
+                    on:scroll=move |_| moved.set_value(true)
                 >
                     {move || match court.panel.get() {
                         Panel::Rally if court.is_glance() => ().into_any(),

@@ -55,50 +55,113 @@ pub fn Reasons() -> impl IntoView {
         })?;
         talked_of(session, entry)
     });
-    // Another rally begins anew; another reason for the same one does not.
-    let entry = Memo::new(move |_| talked.get().map(|t| t.entry));
-    move || {
-        entry.get()?;
-        let playing = session.state_now().phase() == Phase::Playing;
-        Some(of_rally(talked, playing.then_some(Group::ALL[0])))
-    }
+    // Built once for a whole set: between two rallies only what differs is drawn anew.
+    let opens = Memo::new(move |_| {
+        let playing = session.state().phase() == Phase::Playing;
+        talked.get().map(|_| if playing { FIRST } else { None })
+    });
+    move || opens.get().map(|opens| of_rally(talked, opens))
 }
+
+/// The group that is open while nobody has chosen one.
+const FIRST: Option<Group> = Some(Group::ALL[0]);
 
 /// The reason of any rally that is still in the log.
 pub fn of_entry(entry: u32) -> AnyView {
     let session = use_session();
     let talked = Memo::new(move |_| talked_of(session, entry));
-    of_rally(talked, Some(Group::ALL[0]))
+    of_rally(talked, FIRST)
+}
+
+/// What is shown of a rally.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Shows {
+    /// The signal of its reason.
+    Card(u32, Cause),
+    /// The reasons.
+    Choice,
+    /// Nothing: its reason can no longer be said.
+    Nothing,
+}
+
+/// What was tapped about a rally. Another rally begins anew; another reason for the same one does not.
+#[derive(Clone, Copy)]
+struct Tapped {
+    talked: Memo<Option<Talked>>,
+    /// The rally whose reasons are open once more.
+    again: RwSignal<Option<u32>>,
+    /// The rally and the group that was opened for it.
+    group: RwSignal<Option<(u32, Group)>>,
+    /// The rally for which a reason was tapped that cannot be its own.
+    misfit: RwSignal<Option<u32>>,
+}
+
+impl Tapped {
+    fn entry(self) -> Option<u32> {
+        self.talked.get().map(|t| t.entry)
+    }
+
+    fn shows(self) -> Shows {
+        let Some(talked) = self.talked.get() else {
+            return Shows::Nothing;
+        };
+        match talked.said {
+            Some(said) if self.again.get() != Some(talked.entry) => {
+                Shows::Card(talked.entry, said.cause)
+            }
+            _ => Shows::Choice,
+        }
+    }
 }
 
 fn of_rally(talked: Memo<Option<Talked>>, opens: Option<Group>) -> AnyView {
-    let choosing = RwSignal::new(false);
+    let tapped = Tapped {
+        talked,
+        again: RwSignal::new(None),
+        group: RwSignal::new(None),
+        misfit: RwSignal::new(None),
+    };
     // The number to a reason leaves its signal as it is.
-    let cause = Memo::new(move |_| talked.get()?.said.map(|said| said.cause));
-    let shown = move || match cause.get() {
-        Some(cause) if !choosing.get() => {
-            Some(view! { <SignalCard talked cause again=choosing /> }.into_any())
+    let shows = Memo::new(move |_| tapped.shows());
+    let shown = move || match shows.get() {
+        Shows::Card(_, cause) => {
+            let again = tapped.again;
+            view! { <SignalCard talked cause again /> }.into_any()
         }
-        _ => talked.get().map(|talked| choice(talked, opens, choosing)),
+        Shows::Choice => choice(tapped, opens),
+        Shows::Nothing => ().into_any(),
     };
     view! { {shown} }.into_any()
 }
 
 /// All reasons in their groups, always in the same places.
-fn choice(talked: Talked, opens: Option<Group>, choosing: RwSignal<bool>) -> AnyView {
-    let open = RwSignal::new(opens);
-    let name = text::team_name(&use_session().state_now(), talked.won_by);
-    let words = text::why_point(&name);
+fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
+    let session = use_session();
+    let open = Memo::new(move |_| {
+        let entry = tapped.entry();
+        let chosen = tapped.group.get();
+        chosen
+            .filter(|(of, _)| Some(*of) == entry)
+            .map_or(opens, |(_, group)| Some(group))
+    });
+    let words = Memo::new(move |_| {
+        let winner = tapped.talked.get()?.won_by;
+        Some(text::why_point(&text::team_name(&session.state(), winner)))
+    });
     let legend = opens
         .is_none()
-        .then(|| view! { <p class="muted">{words.clone()}</p> });
+        .then(|| view! { <p class="muted">{words}</p> });
     let tab = |group: Group| {
+        let tap = move |_| {
+            let entry = tapped.talked.get_untracked().map(|t| t.entry);
+            tapped.group.set(entry.map(|entry| (entry, group)));
+        };
         view! {
             <button
                 type="button"
                 class="group"
                 aria-pressed=move || (open.get() == Some(group)).to_string()
-                on:click=move |_| open.set(Some(group))
+                on:click=tap
             >
                 {text::group(group)}
             </button>
@@ -111,49 +174,55 @@ fn choice(talked: Talked, opens: Option<Group>, choosing: RwSignal<bool>) -> Any
             <div class="groups" role="group" aria-label=text::GROUPS>
                 {Group::ALL.map(tab).into_iter().collect_view()}
             </div>
-            {move || open.get().map(|group| causes(talked, group, choosing))}
+            {move || open.get().map(|group| causes(tapped, group))}
         </section>
     }
     .into_any()
 }
 
 /// The reasons of one group. One that cannot have ended this rally says so.
-fn causes(talked: Talked, group: Group, choosing: RwSignal<bool>) -> AnyView {
+fn causes(tapped: Tapped, group: Group) -> AnyView {
     let session = use_session();
-    let hint = RwSignal::new(false);
     let of_group: Vec<Cause> = Cause::ALL
         .into_iter()
         .filter(|cause| cause.group() == Some(group))
         .collect();
-    let explain = move |cause: Cause| Kind::Explain {
+    let explain = |talked: &Talked, cause: Cause| Kind::Explain {
         entry: talked.entry,
         cause,
         by: None,
         seen_by: talked.said.and_then(|said| said.seen_by),
     };
-    let one = |cause: &Cause| {
-        let legal = cause.fits(talked.server_lost) && session.may(&explain(*cause)).is_ok();
-        Choice::new(text::cause(*cause)).when(legal)
-    };
-    let choices = Signal::stored(untrack(|| of_group.iter().map(one).collect()));
+    let all = of_group.clone();
+    let choices = Memo::new(move |_| {
+        let talked = tapped.talked.get();
+        let one = |cause: &Cause| {
+            let legal = talked.as_ref().is_some_and(|talked| {
+                cause.fits(talked.server_lost) && session.may(&explain(talked, *cause)).is_ok()
+            });
+            Choice::new(text::cause(*cause)).when(legal)
+        };
+        all.iter().map(one).collect::<Vec<_>>()
+    });
     let tap = Callback::new(move |i: usize| {
-        let Some(&cause) = of_group.get(i) else {
+        let (Some(&cause), Some(talked)) = (of_group.get(i), tapped.talked.get_untracked()) else {
             return;
         };
         if !cause.fits(talked.server_lost) {
-            hint.set(true);
-        } else if session.tell(explain(cause)) {
-            choosing.set(false);
+            tapped.misfit.set(Some(talked.entry));
+        } else if session.tell(explain(&talked, cause)) {
+            tapped.again.set(None);
         }
     });
     let why_not = move || {
-        hint.get().then(|| {
+        let talked = tapped.talked.get()?;
+        (tapped.misfit.get() == Some(talked.entry)).then(|| {
             let words = text::cause_does_not_fit(talked.server_lost);
             view! { <p class="muted" role="status">{words}</p> }
         })
     };
     view! {
-        {buttons(Lie::Grid, choices, None, tap)}
+        {buttons(Lie::Grid, choices.into(), None, tap)}
         {why_not}
     }
     .into_any()

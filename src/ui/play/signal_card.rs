@@ -56,12 +56,17 @@ pub fn SignalCard(
     talked: Memo<Option<Talked>>,
     /// Why it ended.
     cause: Cause,
-    /// Opens the reasons again.
-    again: RwSignal<bool>,
+    /// The rally whose reasons are open once more.
+    again: RwSignal<Option<u32>>,
 ) -> impl IntoView {
     let session = use_session();
     let court = use_court();
-    let Some(winner) = talked.get_untracked().map(|t| t.won_by) else {
+    let Some(Talked {
+        entry,
+        won_by: winner,
+        ..
+    }) = talked.get_untracked()
+    else {
         return ().into_any();
     };
     let seen = Memo::new(move |_| (court.team_at(true), court.is_turned()));
@@ -99,7 +104,7 @@ pub fn SignalCard(
             <ol class="signal-steps">{steps}</ol>
             <div class="row">
                 <span class="chosen">{text::cause(cause)}</span>
-                <button type="button" class="button small" on:click=move |_| again.set(true)>
+                <button type="button" class="button small" on:click=move |_| again.set(Some(entry))>
                     {text::OTHER_REASON}
                 </button>
             </div>
