@@ -70,7 +70,10 @@ fn read_from_70_centimetres(stage: &mut Stage) -> Ran {
     for (width, height) in [(360, 740), (320, 568)] {
         referee.browser().screen(width, height);
         let server = minutes_of_arc(referee, "#half-right .half-serves b");
-        assert!(server > 16.0, "{width}x{height}: the server has {server:.1}");
+        assert!(
+            server > 16.0,
+            "{width}x{height}: the server has {server:.1}"
+        );
     }
     referee.browser().screen(360, 740);
     referee.tap("Menu");

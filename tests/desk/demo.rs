@@ -4,7 +4,7 @@
 use dutystand::game::entry::Detail;
 use dutystand::game::{Outcome, Phase, Replay};
 use dutystand::record;
-use dutystand::sheet::standings::{self, Criterion, Played, Pool};
+use dutystand::sheet::standings::{self, Criterion, Played, Scheme};
 use dutystand::sheet::{compare, demo, paper};
 
 fn folds() -> Vec<Replay> {
@@ -16,20 +16,7 @@ fn folds() -> Vec<Replay> {
 }
 
 fn table(results: Vec<Played>) -> standings::Standings {
-    standings::rank(&Pool {
-        rank_by: vec![
-            Criterion::Wins,
-            Criterion::SetRatio,
-            Criterion::PointRatio,
-            Criterion::HeadToHead,
-        ],
-        restart: true,
-        match_points: Default::default(),
-        default_points: None,
-        rules: None,
-        teams: Vec::new(),
-        results,
-    })
+    standings::rank(&Scheme::ByMargin.pool(Criterion::USUAL.to_vec(), results))
 }
 
 #[test]
@@ -121,4 +108,34 @@ fn the_two_records_part_at_a_missed_rally() {
         assert!(codes.contains(&code), "{code} is not in {codes:?}");
     }
     assert!(codes.len() <= 4, "{}", compare::text(&comparison));
+}
+
+#[test]
+fn the_day_says_where_its_pieces_lie() {
+    let day = demo::day();
+    let here = |id: &String| day.logs.iter().any(|log| log.id == *id);
+    assert!(demo::id_of_both().iter().all(here) && here(&demo::id_of(3)));
+    assert_eq!(demo::id_on_paper(), day.paper_id);
+    assert!(demo::is_invented(&demo::id_on_paper()));
+}
+
+#[test]
+fn the_picture_of_two_records_parts_where_they_do() {
+    let day = demo::day();
+    let both = demo::id_of_both().map(|id| {
+        let log = day.logs.iter().find(|log| log.id == id).expect("a record");
+        Replay::of(log.entries.clone())
+    });
+    let comparison = compare::compare(&both[0], &both[1]);
+    let parting = comparison.parting().expect("they part");
+    let picture = comparison.picture([&both[0], &both[1]]).expect("a picture");
+    let before = parting.rally.expect("a rally") - 1;
+    let score = parting.score.expect("a score");
+    let say = format!("both records go together for {before} points, to {score}.");
+    assert!(picture.say.contains(&say), "{}", picture.say);
+    // Two lines: one drawn, one broken; nothing where no point differs.
+    assert_eq!(picture.inside.matches("class=\"line\"").count(), 1);
+    assert_eq!(picture.inside.matches("class=\"line broken\"").count(), 1);
+    let same = compare::compare(&both[0], &both[0]);
+    assert_eq!(same.picture([&both[0], &both[0]]), None);
 }

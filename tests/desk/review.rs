@@ -110,3 +110,23 @@ fn every_picture_is_a_drawing_and_a_sentence() {
     let bad = ByTeam::new(|_| "<script>".to_owned());
     assert!(!review.sets[0].lead(&bad).inside.contains("script"));
 }
+
+/// Who showed a fault is counted where it was noted, and every such call is one of those that were made.
+#[test]
+fn what_others_showed_is_among_what_was_called() {
+    let mut seen = 0;
+    for seed in 1..30 {
+        let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
+        let review = Review::of(&replay);
+        let shown: usize = review.shown_by().iter().map(|(_, times)| times).sum();
+        let marked: usize = review.calls.iter().map(|c| c.shown.len()).sum();
+        assert_eq!(shown, marked, "seed {seed}");
+        for calls in &review.calls {
+            assert!(calls.shown.iter().all(|w| calls.when.contains(w)));
+            let rings = review.when(calls).inside.matches("<circle").count();
+            assert_eq!(rings, calls.shown.len());
+        }
+        seen += shown;
+    }
+    assert!(seen > 20, "only {seen}");
+}

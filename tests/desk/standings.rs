@@ -1,6 +1,6 @@
 //! Standings: worked cases, told tables, laws.
 
-use dutystand::sheet::standings::{self, csv, json, Criterion, Pool};
+use dutystand::sheet::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side};
 use proptest::prelude::*;
 use serde_json::{json, Value};
 
@@ -342,5 +342,32 @@ proptest! {
             Some(pool) => prop_assert!(json(&pool, &standings::rank(&pool)).is_object()),
             None => prop_assert!(!form.problems.is_empty()),
         }
+    }
+}
+
+/// A team that does not appear loses as the competition says, and not more.
+#[test]
+fn a_default_costs_what_the_scheme_says() {
+    let default = Played {
+        home: "Otters".to_owned(),
+        away: "Herons".to_owned(),
+        sets: vec![(25, 0), (25, 0)],
+        default: Some(Side::Away),
+    };
+    let points = |scheme: Scheme| {
+        let pool = scheme.pool(vec![Criterion::MatchPoints], vec![default.clone()]);
+        let table = standings::rank(&pool);
+        assert_eq!(table.findings, []);
+        let of = |team: &str| {
+            let row = table.rows.iter().find(|r| r.team == team);
+            row.map(|r| r.tally.match_points)
+        };
+        (of("Otters"), of("Herons"))
+    };
+    assert_eq!(points(Scheme::Appearance), (Some(2), Some(0)));
+    assert_eq!(points(Scheme::Loss), (Some(2), Some(1)));
+    assert_eq!(points(Scheme::ByMargin), (Some(3), Some(0)));
+    for scheme in Scheme::ALL {
+        assert_eq!(Scheme::of_code(scheme.code()), Some(scheme));
     }
 }
