@@ -390,7 +390,7 @@ fn the_service_clock(stage: &mut Stage) -> Ran {
 fn only_the_court(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.tap("Menu");
-    referee.tap_at("#glance");
+    referee.tap("Only the court");
     referee.browser().find(".floor.glance");
     referee.point(Side::Right);
     let replay = referee.replay();

@@ -288,7 +288,7 @@ fn sign_and_seal(referee: &mut Referee) {
         "First referee",
     ] {
         referee.tap(&format!("{who}: not signed"));
-        referee.tap("I have seen the result: sign");
+        referee.tap_in(".drawer", "Signed");
     }
     referee.tap_at("#seal");
     referee.reads("Write this code on paper");
