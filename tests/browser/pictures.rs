@@ -426,7 +426,7 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     referee.reads("Match to");
     look.at(referee, "match-over");
     referee.tap("Back");
-    referee.reads("Sheets on this phone");
+    referee.reads("Matches on this phone");
     look.at(referee, "start");
     referee.tap_at("#quick-tally");
     look.at(referee, "tally");
