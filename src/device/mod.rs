@@ -43,9 +43,9 @@ pub use local_time::{offset_minutes, LocalTime};
 pub use lock::{Standing, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
 pub use screen::{
-    back, came_from, focus_on, go_to_page, hash, on_hash_change, on_preference_change,
-    prefers_dark, prefers_reduced_motion, push_hash, reload, replace_hash, replace_page,
-    set_css_property, set_root_attribute, set_title, vibrate, Focus,
+    back, came_from, focus_if_lost, focus_on, go_to_page, hash, on_hash_change,
+    on_preference_change, prefers_dark, prefers_reduced_motion, push_hash, reload, replace_hash,
+    replace_page, set_css_property, set_root_attribute, set_title, vibrate, Focus,
 };
 pub use settings::{forget_setting, set_setting, setting};
 pub use share::{

@@ -6,7 +6,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlElement, HtmlInputElement, MediaQueryList};
 
 use super::listen::{Listener, Listeners};
-use super::reach::{method, window};
+use super::reach::{method, options, window};
 
 const DARK: &str = "(prefers-color-scheme: dark)";
 const STILL: &str = "(prefers-reduced-motion: reduce)";
@@ -185,6 +185,24 @@ impl Focus {
         } else {
             focus_on(&element.id());
         }
+    }
+}
+
+/// Where what had the focus is gone, gives it to the element of that id, and scrolls nothing: whoever uses
+/// keys goes on from there and not from the top of the page.
+pub fn focus_if_lost(id: &str) {
+    if Focus::here().0.is_some() {
+        return;
+    }
+    let found = window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(id));
+    let Some(element) = found else {
+        return;
+    };
+    if let Some(focus) = method(&element, "focus") {
+        // Fails only for what cannot have the focus.
+        let _ = focus.call1(&element, &options(&[("preventScroll", true.into())]));
     }
 }
 

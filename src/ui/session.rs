@@ -456,6 +456,10 @@ impl Session {
         // The id is new, so nobody else can hold it.
         self.standing.set(Standing::Writer);
         self.claim(&id, true);
+        // A calm moment, a tap, and something to keep from now on. The start screen shows the answer.
+        leptos::task::spawn_local(async {
+            crate::device::ask_to_keep().await;
+        });
         Ok(id)
     }
 

@@ -112,6 +112,11 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.tap("Not in order");
     fill(&mut referee, "What is wrong? (can stay empty)", "wet");
     referee.tap("Record: not in order");
+    // The button is gone; whoever uses keys is still at this step.
+    referee.browser().wait_until(
+        "the step has the focus",
+        "document.activeElement.id === 'step-floor'",
+    );
     // What was done alone clears nothing.
     fill(&mut referee, "What was done? (can stay empty)", "wiped");
     let clear = referee.browser().find_named("In order now");

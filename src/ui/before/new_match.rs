@@ -65,10 +65,6 @@ pub fn NewMatch() -> impl IntoView {
             let rules = heading.rules;
             match session.create(heading) {
                 Ok(id) => {
-                    // A calm moment, a tap, and something to keep from now on.
-                    leptos::task::spawn_local(async {
-                        crate::device::ask_to_keep().await;
-                    });
                     remember_rules(rules);
                     draft::drop(NEW, "form");
                     shell.replace(Screen::Before { id });

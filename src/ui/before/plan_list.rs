@@ -12,6 +12,7 @@ use super::stand::Steps;
 use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
+use crate::device;
 use crate::game::entry::Check;
 use crate::game::{Kind, Standing};
 use crate::rules::{Step, Timing};
@@ -118,6 +119,10 @@ fn NextStep(steps: Steps) -> impl IntoView {
     }
 }
 
+fn head_id(step: Step) -> String {
+    format!("step-{}", step.code())
+}
+
 /// One step: its time, how it stands, and what to do when it is opened.
 #[component]
 fn Card(step: Step, steps: Steps) -> impl IntoView {
@@ -141,6 +146,13 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
                     let _ = head.focus();
                 }
             });
+        }
+    });
+    // What was pressed may be gone once its entry is made.
+    Effect::new(move |_| {
+        let _number = session.next();
+        if is_open.get_untracked() {
+            request_animation_frame(move || device::focus_if_lost(&head_id(step)));
         }
     });
     let class = move || {
@@ -175,7 +187,7 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
             <div class="step-row">
                 <h3>
                     <button
-                        id=format!("step-{}", step.code())
+                        id=head_id(step)
                         node_ref=head
                         type="button"
                         class="step-head"
