@@ -89,6 +89,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.reads_at("#parting", "They part in set 1");
     referee.tap("Back");
     referee.browser().find("#tour");
+    referee.reads("Another record of the same match");
 
     // The table of a pool, the paper sheet among its matches.
     referee.tap("Choose these: Invented day, Pool 2");

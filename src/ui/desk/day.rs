@@ -83,6 +83,9 @@ pub fn DemoDay(
     }
 }
 
+/// A way of the tour: its words, and where it leads.
+type Step = (&'static str, Box<dyn Fn()>);
+
 /// Where to look first, while the invented day is here.
 pub fn tour(items: &[Item]) -> Option<AnyView> {
     let here = |id: &String| items.iter().any(|item| &item.id == id);
@@ -118,7 +121,7 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
         Box::new(move || shell.go(screen.clone()))
     };
     let review = Screen::Review { id: looked_back_on };
-    let steps: [(&str, Box<dyn Fn()>); 5] = [
+    let steps: [Step; 5] = [
         (words::TOUR_TABLE, Box::new(table)),
         (words::TOUR_COMPARE, to(Place::Compare(first, second))),
         (words::TOUR_PAPER, to(Place::Paper(on_paper))),

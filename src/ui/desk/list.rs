@@ -211,6 +211,16 @@ fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
             ids.push(item.id.clone());
         }
     }
+    let shown = items
+        .iter()
+        .enumerate()
+        .map(|(i, item)| {
+            let mut before = items[..i].iter().filter_map(|item| item.line.as_ref());
+            let line = item.line.as_ref();
+            let again = line.is_some_and(|line| before.any(|l| l.is_same_match(line)));
+            one(desk, item, again)
+        })
+        .collect_view();
     let name = match group {
         "" => words::NO_COMPETITION.to_owned(),
         group => group.to_owned(),
@@ -230,13 +240,13 @@ fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
                 <h2>{name}</h2>
                 {choose_all}
             </div>
-            <ul class="desk-items">{items.iter().map(|item| one(desk, item)).collect_view()}</ul>
+            <ul class="desk-items">{shown}</ul>
         </section>
     }
     .into_any()
 }
 
-fn one(desk: Desk, item: &Item) -> AnyView {
+fn one(desk: Desk, item: &Item, again: bool) -> AnyView {
     let id = item.id.clone();
     let way_on = match &item.source {
         Source::Record(_) => Place::Findings(id.clone()),
@@ -264,7 +274,7 @@ fn one(desk: Desk, item: &Item) -> AnyView {
     let open = move |_| shell.go(Screen::Desk(way_on.clone()));
     view! {
         <li class="card desk-item">
-            {what(desk, item)}
+            {what(desk, item, again)}
             <div class="row">
                 <button
                     type="button"
@@ -283,7 +293,7 @@ fn one(desk: Desk, item: &Item) -> AnyView {
 }
 
 /// The words of an item; those of a match can be chosen.
-fn what(desk: Desk, item: &Item) -> AnyView {
+fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
     let Some(line) = &item.line else {
         return view! {
             <p class="desk-words">
@@ -312,6 +322,7 @@ fn what(desk: Desk, item: &Item) -> AnyView {
                 <strong>{item.title.clone()}</strong>
                 <span class="tabular">{line.say_result()}</span>
                 <span class="muted">{words::kind_of(line)}</span>
+                {again.then(|| view! { <span>{words::AGAIN}</span> })}
                 {seal.map(|seal| view! { <span class="muted">{seal}</span> })}
             </span>
         </label>

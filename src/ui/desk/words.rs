@@ -24,6 +24,7 @@ pub const KEY_IN_MORE: &str =
 pub const POOL_FILE: &str = "Results of a pool, with the rule of order they are ranked by";
 pub const RULE_OF_FILE: &str =
     "As the file says it; the first line decides, the next one only among level teams.";
+pub const AGAIN: &str = "Another record of the same match";
 pub const GIVE_BACK: &str = "Bring it back";
 pub const LIST_CSV: &str = "List for a spreadsheet (CSV)";
 pub const LEAD_OF_BOTH: &str = "How the lead went in both";
