@@ -114,8 +114,11 @@ pub fn backup(bytes: &[u8]) {
     };
     assert!(backup.matches.len() <= MOST_MATCHES);
     backup.matches.iter().for_each(|m| is_bounded(&m.reading));
-    match record::open(&record::write_backup(&kept, Some(1))) {
-        Opened::Backup(again) => assert_eq!(kept_of(&again), kept),
+    match record::open(&record::write_backup(&kept, &backup.desk, Some(1))) {
+        Opened::Backup(again) => {
+            assert_eq!(kept_of(&again), kept);
+            assert_eq!(again.desk, backup.desk);
+        }
         Opened::Match(reading) => panic!("no backup any more: {:?}", reading.problems),
     }
 }

@@ -1,5 +1,5 @@
 //! Everything on a phone in one file: each match as its own file would have it, whether it was put
-//! away, and the signatures drawn for it.
+//! away, and the signatures drawn for it; the paper sheets and pools that lie on the desk.
 //!
 //! A match that cannot be read does not hide the others.
 
@@ -31,11 +31,35 @@ pub struct KeptMatch {
     pub drawn: BTreeMap<u32, Strokes>,
 }
 
+/// More texts of one kind from the desk are not read.
+pub const MOST_ON_DESK: usize = 1_000;
+/// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
+pub const MOST_DESK_BYTES: usize = 256 * 1024;
+
+/// What lies on the desk and is no match record, each as the text that the desk keeps.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OnDesk {
+    /// Paper sheets that are being keyed in.
+    pub papers: Vec<String>,
+    /// Results of pools.
+    pub pools: Vec<String>,
+}
+
+impl OnDesk {
+    /// Whether nothing lies there.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.papers.is_empty() && self.pools.is_empty()
+    }
+}
+
 /// What reading a backup gave.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct BackupReading {
     /// Every match of which something could be read.
     pub matches: Vec<ReadMatch>,
+    /// What lay on the desk.
+    pub desk: OnDesk,
     /// What was wrong with the file around them.
     pub problems: Vec<Problem>,
 }
@@ -61,11 +85,15 @@ pub enum Opened {
 }
 
 #[derive(Serialize)]
-struct Head {
+struct Head<'a> {
     log: &'static str,
     version: u64,
     #[serde(skip_serializing_if = "Option::is_none")]
     made: Option<i64>,
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    papers: &'a [String],
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    pools: &'a [String],
 }
 
 #[derive(Serialize)]
@@ -76,13 +104,15 @@ struct Beside<'a> {
     drawn: &'a BTreeMap<u32, String>,
 }
 
-/// All matches as one file, in the order given, made at this time.
+/// All matches and what lies on the desk as one file, in the order given, made at this time.
 #[must_use]
-pub fn write_backup(matches: &[KeptMatch], made: Option<i64>) -> String {
+pub fn write_backup(matches: &[KeptMatch], desk: &OnDesk, made: Option<i64>) -> String {
     let head = Head {
         log: NAME,
         version: VERSION,
         made,
+        papers: &desk.papers,
+        pools: &desk.pools,
     };
     let mut out = open_object(&head);
     out.push_str("\"matches\":[");
@@ -161,8 +191,21 @@ fn read_object(object: &Map<String, Value>) -> BackupReading {
         }
     }
     for key in object.keys() {
-        if !["log", "version", "made", "matches"].contains(&key.as_str()) {
+        if !["log", "version", "made", "papers", "pools", "matches"].contains(&key.as_str()) {
             problem(false, format!("unknown field `{key}`, left out"));
+        }
+    }
+    for (field, kept) in [
+        ("papers", &mut backup.desk.papers),
+        ("pools", &mut backup.desk.pools),
+    ] {
+        let (texts, left_out) = read_texts(object.get(field));
+        *kept = texts;
+        if left_out > 0 {
+            problem(
+                false,
+                format!("{left_out} of its {field} cannot be read, left out"),
+            );
         }
     }
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
@@ -187,6 +230,25 @@ fn read_object(object: &Map<String, Value>) -> BackupReading {
         }
     }
     backup
+}
+
+/// Texts of the desk, and how many there were beside them that are none or too long.
+fn read_texts(value: Option<&Value>) -> (Vec<String>, usize) {
+    let given = match value {
+        None => return (Vec::new(), 0),
+        Some(Value::Array(given)) => given.as_slice(),
+        Some(other) => std::slice::from_ref(other),
+    };
+    let fits = |text: &&str| text.len() <= MOST_DESK_BYTES;
+    let texts: Vec<String> = given
+        .iter()
+        .filter_map(Value::as_str)
+        .filter(fits)
+        .take(MOST_ON_DESK)
+        .map(str::to_owned)
+        .collect();
+    let left_out = given.len() - texts.len();
+    (texts, left_out)
 }
 
 fn read_match(value: &Value, place: usize) -> ReadMatch {
@@ -267,7 +329,11 @@ mod tests {
     #[test]
     fn everything_comes_back() {
         let all: Vec<KeptMatch> = (1..7).map(kept).collect();
-        let read = backup(&write_backup(&all, Some(1_764_057_600_000)));
+        let read = backup(&write_backup(
+            &all,
+            &OnDesk::default(),
+            Some(1_764_057_600_000),
+        ));
         assert_eq!(read.problems, []);
         let back: Vec<KeptMatch> = read
             .matches
@@ -285,8 +351,35 @@ mod tests {
     }
 
     #[test]
+    fn what_lies_on_the_desk_comes_back_too() {
+        let desk = OnDesk {
+            papers: vec!["{}\nteam.A.name Otters".to_owned(), String::new()],
+            pools: vec!["{\"log\":\"volleyball-pool\"}".to_owned()],
+        };
+        let text = write_backup(&[kept(1)], &desk, None);
+        let read = backup(&text);
+        assert_eq!((read.problems, read.desk), (vec![], desk));
+        assert_eq!(read.matches.len(), 1);
+
+        let long = "x".repeat(MOST_DESK_BYTES + 1);
+        let odd = text.replacen("\"papers\":[", &format!("\"papers\":[7,\"{long}\","), 1);
+        let odd = odd.replacen("\"pools\":[", "\"pools\":{},\"x\":[", 1);
+        let read = backup(&odd);
+        assert_eq!(read.desk.papers.len(), 2);
+        let says: Vec<String> = read.problems.into_iter().map(|p| p.say).collect();
+        assert_eq!(
+            says,
+            [
+                "unknown field `x`, left out",
+                "2 of its papers cannot be read, left out",
+                "1 of its pools cannot be read, left out"
+            ]
+        );
+    }
+
+    #[test]
     fn nothing_is_a_backup_too() {
-        let read = backup(&write_backup(&[], None));
+        let read = backup(&write_backup(&[], &OnDesk::default(), None));
         assert_eq!(read, BackupReading::default());
     }
 
@@ -307,7 +400,7 @@ mod tests {
 
     #[test]
     fn one_bad_match_does_not_hide_the_others() {
-        let text = write_backup(&[kept(1), kept(2), kept(3)], None);
+        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
         let bad = text
             .replacen("\"id\":\"m2\"", "\"id\":\"m2\",\"odd\":1", 1)
             .replacen(
@@ -371,7 +464,7 @@ mod tests {
 
         #[test]
         fn a_torn_or_changed_backup_breaks_nothing(seed in 1u64..6, at in 0.0f64..1.0, byte in any::<u8>(), cut in any::<bool>()) {
-            let mut bytes = write_backup(&[kept(seed), kept(seed + 1)], Some(1)).into_bytes();
+            let mut bytes = write_backup(&[kept(seed), kept(seed + 1)], &OnDesk::default(), Some(1)).into_bytes();
             let place = ((bytes.len() - 1) as f64 * at) as usize;
             if cut { bytes.truncate(place) } else { bytes[place] = byte }
             let text = String::from_utf8_lossy(&bytes);
@@ -398,7 +491,7 @@ mod tests {
             log: long,
             ..KeptMatch::default()
         }];
-        let text = write_backup(&all, None);
+        let text = write_backup(&all, &OnDesk::default(), None);
         assert!(text.len() > file::MOST_BYTES);
         assert_eq!(backup(&text).matches[0].reading.log, all[0].log);
     }

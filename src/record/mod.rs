@@ -14,7 +14,7 @@ mod take_in;
 mod wire;
 
 pub use backup::{
-    open, write_backup, BackupReading, KeptMatch, Opened, ReadMatch, MOST_BACKUP_BYTES,
+    open, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch, MOST_BACKUP_BYTES,
     MOST_MATCHES, NAME as BACKUP,
 };
 pub use code::Code;

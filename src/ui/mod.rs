@@ -13,6 +13,7 @@ pub mod play;
 pub mod review;
 pub mod session;
 pub mod sheet_view;
+mod shelf;
 pub mod shell;
 mod signals;
 pub mod start;

@@ -2,7 +2,7 @@
 
 use dutystand::game::entry::Detail;
 use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::{self, KeptMatch, Log, Opened, Strokes};
+use dutystand::record::{self, KeptMatch, Log, OnDesk, Opened, Strokes};
 use dutystand::rules::Preset;
 use serde_json::json;
 
@@ -79,7 +79,7 @@ fn lines_are(referee: &mut Referee, count: u64) {
 
 fn found_and_deleted(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    let file = record::write_backup(&some(), None);
+    let file = record::write_backup(&some(), &OnDesk::default(), None);
     referee.open_file("all.json", file.as_bytes());
     referee.reads("all.json: 4 matches new");
     // What just came is shown, put away or not.
@@ -149,7 +149,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     // Everything, drawings and settings too.
     referee.tap("Dark");
     referee.tap("Delete everything");
-    referee.reads("3 matches, drawn signatures, everything half typed and all settings go.");
+    referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, everything half typed and all settings go.");
     referee.tap_in("[role=dialog]", "Delete everything");
     referee.reads("None yet.");
     let left = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/')).length";
@@ -162,8 +162,16 @@ fn backed_up(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let downloads = referee.catch_downloads();
     let all = some();
-    referee.open_file("all.json", record::write_backup(&all, None).as_bytes());
+    let desk = OnDesk {
+        papers: vec!["{\"preset\":\"school_junior\"}\nname.a Otters".to_owned()],
+        pools: vec!["{\"log\":\"volleyball-pool\",\"version\":1}".to_owned()],
+    };
+    referee.open_file(
+        "all.json",
+        record::write_backup(&all, &desk, None).as_bytes(),
+    );
     referee.reads("4 matches new");
+    referee.reads("of the paper sheets and pools on the desk 2 new, 0 here already.");
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
     referee.tap("Back up everything");
@@ -174,6 +182,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
         panic!("a backup was written");
     };
     assert_eq!(backup.problems, []);
+    assert_eq!(backup.desk, desk);
     let mut back: Vec<KeptMatch> = backup
         .matches
         .into_iter()
@@ -188,6 +197,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     // Again on the same phone: nothing changes.
     referee.open_file("again.json", text.as_bytes());
     referee.reads("again.json: 0 matches new, 0 longer than here, 0 put beside another record, 4 here already. Nothing was lost.");
+    referee.reads("of the paper sheets and pools on the desk 0 new, 2 here already.");
 
     // Another phone has the beginning of one match and another course of a second one.
     let mut other = Stage::new(Engine::Chromium);
@@ -231,7 +241,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
 
 fn damaged(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    let text = record::write_backup(&some(), None);
+    let text = record::write_backup(&some(), &OnDesk::default(), None);
     referee.open_file("cut.json", &text.as_bytes()[..text.len() / 2]);
     referee.reads("cut.json: This is not JSON, or it is cut off");
     let newer = text.replacen("\"version\":1", "\"version\":9", 1);

@@ -262,7 +262,10 @@ fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
         drawn: Default::default(),
     });
     let kept: Vec<_> = kept.collect();
-    let backup = file("backup.json", &record::write_backup(&kept, None));
+    let backup = file(
+        "backup.json",
+        &record::write_backup(&kept, &record::OnDesk::default(), None),
+    );
     let run = desk(&["list", &backup]);
     assert_eq!(run.out.lines().count(), 3, "{}", run.err);
     assert!(run.out.contains("backup.json#r2: "), "{}", run.out);

@@ -3,11 +3,13 @@
 use leptos::prelude::*;
 
 use super::items::{Item, Source};
-use super::{button, list, shelf, words, Place};
+use super::papers::put_paper;
+use super::{button, list, words, Place};
 use crate::record::LineWriter;
 use crate::sheet::demo;
 use crate::sheet::paper::Draft;
 use crate::ui::session::use_session;
+use crate::ui::shelf::PAPERS;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::start::Library;
 
@@ -29,7 +31,7 @@ pub fn DemoDay(
         busy.set(true);
         leptos::task::spawn_local(async move {
             let day = demo::day();
-            let mut kept = shelf::put_paper(&day.paper_id, &Draft::of(&day.paper));
+            let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
                 let mut writer = LineWriter::default();
                 let lines: Vec<_> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
@@ -49,11 +51,11 @@ pub fn DemoDay(
         });
     };
     let take_away = move || {
-        shelf::PAPERS
+        PAPERS
             .ids()
             .iter()
             .filter(|id| demo::is_invented(id))
-            .for_each(|id| shelf::PAPERS.forget(id));
+            .for_each(|id| PAPERS.forget(id));
         let here = untrack(|| library.all()).into_iter().flatten();
         for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
             library.delete(kept.id);

@@ -5,7 +5,8 @@
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use super::{button, hand_over, shelf, words};
+use super::papers::{paper, put_paper};
+use super::{button, hand_over, words};
 use crate::device;
 use crate::rules::{Preset, Team};
 use crate::sheet::paper::{self, Cell, Draft, Mark, Part};
@@ -36,7 +37,7 @@ struct Form {
 
 /// The screen.
 pub fn form(id: &str) -> AnyView {
-    let Some(draft) = shelf::paper(id) else {
+    let Some(draft) = paper(id) else {
         return words::not_here();
     };
     let blank = draft.is_blank();
@@ -83,7 +84,7 @@ impl Form {
     fn keep(self) {
         let kept = self
             .id
-            .with_value(|id| shelf::put_paper(id, &self.draft.read_untracked()));
+            .with_value(|id| put_paper(id, &self.draft.read_untracked()));
         self.not_kept.set(!kept);
     }
 

@@ -1,10 +1,10 @@
 //! Files that only the desk takes in: paper sheets that somebody keyed in, and the results of pools.
 
-use super::shelf::{Shelf, PAPERS, POOLS};
 use super::words;
 use crate::device;
 use crate::sheet::paper::{self, Draft};
 use crate::sheet::{standings, FileKind, FormProblem};
+use crate::ui::shelf::{Shelf, PAPERS, POOLS};
 
 /// Takes in such a file: what became of it, and whether it is here now; none for any other file.
 pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {

@@ -5,13 +5,14 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::{shelf, words};
+use super::words;
 use crate::game::Replay;
 use crate::record::Reading;
 use crate::rules::Team;
 use crate::sheet::list::Line;
 use crate::sheet::paper::Draft;
 use crate::sheet::standings::{self, Played, Pool};
+use crate::ui::shelf::{PAPERS, POOLS};
 use crate::ui::start::{Kept, Library};
 use crate::ui::text;
 
@@ -120,8 +121,8 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
         })
         .collect();
     let of_records = items.len();
-    for id in shelf::PAPERS.ids() {
-        let Some(written) = shelf::PAPERS.get(&id) else {
+    for id in PAPERS.ids() {
+        let Some(written) = PAPERS.get(&id) else {
             continue;
         };
         let draft = Draft::of_written(&written);
@@ -130,8 +131,8 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
         item.group = pool_of_both(&items[..of_records], &item).unwrap_or_default();
         items.push(item);
     }
-    for id in shelf::POOLS.ids() {
-        let pool = shelf::POOLS.get(&id);
+    for id in POOLS.ids() {
+        let pool = POOLS.get(&id);
         if let Some(pool) = pool.and_then(|text| standings::read(&text).read) {
             items.push(Item::of_pool(id, pool));
         }

@@ -3,12 +3,13 @@
 use leptos::prelude::*;
 
 use super::items::{of_all, Item, Source};
-use super::shelf::{self, Shelf};
+use super::papers::put_paper;
 use super::{button, day, intake, save, way, words, DemoDay, Place};
 use crate::device;
 use crate::rules::Preset;
 use crate::sheet::list::{csv, say_findings, Line};
 use crate::sheet::paper::Draft;
+use crate::ui::shelf::{Shelf, PAPERS, POOLS};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::start::{Also, Import, Library};
 use crate::ui::text;
@@ -60,7 +61,7 @@ pub fn list() -> AnyView {
     let shell = use_shell();
     let key_in = move || {
         let id = device::new_id();
-        shelf::put_paper(&id, &Draft::new(Preset::SchoolJunior));
+        put_paper(&id, &Draft::new(Preset::SchoolJunior));
         shell.go(Screen::Desk(Place::Paper(id)));
     };
     let library = desk.library;
@@ -259,8 +260,8 @@ fn one(desk: Desk, item: &Item, again: bool) -> AnyView {
             {way(text::SHEET, Screen::Sheet { id: id.clone() })}
         }
         .into_any(),
-        Source::Paper(_) => delete(desk, &shelf::PAPERS, item),
-        Source::Pool(_) => delete(desk, &shelf::POOLS, item),
+        Source::Paper(_) => delete(desk, &PAPERS, item),
+        Source::Pool(_) => delete(desk, &POOLS, item),
     };
     let count = item.line.as_ref().map_or(0, |line| line.findings);
     let (say, label) = match item.source {

@@ -8,7 +8,7 @@ mod form;
 mod intake;
 mod items;
 mod list;
-mod shelf;
+mod papers;
 mod table;
 mod words;
 

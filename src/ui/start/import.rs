@@ -9,11 +9,13 @@ use super::kept::{put_away, Kept};
 use super::library::Library;
 use crate::device::{self, WriterLock};
 use crate::record::{
-    self, BackupReading, LineWriter, Log, Opened, Reading, Strokes, TakeIn, MOST_BACKUP_BYTES,
+    self, BackupReading, LineWriter, Log, OnDesk, Opened, Reading, Strokes, TakeIn,
+    MOST_BACKUP_BYTES,
 };
 use crate::sheet::FileKind;
 use crate::ui::before::{drawn, keep_drawn};
 use crate::ui::session::{use_session, Session};
+use crate::ui::shelf::{PAPERS, POOLS};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 use crate::ui::text_before::library as words;
@@ -169,7 +171,28 @@ impl Hand {
             }] += 1;
         }
         self.says.push(words::backup_taken(name, counts));
-        counts.iter().any(|count| *count > 0)
+        let on_desk = self.lay_on_desk(name, backup.desk);
+        on_desk || counts.iter().any(|count| *count > 0)
+    }
+
+    /// What a backup holds beside matches; says whether any of it is here now.
+    fn lay_on_desk(&mut self, name: &str, desk: OnDesk) -> bool {
+        let (mut new, mut here, mut lost) = (0, 0, 0);
+        for (shelf, texts) in [(PAPERS, desk.papers), (POOLS, desk.pools)] {
+            for text in texts {
+                if shelf.has(&text) {
+                    here += 1;
+                } else if shelf.put(&device::new_id(), &text) {
+                    new += 1;
+                } else {
+                    lost += 1;
+                }
+            }
+        }
+        if new + here + lost > 0 {
+            self.says.push(words::desk_taken(name, [new, here, lost]));
+        }
+        new + here > 0
     }
 
     /// One match; none where there is nothing to be taken in, which is said.

@@ -6,9 +6,10 @@ use leptos::prelude::*;
 use super::kept::Kept;
 use super::library::Library;
 use crate::device::{self, Handed, Kept as Promise, Parcel, Room};
-use crate::record::write_backup;
+use crate::record::{write_backup, OnDesk};
 use crate::ui::part::dialog::Confirm;
 use crate::ui::session::use_session;
+use crate::ui::shelf::{PAPERS, POOLS};
 use crate::ui::text::day_of;
 use crate::ui::text_before::library as words;
 
@@ -50,7 +51,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
             <button
                 type="button"
                 class="button"
-                disabled=move || count.get() == 0
+                disabled=move || count.get() == 0 && on_desk().is_empty()
                 on:click=move |_| back_up(library, says)
             >
                 {words::MAKE_BACKUP}
@@ -91,6 +92,14 @@ fn moving() -> &'static [&'static str] {
     }
 }
 
+/// What lies on the desk and is no match.
+fn on_desk() -> OnDesk {
+    OnDesk {
+        papers: PAPERS.texts(),
+        pools: POOLS.texts(),
+    }
+}
+
 /// Everything in one file. Its bytes are made before anything is waited for: the permission that a tap
 /// gives is short.
 fn back_up(library: Library, says: RwSignal<&'static str>) {
@@ -100,7 +109,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
     let parcel = Parcel {
         name: words::backup_name(&day_of(now)),
         mime: "application/json".into(),
-        bytes: write_backup(&all, Some(now)).into_bytes(),
+        bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
     };
     leptos::task::spawn_local(async move {
         let made = matches!(

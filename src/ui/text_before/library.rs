@@ -32,7 +32,7 @@ pub const TAKING_IN: &str = "Taking it in \u{2026}";
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
 pub const BACKUP_IS: &str =
-    "One file holds every match with its signatures. To bring it back, tap \
+    "One file holds every match with its signatures and what lies on the desk. To bring it back, tap \
     \u{201c}Open a file\u{201d} above: nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
@@ -97,8 +97,8 @@ pub fn delete_question(teams: &str, standing: &str, entries: usize) -> String {
 #[must_use]
 pub fn wipe_question(count: usize) -> String {
     format!(
-        "Delete everything from this phone for good? {}, drawn signatures, everything half typed and \
-         all settings go. Files you handed over stay.",
+        "Delete everything from this phone for good? {}, drawn signatures, paper sheets and pools on \
+         the desk, everything half typed and all settings go. Files you handed over stay.",
         match count {
             0 => "No match".to_owned(),
             n => matches(n),
@@ -198,6 +198,21 @@ pub fn backup_taken(name: &str, counts: [usize; 4]) -> String {
          already. Nothing was lost.",
         matches(new)
     )
+}
+
+/// What of the desk came with a backup: new, here already, and refused by the phone.
+#[must_use]
+pub fn desk_taken(name: &str, [new, here, lost]: [usize; 3]) -> String {
+    let mut say = format!(
+        "{name}: of the paper sheets and pools on the desk {new} new, {here} here already."
+    );
+    if lost > 0 {
+        say += &format!(
+            " {lost} could not be kept: the phone is full. Delete what is not needed and open the \
+             backup again."
+        );
+    }
+    say
 }
 
 /// What was wrong with the file around the matches.

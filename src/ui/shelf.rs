@@ -2,7 +2,6 @@
 //! key, and the results of pools, kept as they came.
 
 use crate::device;
-use crate::sheet::paper::Draft;
 
 /// Things of one kind, kept each under its id.
 pub struct Shelf {
@@ -61,20 +60,15 @@ impl Shelf {
         device::forget_setting(&self.key(id));
     }
 
+    /// The texts of all of them, the oldest first.
+    pub fn texts(&self) -> Vec<String> {
+        self.ids().iter().filter_map(|id| self.get(id)).collect()
+    }
+
     /// Whether the same text lies there already.
     pub fn has(&self, text: &str) -> bool {
         self.ids()
             .iter()
             .any(|id| self.get(id).as_deref() == Some(text))
     }
-}
-
-/// A paper sheet.
-pub fn paper(id: &str) -> Option<Draft> {
-    PAPERS.get(id).map(|kept| Draft::of_written(&kept))
-}
-
-/// Keeps a paper sheet; false where the phone did not.
-pub fn put_paper(id: &str, draft: &Draft) -> bool {
-    PAPERS.put(id, &draft.written())
 }
