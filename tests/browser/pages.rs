@@ -23,10 +23,11 @@ pub const TESTS: &[Test] = &[
     },
 ];
 
-/// Waits until one of the pages shows something.
+/// Waits until one of the pages shows something and is loaded whole, as it is when a person goes on.
 fn shows(referee: &mut Referee, file: &str, css: &str) {
     let there = format!(
-        "location.pathname.endsWith('/duty/{file}') && document.querySelector('{css}') !== null"
+        "location.pathname.endsWith('/duty/{file}') && document.querySelector('{css}') !== null \
+         && document.readyState === 'complete'"
     );
     referee.browser().wait_until(css, &there);
 }
