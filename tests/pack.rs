@@ -2,6 +2,9 @@
 
 mod support;
 
+use std::fmt::Write;
+use std::path::PathBuf;
+
 use dutystand::game;
 use dutystand::record::{self, Log};
 use dutystand::rules::Preset;
@@ -101,4 +104,103 @@ fn most_matches_of_five_sets_go_into_one_code() {
     );
     assert!(of > 20);
     assert!(fit * 10 > of * 8, "{fit} of {of}: {sizes:?}");
+}
+
+/// Where matches lie that were packed by the program as it was.
+fn packed_before() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/packed.txt")
+}
+
+fn hex(bytes: &[u8]) -> String {
+    bytes.iter().fold(String::new(), |mut text, byte| {
+        let _ = write!(text, "{byte:02x}");
+        text
+    })
+}
+
+fn bytes(hex: &str) -> Vec<u8> {
+    let pairs = hex.as_bytes().chunks(2);
+    let byte = |pair: &[u8]| u8::from_str_radix(std::str::from_utf8(pair).ok()?, 16).ok();
+    pairs.map(|pair| byte(pair).expect("two digits")).collect()
+}
+
+/// Matches that are packed anew when the coding has changed: every preset, and every worked case.
+fn matches() -> Vec<Log> {
+    let rehearsed = Preset::ALL.into_iter().flat_map(|preset| {
+        (0..5).map(move |seed| Log {
+            id: format!("{}-{seed}", preset.code()),
+            entries: game::rehearse(preset, seed),
+        })
+    });
+    let files = std::fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/cases"))
+        .expect("the cases")
+        .filter_map(|file| Some(file.ok()?.path().file_stem()?.to_str()?.to_owned()));
+    let mut topics: Vec<String> = files.collect();
+    topics.sort();
+    let cases = topics.iter().flat_map(|topic| {
+        let logs = support::case::cases(topic).into_iter();
+        logs.map(|case| record::read(&case.input.to_string()).without_gaps().0)
+    });
+    rehearsed
+        .chain(cases.filter(|log| log.entries.len() > 1))
+        .collect()
+}
+
+/// What the coder writes hangs on every rule of play, so whoever changes a rule changes the coding, and
+/// may not notice. Here it is noticed: matches that were packed before must be read as they were.
+#[test]
+fn what_was_packed_before_is_read_the_same_or_the_version_has_risen() {
+    let kept = std::fs::read_to_string(packed_before()).expect("tests/packed.txt");
+    let packed: Vec<&str> = kept.lines().filter(|line| !line.starts_with('#')).collect();
+    let version = bytes(packed[0])[0];
+    let same = |line: &&str| {
+        let bytes = bytes(line);
+        let log = record::unpack(&bytes);
+        log.is_ok_and(|log| record::pack(&log).as_ref() == Ok(&bytes))
+    };
+    let changed = packed.iter().filter(|line| !same(line)).count();
+    if std::env::var_os("PACK_ANEW").is_some() {
+        assert!(
+            changed == 0 || record::PACKED_VERSION > version,
+            "Raise PACKED_VERSION in src/record/pack/mod.rs first: it is {version} in tests/packed.txt too."
+        );
+        let mut text =
+            "# Matches as they were packed, one a line. Written by PACK_ANEW=1 cargo test --test \
+                        pack; never by hand.\n"
+                .to_owned();
+        for log in matches() {
+            text += &hex(&record::pack(&log).expect("it packs"));
+            text.push('\n');
+        }
+        std::fs::write(packed_before(), text).expect("room for them");
+        return;
+    }
+    assert_eq!(
+        changed,
+        0,
+        "{changed} of {} matches that were packed before are not read as they were: the model of the \
+         coder, or a rule of play, has changed. If that was meant, raise PACKED_VERSION in \
+         src/record/pack/mod.rs, so that an older phone says it should update instead of calling the code \
+         damaged; then write the matches anew: PACK_ANEW=1 cargo test --test pack",
+        packed.len()
+    );
+    assert!(packed.len() > 60, "{} matches", packed.len());
+}
+
+#[test]
+fn an_older_and_a_newer_version_are_told_with_the_way_out() {
+    let log = Log {
+        id: "x".into(),
+        entries: game::rehearse(Preset::Tally, 1),
+    };
+    let packed = record::pack(&log).expect("packs");
+    for version in [packed[0] - 1, packed[0] + 1] {
+        let mut other = packed.clone();
+        other[0] = version;
+        let why = record::unpack(&other).expect_err("another version");
+        assert!(
+            why.contains("another version") && why.contains("ask for the file"),
+            "{why}"
+        );
+    }
 }

@@ -1,7 +1,7 @@
 //! The command line as a coordinator has it: exit status, what is printed, what is said of bad files.
 
 use std::path::PathBuf;
-use std::process::Command;
+use std::process::{Command, Output};
 
 use dutystand::game;
 use dutystand::record::{self, Log};
@@ -21,11 +21,15 @@ impl Run {
     }
 }
 
-fn desk(args: &[&str]) -> Run {
-    let output = Command::new(env!("CARGO_BIN_EXE_desk"))
+fn output(args: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_desk"))
         .args(args)
         .output()
-        .expect("desk runs");
+        .expect("desk runs")
+}
+
+fn desk(args: &[&str]) -> Run {
+    let output = output(args);
     let text = |bytes| String::from_utf8(bytes).expect("text");
     Run {
         status: output.status.code().expect("an exit status"),
@@ -35,7 +39,7 @@ fn desk(args: &[&str]) -> Run {
 }
 
 /// A file for one test.
-fn file(name: &str, text: &str) -> String {
+fn file(name: &str, text: impl AsRef<[u8]>) -> String {
     let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(format!("desk-{name}"));
     std::fs::write(&path, text).expect("writable");
     path.to_str().expect("plain").to_owned()
@@ -367,4 +371,106 @@ fn every_command_says_how_it_is_used_with_an_example() {
         assert!(wrong.err.contains("`--nonsense` is not understood here"));
         assert!(wrong.err.ends_with(&run.out), "{}", wrong.err);
     }
+}
+
+/// A record through the hand-over and back, on the command line; how many bytes went.
+fn there_and_back(name: &str, text: &str) -> usize {
+    let packed = output(&["pack", &file(&format!("{name}.json"), text)]);
+    assert_eq!(packed.status.code(), Some(0), "{name}: {packed:?}");
+    let back = output(&["unpack", &file(&format!("{name}.pack"), &packed.stdout)]);
+    assert_eq!(back.status.code(), Some(0), "{name}: {back:?}");
+    assert_eq!(
+        String::from_utf8(back.stdout).expect("text"),
+        text,
+        "{name}"
+    );
+    packed.stdout.len()
+}
+
+#[test]
+fn pack_and_unpack_bring_every_record_back_to_the_byte() {
+    for topic in [
+        "libero",
+        "late_faults",
+        "misconduct",
+        "strike_explain",
+        "school_and_tally",
+    ] {
+        for (n, case) in super::support::case::cases(topic)
+            .iter()
+            .enumerate()
+            .step_by(4)
+        {
+            let (log, _) = record::read(&case.input.to_string()).without_gaps();
+            if !log.entries.is_empty() {
+                there_and_back(&format!("{topic}-{n}"), &record::write(&log));
+            }
+        }
+    }
+    for preset in Preset::ALL {
+        let log = Log {
+            id: format!("handed over \u{e9} {}", preset.code()),
+            entries: game::rehearse(preset, 11),
+        };
+        let bytes = there_and_back(preset.code(), &record::write(&log));
+        assert!(bytes < 1_500, "{bytes}");
+    }
+}
+
+#[test]
+fn a_bad_hand_over_is_said_with_the_way_out() {
+    let record = file("to-pack.json", rehearsed(5));
+    let packed = output(&["pack", &record]).stdout;
+    let spoilt = |name: &str, change: &dyn Fn(&mut Vec<u8>)| {
+        let mut bytes = packed.clone();
+        change(&mut bytes);
+        let run = desk(&["unpack", &file(name, bytes)]);
+        assert_eq!((run.status, run.out.as_str()), (2, ""), "{name}");
+        assert!(run.err.contains(name), "{}", run.err);
+        run.err
+    };
+    let damaged = "The packed record is damaged. Hand it over once more.";
+    assert!(spoilt("cut.pack", &|b| b.truncate(b.len() / 2)).contains(damaged));
+    assert!(spoilt("flipped.pack", &|b| b[20] ^= 4).contains(damaged));
+    assert!(spoilt("newer.pack", &|b| b[0] += 1).contains("packed by another version"));
+    assert!(spoilt("nothing.pack", &|b| b.clear()).contains("nothing to unpack"));
+    assert!(spoilt("long.pack", &|b| b.resize(100_000, 0)).contains("too long"));
+    // A record is no hand-over, and a hand-over no record.
+    assert!(desk(&["unpack", &record])
+        .err
+        .contains("packed by another version"));
+    let run = desk(&["pack", &file("a.pack", &packed)]);
+    assert_eq!((run.status, run.out.as_str()), (2, ""));
+    assert!(run.err.contains("This is no text"), "{}", run.err);
+    assert_eq!(desk(&["pack", &record, &record]).status, 2);
+    // A gap cannot be packed; the file can be handed over all the same.
+    let gap = rehearsed(5)
+        .lines()
+        .filter(|l| !l.contains("\"n\":9,"))
+        .collect::<Vec<_>>()
+        .join("\n");
+    let run = desk(&["pack", &file("gap.json", gap)]);
+    assert_eq!(run.status, 2);
+    assert!(run.err.contains("Hand over the file."), "{}", run.err);
+}
+
+/// The points as a table: numbers and codes alone, whatever somebody typed as a name, so that no cell is
+/// taken for a formula and none needs quotes.
+#[test]
+fn points_as_a_table_hold_no_typed_word() {
+    let hostile = rehearsed(6)
+        .replace("Otters", "=HYPERLINK(1)")
+        .replace("Herons", "@SUM(1+1),\\\"x\\\"");
+    let run = desk(&["sheet", "--csv", &file("hostile.json", hostile)]);
+    let mut lines = run.out.split_terminator("\r\n");
+    let columns = lines.next().expect("a head").split(',').count();
+    let mut points = 0;
+    for line in lines {
+        let cells: Vec<&str> = line.split(',').collect();
+        assert_eq!(cells.len(), columns, "{line}");
+        let plain = |c: char| c.is_ascii_alphanumeric() || c == '_';
+        assert!(cells.iter().all(|cell| cell.chars().all(plain)), "{line}");
+        points += 1;
+    }
+    assert!(points > 60, "{points}");
 }
