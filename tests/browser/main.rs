@@ -20,6 +20,7 @@ mod kept;
 mod library;
 mod pages;
 mod pictures;
+mod printed;
 mod probe;
 mod referee;
 mod sealed;
@@ -77,6 +78,7 @@ const FILES: &[&[Test]] = &[
     library::TESTS,
     sealed::TESTS,
     camera::TESTS,
+    printed::TESTS,
     desk::TESTS,
     desk_files::TESTS,
 ];

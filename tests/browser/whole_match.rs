@@ -238,11 +238,16 @@ fn two_pages(referee: &mut Referee) {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("shots");
     std::fs::create_dir_all(&folder).expect("a folder for pictures");
     std::fs::write(folder.join("sheet.pdf"), &paper).expect("room for a page");
-    // A page object in a PDF (ISO 32000-1, 7.7.3.3); the tree of pages is "/Pages".
-    let text = String::from_utf8_lossy(&paper);
-    let pages = text
-        .match_indices("/Type /Page")
-        .filter(|(at, found)| !text[at + found.len()..].starts_with('s'))
-        .count();
+    let pages = pages(&paper);
     assert!((1..=2).contains(&pages), "{pages} pages of paper");
+}
+
+/// Pages of a PDF.
+pub fn pages(paper: &[u8]) -> usize {
+    // A page object in a PDF (ISO 32000-1, 7.7.3.3); the tree of pages is "/Pages".
+    let text = String::from_utf8_lossy(paper);
+    let found = text.match_indices("/Type /Page");
+    found
+        .filter(|(at, found)| !text[at + found.len()..].starts_with('s'))
+        .count()
 }

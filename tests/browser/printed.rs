@@ -1,0 +1,102 @@
+//! The sheet on paper: how many pages it takes, whatever happened in the match.
+
+use dutystand::game::entry::{Detail, Staff};
+use dutystand::game::{rehearse, Entry, Kind, Replay};
+use dutystand::rules::{Preset, Shirt};
+use dutystand::sheet::{document, Sheet, WallClock};
+
+use crate::driver::Engine;
+use crate::stage::Stage;
+use crate::whole_match::pages;
+use crate::{Ran, Test};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[Test {
+    name: "three_sets_take_one_page_and_five_take_two",
+    engines: &[Engine::Chromium],
+    run: three_sets_take_one_page_and_five_take_two,
+}];
+
+/// Fourteen players of a team and five others, all with long names, and a competition with one.
+fn dressed(entries: &mut [Entry]) {
+    for entry in entries {
+        match &mut entry.kind {
+            Kind::Match(heading) => {
+                heading.names.a = "Otterbourne River Otters 1897 II".to_owned();
+                heading.names.b = "Combined Schools of the Heron Marshes".to_owned();
+                let competition = "Regional school championship, girls under 16, second round";
+                heading.details[Detail::Competition] = Some(competition.to_owned());
+            }
+            Kind::TeamList(list) => {
+                for number in 1..=99 {
+                    if list.players.len() < 14 && list.players.iter().all(|p| p.number.0 != number)
+                    {
+                        let mut player = list.players[0].clone();
+                        (player.captain, player.libero) = (false, false);
+                        player.number = Shirt(number);
+                        list.players.push(player);
+                    }
+                }
+                for (i, player) in list.players.iter_mut().enumerate() {
+                    player.name = Some(format!("Persephone Underhill-Brambles {i}"));
+                }
+                let roles = [
+                    "coach",
+                    "assistant coach",
+                    "second assistant",
+                    "therapist",
+                    "doctor",
+                ];
+                let staff = roles.map(|role| Staff {
+                    role: role.to_owned(),
+                    name: Some("Ambrosius Longfellow-Pond".to_owned()),
+                });
+                list.staff = staff.into();
+            }
+            _ => {}
+        }
+    }
+}
+
+fn three_sets_take_one_page_and_five_take_two(stage: &mut Stage) -> Ran {
+    let mut tried = [0; 3];
+    for preset in [
+        Preset::International,
+        Preset::SchoolSenior,
+        Preset::SchoolJunior,
+    ] {
+        for seed in 0..30 {
+            let mut entries = rehearse(preset, seed);
+            let sets = Replay::of(entries.clone()).state().sets().count();
+            let (kind, most) = match sets {
+                ..=3 => (0, 1),
+                5 => (1, 2),
+                _ => continue,
+            };
+            let long_names = seed % 3 == 0;
+            if tried[kind] >= 8 && !long_names || tried[2] >= 6 && long_names {
+                continue;
+            }
+            if long_names {
+                dressed(&mut entries);
+            }
+            let mut sheet = Sheet::of(&Replay::of(entries));
+            if long_names {
+                // The liberos' record is one of its own and may go on to a further page.
+                sheet.sets.iter_mut().for_each(|set| set.liberos.clear());
+            }
+            tried[if long_names { 2 } else { kind }] += 1;
+            stage.hand_out("sheet.html", document(&sheet, WallClock(120)).as_bytes());
+            let url = format!("{}sheet.html", stage.url());
+            stage.browser().goto(&url);
+            let paper = stage.browser().paper();
+            assert!(
+                (1..=most).contains(&pages(&paper)),
+                "{preset:?} {seed}, {sets} sets: {} pages",
+                pages(&paper)
+            );
+        }
+    }
+    assert!(tried.iter().all(|&n| n >= 4), "{tried:?}");
+    Ok(())
+}
