@@ -46,6 +46,8 @@ pub enum Handed {
 pub enum HandOverTrouble {
     /// The browser forbade it, mostly because too much time went by since the tap.
     Refused,
+    /// An installed app on iOS whose list of apps does not take the file, which is the only way there.
+    NoWay,
     /// Anything else, in the browser's own words.
     Failed(String),
 }
@@ -56,6 +58,10 @@ impl fmt::Display for HandOverTrouble {
             HandOverTrouble::Refused => {
                 f.write_str("The phone did not allow the file to be handed over; tap again.")
             }
+            HandOverTrouble::NoWay => f.write_str(
+                "The phone's list of apps does not take this file, and an installed app has no downloads. \
+                 Show the record as codes to another phone.",
+            ),
             HandOverTrouble::Failed(words) => {
                 write!(f, "The file could not be handed over ({words}); tap again.")
             }
@@ -125,7 +131,7 @@ pub async fn hand_over(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
         // Some kinds of file are promised and then refused.
         _ if !only_way => download(parcel),
         "NotAllowedError" => Err(HandOverTrouble::Refused),
-        _ => Err(failed(&refused)),
+        _ => Err(HandOverTrouble::NoWay),
     }
 }
 

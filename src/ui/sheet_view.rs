@@ -26,9 +26,9 @@ pub fn SheetScreen() -> impl IntoView {
         give(session, "html", "text/html", html);
     };
     let points = move |_| give(session, "csv", "text/csv", session.look(csv));
-    let away = move |_| {
+    let go = move |to: fn(String) -> Screen| {
         if let Some(id) = untrack(|| session.id()) {
-            shell.go(Screen::HandOver { id });
+            shell.go(to(id));
         }
     };
     view! {
@@ -43,7 +43,14 @@ pub fn SheetScreen() -> impl IntoView {
                 <button id="sheet-points" type="button" class="button" on:click=points>
                     {words::POINTS}
                 </button>
-                <button id="export-sheet" type="button" class="button primary" on:click=away>
+                <button id="sheet-talk" type="button" class="button"
+                    on:click=move |_| go(|id| Screen::Review { id })
+                >
+                    {words::TALK}
+                </button>
+                <button id="export-sheet" type="button" class="button primary"
+                    on:click=move |_| go(|id| Screen::HandOver { id })
+                >
                     {words::HAND_OVER}
                 </button>
             </div>

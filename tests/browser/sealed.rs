@@ -24,6 +24,11 @@ pub const TESTS: &[Test] = &[
         run: a_changed_byte_of_an_export_is_said_with_its_place,
     },
     Test {
+        name: "a_file_leaves_by_the_list_of_apps_or_by_download",
+        engines: &[Engine::Chromium],
+        run: a_file_leaves_by_the_list_of_apps_or_by_download,
+    },
+    Test {
         name: "codes_on_the_screen_are_the_record",
         engines: &[Engine::Chromium],
         run: codes_on_the_screen_are_the_record,
@@ -182,6 +187,53 @@ fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran 
         "changed.json, entry {entry}: the entry is not as it was written"
     ));
     referee.reads("what stands before the seal is not what was sealed");
+    Ok(())
+}
+
+/// Stands in for a phone's list of apps, which no browser here has: it takes one file and remembers it,
+/// or fails with an error of this name. With the second argument the page is an app installed on iOS.
+const STAND_IN: &str = "const [error, onIos] = arguments;
+    window.shared = null;
+    const set = (name, value) => Object.defineProperty(navigator, name, { value, configurable: true });
+    set('standalone', onIos);
+    set('canShare', (data) => data.files.length === 1);
+    set('share', async (data) => {
+      if (error !== null) throw new DOMException('', error);
+      const [file] = data.files;
+      window.shared = [file.name, file.type, await file.text()];
+    });";
+
+fn a_file_leaves_by_the_list_of_apps_or_by_download(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let downloads = referee.catch_downloads();
+    let log = sealed(Preset::SchoolJunior, 5, "to-share");
+    referee.go_on_with("to-share", log.entries.clone());
+    referee.tap_at("#export-sheet");
+    let give = |referee: &mut Referee, error: serde_json::Value, on_ios: bool| {
+        referee.browser().run(STAND_IN, json!([error, on_ios]));
+        referee.tap("Hand over the file");
+    };
+    give(&mut referee, json!(null), false);
+    referee.reads("The file was handed over.");
+    let shared = referee.browser().value("window.shared");
+    assert_eq!(shared[1], "application/json");
+    assert_eq!(shared[2], record::write(&log));
+    // Closed again by the person: no error, and no download that nobody asked for.
+    give(&mut referee, json!("AbortError"), false);
+    referee.reads("Nothing was handed over.");
+    // Promised and then refused: it goes to the downloads.
+    give(&mut referee, json!("DataError"), false);
+    referee.reads("is in this browser's downloads.");
+    assert_eq!(referee.caught(&downloads).1, record::write(&log));
+    // In an app installed on iOS a download would be a page with no way back.
+    give(&mut referee, json!("NotAllowedError"), true);
+    referee.reads("The phone did not allow the file to be handed over; tap again.");
+    give(&mut referee, json!("DataError"), true);
+    referee.reads("Show the record as codes to another phone.");
+    give(&mut referee, json!(null), true);
+    referee.reads("The file was handed over.");
+    let left = std::fs::read_dir(&downloads).expect("the folder").count();
+    assert_eq!(left, 0, "something was downloaded");
     Ok(())
 }
 

@@ -8,6 +8,8 @@ pub const PAGE: &str = "Save as a page";
 pub const POINTS: &str = "Points as a table";
 /// To the screen that hands the record over.
 pub const HAND_OVER: &str = "Hand over";
+/// To the talk about the match.
+pub const TALK: &str = "For the talk afterwards";
 /// Where the browser has no printing.
 pub const CANNOT_PRINT: &str =
     "This browser cannot print. Save the sheet as a page and print it on another device.";
