@@ -39,9 +39,9 @@ fn desk(args: &[&str]) -> Run {
 }
 
 /// A file for one test.
-fn file(name: &str, text: impl AsRef<[u8]>) -> String {
+fn file(name: &str, content: impl AsRef<[u8]>) -> String {
     let path = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(format!("desk-{name}"));
-    std::fs::write(&path, text).expect("writable");
+    std::fs::write(&path, content).expect("writable");
     path.to_str().expect("plain").to_owned()
 }
 
@@ -58,14 +58,14 @@ fn rehearsed(seed: u64) -> String {
 
 #[test]
 fn paper_prints_the_order_the_findings_or_the_record() {
-    let clean = file("paper-clean.json", &case("paper", 0));
+    let clean = file("paper-clean.json", case("paper", 0));
     let run = desk(&["paper", &clean]);
     assert_eq!((run.status, run.err.as_str()), (0, ""));
     assert_eq!(run.json()["findings"], json!([]));
     let run = desk(&["paper", &clean, "--record"]);
     let reading = record::read(&run.out);
     assert!(reading.problems.is_empty() && reading.entries > 100);
-    let wrong = file("paper-wrong.json", &case("paper", 3));
+    let wrong = file("paper-wrong.json", case("paper", 3));
     let run = desk(&["paper", "--text", &wrong]);
     assert_eq!(run.status, 1);
     assert!(
@@ -80,7 +80,7 @@ fn paper_prints_the_order_the_findings_or_the_record() {
 #[test]
 fn an_unknown_field_is_a_finding() {
     let text = case("paper", 0).replacen("\"result\"", "\"resolt\":1,\"result\"", 1);
-    let run = desk(&["paper", &file("paper-unknown.json", &text)]);
+    let run = desk(&["paper", &file("paper-unknown.json", text)]);
     assert_eq!(run.status, 1);
     assert_eq!(run.json()["findings"][0]["code"], "unknown_field");
     assert!(
@@ -92,7 +92,7 @@ fn an_unknown_field_is_a_finding() {
 
 #[test]
 fn standings_print_a_table_for_scripts_readers_and_spreadsheets() {
-    let pool = file("pool.json", &case("standings", 1));
+    let pool = file("pool.json", case("standings", 1));
     let run = desk(&["standings", "--json", &pool]);
     assert_eq!(run.status, 0);
     assert_eq!(run.json()["table"][0]["team"], "Otters");
@@ -112,7 +112,7 @@ fn standings_print_a_table_for_scripts_readers_and_spreadsheets() {
 
 #[test]
 fn compare_takes_two_records() {
-    let (a, b) = (file("a.json", &rehearsed(1)), file("b.json", &rehearsed(2)));
+    let (a, b) = (file("a.json", rehearsed(1)), file("b.json", rehearsed(2)));
     let run = desk(&["compare", &a, &a]);
     assert_eq!(
         (run.status, run.json()),
@@ -126,7 +126,7 @@ fn compare_takes_two_records() {
 
 #[test]
 fn audit_has_a_line_for_each_finding_or_one_object() {
-    let a = file("audit.json", &rehearsed(1));
+    let a = file("audit.json", rehearsed(1));
     let run = desk(&["audit", &a]);
     assert_eq!(run.status, 1);
     assert!(
@@ -164,7 +164,7 @@ fn what_cannot_be_read_is_said_with_file_and_place() {
     }
     let pool = file(
         "pool-wrong.json",
-        &case("standings", 0).replace("\"wins\"", "\"luck\""),
+        case("standings", 0).replace("\"wins\"", "\"luck\""),
     );
     let run = desk(&["standings", &pool]);
     assert_eq!(run.status, 2);
