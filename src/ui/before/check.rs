@@ -81,10 +81,15 @@ pub(super) fn CheckCard(
     // The briefing is in order once everybody has heard it.
     let with_yes = step != Step::Briefing;
     view! {
+        // What is wrong comes before what there is to look at.
+        {move || {
+            let check = found.get().filter(|check| !check.ok)?;
+            Some(view! { <Failed step check in_order /> })
+        }}
         {look_at(step)}
         {own}
         {move || match found.get() {
-            Some(check) if !check.ok => view! { <Failed step check in_order /> }.into_any(),
+            Some(check) if !check.ok => ().into_any(),
             found => {
                 view! {
                     {found.as_ref().and_then(|c| c.note.as_deref()).map(|note| view! {
