@@ -1,9 +1,7 @@
 //! Entries in words, for the last line of the court and the list of all entries.
 
 use super::team_name;
-use crate::game::entry::{
-    Change, Court, Fault, Forced, Level, LiberoWhy, ReplayWhy, Scope, TimerAction, Who,
-};
+use crate::game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
 use crate::game::{Kind, Outcome, State};
 use crate::rules::Team;
 
@@ -153,15 +151,6 @@ pub const fn level(level: Level) -> &'static str {
         Level::Penalty => "Penalty",
         Level::Expulsion => "Expulsion",
         Level::Disqualification => "Disqualification",
-    }
-}
-
-/// Why a new libero is named.
-#[must_use]
-pub const fn libero_why(why: LiberoWhy) -> &'static str {
-    match why {
-        LiberoWhy::Unable => "cannot go on",
-        LiberoWhy::Declared => "declared by the coach",
     }
 }
 

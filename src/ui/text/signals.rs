@@ -164,9 +164,3 @@ pub fn to_serve(name: &str) -> String {
 pub fn signal_with_number(of: Signal) -> String {
     format!("{} ({})", signal(of), of.number())
 }
-
-/// A drawing for those who do not see it.
-#[must_use]
-pub fn signal_said(of: Signal) -> String {
-    format!("{} {}", signal(of), signal_how(of))
-}
