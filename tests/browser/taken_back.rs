@@ -238,10 +238,13 @@ fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.go_on_with("last-tap", entries);
     referee.browser().find("#half-left");
+    // From the table the team that wins stands on the right, where the next screen has its button.
+    referee.tap("Seen from the stand. Turn the court for the table");
+    referee.browser().find("#half-right");
     let half = referee.browser().value(
-        "(({ left, top, right, bottom }) => ({ left, top, right, bottom }))(document.querySelector('#half-left').getBoundingClientRect())",
+        "(({ left, top, right, bottom }) => ({ left, top, right, bottom }))(document.querySelector('#half-right').getBoundingClientRect())",
     );
-    referee.point(Side::Left);
+    referee.point(Side::Right);
     over(&mut referee);
     referee.browser().run("scrollTo(0, 0);", json!([]));
     let right = referee.browser().value(STANDING);

@@ -116,9 +116,10 @@ pub fn Half(
             on:pointerdown=move |event| pad.down(&event)
             on:pointerup=move |event| tap(pad.up(&event))
             on:pointercancel=move |_| pad.cancel()
-            // The finger has made its entry: the click a browser would add lands on whatever stands
-            // there by then.
-            on:touchend=move |event| event.prevent_default()
+            // The finger makes its entry as it lifts: the click that a browser would add lands on
+            // whatever stands there by then. Said at the start, because a half that gives way to the
+            // next screen hears no more of its touch.
+            on:touchstart=move |event| event.prevent_default()
             on:keydown=move |event| pad.key(&event)
             on:click=move |event| tap(pad.click(&event))
         >
