@@ -23,6 +23,17 @@ pub const POOLS: Shelf = Shelf {
     one: "pool/",
 };
 
+/// What became of a text that was to be laid on a shelf.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Laid {
+    /// It lies there now.
+    New,
+    /// The same text lay there already.
+    Here,
+    /// The phone did not keep it.
+    Refused,
+}
+
 impl Shelf {
     fn key(&self, id: &str) -> String {
         format!("{}{id}", self.one)
@@ -65,10 +76,14 @@ impl Shelf {
         self.ids().iter().filter_map(|id| self.get(id)).collect()
     }
 
-    /// Whether the same text lies there already.
-    pub fn has(&self, text: &str) -> bool {
-        self.ids()
-            .iter()
-            .any(|id| self.get(id).as_deref() == Some(text))
+    /// Lays a text that came from elsewhere on it, unless the same one lies there already.
+    pub fn lay(&self, text: &str) -> Laid {
+        if self.texts().iter().any(|here| here == text) {
+            Laid::Here
+        } else if self.put(&device::new_id(), text) {
+            Laid::New
+        } else {
+            Laid::Refused
+        }
     }
 }

@@ -31,17 +31,7 @@ pub const TESTS: &[Test] = &[
 /// From the start screen to the first service of a match by the international rules.
 fn up_to_the_first_service(referee: &mut Referee) {
     referee.new_match("International The official text");
-    for check in [
-        "Own kit",
-        "Floor and free zone",
-        "Net and posts",
-        "Ball",
-        "First aid and way out",
-        "Duty team briefed",
-        "Captains' meeting",
-    ] {
-        referee.tap(&format!("Done: {check}"));
-    }
+    referee.all_in_order();
     referee.tap("Open");
     referee.list(A, &[1, 2, 3, 4, 5, 6, 7, 8, 10], 4);
     referee.list(B, &[11, 12, 13, 14, 15, 16, 17], 16);

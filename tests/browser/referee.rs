@@ -212,6 +212,21 @@ impl<'a> Referee<'a> {
 
     // ---- Before the match.
 
+    /// Ticks each check before the match.
+    pub fn all_in_order(&mut self) {
+        for check in [
+            "Own kit",
+            "Floor and free zone",
+            "Net and posts",
+            "Ball",
+            "First aid and way out",
+            "Duty team briefed",
+            "Captains' meeting",
+        ] {
+            self.tap(&format!("Done: {check}"));
+        }
+    }
+
     /// Opens a match of a preset, its name as on the screen.
     pub fn new_match(&mut self, preset: &str) {
         self.tap_at("#new-match");

@@ -13,6 +13,7 @@ use serde_json::{json, Value};
 use crate::driver::Engine;
 use crate::referee::{Referee, Side, A, B};
 use crate::stage::Stage;
+use crate::support::{code, EVERY_KIND};
 use crate::{Ran, Test};
 
 /// The tests of this file.
@@ -53,17 +54,7 @@ fn five_sets_with_everything(stage: &mut Stage) -> Ran {
 /// From the start screen to the first service. The Herons have come with six players and a libero.
 fn before(referee: &mut Referee) {
     referee.new_match("International The official text");
-    for check in [
-        "Own kit",
-        "Floor and free zone",
-        "Net and posts",
-        "Ball",
-        "First aid and way out",
-        "Duty team briefed",
-        "Captains' meeting",
-    ] {
-        referee.tap(&format!("Done: {check}"));
-    }
+    referee.all_in_order();
     referee.tap("Open");
     list(referee, A, &[1, 2, 3, 4, 5, 6, 7, 8], 1, 9);
     list(referee, B, &[11, 12, 13, 14, 15, 16], 11, 19);
@@ -412,53 +403,14 @@ fn at_the_desk(referee: &mut Referee, downloads: &Path) -> Replay {
 
 /// Every kind of entry was made and counts, but for those named.
 fn every_kind_but(replay: &Replay, missing: &[&str]) {
-    let log = record::Log {
-        id: String::new(),
-        entries: replay.entries().to_vec(),
-    };
-    let file: Value = serde_json::from_str(&record::write(&log)).expect("a file is JSON");
-    let entries = file["entries"].as_array().expect("a list of entries");
-    let made: BTreeSet<&str> = entries.iter().filter_map(|e| e["kind"].as_str()).collect();
-    let all = [
-        "match",
-        "heading",
-        "team_list",
-        "check",
-        "toss",
-        "line_up",
-        "begin_set",
-        "rally",
-        "explain",
-        "replay",
-        "time_out",
-        "substitution",
-        "libero_replacement",
-        "new_libero",
-        "improper_request",
-        "delay",
-        "misconduct",
-        "late_fault",
-        "recovery",
-        "incomplete",
-        "default",
-        "change_courts",
-        "suspend",
-        "resume",
-        "timer",
-        "remark",
-        "sign",
-        "strike",
-        "seal",
-        "reopen",
-        "answer",
-    ];
-    let absent: Vec<&str> = all
+    let made: BTreeSet<String> = replay.entries().iter().map(|e| code(&e.kind)).collect();
+    let absent: Vec<&str> = EVERY_KIND
         .into_iter()
-        .filter(|kind| !made.contains(kind))
+        .filter(|kind| !made.contains(*kind))
         .collect();
     assert_eq!(absent, missing);
     assert!(
-        made.iter().all(|kind| all.contains(kind)),
+        made.iter().all(|kind| EVERY_KIND.contains(&kind.as_str())),
         "a kind is new: {made:?}"
     );
     let insisted = |o: &Outcome| matches!(o, Outcome::Insisted(_));

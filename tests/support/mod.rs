@@ -8,6 +8,7 @@ pub mod source;
 
 use dutystand::game::entry::{Heading, Player, TeamList, Toss};
 use dutystand::game::{Entry, Kind, Replay};
+use dutystand::record;
 use dutystand::rules::{ByTeam, Preset, Rules, Shirt, Team};
 
 /// Numbers entries from 1 in their order.
@@ -99,4 +100,46 @@ pub fn played(more: impl IntoIterator<Item = Kind>) -> Replay {
 /// The same by other rules.
 pub fn played_by(rules: Rules, more: impl IntoIterator<Item = Kind>) -> Replay {
     Replay::of(numbered(opening(rules).into_iter().chain(more)))
+}
+
+/// All kinds of entry that the match-log contract names.
+pub const EVERY_KIND: [&str; 31] = [
+    "match",
+    "heading",
+    "team_list",
+    "check",
+    "toss",
+    "line_up",
+    "begin_set",
+    "rally",
+    "explain",
+    "replay",
+    "time_out",
+    "substitution",
+    "libero_replacement",
+    "new_libero",
+    "improper_request",
+    "delay",
+    "misconduct",
+    "late_fault",
+    "recovery",
+    "incomplete",
+    "default",
+    "change_courts",
+    "suspend",
+    "resume",
+    "timer",
+    "remark",
+    "sign",
+    "strike",
+    "seal",
+    "reopen",
+    "answer",
+];
+
+/// The kind of an entry as the log names it.
+pub fn code(kind: &Kind) -> String {
+    let json = record::write_entry(&Entry::new(1, kind.clone()));
+    let value: serde_json::Value = serde_json::from_str(&json).expect("written by us");
+    value["kind"].as_str().expect("a kind").to_owned()
 }

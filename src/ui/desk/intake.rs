@@ -1,10 +1,9 @@
 //! Files that only the desk takes in: paper sheets that somebody keyed in, and the results of pools.
 
 use super::words;
-use crate::device;
 use crate::sheet::paper::{self, Draft};
 use crate::sheet::{standings, FileKind, FormProblem};
-use crate::ui::shelf::{Shelf, PAPERS, POOLS};
+use crate::ui::shelf::{Laid, Shelf, PAPERS, POOLS};
 
 /// Takes in such a file: what became of it, and whether it is here now; none for any other file.
 pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {
@@ -32,14 +31,9 @@ fn keep(
     let Some(text) = read else {
         return (words::form_unreadable(name, problems), false);
     };
-    if shelf.has(&text) {
-        return (words::form_here(name), true);
+    match shelf.lay(&text) {
+        Laid::Here => (words::form_here(name), true),
+        Laid::New => (words::form_taken(name, problems), true),
+        Laid::Refused => (words::form_not_kept(name), false),
     }
-    let kept = shelf.put(&device::new_id(), &text);
-    let say = if kept {
-        words::form_taken(name, problems)
-    } else {
-        words::form_not_kept(name)
-    };
-    (say, kept)
 }

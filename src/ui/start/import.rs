@@ -15,7 +15,7 @@ use crate::record::{
 use crate::sheet::FileKind;
 use crate::ui::before::{drawn, keep_drawn};
 use crate::ui::session::{use_session, Session};
-use crate::ui::shelf::{PAPERS, POOLS};
+use crate::ui::shelf::{Laid, PAPERS, POOLS};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
 use crate::ui::text_before::library as words;
@@ -180,12 +180,10 @@ impl Hand {
         let (mut new, mut here, mut lost) = (0, 0, 0);
         for (shelf, texts) in [(PAPERS, desk.papers), (POOLS, desk.pools)] {
             for text in texts {
-                if shelf.has(&text) {
-                    here += 1;
-                } else if shelf.put(&device::new_id(), &text) {
-                    new += 1;
-                } else {
-                    lost += 1;
+                match shelf.lay(&text) {
+                    Laid::New => new += 1,
+                    Laid::Here => here += 1,
+                    Laid::Refused => lost += 1,
                 }
             }
         }

@@ -4,6 +4,7 @@ use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
 use crate::game::{Notice, Phase, State, Timed};
 use crate::rules::{Cause, Group, Shirt, Team, CALL_BACK_SECONDS};
+use crate::sheet::words::side;
 
 /// The court, and what lies below it.
 pub const COURT: &str = "Court and what happens on it";
@@ -35,16 +36,6 @@ pub fn play_title(state: &State) -> String {
         Phase::Playing => format!("Set {}", state.set_number()),
         Phase::Suspended => "Interrupted".into(),
         Phase::Finished => "Match over".into(),
-    }
-}
-
-/// Left or right.
-#[must_use]
-pub const fn side(left: bool) -> &'static str {
-    if left {
-        "left"
-    } else {
-        "right"
     }
 }
 
