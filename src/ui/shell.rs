@@ -262,7 +262,8 @@ fn Frame(page: Page) -> impl IntoView {
             session.open(id);
         }
     });
-    Effect::new(move |_| device::set_title(&text::page_title(&heading(session, &screen.read()))));
+    let title = Memo::new(move |_| text::page_title(&heading(session, &screen.read())));
+    Effect::new(move |_| device::set_title(&title.read()));
     let code = Memo::new(move |_| screen.read().code());
 
     view! {

@@ -18,6 +18,7 @@ mod first_set;
 mod incidents;
 mod kept;
 mod library;
+mod light;
 mod pages;
 mod pictures;
 mod printed;
@@ -72,6 +73,7 @@ const FILES: &[&[Test]] = &[
     taken_back::TESTS,
     incidents::TESTS,
     at_a_glance::TESTS,
+    light::TESTS,
     tally::TESTS,
     files::TESTS,
     briefed::TESTS,

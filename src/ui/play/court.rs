@@ -59,8 +59,10 @@ pub struct Court {
     service_clock: RwSignal<bool>,
     /// What had the keys before a panel was opened.
     opener: StoredValue<Focus, LocalStorage>,
-    /// What is open below the halves.
-    pub panel: RwSignal<Panel>,
+    opened: RwSignal<Panel>,
+    /// What is open below the halves. It speaks only when that changes: every tap on a half closes what is
+    /// open, and mostly nothing is.
+    pub panel: Memo<Panel>,
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
 }
@@ -78,6 +80,7 @@ impl Court {
     /// As it was last turned on this phone.
     #[must_use]
     pub fn begin() -> Court {
+        let opened = RwSignal::new(Panel::Rally);
         Court {
             session: use_session(),
             shell: use_shell(),
@@ -85,7 +88,8 @@ impl Court {
             glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             opener: StoredValue::new_local(Focus::default()),
-            panel: RwSignal::new(Panel::Rally),
+            opened,
+            panel: Memo::new(move |_| opened.get()),
             locked: use_shell().locked,
         }
     }
@@ -162,7 +166,7 @@ impl Court {
         if self.panel.get_untracked() == Panel::Rally {
             self.opener.set_value(Focus::here());
         }
-        self.panel.set(panel);
+        self.opened.set(panel);
     }
 
     /// Gives the keys back after the last panel.
@@ -173,7 +177,7 @@ impl Court {
 
     /// Back to the last rally.
     pub fn close_panel(self) {
-        self.panel.set(Panel::Rally);
+        self.opened.set(Panel::Rally);
     }
 }
 

@@ -93,7 +93,7 @@ enum Shows {
 #[component]
 fn Floor() -> impl IntoView {
     let court = use_court();
-    court.panel.set(Panel::Rally);
+    court.close_panel();
     let session = use_session();
     let strip = NodeRef::<html::Div>::new();
     // What is new stands at the top of the strip. One that was not moved is left alone: to move it, the
@@ -191,7 +191,7 @@ fn opened(panel: Panel) -> AnyView {
 pub fn Aside() -> impl IntoView {
     let session = use_session();
     let court = use_court();
-    court.panel.set(Panel::Rally);
+    court.close_panel();
     let teams = move || {
         let state = session.state();
         let changes = state.ready().is_some();
