@@ -170,6 +170,15 @@ impl Focus {
         Focus(active.filter(|active| active.tag_name() != "BODY"))
     }
 
+    /// Takes the keys from whatever has them. What is removed while it has them makes the browser lay out
+    /// the whole page on the spot.
+    pub fn leave() {
+        if let Focus(Some(element)) = Focus::here() {
+            // Fails for nothing that has the focus.
+            let _ = element.blur();
+        }
+    }
+
     /// Back to it, or to what stands in its place under the same id. Whatever has the keys meanwhile
     /// keeps them.
     pub fn back(&self) {

@@ -4,10 +4,10 @@
 
 mod screen;
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::part::dialog::Confirm;
+use super::part::keys::go_on_at;
 use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
 use super::text;
@@ -355,13 +355,10 @@ fn Bar() -> impl IntoView {
     });
     let title = Memo::new(move |_| heading(session, &shell.screen()));
     // Whoever listens to the page begins anew at the heading of each new screen.
-    let h1 = NodeRef::<html::H1>::new();
     Effect::new(move |before: Option<Screen>| {
         let screen = shell.screen();
         if before.is_some_and(|before| before != screen) {
-            if let Some(h1) = h1.get_untracked() {
-                let _ = h1.focus();
-            }
+            go_on_at("heading");
         }
         screen
     });
@@ -376,7 +373,7 @@ fn Bar() -> impl IntoView {
                     </svg>
                 </button>
             </Show>
-            <h1 tabindex="-1" node_ref=h1>
+            <h1 tabindex="-1" id="heading">
                 {title}
             </h1>
             <Show when=move || in_match.get()>

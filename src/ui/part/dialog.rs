@@ -2,9 +2,9 @@
 //! On the court screen they lie below the halves, and the halves stay in use.
 
 use leptos::ev::KeyboardEvent;
-use leptos::html;
 use leptos::prelude::*;
 
+use super::keys::go_on_at;
 use crate::device::Focus;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text;
@@ -34,16 +34,9 @@ pub fn Drawer(
 fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> impl IntoView {
     // Beside a court on which play goes on nothing is shut off.
     let beside = matches!(untrack(|| use_shell().screen()), Screen::Play { .. });
-    let close = NodeRef::<html::Button>::new();
     let opener = Focus::here();
     on_cleanup(move || request_animation_frame(move || opener.back()));
-    // Whoever uses keys or listens stands at the head of the sheet when it comes.
-    Effect::new(move |_| {
-        if let Some(button) = close.get() {
-            // Fails only for a button that is gone already.
-            let _ = button.focus();
-        }
-    });
+    go_on_at("drawer-close");
     let on_key = move |event: KeyboardEvent| {
         if event.key() == "Escape" {
             open.set(false);
@@ -66,8 +59,8 @@ fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> imp
                 <button
                     type="button"
                     class="bar-button"
+                    id="drawer-close"
                     aria-label=text::CLOSE
-                    node_ref=close
                     on:click=move |_| open.set(false)
                 >
                     <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">

@@ -1,8 +1,10 @@
 //! Parts that several screens share.
 
+pub mod afterwards;
 pub mod count_down;
 pub mod dialog;
 mod figure;
+pub mod keys;
 pub mod line_up_court;
 pub mod number_pad;
 pub mod picker;

@@ -87,7 +87,7 @@ pub fn buttons(
                 class=each
                 class:advised=choice.advice.is_some()
                 aria-label=choice.label
-                aria-pressed=move || chosen.map(|chosen| chosen.run(i).to_string())
+                aria-pressed=chosen.map(|chosen| move || chosen.run(i).to_string())
                 aria-disabled=(!choice.possible).then_some("true")
                 on:click=move |_| tap.run(i)
             >

@@ -59,10 +59,7 @@ pub struct Court {
     service_clock: RwSignal<bool>,
     /// What had the keys before a panel was opened.
     opener: StoredValue<Focus, LocalStorage>,
-    opened: RwSignal<Panel>,
-    /// What is open below the halves. It speaks only when that changes: every tap on a half closes what is
-    /// open, and mostly nothing is.
-    pub panel: Memo<Panel>,
+    panel: RwSignal<Panel>,
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
 }
@@ -80,7 +77,6 @@ impl Court {
     /// As it was last turned on this phone.
     #[must_use]
     pub fn begin() -> Court {
-        let opened = RwSignal::new(Panel::Rally);
         Court {
             session: use_session(),
             shell: use_shell(),
@@ -88,8 +84,7 @@ impl Court {
             glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             opener: StoredValue::new_local(Focus::default()),
-            opened,
-            panel: Memo::new(move |_| opened.get()),
+            panel: RwSignal::new(Panel::Rally),
             locked: use_shell().locked,
         }
     }
@@ -107,10 +102,22 @@ impl Court {
         self.turned.set(for_table);
     }
 
+    /// What is open below the halves.
+    #[must_use]
+    pub fn panel(self) -> Panel {
+        self.panel.get()
+    }
+
     /// Whether only the court shows: score, server and what is due. Whatever is opened shows the rest.
     #[must_use]
     pub fn is_glance(self) -> bool {
-        self.glance.get() && self.panel.get() == Panel::Rally
+        self.wants_glance() && self.panel() == Panel::Rally
+    }
+
+    /// Whether that is all somebody wants to see while nothing is open.
+    #[must_use]
+    pub fn wants_glance(self) -> bool {
+        self.glance.get()
     }
 
     /// Shows only the court, or everything; kept on this phone.
@@ -166,7 +173,7 @@ impl Court {
         if self.panel.get_untracked() == Panel::Rally {
             self.opener.set_value(Focus::here());
         }
-        self.opened.set(panel);
+        self.show(panel);
     }
 
     /// Gives the keys back after the last panel.
@@ -177,7 +184,15 @@ impl Court {
 
     /// Back to the last rally.
     pub fn close_panel(self) {
-        self.opened.set(Panel::Rally);
+        self.show(Panel::Rally);
+    }
+
+    /// Every tap on a half closes what is open, and mostly nothing is: then nobody hears of it.
+    fn show(self, panel: Panel) {
+        if self.panel.get_untracked() != panel {
+            Focus::leave();
+            self.panel.set(panel);
+        }
     }
 }
 

@@ -1,7 +1,6 @@
 //! Only the court: score, server and what is due, as large as the screen allows; and the lock against
 //! pockets.
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::court::{stand_left, use_court};
@@ -13,6 +12,7 @@ use super::tally::FirstService;
 use super::time_out::Running;
 use crate::device;
 use crate::rules::Team;
+use crate::ui::part::keys::go_on_at;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -71,13 +71,7 @@ fn Locked() -> impl IntoView {
     let session = use_session();
     let court = use_court();
     let begun = RwSignal::new(false);
-    let first = NodeRef::<html::Button>::new();
-    // Whoever uses keys stands at the first corner.
-    Effect::new(move |_| {
-        if let Some(button) = first.get() {
-            let _ = button.focus();
-        }
-    });
+    go_on_at("corner-1");
     let points = move |left: bool| {
         let team = court.team_at(left);
         let class = match team {
@@ -119,7 +113,6 @@ fn Locked() -> impl IntoView {
                 type="button"
                 class="button lock-corner one"
                 id="corner-1"
-                node_ref=first
                 aria-label=text::CORNER_1
                 aria-pressed=move || begun.get().to_string()
                 on:click=move |_| begun.set(true)

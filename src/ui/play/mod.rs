@@ -101,7 +101,7 @@ fn Floor() -> impl IntoView {
     let moved = StoredValue::new(false);
     Effect::new(move |was: Option<Panel>| {
         session.with_replay(|_| ());
-        let panel = court.panel.get();
+        let panel = court.panel();
         if let Some(strip) = strip.get().filter(|_| moved.get_value()) {
             strip.set_scroll_top(0);
             moved.set_value(false);
@@ -152,15 +152,14 @@ fn Floor() -> impl IntoView {
                 </Show>
                 <div
                     class="strip"
-                    class:whole=move || court.panel.get() != Panel::Rally
+                    class:whole=move || court.panel() != Panel::Rally
                     node_ref=strip
                     on:scroll=move |_| moved.set_value(true)
                 >
-                    {move || match court.panel.get() {
-                        Panel::Rally if court.is_glance() => ().into_any(),
-                        Panel::Rally => view! { <AfterRally /> }.into_any(),
-                        panel => opened(panel),
-                    }}
+                    <Show when=move || !court.wants_glance()>
+                        <AfterRally />
+                    </Show>
+                    {move || opened(court.panel())}
                 </div>
             </div>
         </div>
@@ -226,24 +225,28 @@ pub fn Aside() -> impl IntoView {
         <section class="aside stack" aria-label=text::ASIDE>
             {teams}
             {move || {
-                let panel = court.panel.get();
+                let panel = court.panel();
                 (panel != Panel::Rally).then(|| view! { <div class="card">{opened(panel)}</div> })
             }}
         </section>
     }
 }
 
-/// What the strip shows while nothing else is asked for.
+/// What the strip shows while nothing else is asked for. It stays there meanwhile, so that the way back from
+/// a panel is short.
 #[component]
 fn AfterRally() -> impl IntoView {
+    let court = use_court();
     view! {
-        <last::Last />
-        <stopped::Stopped />
-        <due::Prompts />
-        <time_out::Running />
-        {signal_card::announced()}
-        <tally::FirstService />
-        <service::Service />
-        <reasons::Reasons />
+        <div class="after-rally" hidden=move || court.panel() != Panel::Rally>
+            <last::Last />
+            <stopped::Stopped />
+            <due::Prompts />
+            <time_out::Running />
+            {signal_card::announced()}
+            <tally::FirstService />
+            <service::Service />
+            <reasons::Reasons />
+        </div>
     }
 }

@@ -1,9 +1,9 @@
 //! A panel below the court, with its heading and its way back.
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::court::use_court;
+use crate::ui::part::keys::go_on_at;
 use crate::ui::text;
 
 /// The frame.
@@ -15,18 +15,11 @@ pub fn Frame(
     children: Children,
 ) -> impl IntoView {
     let court = use_court();
-    let head = NodeRef::<html::H2>::new();
-    // Whoever uses keys or listens stands at the head of the panel when it comes.
-    Effect::new(move |_| {
-        if let Some(head) = head.get() {
-            // Fails only for a heading that is gone already.
-            let _ = head.focus();
-        }
-    });
+    go_on_at("panel-title");
     view! {
         <section class="panel" aria-labelledby="panel-title">
             <div class="panel-head">
-                <h2 id="panel-title" tabindex="-1" node_ref=head>{title}</h2>
+                <h2 id="panel-title" tabindex="-1">{title}</h2>
                 <button
                     type="button"
                     class="bar-button"

@@ -123,15 +123,24 @@ fn of_rally(talked: Memo<Option<Talked>>, opens: Option<Group>) -> AnyView {
     };
     // The number to a reason leaves its signal as it is.
     let shows = Memo::new(move |_| tapped.shows());
-    let shown = move || match shows.get() {
+    let card = move || match shows.get() {
         Shows::Card(_, cause) => {
             let again = tapped.again;
             view! { <SignalCard talked cause again /> }.into_any()
         }
-        Shows::Choice => choice(tapped, opens),
-        Shows::Nothing => ().into_any(),
+        Shows::Choice | Shows::Nothing => ().into_any(),
     };
-    view! { {shown} }.into_any()
+    // Wanted again after every rally, so it stays once it has been there.
+    let wanted = Memo::new(move |was: Option<&bool>| {
+        was == Some(&true) || shows.get() == Shows::Choice
+    });
+    view! {
+        {card}
+        <div class="rally-reasons" hidden=move || shows.get() != Shows::Choice>
+            {move || wanted.get().then(|| choice(tapped, opens))}
+        </div>
+    }
+    .into_any()
 }
 
 /// All reasons in their groups, always in the same places.

@@ -10,6 +10,7 @@ use super::reasons::Talked;
 use crate::game::entry::{By, SeenBy};
 use crate::game::Kind;
 use crate::rules::{Cause, Shirt, Signal, Team};
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::ui::part::signal_figure::SignalFigure;
 use crate::ui::session::{use_session, Session};
@@ -108,8 +109,13 @@ pub fn SignalCard(
                     {text::OTHER_REASON}
                 </button>
             </div>
-            {who_did(talked, cause, number)}
-            {who_saw(talked, cause)}
+            {afterwards(move || {
+                view! {
+                    {who_did(talked, cause, number)}
+                    {who_saw(talked, cause)}
+                }
+                    .into_any()
+            })}
         </section>
     }
     .into_any()
@@ -119,9 +125,12 @@ pub fn SignalCard(
 pub fn announced() -> AnyView {
     let session = use_session();
     let court = use_court();
-    let last = move || {
+    let last = Memo::new(move |_| {
         let (signal, team) = session.with_replay(|r| r.state().signal_of(r.last_standing()?))?;
-        let left = court.team_at(true);
+        Some((signal, team, court.team_at(true)))
+    });
+    let shown = move || {
+        let (signal, team, left) = last.get()?;
         let concerned = team.unwrap_or(left);
         let words = text::signal_with_number(signal);
         Some(view! {
@@ -130,7 +139,7 @@ pub fn announced() -> AnyView {
             </ol>
         })
     };
-    view! { {last} }.into_any()
+    view! { {shown} }.into_any()
 }
 
 /// What is shown when a set is over: its end, and the change of courts where there is one.
