@@ -149,6 +149,9 @@ fn wrongs(source: &Source) -> Vec<String> {
             if (of_web && first != "leptos") || through_the_screen {
                 say("only the device floor touches the browser");
             }
+            if path == "leptos::task::spawn" || path == "leptos::task::spawn_local" {
+                say("what waits for the browser goes on in its own time: device::spawn");
+            }
             if begins_with(&path, "leptos::ev")
                 && path != "leptos::ev"
                 && !EVENTS.contains(&path.as_str())
@@ -302,6 +305,11 @@ fn the_browser_is_seen_in_the_screen() {
         "src/ui/shell.rs",
         "use leptos::wasm_bindgen::JsCast;",
         &["device"],
+    );
+    planted(
+        "src/ui/session.rs",
+        "fn f() { leptos::task::spawn_local(async {}); }",
+        &["device::spawn"],
     );
     planted(
         "src/ui/play/pad.rs",

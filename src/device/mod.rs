@@ -29,6 +29,7 @@ mod skew;
 mod speech;
 mod tabs;
 mod trouble;
+mod turn;
 mod wake;
 mod worker;
 
@@ -55,5 +56,10 @@ pub use share::{
 pub use speech::{on_voices, Voice};
 pub use tabs::Tabs;
 pub use trouble::StorageTrouble;
+pub use turn::Turn;
 pub use wake::{Wake, WakeState};
 pub use worker::{Offline, Worker};
+
+/// Does something that waits for the browser's answers, and goes on as soon as each is there: what is read
+/// from the disk in one go must not let the page take a turn in between.
+pub use wasm_bindgen_futures::spawn_local as spawn;

@@ -170,10 +170,14 @@ impl Focus {
         Focus(active.filter(|active| active.tag_name() != "BODY"))
     }
 
-    /// Takes the keys from whatever has them. What is removed while it has them makes the browser lay out
-    /// the whole page on the spot.
-    pub fn leave() {
-        if let Focus(Some(element)) = Focus::here() {
+    /// Takes the keys from a button that has them only because a finger pressed it. A button that goes
+    /// away with them makes the browser lay out the whole page on the spot, and once more afterwards.
+    pub fn let_go() {
+        let Focus(Some(element)) = Focus::here() else {
+            return;
+        };
+        // Fails only for a selector that is none. A field shows its focus however it came by it.
+        if element.matches(":not(:focus-visible)").unwrap_or(false) {
             // Fails for nothing that has the focus.
             let _ = element.blur();
         }

@@ -29,7 +29,7 @@ pub use file_kind::FileKind;
 pub use find::fits;
 pub use fold_print::fold_print;
 pub use form::{Form, FormProblem};
-pub use html::{document, paper};
+pub use html::{document, parts};
 pub use picture::Picture;
 pub use places::{libero_turns, Entered, Half, LiberoTurn, Place, Turn};
 pub use remark::RemarkLine;

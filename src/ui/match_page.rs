@@ -9,9 +9,11 @@ use super::sheet_view::SheetScreen;
 use super::shell::{mount, Document, Page, Screen};
 use super::signals::Signals;
 use super::start::{About, Start};
+use super::turns::take_turns;
 
 /// Puts the page together. Called once.
 pub fn start() {
+    take_turns();
     mount(Page {
         document: Document::Match,
         begin: || provide_context(Court::begin()),

@@ -19,3 +19,4 @@ mod signals;
 pub mod start;
 pub mod text;
 pub mod text_before;
+mod turns;

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::device::{
-    Clock, Health, Journal, Notice, Standing, Tabs, Ticker, Wake, Watch, WriterLock,
+    self, Clock, Focus, Health, Journal, Notice, Standing, Tabs, Ticker, Wake, Watch, WriterLock,
 };
 use crate::game::entry::Heading;
 use crate::game::{Entry, Kind, Phase, Refusal, Replay, State};
@@ -121,7 +121,7 @@ impl Session {
         let health = RwSignal::new(journal.health());
         let now = RwSignal::new(clock.stamp());
         let ticking = clock.clone();
-        let ticker = crate::device::every(TICK_MS, move || now.set(ticking.stamp()));
+        let ticker = device::every(TICK_MS, move || now.set(ticking.stamp()));
         let session = Session {
             hands: StoredValue::new_local(Hands {
                 _held: (journal.watch(|_| {}), ticker),
@@ -403,6 +403,7 @@ impl Session {
         let under_way = matches!(state.phase(), Phase::Playing | Phase::Suspended)
             || state.phase() == Phase::BetweenSets;
         self.hands.with_value(|h| h.wake.want(under_way));
+        Focus::let_go();
         self.state.set(Arc::new(state));
     }
 
@@ -441,7 +442,7 @@ impl Session {
         Replay::new().may(&first).map_err(NotEntered::Refused)?;
         self.close();
         self.hands.with_value(|h| h.clock.settle());
-        let id = crate::device::new_id();
+        let id = device::new_id();
         self.hands.update_value(|h| {
             h.writer = LineWriter::default();
         });
@@ -457,8 +458,8 @@ impl Session {
         self.standing.set(Standing::Writer);
         self.claim(&id, true);
         // A calm moment, a tap, and something to keep from now on. The start screen shows the answer.
-        leptos::task::spawn_local(async {
-            crate::device::ask_to_keep().await;
+        device::spawn(async {
+            device::ask_to_keep().await;
         });
         Ok(id)
     }
@@ -527,7 +528,7 @@ impl Session {
     /// Reads a match; the tab that writes also lets the longer copy repair the other.
     fn load(self, id: String, standing: Standing) {
         let journal = self.journal();
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let copies = journal.read_all(&id).await;
             let found = record::recover(&copies.local, &copies.durable);
             let mut writer = LineWriter::default();

@@ -13,7 +13,8 @@ use super::start::hand_over;
 use super::text;
 use crate::device::{offset_minutes, print_page, Parcel};
 use crate::game::Replay;
-use crate::sheet::{csv, document, paper, Sheet, WallClock};
+use crate::sheet::{csv, document, parts, Sheet, WallClock};
+use crate::ui::part::afterwards::by_and_by;
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
 #[component]
@@ -58,10 +59,32 @@ pub fn SheetScreen() -> impl IntoView {
                 <p class="sentence bad" role="alert">{words::CANNOT_PRINT}</p>
             })}
             <Closing />
-            <div inner_html=move || session.with_replay(|replay| {
-                paper(&drawn_on(session, replay), wall_clock(replay))
-            })></div>
+            <Paper />
         </div>
+    }
+}
+
+/// The paper, part by part.
+#[component]
+fn Paper() -> impl IntoView {
+    let session = use_session();
+    let all = Memo::new(move |_| {
+        session.with_replay(|replay| parts(&drawn_on(session, replay), wall_clock(replay)))
+    });
+    let built = by_and_by(move || all.read().len(), 1);
+    let shown = Memo::new(move |_| built.get().min(all.read().len()));
+    let one = move |place: usize| {
+        let html = Memo::new(move |_| all.read().get(place).cloned().unwrap_or_default());
+        view! { <div class="paper-part" inner_html=html></div> }
+    };
+    view! {
+        <article class="paper" aria-busy=move || (shown.get() < all.read().len()).then_some("true")>
+            <For
+                each=move || 0..shown.get()
+                key=|place| *place
+                children=one
+            />
+        </article>
     }
 }
 

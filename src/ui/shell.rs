@@ -6,12 +6,13 @@ mod screen;
 
 use leptos::prelude::*;
 
+use super::part::afterwards::after_the_frame;
 use super::part::dialog::Confirm;
 use super::part::keys::go_on_at;
 use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
 use super::text;
-use crate::device::{self, Offline, Standing, Worker};
+use crate::device::{self, Focus, Offline, Standing, Worker};
 
 pub use screen::{Document, Screen};
 
@@ -124,14 +125,14 @@ impl Shell {
         }
         self.trail.update_value(|trail| trail.push(here));
         device::push_hash(&screen.hash());
-        self.screen.set(screen);
+        self.show(screen);
     }
 
     /// To a screen of the other page, once everything is kept: a page takes along what it alone has.
     fn leave_for(self, screen: &Screen, from: String) {
         let address = screen.address();
         let journal = self.session.journal();
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             if journal.settle().await {
                 device::go_to_page(&address, &from);
             } else {
@@ -145,13 +146,18 @@ impl Shell {
         if !screen.is_in(self.page.document) {
             device::replace_page(&screen.address());
         }
+        self.show(screen);
+    }
+
+    fn show(self, screen: Screen) {
+        Focus::let_go();
         self.screen.set(screen);
     }
 
     /// Shows a screen in the place of this one.
     pub fn replace(self, screen: Screen) {
         device::replace_hash(&screen.hash());
-        self.screen.set(screen);
+        self.show(screen);
     }
 
     /// As the phone's back button.
@@ -263,7 +269,11 @@ fn Frame(page: Page) -> impl IntoView {
         }
     });
     let title = Memo::new(move |_| text::page_title(&heading(session, &screen.read())));
-    Effect::new(move |_| device::set_title(&title.read()));
+    // After the frame: a browser computes the style of everything new before it takes a title.
+    Effect::new(move |_| {
+        let title = title.get();
+        after_the_frame(move || device::set_title(&title));
+    });
     let code = Memo::new(move |_| screen.read().code());
 
     view! {

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use crate::rules::{Signal as Sign, Team};
+use crate::ui::part::afterwards::by_and_by;
 use crate::ui::part::signal_figure::SignalFigure;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -11,6 +12,9 @@ use crate::ui::text;
 /// From one drawing to the next, so that neighbours of the list do not follow each other; it has no
 /// divisor with their number in common, so each comes once.
 const STRIDE: usize = 11;
+
+/// So many are drawn between two frames; the first of them fill a screen.
+const AT_A_TIME: usize = 8;
 
 /// The one that is looked at.
 #[derive(Clone, Copy)]
@@ -36,7 +40,8 @@ pub fn Signals() -> impl IntoView {
         one.set(true);
     };
     let all = move || {
-        let line = |(index, sign): (usize, Sign)| {
+        let built = by_and_by(|| Sign::ALL.len(), AT_A_TIME);
+        let line = move |(index, sign): (usize, Sign)| {
             view! {
                 <li>
                     <button type="button" class="signal-line" on:click=move |_| open(index, true)>
@@ -66,7 +71,11 @@ pub fn Signals() -> impl IntoView {
                 {text::LEARN}
             </button>
             <ul class="signal-list">
-                {Sign::ALL.into_iter().enumerate().map(line).collect_view()}
+                <For
+                    each=move || Sign::ALL.into_iter().enumerate().take(built.get())
+                    key=|(index, _)| *index
+                    children=line
+                />
             </ul>
         }
         .into_any()

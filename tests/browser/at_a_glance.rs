@@ -67,7 +67,7 @@ fn read_from_70_centimetres(stage: &mut Stage) -> Ran {
         let score = minutes_of_arc(referee, "#half-right .half-score");
         assert!(score > 40.0, "{width}x{height}: the score has {score:.1}");
     }
-    for (width, height) in [(360, 740), (320, 568)] {
+    for (width, height) in [(360, 740), (320, 568), (740, 360)] {
         referee.browser().screen(width, height);
         let server = minutes_of_arc(referee, "#half-right .half-serves b");
         assert!(
@@ -239,6 +239,7 @@ fn by_keys_alone(stage: &mut Stage) -> Ran {
         }
     }
     referee.browser().find("#refusal-sentence");
+    keys_at(referee, ".drawer [aria-label=Close]");
     press(referee, "Escape");
     keys_at(referee, "#time-out-left");
     Ok(())

@@ -11,6 +11,7 @@ use crate::driver::{Browser, Engine};
 use crate::referee::{Referee, Side};
 use crate::stage::{built, Stage};
 use crate::support::{numbered, opening, set_begins};
+use crate::with_everything::five_sets_with_everything;
 
 /// Loads of each page; the middle one counts.
 const LOADS: usize = 21;
@@ -113,7 +114,6 @@ const BARE_SCRIPT: &str = "\
           other.classList.remove('serving');
         }
         last = side;
-        for (const e of document.querySelectorAll('button[value]')) e.value = n + 1;
         at('#last-entry').textContent = 'Point ' + name;
         at('#due').textContent = name + ' to serve: 7';
         at('#news').textContent = name + ' ' + score.innerText;
@@ -124,9 +124,14 @@ const BARE_SCRIPT: &str = "\
 /// Prints the figures.
 pub fn print() -> Result<(), String> {
     Engine::Chromium.present()?;
+    if std::env::var("DAY").is_ok() {
+        day();
+        return Ok(());
+    }
     start();
     taps();
     tasks();
+    day();
     length();
     Ok(())
 }
@@ -266,6 +271,47 @@ fn tasks() {
     let what = format!("{} reasons, panels, steps back", rounds * others.len());
     println!("{what:<34} {ours:>9}");
     println!("{:<34} {longest:>6.0} ms", "the longest");
+}
+
+/// Keeps the lengths of tasks over 50 ms, each with what was pressed before it; those of the start are its
+/// own matter.
+const WATCH_DAY: &str = "
+    let pressed = null;
+    const told = (e) => e.closest('button, a, input, label, summary') ?? e;
+    const press = (e) => {
+      const one = told(e.target);
+      pressed = one.getAttribute('aria-label') ?? one.innerText ?? one.localName;
+    };
+    addEventListener('pointerdown', press, true);
+    addEventListener('click', press, true);
+    new PerformanceObserver((list) => {
+      if (pressed === null) return;
+      const all = JSON.parse(sessionStorage.getItem('long-tasks') ?? '[]');
+      for (const task of list.getEntries()) all.push([task.duration, pressed.replace(/\\s+/g, ' ')]);
+      sessionStorage.setItem('long-tasks', JSON.stringify(all));
+    }).observe({ type: 'longtask' });";
+
+/// A match of five sets in which everything happens, from the start screen to the sealed sheet, on a
+/// processor four times slower.
+fn day() {
+    println!("\ntasks over 50 ms in a whole match, processor 4 times slower, Chromium");
+    let mut page = Stage::new(Engine::Chromium);
+    page.browser().cdp(
+        "Page.addScriptToEvaluateOnNewDocument",
+        json!({ "source": WATCH_DAY }),
+    );
+    page.browser().slow_down(4.0);
+    if five_sets_with_everything(&mut page).is_err() {
+        return println!("the match did not come to its end");
+    }
+    let found = page
+        .browser()
+        .value("JSON.parse(sessionStorage.getItem('long-tasks') ?? '[]')");
+    let all: Vec<(f64, String)> = serde_json::from_value(found).expect("lengths and words");
+    println!("{:<34} {:>9}", "all of them", all.len());
+    for (ms, pressed) in all {
+        println!("{ms:>6.0} ms  {pressed:.60}");
+    }
 }
 
 /// How many there were since the last look, and the longest in milliseconds.

@@ -207,6 +207,20 @@ impl Browser {
         ]}]);
         self.must(Command::Act(actions));
         self.must(Command::LetGo);
+        self.see();
+    }
+
+    /// Waits, as whoever looks at the screen does, until the page has drawn what a tap has changed.
+    fn see(&mut self) {
+        // A tap may lead to another page, which nobody is there to tell of.
+        let _ = self.try_to(Command::Run {
+            script: "return new Promise((done) => {
+                const { port1, port2 } = new MessageChannel();
+                port1.onmessage = () => done(null);
+                port2.postMessage(null);
+            });",
+            arguments: json!([]),
+        });
     }
 
     /// Taps one element after the other, so many milliseconds apart, without looking in between
@@ -235,6 +249,7 @@ impl Browser {
             { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
         ])));
         self.must(Command::LetGo);
+        self.see();
     }
 
     /// Puts a finger on a place of the screen, in CSS pixels, and lifts it.
@@ -248,6 +263,7 @@ impl Browser {
             ]},
         ])));
         self.must(Command::LetGo);
+        self.see();
     }
 
     /// Draws a line with a finger from one place of the screen to the next.

@@ -198,12 +198,13 @@ impl<'a> Referee<'a> {
         );
     }
 
-    /// Waits until an element holds these words.
+    /// Scrolls to an element and waits until it holds these words.
     pub fn reads_at(&mut self, css: &str, words: &str) {
         self.browser().wait_until(
             &format!("{css} says {words:?}"),
             &format!(
-                "document.querySelector({})?.innerText.replace(/\\s+/g, ' ').includes({})",
+                "((e) => (e?.scrollIntoView({{ block: 'nearest' }}),
+                  e?.innerText.replace(/\\s+/g, ' ').includes({1})))(document.querySelector({0}))",
                 json!(css),
                 json!(words)
             ),

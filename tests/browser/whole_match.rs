@@ -186,11 +186,14 @@ fn sheet_is_right(referee: &mut Referee, sheet: &Sheet) {
     for (i, set) in sheet.sets.iter().enumerate() {
         let shown = referee.browser().run(
             "const set = document.querySelectorAll('.sheet-set')[arguments[0]];
+             set.scrollIntoView();
+             const frame = () => new Promise(requestAnimationFrame);
              const list = (css) => [...set.querySelectorAll(css)].map((e) => e.innerText.trim());
              const half = (css) => [list(css + ' .starter'), list(css + ' .came-in b'), list(css + ' .turn-total'),
                list(css + ' .turn sup')];
-             return { a: half('.team-a'), b: half('.team-b'),
-                      running: list('.running-score .point:not(.whose)') };",
+             // What a person has not scrolled to is not drawn.
+             return frame().then(frame).then(() => ({ a: half('.team-a'), b: half('.team-b'),
+                      running: list('.running-score .point:not(.whose)') }));",
             json!([i]),
         );
         for (team, key) in [(Team::A, "a"), (Team::B, "b")] {

@@ -39,15 +39,25 @@ pub fn document(sheet: &Sheet, clock: WallClock) -> String {
 }
 
 /// The paper itself.
+fn paper(sheet: &Sheet, clock: WallClock) -> String {
+    let parts: String = parts(sheet, clock)
+        .iter()
+        .map(|part| format!("<div class=\"paper-part\">{part}</div>"))
+        .collect();
+    format!("<article class=\"paper\">{parts}</article>")
+}
+
+/// What stands on the paper, part by part: a screen shows one after the other, and anew only what differs.
 #[must_use]
-pub fn paper(sheet: &Sheet, clock: WallClock) -> String {
+pub fn parts(sheet: &Sheet, clock: WallClock) -> Vec<String> {
     let mut out = Paper {
+        parts: Vec::new(),
         html: String::new(),
         clock,
         names: ByTeam::new(|team| escaped(&sheet.teams[team].name)),
     };
     out.all(sheet);
-    out.html
+    out.parts
 }
 
 /// A text in which nothing is markup.
@@ -70,6 +80,9 @@ fn escaped(text: &str) -> String {
 
 /// What is being written.
 struct Paper {
+    /// The parts that are whole.
+    parts: Vec<String>,
+    /// The one at hand.
     html: String,
     clock: WallClock,
     /// Names of the teams, harmless already.
@@ -102,9 +115,16 @@ impl Paper {
         self.element("h2", "", heading);
     }
 
+    /// Here a part ends, if one has begun.
+    fn cut(&mut self) {
+        if !self.html.is_empty() {
+            self.parts.push(std::mem::take(&mut self.html));
+        }
+    }
+
     fn all(&mut self, sheet: &Sheet) {
-        self.put("<article class=\"paper\">");
         self.heading(sheet);
+        self.cut();
         if sheet.sets.is_empty() {
             self.element("p", "", words::NOTHING_PLAYED);
         }
@@ -112,17 +132,25 @@ impl Paper {
             if i == FIRST_PAGE {
                 self.second_page(sheet);
             }
-            self.set(set, sheet.time_outs);
+            let first = i == 0 || i == FIRST_PAGE;
+            self.set(set, sheet.time_outs, first);
+            self.cut();
         }
         self.sanctions(sheet);
+        self.cut();
         self.remarks(&sheet.remarks);
+        self.cut();
         self.players(&sheet.teams);
+        self.cut();
         self.signatures(sheet);
+        self.cut();
         self.seal(&sheet.seal);
+        self.cut();
         self.key(sheet);
+        self.cut();
         // A record of its own (28.2): where a page is full, this is what goes on to the next.
         self.liberos(&sheet.sets);
-        self.put("</article>");
+        self.cut();
     }
 
     fn mark(&mut self, team: Team) {

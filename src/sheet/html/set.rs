@@ -10,9 +10,15 @@ use crate::sheet::words;
 use crate::sheet::{PointMark, Round, SetSheet};
 
 impl Paper {
-    /// A set; so many time-outs each team may take in it, where there is a limit.
-    pub(super) fn set(&mut self, set: &SetSheet, time_outs: Option<u8>) {
-        self.put("<section class=\"sheet-part sheet-set\"><div class=\"sheet-set-head\"><h2>");
+    /// A set, perhaps the first of its page; so many time-outs each team may take in it, where there is a
+    /// limit.
+    pub(super) fn set(&mut self, set: &SetSheet, time_outs: Option<u8>, first: bool) {
+        self.put(if first {
+            "<section class=\"sheet-part sheet-set\">"
+        } else {
+            "<section class=\"sheet-part sheet-set later\">"
+        });
+        self.put("<div class=\"sheet-set-head\"><h2>");
         self.word(&words::set_heading(set.number));
         self.put(" ");
         self.element("span", "tabular", set.score.to_string());

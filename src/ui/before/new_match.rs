@@ -8,6 +8,7 @@ use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::game::entry::Heading;
 use crate::game::Kind;
 use crate::rules::{ByTeam, Preset, Rules};
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text::day_of;
@@ -100,11 +101,16 @@ pub fn NewMatch() -> impl IntoView {
             </p>
             <details prop:open=move || more.get()>
                 <summary class="button">{text::MORE}</summary>
-                <div class="stack">
-                    <Circumstances fields changed />
-                    <h2>{text::RULES_IN_DETAIL}</h2>
-                    <RulesInDetail fields changed />
-                </div>
+                {afterwards(move || {
+                    view! {
+                        <div class="stack">
+                            <Circumstances fields changed />
+                            <h2>{text::RULES_IN_DETAIL}</h2>
+                            <RulesInDetail fields changed />
+                        </div>
+                    }
+                        .into_any()
+                })}
             </details>
             {move || wrong.get().map(|(field, say)| view! {
                 <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>

@@ -16,6 +16,7 @@ use crate::device;
 use crate::game::entry::Check;
 use crate::game::{Kind, Standing};
 use crate::rules::{Step, Timing};
+use crate::ui::part::afterwards::{afterwards, by_and_by};
 use crate::ui::session::use_session;
 use crate::ui::text::{day_of, time_of};
 use crate::ui::text_before as text;
@@ -39,6 +40,9 @@ impl Opened {
     }
 }
 
+/// So many cards are built between two frames; the first of them fill a screen.
+const AT_A_TIME: usize = 5;
+
 /// The cards, with the next step above them.
 #[component]
 pub(super) fn PlanList() -> impl IntoView {
@@ -54,6 +58,7 @@ pub(super) fn PlanList() -> impl IntoView {
             .plan
             .with(|p| p.iter().map(|m| m.step).collect::<Vec<_>>())
     });
+    let built = by_and_by(move || order.read().len(), AT_A_TIME);
     let start = move || {
         let start = steps.start.get()?;
         let day = day_of(start);
@@ -77,12 +82,15 @@ pub(super) fn PlanList() -> impl IntoView {
             <p id="due-and-late">{due_and_late}</p>
             <NextStep steps />
             <ol class="plan">
-                {move || {
-                    order.get().into_iter().map(|step| view! { <Card step steps /> }).collect_view()
-                }}
+                <For
+                    each=move || order.get().into_iter().take(built.get())
+                    key=|step| *step
+                    let:step
+                >
+                    <Card step steps />
+                </For>
             </ol>
-            <LateTeam start=steps.start />
-            <MatchDetails />
+            {afterwards(move || view! { <LateTeam start=steps.start /> <MatchDetails /> }.into_any())}
         </div>
     }
 }

@@ -10,6 +10,7 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::entry::{Player, Staff, TeamList};
 use crate::game::{list_lacks, say, Kind, Refusal};
 use crate::rules::{Shirt, Team};
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::number_pad::NumberPad;
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
@@ -238,7 +239,9 @@ fn ListEditor(
             <p class="muted">{hint}</p>
             <details>
                 <summary class="button quiet">{text::STAFF}</summary>
-                <div class="stack">{STAFF.map(staff).collect_view()}</div>
+                {afterwards(move || {
+                    view! { <div class="stack">{STAFF.map(staff).collect_view()}</div> }.into_any()
+                })}
             </details>
             {move || {
                 let expected = session.next();

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::items::{Item, Source};
 use super::papers::put_paper;
 use super::{button, list, words, Place};
+use crate::device;
 use crate::record::LineWriter;
 use crate::sheet::demo;
 use crate::sheet::paper::Draft;
@@ -29,7 +30,7 @@ pub fn DemoDay(
             return;
         }
         busy.set(true);
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let day = demo::day();
             let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {

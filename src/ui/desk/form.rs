@@ -149,7 +149,7 @@ impl Form {
 
 /// Puts the cursor into a box, once it is drawn.
 fn focus(cell: Cell) {
-    leptos::task::spawn_local(async move {
+    device::spawn(async move {
         leptos::task::tick().await;
         device::focus_on(&cell.key());
     });

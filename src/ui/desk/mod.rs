@@ -112,7 +112,7 @@ fn hand_over(name: &str, mime: &str, text: String) {
         mime: mime.into(),
         bytes: text.into_bytes(),
     };
-    leptos::task::spawn_local(async move {
+    device::spawn(async move {
         if device::hand_over(&parcel).await.is_err() {
             // Sharing was refused or broke down; a download asks nobody.
             let _ = device::download(&parcel);

@@ -22,7 +22,7 @@ pub fn HandOver() -> impl IntoView {
     let said = RwSignal::new(None::<String>);
     let file = move |_| {
         let parcel = parcel(&session.log(), &session.state_now());
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let words = match device::hand_over(&parcel).await {
                 Ok(Handed::Shared) => words::SHARED.to_owned(),
                 Ok(Handed::Cancelled) => words::CANCELLED.to_owned(),

@@ -38,7 +38,7 @@ pub fn Receive() -> impl IntoView {
     });
     let found = move |log: Log| {
         off();
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let (words, id) = take_in(log, library, session).await;
             said.try_set(Some((false, words.join(" "))));
             taken.try_set(id);
@@ -69,7 +69,7 @@ pub fn Receive() -> impl IntoView {
         taken.set(None);
         said.set(Some((false, words::LOOKING.into())));
         on.set(true);
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             match Camera::open(&element).await {
                 Err(trouble) => {
                     on.try_set(false);
@@ -87,7 +87,7 @@ pub fn Receive() -> impl IntoView {
     let photo = move |event: leptos::ev::Event| {
         let files = device::picked_files(&event);
         taken.set(None);
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             for file in files {
                 match codes_in_photo(&file).await {
                     Ok(texts) => {
@@ -157,7 +157,7 @@ fn look(
     said: RwSignal<Option<(bool, String)>>,
     on: RwSignal<bool>,
 ) {
-    leptos::task::spawn_local(async move {
+    device::spawn(async move {
         let Some(Some(now)) = camera.try_get_value() else {
             return;
         };

@@ -11,6 +11,7 @@ use crate::game::entry::Toss;
 use crate::game::{Kind, Timed};
 use crate::rules::{Team, CALL_BACK_SECONDS};
 use crate::ui::before::BetweenSets;
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::count_down::{left_ms, CountDown};
 use crate::ui::part::picker::{asked, buttons, Choice, Lie};
 use crate::ui::part::team_mark::TeamMark;
@@ -30,13 +31,13 @@ pub fn Between() -> impl IntoView {
             <Interval />
             {end_of_set()}
             <Reasons />
-            {move || {
+            {afterwards(move || {
                 if line_ups.get() {
                     view! { <BetweenSets /> }.into_any()
                 } else {
                     view! { <NextOfTally /> }.into_any()
                 }
-            }}
+            })}
         </div>
     }
 }

@@ -105,7 +105,7 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
         Level::ALL.into_iter().enumerate().map(one).collect()
     });
     let tap = Callback::new(move |i: usize| {
-        court.tell_as(session.next_now(), kind(Level::ALL[i]));
+        court.tell(kind(Level::ALL[i]));
     });
     let answers = view! {
         <p class="muted">{had} " " {text::FIRST_REFEREE_DECIDES}</p>

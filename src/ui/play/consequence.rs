@@ -35,7 +35,7 @@ pub fn Consequence(
         let Some(kind) = kind.get_untracked() else {
             return;
         };
-        if court.tell_as(session.next_now(), kind) {
+        if court.tell(kind) {
             if let Some(done) = done {
                 done.run(());
             }

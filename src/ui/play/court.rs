@@ -157,6 +157,11 @@ impl Court {
     }
 
     /// Makes an entry, and starts what follows from it. Says whether it was made.
+    pub fn tell(self, kind: Kind) -> bool {
+        self.tell_as(self.session.next_now(), kind)
+    }
+
+    /// The same for a tap that knows which entry it makes.
     pub fn tell_as(self, number: u32, kind: Kind) -> bool {
         if !self.session.tell_as(number, kind.clone()) {
             return false;
@@ -190,7 +195,7 @@ impl Court {
     /// Every tap on a half closes what is open, and mostly nothing is: then nobody hears of it.
     fn show(self, panel: Panel) {
         if self.panel.get_untracked() != panel {
-            Focus::leave();
+            Focus::let_go();
             self.panel.set(panel);
         }
     }

@@ -91,12 +91,7 @@ pub fn Half(
         ("half-right", "half-right-said")
     };
     let pad = Pad::default();
-    let number = move || pad.draw(session.next()).to_string();
-    let tap = move |number: Option<u32>| {
-        if let Some(number) = number {
-            point(session, court, number, team.get_untracked());
-        }
-    };
+    let tap = move |number: u32| point(session, court, number, team.get_untracked());
 
     view! {
         <button
@@ -112,16 +107,23 @@ pub fn Half(
             aria-label=label
             aria-describedby=said
             node_ref=node
-            value=number
-            on:pointerdown=move |event| pad.down(&event)
-            on:pointerup=move |event| tap(pad.up(&event))
+            on:pointerdown=move |event| pad.down(&event, session.next_now())
+            on:pointerup=move |event| {
+                if let Some(number) = pad.up(&event) {
+                    tap(number);
+                }
+            }
             on:pointercancel=move |_| pad.cancel()
             // The finger makes its entry as it lifts: the click that a browser would add lands on
             // whatever stands there by then. Said at the start, because a half that gives way to the
             // next screen hears no more of its touch.
             on:touchstart=move |event| event.prevent_default()
             on:keydown=move |event| pad.key(&event)
-            on:click=move |event| tap(pad.click(&event))
+            on:click=move |_| {
+                if pad.click() {
+                    tap(session.next_now());
+                }
+            }
         >
             <span class="visually-hidden" id=said>
                 {move || {

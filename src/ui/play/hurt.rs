@@ -54,7 +54,7 @@ pub fn Hurt(
             why: ReplayWhy::Injury,
             hurt: by,
         };
-        if !rally || court.tell_as(session.next_now(), replay) {
+        if !rally || court.tell(replay) {
             court.open(Panel::Care(by));
         }
     };
@@ -164,7 +164,7 @@ fn of_player(by: By) -> AnyView {
         }
         let tap = Callback::new(move |i: usize| match ways.get(i) {
             Some(kind) => {
-                court.tell_as(session.next_now(), kind.clone());
+                court.tell(kind.clone());
             }
             None if i == ways.len() => court.close_panel(),
             None => court.open(Panel::Short(by.team)),

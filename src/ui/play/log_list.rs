@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::last::take_back;
 use super::reasons::of_entry;
 use crate::game::{say, Kind, Outcome};
+use crate::ui::part::afterwards::by_and_by;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -27,6 +28,9 @@ struct Line {
     /// A count-down, which comes and goes with what it times.
     quiet: bool,
 }
+
+/// So many lines are built between two frames; the first of them fill a screen.
+const AT_A_TIME: usize = 16;
 
 /// The list.
 #[component]
@@ -90,10 +94,11 @@ pub fn LogList() -> impl IntoView {
             .map_or_else(String::new, |line| text::reason_of(line.n, &line.words))
     });
     let may_write = Memo::new(move |_| session.may_write());
+    let built = by_and_by(move || lines.read().len(), AT_A_TIME);
     view! {
         <p class="muted">{text::LOG_MORE}</p>
         <ol class="log" reversed=true>
-            <For each=move || lines.get() key=|line| (line.n, line.became.clone()) let:line>
+            <For each=move || lines.get().into_iter().take(built.get()) key=|line| (line.n, line.became.clone()) let:line>
                 <li class="log-line" class:gone=!line.standing class:quiet=line.quiet>
                     <span class="log-n tabular">{line.n}</span>
                     <span class="log-words">

@@ -39,6 +39,7 @@ use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use crate::game::Phase;
 use crate::rules::Team;
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::text;
 
@@ -144,21 +145,31 @@ fn Floor() -> impl IntoView {
                 <half::Half left=false node=halves[1] />
             </section>
             <div class="below">
-                <Show when=move || court.is_glance()>
-                    <glance::Foot />
-                </Show>
-                <Show when=move || !court.is_glance()>
-                    <tools::Tools />
-                </Show>
+                {afterwards(move || {
+                    view! {
+                        <Show when=move || court.is_glance()>
+                            <glance::Foot />
+                        </Show>
+                        <Show when=move || !court.is_glance()>
+                            <tools::Tools />
+                        </Show>
+                    }
+                        .into_any()
+                })}
                 <div
                     class="strip"
                     class:whole=move || court.panel() != Panel::Rally
                     node_ref=strip
                     on:scroll=move |_| moved.set_value(true)
                 >
-                    <Show when=move || !court.wants_glance()>
-                        <AfterRally />
-                    </Show>
+                    {afterwards(move || {
+                        view! {
+                            <Show when=move || !court.wants_glance()>
+                                <AfterRally />
+                            </Show>
+                        }
+                            .into_any()
+                    })}
                     {move || opened(court.panel())}
                 </div>
             </div>

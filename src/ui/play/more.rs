@@ -21,7 +21,7 @@ pub fn More(
     let court = use_court();
     let title = text::team_name(&session.state_now(), team);
     let enter = Callback::new(move |kind: Kind| {
-        court.tell_as(session.next_now(), kind);
+        court.tell(kind);
     });
     view! {
         <Frame title>

@@ -76,7 +76,7 @@ pub fn NewLibero(
     });
     let name = Callback::new(move |i: usize| {
         if let Some(number) = new.with_untracked(|new| new.get(i).copied()) {
-            court.tell_as(session.next_now(), untrack(|| kind(number)));
+            court.tell(untrack(|| kind(number)));
         }
     });
     let is_why = Callback::new(move |i: usize| why.get() == WHYS[i]);

@@ -1,10 +1,10 @@
-//! A tap on a pad makes one entry: the one whose number the pad showed when it was touched.
+//! A tap on a pad makes one entry: the one that was next when the finger went down.
 //!
 //! A touch counts when the finger lifts, also where it slid a little, which a browser's click would
 //! drop. The click that follows belongs to the same tap. Keys and screen readers click without a
 //! touch. No time-out takes part: two taps are two entries, however quick.
 
-use leptos::ev::{KeyboardEvent, MouseEvent, PointerEvent};
+use leptos::ev::{KeyboardEvent, PointerEvent};
 use leptos::prelude::*;
 
 /// A finger that slides further, in CSS pixels, has changed its mind (our choice, no source).
@@ -21,7 +21,6 @@ struct Touch {
 /// One pad. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Pad {
-    drawn: StoredValue<u32>,
     touch: StoredValue<Option<Touch>>,
     done_by_touch: StoredValue<bool>,
 }
@@ -29,7 +28,6 @@ pub struct Pad {
 impl Default for Pad {
     fn default() -> Pad {
         Pad {
-            drawn: StoredValue::new(0),
             touch: StoredValue::new(None),
             done_by_touch: StoredValue::new(false),
         }
@@ -37,18 +35,12 @@ impl Default for Pad {
 }
 
 impl Pad {
-    /// The pad is drawn for the entry of that number.
-    pub fn draw(self, number: u32) -> u32 {
-        self.drawn.set_value(number);
-        number
-    }
-
-    /// A finger, or a mouse button, goes down.
-    pub fn down(self, event: &PointerEvent) {
+    /// A finger, or a mouse button, goes down, and the entry of that number is next.
+    pub fn down(self, event: &PointerEvent, next: u32) {
         self.done_by_touch.set_value(false);
         if event.button() == 0 {
             self.touch.set_value(Some(Touch {
-                number: self.drawn.get_value(),
+                number: next,
                 x: event.client_x(),
                 y: event.client_y(),
             }));
@@ -77,10 +69,10 @@ impl Pad {
         self.done_by_touch.set_value(false);
     }
 
-    /// A click: the number of the entry, if no touch has made it already.
-    pub fn click(self, _: &MouseEvent) -> Option<u32> {
+    /// A click: whether it makes an entry, because no touch has made it already.
+    pub fn click(self) -> bool {
         let done = self.done_by_touch.get_value();
         self.done_by_touch.set_value(false);
-        (!done).then(|| self.drawn.get_value())
+        !done
     }
 }

@@ -131,9 +131,8 @@ fn of_rally(talked: Memo<Option<Talked>>, opens: Option<Group>) -> AnyView {
         Shows::Choice | Shows::Nothing => ().into_any(),
     };
     // Wanted again after every rally, so it stays once it has been there.
-    let wanted = Memo::new(move |was: Option<&bool>| {
-        was == Some(&true) || shows.get() == Shows::Choice
-    });
+    let wanted =
+        Memo::new(move |was: Option<&bool>| was == Some(&true) || shows.get() == Shows::Choice);
     view! {
         {card}
         <div class="rally-reasons" hidden=move || shows.get() != Shows::Choice>

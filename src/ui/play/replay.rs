@@ -7,7 +7,6 @@ use super::panel::Frame;
 use crate::game::entry::ReplayWhy;
 use crate::game::Kind;
 use crate::ui::part::picker::{buttons, fixed, Lie};
-use crate::ui::session::use_session;
 use crate::ui::text;
 
 const WHYS: [ReplayWhy; 4] = [
@@ -20,7 +19,6 @@ const WHYS: [ReplayWhy; 4] = [
 /// Why it does not.
 #[component]
 pub fn Replayed() -> impl IntoView {
-    let session = use_session();
     let court = use_court();
     let choose = Callback::new(move |i: usize| {
         let why = WHYS[i];
@@ -31,7 +29,7 @@ pub fn Replayed() -> impl IntoView {
                 team: None,
             });
         }
-        court.tell_as(session.next_now(), Kind::Replay { why, hurt: None });
+        court.tell(Kind::Replay { why, hurt: None });
     });
     view! {
         <Frame title=text::REPLAY_TITLE.to_owned()>

@@ -7,17 +7,15 @@ use super::court::use_court;
 use super::panel::Frame;
 use crate::game::Kind;
 use crate::ui::part::picker::{buttons, fixed, Lie};
-use crate::ui::session::use_session;
 use crate::ui::text;
 
 /// The panel.
 #[component]
 pub fn Suspend() -> impl IntoView {
-    let session = use_session();
     let court = use_court();
     let field = NodeRef::<html::Input>::new();
     let stop = move |why: String| {
-        court.tell_as(session.next_now(), Kind::Suspend { why });
+        court.tell(Kind::Suspend { why });
     };
     let because = Callback::new(move |i: usize| stop(text::SUSPEND_WHYS[i].to_owned()));
     let typed = move || {

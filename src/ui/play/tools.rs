@@ -45,11 +45,6 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
     });
     let line_ups = Memo::new(move |_| session.state().rules().line_ups);
     let may_stop = Memo::new(move |_| session.may(&Kind::TimeOut { team }).is_ok());
-    let drawn = StoredValue::new(0);
-    let number = move || {
-        drawn.set_value(session.next());
-        drawn.get_value().to_string()
-    };
     let side = if left { "left" } else { "right" };
     view! {
         <div class="team-tools" class:team-a=team == Team::A class:team-b=team == Team::B>
@@ -57,11 +52,10 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 type="button"
                 class="tool"
                 id=format!("time-out-{side}")
-                value=number
                 aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
                 aria-disabled=move || (!may_stop.get()).to_string()
                 on:click=move |_| {
-                    court.tell_as(drawn.get_value(), Kind::TimeOut { team });
+                    court.tell(Kind::TimeOut { team });
                 }
             >
                 <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">

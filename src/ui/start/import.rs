@@ -37,7 +37,7 @@ pub fn Import(
     let shell = use_shell();
     let take = move |event: leptos::ev::Event| {
         let files = device::picked_files(&event);
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let mut hand = Hand::new(session, library);
             library.arrived(Vec::new(), vec![words::TAKING_IN.to_owned()]);
             // What another tab has written meanwhile counts too.

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::kept::{put_away, Kept};
+use crate::device;
 use crate::record::{self, Log, TakeIn};
 use crate::ui::before::forget_drafts;
 use crate::ui::session::{use_session, Session};
@@ -32,7 +33,7 @@ impl Library {
 
     /// Reads the storage again.
     pub fn refresh(self) {
-        leptos::task::spawn_local(self.reread());
+        device::spawn(self.reread());
     }
 
     /// The same; the list is there once it is through.
@@ -111,7 +112,7 @@ impl Library {
     /// went.
     pub fn wipe(self, done: Callback<bool>) {
         let session = self.session;
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             session.close();
             let outcome = session.journal().forget_all().await;
             self.refresh();
@@ -123,7 +124,7 @@ impl Library {
     pub fn delete(self, id: String) {
         let session = self.session;
         let open = untrack(|| session.id());
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             if open.as_ref() == Some(&id) {
                 session.close();
             }

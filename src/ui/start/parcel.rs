@@ -22,7 +22,7 @@ pub fn export(log: &Log, state: &State) {
 
 /// Hands any file over in the same way.
 pub fn hand_over(parcel: Parcel) {
-    leptos::task::spawn_local(async move {
+    device::spawn(async move {
         if device::hand_over(&parcel).await.is_err() {
             // Sharing was refused or broke down; a download asks nobody.
             let _ = device::download(&parcel);

@@ -21,7 +21,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
     let says = RwSignal::new("");
     let asking = RwSignal::new(false);
     let look = move || {
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let (used, kept) = (device::room().await, device::is_kept().await);
             // The screen may be gone by now.
             room.try_set(used);
@@ -35,7 +35,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
         }
     });
     let ask = move |_| {
-        leptos::task::spawn_local(async move {
+        device::spawn(async move {
             let answer = device::ask_to_keep().await;
             promise.try_set(Some(answer));
         });
@@ -111,7 +111,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
         mime: "application/json".into(),
         bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
     };
-    leptos::task::spawn_local(async move {
+    device::spawn(async move {
         let made = matches!(
             device::hand_over(&parcel)
                 .await
