@@ -14,7 +14,7 @@ use super::text;
 use crate::device::{offset_minutes, print_page, Parcel};
 use crate::game::Replay;
 use crate::sheet::{csv, document, parts, Sheet, WallClock};
-use crate::ui::part::afterwards::by_and_by;
+use crate::ui::part::afterwards::{afterwards, by_and_by};
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
 #[component]
@@ -59,7 +59,7 @@ pub fn SheetScreen() -> impl IntoView {
                 <p class="sentence bad" role="alert">{words::CANNOT_PRINT}</p>
             })}
             <Closing />
-            <Paper />
+            {afterwards(|| view! { <Paper /> }.into_any())}
         </div>
     }
 }

@@ -118,7 +118,10 @@ fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
     referee.browser().write(&field, "wrong name");
     referee.tap_in(".drawer", "Reopen");
     referee.reads("Sign and seal");
-    referee.reads_at(".sheet-remarks", "The sealed record was reopened: wrong name.");
+    referee.reads_at(
+        ".sheet-remarks",
+        "The sealed record was reopened: wrong name.",
+    );
     referee.tap_at("#seal");
     referee.reads("Write this code on paper");
     referee.reads_at(

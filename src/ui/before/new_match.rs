@@ -87,38 +87,43 @@ pub fn NewMatch() -> impl IntoView {
         >
             <p class="muted">{text::ALL_CAN_WAIT}</p>
             <Presets fields changed />
-            <fieldset class="stack">
-                <legend>{text::TEAMS}</legend>
-                <Words fields changed field=Field::NameA />
-                <Words fields changed field=Field::NameB />
-            </fieldset>
-            <Words fields changed field=Field::Time />
-            <p class="muted" id="starts" role="status">
-                {move || {
-                    let (tomorrow, _) = fields.day_meant(now)?;
-                    Some(fields.at(Field::Time).with(|time| text::starts(tomorrow, time)))
-                }}
-            </p>
-            <details prop:open=move || more.get()>
-                <summary class="button">{text::MORE}</summary>
-                {afterwards(move || {
-                    view! {
-                        <div class="stack">
-                            <Circumstances fields changed />
-                            <h2>{text::RULES_IN_DETAIL}</h2>
-                            <RulesInDetail fields changed />
-                        </div>
-                    }
-                        .into_any()
-                })}
-            </details>
-            {move || wrong.get().map(|(field, say)| view! {
-                <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
+            {afterwards(move || {
+                view! {
+                    <fieldset class="stack">
+                        <legend>{text::TEAMS}</legend>
+                        <Words fields changed field=Field::NameA />
+                        <Words fields changed field=Field::NameB />
+                    </fieldset>
+                    <Words fields changed field=Field::Time />
+                    <p class="muted" id="starts" role="status">
+                        {move || {
+                            let (tomorrow, _) = fields.day_meant(now)?;
+                            Some(fields.at(Field::Time).with(|time| text::starts(tomorrow, time)))
+                        }}
+                    </p>
+                    <details prop:open=move || more.get()>
+                        <summary class="button">{text::MORE}</summary>
+                        {afterwards(move || {
+                            view! {
+                                <div class="stack">
+                                    <Circumstances fields changed />
+                                    <h2>{text::RULES_IN_DETAIL}</h2>
+                                    <RulesInDetail fields changed />
+                                </div>
+                            }
+                                .into_any()
+                        })}
+                    </details>
+                    {move || wrong.get().map(|(field, say)| view! {
+                        <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
+                    })}
+                    {move || not_saved.get().then(|| view! {
+                        <p class="sentence bad" role="alert">{text::NOT_OPENED}</p>
+                    })}
+                    <button id="open-match" type="submit" class="button primary">{text::OPEN_MATCH}</button>
+                }
+                    .into_any()
             })}
-            {move || not_saved.get().then(|| view! {
-                <p class="sentence bad" role="alert">{text::NOT_OPENED}</p>
-            })}
-            <button id="open-match" type="submit" class="button primary">{text::OPEN_MATCH}</button>
         </form>
     }
 }

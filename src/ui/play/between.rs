@@ -29,14 +29,19 @@ pub fn Between() -> impl IntoView {
             <Last />
             <Results />
             <Interval />
-            {end_of_set()}
-            <Reasons />
             {afterwards(move || {
-                if line_ups.get() {
-                    view! { <BetweenSets /> }.into_any()
-                } else {
-                    view! { <NextOfTally /> }.into_any()
+                view! {
+                    {end_of_set()}
+                    <Reasons />
+                    {afterwards(move || {
+                        if line_ups.get() {
+                            view! { <BetweenSets /> }.into_any()
+                        } else {
+                            view! { <NextOfTally /> }.into_any()
+                        }
+                    })}
                 }
+                    .into_any()
             })}
         </div>
     }
