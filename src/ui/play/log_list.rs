@@ -108,16 +108,14 @@ pub fn LogList() -> impl IntoView {
                             {line.time.clone()} " " {line.score.clone()}
                         </span>
                     </span>
-                    {may_write.get().then(|| {
+                    {(may_write.get() && line.can_go).then(|| {
                         let rally = line.rally.then(|| {
                             let label = text::reason_of(line.n, &line.words);
                             button(text::REASON, label, &line, why)
                         });
-                        let back = line.can_go.then(|| {
-                            let label = text::take_back_label(line.n, &line.words);
-                            button(text::TAKE_BACK, label, &line, open)
-                        });
-                        (rally, back)
+                        let label = text::take_back_label(line.n, &line.words);
+                        let back = button(text::TAKE_BACK, label, &line, open);
+                        view! { <span class="log-buttons">{rally} {back}</span> }
                     })}
                 </li>
             </For>
