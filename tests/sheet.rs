@@ -277,3 +277,57 @@ fn the_classes_of_the_paper_are_its_own() {
     }
     assert!(others > 4);
 }
+
+/// All screens share one page. What one sheet says of a class by itself holds wherever that class stands, so
+/// another screen's sheet must not mean something else by it.
+#[test]
+fn a_class_by_itself_belongs_to_one_screen() {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("style");
+    let screens = ["before", "desk", "hand-over", "play", "sheet", "start"];
+    let sheets = screens.map(|screen| {
+        let css = std::fs::read_to_string(folder.join(format!("{screen}.css"))).expect("a sheet");
+        (screen, selectors(&css))
+    });
+    let mut alone = 0;
+    let mut wrong = Vec::new();
+    for (screen, own) in &sheets {
+        for class in own
+            .iter()
+            .filter(|s| s.starts_with('.') && !s[1..].contains(NO_NAME))
+        {
+            alone += 1;
+            for (other, theirs) in sheets.iter().filter(|s| s.0 != *screen) {
+                let names = |s: &String| {
+                    let mut rest = s.split(class.as_str());
+                    rest.next();
+                    rest.any(|after| after.is_empty() || after.starts_with(NO_NAME))
+                };
+                if theirs.iter().any(names) {
+                    wrong.push(format!("{class} of {screen}.css in {other}.css"));
+                }
+            }
+        }
+    }
+    assert!(alone > 100, "{alone}");
+    assert_eq!(wrong, Vec::<String>::new());
+}
+
+/// What ends the name of a class.
+const NO_NAME: fn(char) -> bool = |c| !(c.is_ascii_alphanumeric() || c == '-');
+
+/// Every selector of a style sheet, one by one.
+fn selectors(css: &str) -> Vec<String> {
+    let mut code = String::new();
+    let mut rest = css;
+    while let Some((before, comment)) = rest.split_once("/*") {
+        code.push_str(before);
+        rest = comment.split_once("*/").map_or("", |c| c.1);
+    }
+    code.push_str(rest);
+    let heads = code.split('{').map(|part| {
+        let end = part.rfind(['}', ';']).map_or(0, |at| at + 1);
+        &part[end..]
+    });
+    let one = heads.flat_map(|head| head.split(',')).map(str::trim);
+    one.filter(|s| !s.is_empty()).map(str::to_owned).collect()
+}

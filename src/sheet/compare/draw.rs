@@ -40,7 +40,7 @@ impl Comparison {
         let at = x(rally.saturating_sub(1));
         let _ = write!(
             inside,
-            "<path class=\"tick\" d=\"M{at} 12V118\"/>\
+            "<path class=\"upright\" d=\"M{at} 12V118\"/>\
              <text x=\"{at}\" y=\"10\" class=\"mid\">{score}</text>"
         );
         let from = rally.saturating_sub(1);

@@ -43,7 +43,7 @@ impl SetReview {
             let (x, y) = (across(at), if t.team == Team::A { 10 } else { 118 });
             let _ = write!(
                 inside,
-                "<path class=\"tick\" d=\"M{x} 14V108\"/><text x=\"{x}\" y=\"{y}\" class=\"mid\">T</text>"
+                "<path class=\"upright\" d=\"M{x} 14V108\"/><text x=\"{x}\" y=\"{y}\" class=\"mid\">T</text>"
             );
         }
         let best = |sign: i32| leads.iter().map(|l| l * sign).max().unwrap_or(0).max(0);
@@ -172,7 +172,7 @@ impl Review {
         for set in &self.sets {
             if before > 0 {
                 let x = 4 + before * 312 / all;
-                let _ = write!(inside, "<path class=\"tick\" d=\"M{x} 2V26\"/>");
+                let _ = write!(inside, "<path class=\"upright\" d=\"M{x} 2V26\"/>");
             }
             let of: Vec<usize> = calls
                 .when

@@ -138,7 +138,7 @@ pub fn Half(
                     {move || picture.read().sets}
                 </span>
             </span>
-            <span class="half-score tabular" class:wide=long>
+            <span class="half-score tabular" class:three-digits=long>
                 {score}
             </span>
             <span class="half-serves">

@@ -269,7 +269,7 @@ fn Places(told: Told) -> impl IntoView {
     let open = move || {
         view! {
             <p class="muted">{text::LATE_PLACES}</p>
-            <div class="order" id="right-places">
+            <div class="right-places" id="right-places">
                 {buttons(Lie::Numbers, places, Some(is_picked), tap)}
             </div>
             <Show when=move || picked.get().is_some()>

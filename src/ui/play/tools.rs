@@ -86,7 +86,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 aria-label=move || text::of_teams(text::MORE, &name.get())
                 on:click=move |_| court.open(Panel::More(team))
             >
-                <svg viewBox="0 0 24 24" class="icon dots" aria-hidden="true">
+                <svg viewBox="0 0 24 24" class="icon more-dots" aria-hidden="true">
                     <path d="M5 12 H5.1 M12 12 H12.1 M19 12 H19.1" />
                 </svg>
                 <span class="tool-word">{text::MORE}</span>

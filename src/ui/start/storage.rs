@@ -66,7 +66,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
             })}
             <details>
                 <summary class="button quiet">{words::MOVE}</summary>
-                <ol class="numbered">
+                <ol class="ways">
                     {moving().iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
                 </ol>
             </details>
