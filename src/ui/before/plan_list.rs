@@ -40,8 +40,8 @@ impl Opened {
     }
 }
 
-/// So many cards are built between two frames; the first of them fill a screen.
-const AT_A_TIME: usize = 5;
+/// So many cards are built between two frames.
+const AT_A_TIME: usize = 3;
 
 /// The cards, with the next step above them.
 #[component]

@@ -257,7 +257,7 @@ fn AfterRally() -> impl IntoView {
             {signal_card::announced()}
             <tally::FirstService />
             <service::Service />
-            <reasons::Reasons />
+            {afterwards(|| view! { <reasons::Reasons /> }.into_any())}
         </div>
     }
 }
