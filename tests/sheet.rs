@@ -242,11 +242,7 @@ fn the_classes_of_the_paper_are_its_own() {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("style");
     let classes = |name: &str| -> std::collections::BTreeSet<String> {
         let css = std::fs::read_to_string(folder.join(name)).expect("a style sheet");
-        let after_dot = css.split('.').skip(1).map(|rest| {
-            let end = rest.find(|c: char| !(c.is_ascii_lowercase() || c == '-'));
-            rest[..end.unwrap_or(rest.len())].to_owned()
-        });
-        after_dot.filter(|class| !class.is_empty()).collect()
+        classes_in(&css).collect()
     };
     let paper = classes("paper.css");
     // The team's mark is the same everywhere.
@@ -291,19 +287,18 @@ fn a_class_by_itself_belongs_to_one_screen() {
     let mut alone = 0;
     let mut wrong = Vec::new();
     for (screen, own) in &sheets {
-        for class in own
-            .iter()
-            .filter(|s| s.starts_with('.') && !s[1..].contains(NO_NAME))
-        {
+        for class in own.iter().filter_map(|s| s.strip_prefix('.')) {
+            if classes_in(&format!(".{class}")).ne([class.to_owned()]) {
+                continue;
+            }
             alone += 1;
             for (other, theirs) in sheets.iter().filter(|s| s.0 != *screen) {
-                let names = |s: &String| {
-                    let mut rest = s.split(class.as_str());
-                    rest.next();
-                    rest.any(|after| after.is_empty() || after.starts_with(NO_NAME))
-                };
-                if theirs.iter().any(names) {
-                    wrong.push(format!("{class} of {screen}.css in {other}.css"));
+                if theirs
+                    .iter()
+                    .flat_map(|s| classes_in(s))
+                    .any(|c| c == class)
+                {
+                    wrong.push(format!(".{class} of {screen}.css in {other}.css"));
                 }
             }
         }
@@ -312,8 +307,15 @@ fn a_class_by_itself_belongs_to_one_screen() {
     assert_eq!(wrong, Vec::<String>::new());
 }
 
-/// What ends the name of a class.
-const NO_NAME: fn(char) -> bool = |c| !(c.is_ascii_alphanumeric() || c == '-');
+/// The names of classes in a piece of style.
+fn classes_in(css: &str) -> impl Iterator<Item = String> + '_ {
+    let after_dot = css.split('.').skip(1).map(|rest| {
+        let end = rest.find(|c: char| !(c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-'));
+        rest[..end.unwrap_or(rest.len())].to_owned()
+    });
+    // A number with a point is none.
+    after_dot.filter(|class| class.starts_with(|c: char| c.is_ascii_lowercase()))
+}
 
 /// Every selector of a style sheet, one by one.
 fn selectors(css: &str) -> Vec<String> {

@@ -199,13 +199,19 @@ impl Browser {
         if let Some(over) = self.over(element) {
             panic!("what should be tapped {over}");
         }
-        let kind = self.engine.finger();
-        let actions = json!([{ "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": [
+        self.by_finger(json!([
             { "type": "pointerMove", "duration": 0, "x": 0, "y": 0, "origin": reference },
             { "type": "pointerDown", "button": 0 },
             { "type": "pointerUp", "button": 0 },
-        ]}]);
-        self.must(Command::Act(actions));
+        ]));
+    }
+
+    /// Does with one finger what the steps say, and looks at what has become of the screen.
+    fn by_finger(&mut self, steps: Value) {
+        let kind = self.engine.finger();
+        self.must(Command::Act(json!([
+            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
+        ])));
         self.must(Command::LetGo);
         self.see();
     }
@@ -226,7 +232,6 @@ impl Browser {
     /// Taps one element after the other, so many milliseconds apart, without looking in between
     /// at what the page has become.
     pub fn tap_quickly(&mut self, elements: &[Element], gap_ms: u32) {
-        let kind = self.engine.finger();
         let mut steps = Vec::new();
         for element in elements {
             let Element(reference) = element;
@@ -245,25 +250,16 @@ impl Browser {
                 json!({ "type": "pause", "duration": gap_ms }),
             ]);
         }
-        self.must(Command::Act(json!([
-            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
-        ])));
-        self.must(Command::LetGo);
-        self.see();
+        self.by_finger(json!(steps));
     }
 
     /// Puts a finger on a place of the screen, in CSS pixels, and lifts it.
     pub fn tap_place(&mut self, x: i64, y: i64) {
-        let kind = self.engine.finger();
-        self.must(Command::Act(json!([
-            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": [
-                { "type": "pointerMove", "duration": 0, "x": x, "y": y, "origin": "viewport" },
-                { "type": "pointerDown", "button": 0 },
-                { "type": "pointerUp", "button": 0 },
-            ]},
-        ])));
-        self.must(Command::LetGo);
-        self.see();
+        self.by_finger(json!([
+            { "type": "pointerMove", "duration": 0, "x": x, "y": y, "origin": "viewport" },
+            { "type": "pointerDown", "button": 0 },
+            { "type": "pointerUp", "button": 0 },
+        ]));
     }
 
     /// Draws a line with a finger from one place of the screen to the next.
@@ -272,11 +268,7 @@ impl Browser {
         let mut steps: Vec<Value> = places.iter().map(go).collect();
         steps.insert(1, json!({ "type": "pointerDown", "button": 0 }));
         steps.push(json!({ "type": "pointerUp", "button": 0 }));
-        let kind = self.engine.finger();
-        self.must(Command::Act(json!([
-            { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
-        ])));
-        self.must(Command::LetGo);
+        self.by_finger(json!(steps));
     }
 
     /// Brings an element into view and says what keeps a finger from its middle, if anything.
