@@ -280,4 +280,5 @@ fn over(referee: &mut Referee) {
     referee.reads("After set 1");
     referee.browser().find(".set-over .interval");
     referee.browser().find(".set-over #take-back");
+    referee.browser().find("#begin-set");
 }

@@ -9,6 +9,7 @@ use super::toss::CourtSketch;
 use crate::game::entry::Toss;
 use crate::game::{notices, say, Kind, Notice};
 use crate::rules::{Step, Team};
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::play::Aside;
 use crate::ui::session::use_session;
@@ -83,17 +84,22 @@ pub(super) fn BeginCard() -> impl IntoView {
                 let left = outcome.get()?.left;
                 line_ups.get().then(|| view! { <BothLineUps left /> })
             }}
-            <LiberosNow />
-            {look_at(Step::LastCheck)}
-            <Aside />
-            {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
-            {button}
-            <Confirm
-                open=asked
-                question=Signal::stored(text::BEGIN_UNSAFE.to_owned())
-                yes=Signal::stored(text::BEGIN_ALL_THE_SAME.to_owned())
-                on_yes=Callback::new(move |()| begin(session.next()))
-            />
+            {afterwards(move || {
+                view! {
+                    <LiberosNow />
+                    {look_at(Step::LastCheck)}
+                    <Aside />
+                    {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
+                    {button}
+                    <Confirm
+                        open=asked
+                        question=Signal::stored(text::BEGIN_UNSAFE.to_owned())
+                        yes=Signal::stored(text::BEGIN_ALL_THE_SAME.to_owned())
+                        on_yes=Callback::new(move |()| begin(session.next()))
+                    />
+                }
+                    .into_any()
+            })}
         </div>
     }
 }

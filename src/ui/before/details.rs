@@ -6,6 +6,7 @@ use super::fields::{Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::game::entry::Amendment;
 use crate::game::Kind;
+use crate::ui::part::unfold::Unfold;
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
 
@@ -81,10 +82,13 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
             <Circumstances fields changed />
             <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
             <Presets fields changed />
-            <details>
-                <summary class="button">{text::RULES_IN_DETAIL}</summary>
-                <div class="stack"><RulesInDetail fields changed /></div>
-            </details>
+            <Unfold
+                words=text::RULES_IN_DETAIL
+                open=RwSignal::new(false)
+                inside=move |()| {
+                    view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
+                }
+            />
             {move || wrong.get().map(|(field, say)| view! {
                 <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
             })}

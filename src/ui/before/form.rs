@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::fields::{all_sets, sets_code, Field, Fields};
 use crate::rules::Preset;
+use crate::ui::part::afterwards::by_and_by;
 use crate::ui::part::text_field::{named, text_field, Beside, Takes};
 use crate::ui::text_before as text;
 
@@ -118,70 +119,68 @@ fn Choice(
     }
 }
 
+/// Every rule that a competition may set for itself, in the order they are asked for.
+const RULES: [Field; 24] = [
+    Field::Sets,
+    Field::Target,
+    Field::Lead,
+    Field::Cap,
+    Field::DeciderTarget,
+    Field::DeciderLead,
+    Field::DeciderCap,
+    Field::ChangeCourts,
+    Field::TimeOuts,
+    Field::TimeOutSeconds,
+    Field::Policy,
+    Field::Substitutions,
+    Field::Entries,
+    Field::Liberos,
+    Field::OnCourt,
+    Field::ListMost,
+    Field::LowestNumber,
+    Field::HighestNumber,
+    Field::WarmUp,
+    Field::WarmUpMinutes,
+    Field::Interval,
+    Field::ServiceSeconds,
+    Field::UnderNet,
+    Field::Edition,
+];
+
+/// So many of them are built between two frames.
+const AT_A_TIME: usize = 6;
+
+/// The values of a rule that has only a few, each with its words.
+fn choices(rule: Field) -> Option<Vec<(String, String)>> {
+    let worded = |codes: &[&str], say: fn(&str) -> String| {
+        let one = |code: &&str| ((*code).to_owned(), say(code));
+        Some(codes.iter().map(one).collect())
+    };
+    match rule {
+        Field::Sets => Some(all_sets().map(|s| (sets_code(s), text::sets(s))).collect()),
+        Field::Policy => worded(&["same-place", "paired", "free"], text::policy),
+        Field::Liberos => worded(&["0", "1", "2"], text::liberos),
+        Field::OnCourt => worded(&["6", "5", "4", "0"], text::on_court),
+        Field::WarmUp => worded(&["separate", "shared"], text::warm_up_style),
+        Field::UnderNet => worded(&["standard", "junior"], text::under_net),
+        Field::Edition => worded(&["2025", "2021"], text::edition),
+        _ => None,
+    }
+}
+
 /// Every rule that a competition may set for itself.
 #[component]
 pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoView {
-    let sets = all_sets()
-        .map(|s| (sets_code(s), text::sets(s)))
-        .collect::<Vec<_>>();
-    let words = |codes: &[&str], say: fn(&str) -> String| {
-        codes
-            .iter()
-            .map(|code| ((*code).to_owned(), say(code)))
-            .collect::<Vec<_>>()
+    let built = by_and_by(|| RULES.len(), AT_A_TIME);
+    let one = move |field: Field| match choices(field) {
+        Some(choices) => view! { <Choice fields changed field choices /> }.into_any(),
+        None => view! { <Words fields changed field /> }.into_any(),
     };
-    let number = move |field| view! { <Words fields changed field /> };
     view! {
-        <Choice fields changed field=Field::Sets choices=sets />
-        {[Field::Target, Field::Lead, Field::Cap].map(number).collect_view()}
-        {[
-            Field::DeciderTarget,
-            Field::DeciderLead,
-            Field::DeciderCap,
-            Field::ChangeCourts,
-            Field::TimeOuts,
-            Field::TimeOutSeconds,
-        ]
-            .map(number)
-            .collect_view()}
-        <Choice
-            fields
-            changed
-            field=Field::Policy
-            choices=words(&["same-place", "paired", "free"], text::policy)
-        />
-        {[Field::Substitutions, Field::Entries].map(number).collect_view()}
-        <Choice
-            fields
-            changed
-            field=Field::Liberos
-            choices=words(&["0", "1", "2"], text::liberos)
-        />
-        <Choice
-            fields
-            changed
-            field=Field::OnCourt
-            choices=words(&["6", "5", "4", "0"], text::on_court)
-        />
-        {[Field::ListMost, Field::LowestNumber, Field::HighestNumber].map(number).collect_view()}
-        <Choice
-            fields
-            changed
-            field=Field::WarmUp
-            choices=words(&["separate", "shared"], text::warm_up_style)
-        />
-        {[Field::WarmUpMinutes, Field::Interval, Field::ServiceSeconds].map(number).collect_view()}
-        <Choice
-            fields
-            changed
-            field=Field::UnderNet
-            choices=words(&["standard", "junior"], text::under_net)
-        />
-        <Choice
-            fields
-            changed
-            field=Field::Edition
-            choices=words(&["2025", "2021"], text::edition)
+        <For
+            each=move || RULES.into_iter().take(built.get())
+            key=|field| text::field_id(*field)
+            children=one
         />
     }
 }

@@ -9,6 +9,7 @@ use crate::game::entry::Heading;
 use crate::game::Kind;
 use crate::rules::{ByTeam, Preset, Rules};
 use crate::ui::part::afterwards::afterwards;
+use crate::ui::part::unfold::Unfold;
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text::day_of;
@@ -101,9 +102,10 @@ pub fn NewMatch() -> impl IntoView {
                             Some(fields.at(Field::Time).with(|time| text::starts(tomorrow, time)))
                         }}
                     </p>
-                    <details prop:open=move || more.get()>
-                        <summary class="button">{text::MORE}</summary>
-                        {afterwards(move || {
+                    <Unfold
+                        words=text::MORE
+                        open=more
+                        inside=move |()| {
                             view! {
                                 <div class="stack">
                                     <Circumstances fields changed />
@@ -112,8 +114,8 @@ pub fn NewMatch() -> impl IntoView {
                                 </div>
                             }
                                 .into_any()
-                        })}
-                    </details>
+                        }
+                    />
                     {move || wrong.get().map(|(field, say)| view! {
                         <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
                     })}

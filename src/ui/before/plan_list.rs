@@ -58,7 +58,6 @@ pub(super) fn PlanList() -> impl IntoView {
             .plan
             .with(|p| p.iter().map(|m| m.step).collect::<Vec<_>>())
     });
-    let built = by_and_by(move || order.read().len(), AT_A_TIME);
     let start = move || {
         let start = steps.start.get()?;
         let day = day_of(start);
@@ -81,16 +80,24 @@ pub(super) fn PlanList() -> impl IntoView {
             }}
             <p id="due-and-late">{due_and_late}</p>
             <NextStep steps />
-            <ol class="plan">
-                <For
-                    each=move || order.get().into_iter().take(built.get())
-                    key=|step| *step
-                    let:step
-                >
-                    <Card step steps />
-                </For>
-            </ol>
-            {afterwards(move || view! { <LateTeam start=steps.start /> <MatchDetails /> }.into_any())}
+            {afterwards(move || {
+                let built = by_and_by(move || order.read().len(), AT_A_TIME);
+                view! {
+                    <ol class="plan">
+                        <For
+                            each=move || order.get().into_iter().take(built.get())
+                            key=|step| *step
+                            let:step
+                        >
+                            <Card step steps />
+                        </For>
+                    </ol>
+                    {afterwards(move || {
+                        view! { <LateTeam start=steps.start /> <MatchDetails /> }.into_any()
+                    })}
+                }
+                    .into_any()
+            })}
         </div>
     }
 }

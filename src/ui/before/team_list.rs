@@ -10,8 +10,8 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::game::entry::{Player, Staff, TeamList};
 use crate::game::{list_lacks, say, Kind, Refusal};
 use crate::rules::{Shirt, Team};
-use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::number_pad::NumberPad;
+use crate::ui::part::unfold::Unfold;
 use crate::ui::session::use_session;
 use crate::ui::text_before as text;
 
@@ -237,12 +237,14 @@ fn ListEditor(
                 Some(view! { <OnePlayer player on_player name_player remove /> })
             }}
             <p class="muted">{hint}</p>
-            <details>
-                <summary class="button quiet">{text::STAFF}</summary>
-                {afterwards(move || {
+            <Unfold
+                words=text::STAFF
+                class="button quiet"
+                open=RwSignal::new(false)
+                inside=move |()| {
                     view! { <div class="stack">{STAFF.map(staff).collect_view()}</div> }.into_any()
-                })}
-            </details>
+                }
+            />
             {move || {
                 let expected = session.next();
                 view! {

@@ -12,3 +12,4 @@ pub mod refusal;
 pub mod signal_figure;
 pub mod team_mark;
 pub mod text_field;
+pub mod unfold;

@@ -9,6 +9,7 @@ use super::pad::Pad;
 use crate::device;
 use crate::game::{Kind, Phase, State};
 use crate::rules::{Shirt, Team};
+use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
@@ -159,9 +160,14 @@ pub fn Half(
                         })
                 }}
             </span>
-            <Show when=move || !bare.get()>
-                <Places places left serves=Signal::derive(move || serves.get().is_some()) />
-            </Show>
+            {afterwards(move || {
+                view! {
+                    <Show when=move || !bare.get()>
+                        <Places places left serves=Signal::derive(move || serves.get().is_some()) />
+                    </Show>
+                }
+                    .into_any()
+            })}
         </button>
     }
 }
