@@ -1,9 +1,8 @@
 //! Reading what somebody keyed in as JSON: every value with its place in the file, every problem in one
 //! sentence. Whatever the text holds, reading ends with a form or with the problems, never otherwise.
 
-use serde_json::{json, Map, Value};
+use serde_json::Value;
 
-use crate::game::Kind;
 use crate::record;
 use crate::rules::{ByTeam, Rules, Score, Team};
 
@@ -306,16 +305,13 @@ impl Reader {
 
     /// Rules, written as in a match record.
     pub fn rules(&mut self, field: &Field) -> Option<Rules> {
-        // The record's own reader knows how; it is handed a record that opens with these rules.
-        let entry = json!({ "n": 1, "kind": "match", "teams": { "A": { "name": "A" }, "B": { "name": "B" } },
-            "rules": field.value });
-        let log =
-            json!({ "log": "volleyball-match", "version": 1, "id": "rules", "entries": [entry] });
-        let mut reading = record::read(&log.to_string());
-        let rules = match reading.log.entries.pop().map(|e| e.kind) {
-            Some(Kind::Match(heading)) => heading.rules,
-            _ => {
-                let why = reading.problems.first().map_or("", |p| p.say.as_str());
+        let read = match field.value {
+            Value::Object(given) => record::read_rules(given),
+            _ => Err("they are not an object".to_owned()),
+        };
+        let rules = match read {
+            Ok(rules) => rules,
+            Err(why) => {
                 self.wrong(
                     &field.place,
                     format!("These rules cannot be read ({why}). Name a preset or put it right."),
@@ -333,16 +329,4 @@ impl Reader {
         }
         Some(rules)
     }
-}
-
-/// Rules as they are written in a match record.
-pub(super) fn write_rules(rules: Rules) -> Value {
-    use crate::game::entry::Heading;
-    let heading = Heading::new(ByTeam::default(), rules);
-    let entry = crate::game::Entry::new(1, Kind::Match(Box::new(heading)));
-    let value: Value = serde_json::from_str(&record::write_entry(&entry)).unwrap_or_default();
-    value
-        .get("rules")
-        .cloned()
-        .unwrap_or(Value::Object(Map::new()))
 }

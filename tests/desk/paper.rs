@@ -265,6 +265,7 @@ fn hostile_sheets_get_a_sentence_with_the_place() {
     assert!(sorry(|s| s["sets"][0]["first_service"] = Value::Null)
         .starts_with("sets[0].first_service: This is missing"));
     assert!(sorry(|s| s["rules"] = json!({ "preset": "garden" })).starts_with("rules: "));
+    assert!(sorry(|s| s["rules"] = json!("school_junior")).starts_with("rules: "));
     assert!(sorry(|s| s["sets"] = json!(vec![0; 10])).starts_with("sets: 10 items are too many"));
 }
 

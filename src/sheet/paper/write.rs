@@ -8,15 +8,16 @@ use super::{
     PaperTimeOut,
 };
 use crate::game::Who;
+use crate::record;
 use crate::rules::{ByTeam, Rules, Score, Shirt, Team};
-use crate::sheet::{form, SetSheet, Sheet};
+use crate::sheet::{SetSheet, Sheet};
 
 /// The sheet as a file.
 #[must_use]
 pub fn write(sheet: &PaperSheet) -> String {
     let sets: Vec<Value> = sheet.sets.iter().map(set).collect();
     let mut file = json!({
-        "log": NAME, "version": 1, "rules": form::write_rules(sheet.rules),
+        "log": NAME, "version": 1, "rules": record::write_rules(&sheet.rules),
         "teams": pair(&sheet.teams, team), "sets": sets,
     });
     if !sheet.sanctions.is_empty() {

@@ -14,9 +14,10 @@ pub use mark::{Checkup, Mark};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use super::read;
+use serde_json::Value;
+
+use crate::record;
 use crate::rules::{ByTeam, Preset, Rules, Score, Team};
-use crate::sheet::form;
 
 /// What the box of an exceptional substitution holds.
 const EXCEPTIONAL: &str = "E";
@@ -124,7 +125,7 @@ impl Draft {
     /// The draft as lines of text.
     #[must_use]
     pub fn written(&self) -> String {
-        let mut out = form::write_rules(self.rules).to_string();
+        let mut out = Value::Object(record::write_rules(&self.rules)).to_string();
         for (cell, text) in &self.cells {
             // Writing into a string cannot fail.
             let _ = write!(out, "\n{} {text}", cell.key());
@@ -136,14 +137,11 @@ impl Draft {
     #[must_use]
     pub fn of_written(lines: &str) -> Draft {
         let mut lines = lines.lines();
-        let rules = lines.next().unwrap_or_default();
-        let file = format!(
-            "{{\"log\":\"{}\",\"version\":1,\"rules\":{rules},\"teams\":{{\"A\":{{}},\"B\":{{}}}},\"sets\":[]}}",
-            read::NAME
-        );
+        let given = serde_json::from_str(lines.next().unwrap_or_default()).ok();
+        let rules = given.and_then(|given| record::read_rules(&given).ok());
         let mut draft = Draft::new(Preset::SchoolJunior);
-        if let Some(sheet) = read::read(&file).read {
-            draft.rules = sheet.rules;
+        if let Some(rules) = rules.filter(|rules| rules.check().is_ok()) {
+            draft.rules = rules;
         }
         for (key, text) in lines.filter_map(|line| line.split_once(' ')) {
             if let Some(cell) = Cell::of_key(key) {

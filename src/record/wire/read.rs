@@ -1,0 +1,273 @@
+//! An entry from its JSON.
+
+use serde_json::Value;
+
+use super::rules;
+use super::words::{
+    ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
+    TEAMS,
+};
+use crate::game::entry as mem;
+use crate::game::Timed;
+use crate::record::fields::Fields;
+use crate::rules::{ByTeam, Cause, Score, Shirt};
+
+/// An entry from its JSON.
+///
+/// # Errors
+/// One sentence about what cannot be read.
+pub(in crate::record) fn read(value: &Value) -> Result<mem::Entry, String> {
+    let fields = Fields::of(value).ok_or("the entry is not an object")?;
+    Ok(mem::Entry {
+        n: fields.u32("n")?,
+        at: fields.some_time("at")?,
+        insist: fields.some_text("insist")?,
+        kind: read_kind(&fields)?,
+    })
+}
+
+fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
+    use mem::Kind as K;
+    let kind = f.text("kind")?;
+    let team = || f.word("team", TEAMS);
+    Ok(match kind.as_str() {
+        "match" => {
+            let names = f.object("teams")?;
+            let name = |team: &str| names.object(team)?.text_or_empty("name");
+            let names = ByTeam {
+                a: name("A")?,
+                b: name("B")?,
+            };
+            K::Match(Box::new(mem::Heading {
+                details: read_details(f)?,
+                ..mem::Heading::new(names, rules::read(f.object("rules")?.0)?)
+            }))
+        }
+        "heading" => {
+            let mut given = mem::Amendment {
+                details: read_details(f)?,
+                ..mem::Amendment::default()
+            };
+            if let Some(names) = f.some_object("teams")? {
+                for (key, team) in TEAMS {
+                    if let Some(name) = names.some_object(key)? {
+                        given.names[*team] = Some(name.text_or_empty("name")?);
+                    }
+                }
+            }
+            if let Some(rules) = f.some_object("rules")? {
+                given.rules = Some(rules::read(rules.0)?);
+            }
+            K::Heading(Box::new(given))
+        }
+        "team_list" => {
+            let mut list = mem::TeamList {
+                team: team()?,
+                players: Vec::new(),
+                staff: Vec::new(),
+            };
+            for p in f.objects("players")? {
+                list.players.push(mem::Player {
+                    number: p.shirt("number")?,
+                    name: p.some_text("name")?,
+                    captain: p.flag("captain")?,
+                    libero: p.flag("libero")?,
+                });
+            }
+            if f.has("staff") {
+                for s in f.objects("staff")? {
+                    list.staff.push(mem::Staff {
+                        role: s.text("role")?,
+                        name: s.some_text("name")?,
+                    });
+                }
+            }
+            K::TeamList(list)
+        }
+        "check" => K::Check(mem::Check {
+            item: f.text("item")?,
+            ok: f.given_flag("ok")?,
+            note: f.some_text("note")?,
+        }),
+        "toss" => K::Toss(mem::Toss {
+            first_service: f.word("first_service", TEAMS)?,
+            left: f.word("left", TEAMS)?,
+            won: if f.has("won_by") || f.has("chose") {
+                Some(mem::Won {
+                    by: f.word("won_by", TEAMS)?,
+                    chose: f.word("chose", CHOSE)?,
+                })
+            } else {
+                None
+            },
+        }),
+        "line_up" => K::LineUp {
+            team: team()?,
+            positions: f.shirts("positions")?,
+        },
+        "begin_set" => K::BeginSet,
+        "rally" => K::Rally {
+            won_by: f.word("won_by", TEAMS)?,
+            cause: if f.has("cause") {
+                Some(read_cause(f)?)
+            } else {
+                None
+            },
+            by: read_by(f)?,
+        },
+        "explain" => K::Explain {
+            entry: f.u32("entry")?,
+            cause: read_cause(f)?,
+            by: read_by(f)?,
+            seen_by: f.some_word("seen_by", SEEN_BY)?,
+        },
+        "replay" => K::Replay {
+            why: f.word("why", STOPS)?,
+            hurt: read_person(f)?,
+        },
+        "time_out" => K::TimeOut { team: team()? },
+        "substitution" => {
+            let mut changes = Vec::new();
+            for c in f.objects("changes")? {
+                changes.push(read_change(&c)?);
+            }
+            K::Substitution {
+                team: team()?,
+                changes,
+                reason: f.some_word("reason", FORCED)?,
+            }
+        }
+        "libero_replacement" => K::LiberoReplacement {
+            team: team()?,
+            change: read_change(f)?,
+        },
+        "new_libero" => K::NewLibero {
+            team: team()?,
+            replaces: if f.has_list("replaces") {
+                f.shirts("replaces")?
+            } else {
+                vec![f.shirt("replaces")?]
+            },
+            number: f.shirt("number")?,
+            why: f.some_word("why", LIBERO_WHY)?,
+        },
+        "improper_request" => K::ImproperRequest { team: team()? },
+        "delay" => K::Delay {
+            team: team()?,
+            request: f.flag("request")?,
+        },
+        "misconduct" => K::Misconduct {
+            team: team()?,
+            who: read_who(&f.object("who")?)?,
+            sanction: f.word("sanction", LEVELS)?,
+        },
+        "late_fault" => K::LateFault(mem::LateFault {
+            team: team()?,
+            fault: f.word("fault", FAULTS)?,
+            since: match f.some_object("since")? {
+                Some(since) => Some(mem::Since {
+                    score: Score {
+                        a: since.u16("A")?,
+                        b: since.u16("B")?,
+                    },
+                    set: since.some_u8("set")?,
+                }),
+                None => None,
+            },
+            during: f.word("during", FOUND)?,
+            positions: if f.has("positions") {
+                Some(f.shirts("positions")?)
+            } else {
+                None
+            },
+        }),
+        "recovery" => K::Recovery {
+            team: team()?,
+            number: f.shirt("number")?,
+        },
+        "incomplete" => K::Incomplete {
+            team: team()?,
+            scope: f.word("scope", SCOPES)?,
+        },
+        "default" => K::Default { team: team()? },
+        "change_courts" => K::ChangeCourts,
+        "suspend" => K::Suspend {
+            why: f.text_or_empty("why")?,
+        },
+        "resume" => K::Resume {
+            court: f.word("court", COURTS)?,
+        },
+        "timer" => K::Timer(mem::Timer {
+            what: Timed::of_code(&f.text("what")?),
+            team: f.some_word("team", TEAMS)?,
+            seconds: f.u32("seconds")?,
+            action: f.word("action", ACTIONS)?,
+        }),
+        "remark" => K::Remark {
+            text: f.text("text")?,
+            team: f.some_word("team", TEAMS)?,
+        },
+        "sign" => K::Sign {
+            role: f.text("role")?,
+            name: f.some_text("name")?,
+        },
+        "strike" => K::Strike {
+            entry: f.u32("entry")?,
+            why: f.some_text("why")?,
+        },
+        "answer" => K::Answer {
+            entry: f.u32("entry")?,
+            choice: f.text("choice")?,
+        },
+        "seal" => K::Seal {
+            code: f.text("code")?,
+        },
+        "reopen" => K::Reopen {
+            why: f.some_text("why")?,
+        },
+        _ => return Err(format!("the kind `{kind}` is not known")),
+    })
+}
+
+fn read_cause(f: &Fields) -> Result<Cause, String> {
+    let code = f.text("cause")?;
+    Cause::from_code(&code).ok_or_else(|| format!("the cause `{code}` is not known"))
+}
+
+fn read_by(f: &Fields) -> Result<Option<mem::By>, String> {
+    let Some(by) = f.some_object("by")? else {
+        return Ok(None);
+    };
+    by.word("team", TEAMS)?;
+    read_person(&by)
+}
+
+/// A person of a team, where a team is named.
+fn read_person(f: &Fields) -> Result<Option<mem::By>, String> {
+    let number = f.some_u16("number")?.map(Shirt);
+    let team = f.some_word("team", TEAMS)?;
+    Ok(team.map(|team| mem::By { team, number }))
+}
+
+fn read_change(f: &Fields) -> Result<mem::Change, String> {
+    Ok(mem::Change {
+        out: f.shirt("out")?,
+        into: f.shirt("in")?,
+    })
+}
+
+fn read_who(who: &Fields) -> Result<mem::Who, String> {
+    match (who.has("player"), who.has("staff")) {
+        (true, false) => Ok(mem::Who::Player(who.shirt("player")?)),
+        (false, true) => Ok(mem::Who::Staff(who.text("staff")?)),
+        _ => Err("`who` names one `player` or one of the `staff`".to_owned()),
+    }
+}
+
+fn read_details(f: &Fields) -> Result<mem::Details, String> {
+    let mut details = mem::Details::default();
+    for detail in mem::Detail::ALL {
+        details[detail] = f.some_text(detail.code())?;
+    }
+    Ok(details)
+}

@@ -1,0 +1,201 @@
+//! The rules of a match as JSON: a preset and what differs from it.
+
+use serde_json::{Map, Value};
+
+use super::words::{word, Words};
+use crate::record::fields::Fields;
+use crate::rules::{
+    Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
+    TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+};
+
+const POLICIES: &Words<SubstitutionPolicy> = &[
+    ("paired", SubstitutionPolicy::Paired),
+    ("same_place", SubstitutionPolicy::SamePlace),
+    ("free", SubstitutionPolicy::Free),
+];
+const STYLES: &Words<WarmUpStyle> = &[
+    ("shared", WarmUpStyle::Shared),
+    ("separate", WarmUpStyle::Separate),
+];
+const UNDER_NET: &Words<UnderNet> = &[
+    ("standard", UnderNet::Standard),
+    ("junior", UnderNet::Junior),
+];
+const EDITIONS: &Words<Edition> = &[("2025", Edition::E2025), ("2021", Edition::E2021)];
+
+/// Rules from a preset name and the fields that differ from it: nested fields merge one by one,
+/// `sets` is replaced whole.
+///
+/// # Errors
+/// One sentence about what cannot be read.
+pub fn read(given: &Map<String, Value>) -> Result<Rules, String> {
+    let preset = match given.get("preset") {
+        None => Preset::International,
+        Some(Value::String(code)) => {
+            Preset::from_code(code).ok_or_else(|| format!("unknown preset `{code}`"))?
+        }
+        Some(_) => return Err("the preset is not a name".to_owned()),
+    };
+    let mut full = full_map(&preset.rules());
+    for (key, value) in given.iter().filter(|(key, _)| *key != "preset") {
+        let Some(base) = full.get_mut(key) else {
+            return Err(format!("unknown rule `{key}`"));
+        };
+        match (base, value) {
+            (Value::Object(base), Value::Object(fields)) if key != "sets" => {
+                for (name, field) in fields {
+                    match base.get_mut(name) {
+                        Some(slot) => *slot = field.clone(),
+                        None => return Err(format!("unknown rule `{key}.{name}`")),
+                    }
+                }
+            }
+            // A year may stand there as a number.
+            (base, Value::Number(year)) if key == "edition" => *base = year.to_string().into(),
+            (base, value) => *base = value.clone(),
+        }
+    }
+    rules_of(preset, &Fields(&full)).map_err(|e| format!("rules: {e}"))
+}
+
+fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
+    let target = |f: &Fields| {
+        Ok::<_, String>(SetTarget {
+            target: f.u16("target")?,
+            lead: f.u16("lead")?,
+            cap: f.some_u16("cap")?,
+        })
+    };
+    let sets = f.object("sets")?;
+    let decider = f.object("decider")?;
+    let time_outs = f.object("time_outs")?;
+    let substitutions = f.object("substitutions")?;
+    let roster = f.object("roster")?;
+    let warm_up = f.object("warm_up")?;
+    Ok(Rules {
+        preset,
+        edition: f.word("edition", EDITIONS)?,
+        sets: match (sets.has("best_of"), sets.has("fixed")) {
+            (true, false) => Sets::BestOf(sets.u8("best_of")?),
+            (false, true) => Sets::Fixed(sets.u8("fixed")?),
+            _ => return Err("`sets` has one number, `best_of` or `fixed`".to_owned()),
+        },
+        set: target(&f.object("set")?)?,
+        decider: Decider {
+            to: target(&decider)?,
+            change_courts_at: decider.some_u16("change_courts_at")?,
+        },
+        time_outs: TimeOuts {
+            per_set: time_outs.some_u8("per_set")?,
+            seconds: time_outs.u16("seconds")?,
+        },
+        substitutions: Substitutions {
+            policy: substitutions.word("policy", POLICIES)?,
+            per_set: substitutions.some_u8("per_set")?,
+            entries_per_player: substitutions.some_u8("entries_per_player")?,
+        },
+        liberos: f.u8("liberos")?,
+        line_ups: f.given_flag("line_ups")?,
+        players_on_court: f.u8("players_on_court")?,
+        roster: Roster {
+            max: roster.u8("max")?,
+            min_number: roster.u16("min_number")?,
+            max_number: roster.u16("max_number")?,
+        },
+        warm_up: WarmUp {
+            style: warm_up.word("style", STYLES)?,
+            minutes: warm_up.u8("minutes")?,
+        },
+        interval_seconds: f.u16("interval_seconds")?,
+        service_seconds: f.u16("service_seconds")?,
+        under_net: f.word("under_net", UNDER_NET)?,
+    })
+}
+
+/// The preset and the fields that differ from it.
+#[must_use]
+pub fn write(rules: &Rules) -> Map<String, Value> {
+    let base = full_map(&rules.preset.rules());
+    let mut out = Map::new();
+    out.insert("preset".to_owned(), rules.preset.code().into());
+    for (key, value) in full_map(rules) {
+        let same = &base[&key];
+        match (&value, same) {
+            (Value::Object(fields), Value::Object(base)) if key != "sets" => {
+                let differing: Map<String, Value> = fields
+                    .iter()
+                    .filter(|(name, field)| base.get(*name) != Some(field))
+                    .map(|(name, field)| (name.clone(), field.clone()))
+                    .collect();
+                if !differing.is_empty() {
+                    out.insert(key, Value::Object(differing));
+                }
+            }
+            _ if value == *same => {}
+            _ => {
+                out.insert(key, value);
+            }
+        }
+    }
+    out
+}
+
+fn full_map(r: &Rules) -> Map<String, Value> {
+    let some = |n: Option<u16>| n.map_or(Value::Null, Value::from);
+    let small = |n: Option<u8>| some(n.map(u16::from));
+    let target = |t: &SetTarget| {
+        [
+            ("target", Value::from(t.target)),
+            ("lead", t.lead.into()),
+            ("cap", some(t.cap)),
+        ]
+    };
+    let sets = match r.sets {
+        Sets::BestOf(n) => ("best_of", Value::from(n)),
+        Sets::Fixed(n) => ("fixed", n.into()),
+    };
+    let mut decider = map(&target(&r.decider.to));
+    let change = some(r.decider.change_courts_at);
+    decider.insert("change_courts_at".to_owned(), change);
+    let time_outs = [
+        ("per_set", small(r.time_outs.per_set)),
+        ("seconds", r.time_outs.seconds.into()),
+    ];
+    let limits = r.substitutions;
+    let substitutions = [
+        ("policy", word(POLICIES, limits.policy).into()),
+        ("per_set", small(limits.per_set)),
+        ("entries_per_player", small(limits.entries_per_player)),
+    ];
+    let roster = [
+        ("max", r.roster.max.into()),
+        ("min_number", r.roster.min_number.into()),
+        ("max_number", r.roster.max_number.into()),
+    ];
+    let warm_up = [
+        ("style", word(STYLES, r.warm_up.style).into()),
+        ("minutes", r.warm_up.minutes.into()),
+    ];
+    map(&[
+        ("edition", word(EDITIONS, r.edition).into()),
+        ("sets", map(&[sets]).into()),
+        ("set", map(&target(&r.set)).into()),
+        ("decider", decider.into()),
+        ("time_outs", map(&time_outs).into()),
+        ("substitutions", map(&substitutions).into()),
+        ("liberos", r.liberos.into()),
+        ("line_ups", r.line_ups.into()),
+        ("players_on_court", r.players_on_court.into()),
+        ("roster", map(&roster).into()),
+        ("warm_up", map(&warm_up).into()),
+        ("interval_seconds", r.interval_seconds.into()),
+        ("service_seconds", r.service_seconds.into()),
+        ("under_net", word(UNDER_NET, r.under_net).into()),
+    ])
+}
+
+fn map(fields: &[(&str, Value)]) -> Map<String, Value> {
+    let own = |(key, value): &(&str, Value)| ((*key).to_owned(), value.clone());
+    fields.iter().map(own).collect()
+}

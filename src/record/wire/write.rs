@@ -1,0 +1,273 @@
+//! An entry as JSON.
+
+use serde_json::Value;
+
+use super::rules;
+use super::words::{
+    word, ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
+};
+use crate::game::entry as mem;
+use crate::record::fields::Writer;
+use crate::rules::{ByTeam, Cause, Team};
+
+/// An entry as JSON without line breaks; the order of the fields is always the same.
+pub(in crate::record) fn write(entry: &mem::Entry) -> String {
+    let mut w = Writer::new();
+    w.number("n", entry.n.into());
+    if let Some(at) = entry.at {
+        w.number("at", at);
+    }
+    write_kind(&mut w, &entry.kind);
+    w.some_text("insist", entry.insist.as_deref());
+    w.end()
+}
+
+fn write_kind(w: &mut Writer, kind: &mem::Kind) {
+    use mem::Kind as K;
+    w.text("kind", code(kind));
+    match kind {
+        K::Match(h) => {
+            write_details(w, &h.details);
+            write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
+            w.value("rules", &Value::Object(rules::write(&h.rules)));
+        }
+        K::Heading(given) => {
+            write_details(w, &given.details);
+            write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
+            if let Some(rules) = &given.rules {
+                w.value("rules", &Value::Object(rules::write(rules)));
+            }
+        }
+        K::TeamList(list) => {
+            w.text("team", list.team.letter());
+            w.objects("players", &list.players, |w, p| {
+                w.number("number", p.number.0.into());
+                w.some_text("name", p.name.as_deref());
+                w.flag("captain", p.captain);
+                w.flag("libero", p.libero);
+            });
+            if !list.staff.is_empty() {
+                w.objects("staff", &list.staff, |w, s| {
+                    w.text("role", &s.role);
+                    w.some_text("name", s.name.as_deref());
+                });
+            }
+        }
+        K::Check(c) => {
+            w.text("item", &c.item);
+            w.value("ok", &Value::Bool(c.ok));
+            w.some_text("note", c.note.as_deref());
+        }
+        K::Toss(t) => {
+            w.text("first_service", t.first_service.letter());
+            w.text("left", t.left.letter());
+            if let Some(won) = t.won {
+                w.text("won_by", won.by.letter());
+                w.text("chose", word(CHOSE, won.chose));
+            }
+        }
+        K::LineUp { team, positions } => {
+            w.text("team", team.letter());
+            w.shirts("positions", positions);
+        }
+        K::BeginSet | K::ChangeCourts => {}
+        K::Rally { won_by, cause, by } => {
+            w.text("won_by", won_by.letter());
+            w.some_text("cause", cause.map(Cause::code));
+            write_by(w, *by);
+        }
+        K::Explain {
+            entry,
+            cause,
+            by,
+            seen_by,
+        } => {
+            w.number("entry", (*entry).into());
+            w.text("cause", cause.code());
+            write_by(w, *by);
+            w.some_text("seen_by", seen_by.map(|s| word(SEEN_BY, s)));
+        }
+        K::Replay { why, hurt } => {
+            w.text("why", word(STOPS, *why));
+            if let Some(hurt) = hurt {
+                write_person(w, *hurt);
+            }
+        }
+        K::TimeOut { team } | K::ImproperRequest { team } | K::Default { team } => {
+            w.text("team", team.letter());
+        }
+        K::Substitution {
+            team,
+            changes,
+            reason,
+        } => {
+            w.text("team", team.letter());
+            w.objects("changes", changes, write_change);
+            w.some_text("reason", reason.map(|r| word(FORCED, r)));
+        }
+        K::LiberoReplacement { team, change } => {
+            w.text("team", team.letter());
+            write_change(w, change);
+        }
+        K::NewLibero {
+            team,
+            replaces,
+            number,
+            why,
+        } => {
+            w.text("team", team.letter());
+            match replaces[..] {
+                [one] => w.number("replaces", one.0.into()),
+                _ => w.shirts("replaces", replaces),
+            }
+            w.number("number", number.0.into());
+            w.some_text("why", why.map(|y| word(LIBERO_WHY, y)));
+        }
+        K::Delay { team, request } => {
+            w.text("team", team.letter());
+            w.flag("request", *request);
+        }
+        K::Misconduct {
+            team,
+            who,
+            sanction,
+        } => {
+            w.text("team", team.letter());
+            w.object("who", |w| match who {
+                mem::Who::Player(number) => w.number("player", number.0.into()),
+                mem::Who::Staff(role) => w.text("staff", role),
+            });
+            w.text("sanction", word(LEVELS, *sanction));
+        }
+        K::LateFault(fault) => write_late_fault(w, fault),
+        K::Recovery { team, number } => {
+            w.text("team", team.letter());
+            w.number("number", number.0.into());
+        }
+        K::Incomplete { team, scope } => {
+            w.text("team", team.letter());
+            w.text("scope", word(SCOPES, *scope));
+        }
+        K::Suspend { why } => w.text("why", why),
+        K::Resume { court } => w.text("court", word(COURTS, *court)),
+        K::Timer(t) => {
+            w.text("what", t.what.code());
+            w.some_text("team", t.team.map(Team::letter));
+            w.number("seconds", t.seconds.into());
+            w.text("action", word(ACTIONS, t.action));
+        }
+        K::Remark { text, team } => {
+            w.text("text", text);
+            w.some_text("team", team.map(Team::letter));
+        }
+        K::Sign { role, name } => {
+            w.text("role", role);
+            w.some_text("name", name.as_deref());
+        }
+        K::Strike { entry, why } => {
+            w.number("entry", (*entry).into());
+            w.some_text("why", why.as_deref());
+        }
+        K::Answer { entry, choice } => {
+            w.number("entry", (*entry).into());
+            w.text("choice", choice);
+        }
+        K::Seal { code } => w.text("code", code),
+        K::Reopen { why } => w.some_text("why", why.as_deref()),
+    }
+}
+
+/// The name of a kind in the record.
+fn code(kind: &mem::Kind) -> &'static str {
+    use mem::Kind as K;
+    match kind {
+        K::Match(_) => "match",
+        K::Heading(_) => "heading",
+        K::TeamList(_) => "team_list",
+        K::Check(_) => "check",
+        K::Toss(_) => "toss",
+        K::LineUp { .. } => "line_up",
+        K::BeginSet => "begin_set",
+        K::Rally { .. } => "rally",
+        K::Explain { .. } => "explain",
+        K::Replay { .. } => "replay",
+        K::TimeOut { .. } => "time_out",
+        K::Substitution { .. } => "substitution",
+        K::LiberoReplacement { .. } => "libero_replacement",
+        K::NewLibero { .. } => "new_libero",
+        K::ImproperRequest { .. } => "improper_request",
+        K::Delay { .. } => "delay",
+        K::Misconduct { .. } => "misconduct",
+        K::LateFault(_) => "late_fault",
+        K::Recovery { .. } => "recovery",
+        K::Incomplete { .. } => "incomplete",
+        K::Default { .. } => "default",
+        K::ChangeCourts => "change_courts",
+        K::Suspend { .. } => "suspend",
+        K::Resume { .. } => "resume",
+        K::Timer(_) => "timer",
+        K::Remark { .. } => "remark",
+        K::Sign { .. } => "sign",
+        K::Strike { .. } => "strike",
+        K::Answer { .. } => "answer",
+        K::Seal { .. } => "seal",
+        K::Reopen { .. } => "reopen",
+    }
+}
+
+fn write_details(w: &mut Writer, details: &mem::Details) {
+    for detail in mem::Detail::ALL {
+        w.some_text(detail.code(), details[detail].as_deref());
+    }
+}
+
+/// The names that are given; nothing where none is.
+fn write_names(w: &mut Writer, names: &ByTeam<Option<&str>>) {
+    if names.iter().all(|(_, name)| name.is_none()) {
+        return;
+    }
+    w.object("teams", |w| {
+        for (team, name) in names.iter() {
+            if let Some(name) = name {
+                w.object(team.letter(), |w| w.text("name", name));
+            }
+        }
+    });
+}
+
+fn write_by(w: &mut Writer, by: Option<mem::By>) {
+    if let Some(by) = by {
+        w.object("by", |w| write_person(w, by));
+    }
+}
+
+fn write_person(w: &mut Writer, person: mem::By) {
+    w.text("team", person.team.letter());
+    if let Some(number) = person.number {
+        w.number("number", number.0.into());
+    }
+}
+
+fn write_change(w: &mut Writer, change: &mem::Change) {
+    w.number("out", change.out.0.into());
+    w.number("in", change.into.0.into());
+}
+
+fn write_late_fault(w: &mut Writer, fault: &mem::LateFault) {
+    w.text("team", fault.team.letter());
+    w.text("fault", word(FAULTS, fault.fault));
+    match fault.since {
+        Some(since) => w.object("since", |w| {
+            w.number("A", since.score.a.into());
+            w.number("B", since.score.b.into());
+            if let Some(set) = since.set {
+                w.number("set", set.into());
+            }
+        }),
+        None => w.value("since", &Value::Null),
+    }
+    w.text("during", word(FOUND, fault.during));
+    if let Some(positions) = &fault.positions {
+        w.shirts("positions", positions);
+    }
+}
