@@ -65,6 +65,8 @@ const UNCOVER: &str = "
 pub struct Browser {
     engine: Engine,
     running: Running,
+    /// Whether it types as people do, one key after the other.
+    by_key: bool,
 }
 
 /// One of the browser's open pages.
@@ -80,7 +82,11 @@ impl Browser {
     /// as the engine allows; with further switches, which only Chromium takes.
     pub fn start(engine: Engine, profile: &Path, switches: &[String]) -> Browser {
         let running = engine.start(profile, switches);
-        let mut browser = Browser { engine, running };
+        let mut browser = Browser {
+            engine,
+            running,
+            by_key: false,
+        };
         browser.screen(360, 740);
         browser
     }
@@ -289,10 +295,19 @@ impl Browser {
     pub fn write(&mut self, element: &Element, text: &str) {
         let Element(reference) = element;
         self.must(Command::Clear(id(reference)));
-        self.must(Command::Write {
-            element: id(reference),
-            text,
-        });
+        let strokes: Vec<&str> = if self.by_key {
+            let keys = text.char_indices();
+            keys.map(|(at, key)| &text[at..at + key.len_utf8()])
+                .collect()
+        } else {
+            vec![text]
+        };
+        for text in strokes {
+            self.must(Command::Write {
+                element: id(reference),
+                text,
+            });
+        }
     }
 
     /// Chooses a file in a field that takes one.
@@ -418,6 +433,11 @@ impl Browser {
             "only Chromium knows {method}"
         );
         self.must(Command::Cdp { method, parameters })
+    }
+
+    /// From now on each key is pressed by itself; otherwise the page gets a whole sentence in one task.
+    pub fn type_key_by_key(&mut self) {
+        self.by_key = true;
     }
 
     /// Makes the processor this many times slower (Chromium only).
