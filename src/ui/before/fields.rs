@@ -123,6 +123,13 @@ impl Field {
         Field::UnderNet,
     ];
 
+    /// The rules that a competition may set for itself, in the order in which they are asked for: whoever
+    /// knows which text they play by has chosen it with the preset.
+    pub fn rules() -> Vec<Field> {
+        let from_the_sets = Field::ALL.into_iter().skip_while(|f| *f != Field::Sets);
+        from_the_sets.chain([Field::Edition]).collect()
+    }
+
     /// Whether a number is wanted.
     pub fn is_number(self) -> bool {
         self.range().is_some()

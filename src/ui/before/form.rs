@@ -119,35 +119,7 @@ fn Choice(
     }
 }
 
-/// Every rule that a competition may set for itself, in the order they are asked for.
-const RULES: [Field; 24] = [
-    Field::Sets,
-    Field::Target,
-    Field::Lead,
-    Field::Cap,
-    Field::DeciderTarget,
-    Field::DeciderLead,
-    Field::DeciderCap,
-    Field::ChangeCourts,
-    Field::TimeOuts,
-    Field::TimeOutSeconds,
-    Field::Policy,
-    Field::Substitutions,
-    Field::Entries,
-    Field::Liberos,
-    Field::OnCourt,
-    Field::ListMost,
-    Field::LowestNumber,
-    Field::HighestNumber,
-    Field::WarmUp,
-    Field::WarmUpMinutes,
-    Field::Interval,
-    Field::ServiceSeconds,
-    Field::UnderNet,
-    Field::Edition,
-];
-
-/// So many of them are built between two frames.
+/// So many rules are built between two frames.
 const AT_A_TIME: usize = 6;
 
 /// The values of a rule that has only a few, each with its words.
@@ -171,14 +143,15 @@ fn choices(rule: Field) -> Option<Vec<(String, String)>> {
 /// Every rule that a competition may set for itself.
 #[component]
 pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoView {
-    let built = by_and_by(|| RULES.len(), AT_A_TIME);
+    let rules = StoredValue::new(Field::rules());
+    let built = by_and_by(move || rules.with_value(Vec::len), AT_A_TIME);
     let one = move |field: Field| match choices(field) {
         Some(choices) => view! { <Choice fields changed field choices /> }.into_any(),
         None => view! { <Words fields changed field /> }.into_any(),
     };
     view! {
         <For
-            each=move || RULES.into_iter().take(built.get())
+            each=move || rules.get_value().into_iter().take(built.get())
             key=|field| text::field_id(*field)
             children=one
         />
