@@ -115,7 +115,7 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
 
 /// The preset and the fields that differ from it.
 #[must_use]
-pub fn write(rules: &Rules) -> Map<String, Value> {
+pub fn write(rules: &Rules) -> Value {
     let base = full_map(&rules.preset.rules());
     let mut out = Map::new();
     out.insert("preset".to_owned(), rules.preset.code().into());
@@ -138,7 +138,7 @@ pub fn write(rules: &Rules) -> Map<String, Value> {
             }
         }
     }
-    out
+    out.into()
 }
 
 fn full_map(r: &Rules) -> Map<String, Value> {

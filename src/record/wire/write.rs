@@ -29,13 +29,13 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         K::Match(h) => {
             write_details(w, &h.details);
             write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
-            w.value("rules", &Value::Object(rules::write(&h.rules)));
+            w.value("rules", &rules::write(&h.rules));
         }
         K::Heading(given) => {
             write_details(w, &given.details);
             write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
             if let Some(rules) = &given.rules {
-                w.value("rules", &Value::Object(rules::write(rules)));
+                w.value("rules", &rules::write(rules));
             }
         }
         K::TeamList(list) => {

@@ -84,7 +84,6 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
             <Presets fields changed />
             <Unfold
                 words=text::RULES_IN_DETAIL
-                open=RwSignal::new(false)
                 inside=move |()| {
                     view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
                 }

@@ -123,11 +123,11 @@ impl Field {
         Field::UnderNet,
     ];
 
-    /// The rules that a competition may set for itself, in the order in which they are asked for: whoever
-    /// knows which text they play by has chosen it with the preset.
-    pub fn rules() -> Vec<Field> {
+    /// The rules that a competition may set for itself, in the order in which they are asked for; the edition
+    /// comes last (our own choice).
+    pub fn rules() -> impl Iterator<Item = Field> {
         let from_the_sets = Field::ALL.into_iter().skip_while(|f| *f != Field::Sets);
-        from_the_sets.chain([Field::Edition]).collect()
+        from_the_sets.chain([Field::Edition])
     }
 
     /// Whether a number is wanted.

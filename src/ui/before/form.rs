@@ -143,15 +143,14 @@ fn choices(rule: Field) -> Option<Vec<(String, String)>> {
 /// Every rule that a competition may set for itself.
 #[component]
 pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoView {
-    let rules = StoredValue::new(Field::rules());
-    let built = by_and_by(move || rules.with_value(Vec::len), AT_A_TIME);
+    let built = by_and_by(|| Field::rules().count(), AT_A_TIME);
     let one = move |field: Field| match choices(field) {
         Some(choices) => view! { <Choice fields changed field choices /> }.into_any(),
         None => view! { <Words fields changed field /> }.into_any(),
     };
     view! {
         <For
-            each=move || rules.get_value().into_iter().take(built.get())
+            each=move || Field::rules().take(built.get())
             key=|field| text::field_id(*field)
             children=one
         />

@@ -240,7 +240,6 @@ fn ListEditor(
             <Unfold
                 words=text::STAFF
                 class="button quiet"
-                open=RwSignal::new(false)
                 inside=move |()| {
                     view! { <div class="stack">{STAFF.map(staff).collect_view()}</div> }.into_any()
                 }

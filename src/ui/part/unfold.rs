@@ -11,7 +11,8 @@ pub fn Unfold(
     /// How the button looks.
     #[prop(default = "button")]
     class: &'static str,
-    /// Whether it is unfolded; others may unfold it as well.
+    /// Whether it is unfolded, for others that may unfold it as well.
+    #[prop(default = RwSignal::new(false))]
     open: RwSignal<bool>,
     /// Builds what it unfolds.
     #[prop(into)]

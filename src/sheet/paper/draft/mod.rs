@@ -14,8 +14,6 @@ pub use mark::{Checkup, Mark};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-use serde_json::Value;
-
 use crate::record;
 use crate::rules::{ByTeam, Preset, Rules, Score, Team};
 
@@ -125,7 +123,7 @@ impl Draft {
     /// The draft as lines of text.
     #[must_use]
     pub fn written(&self) -> String {
-        let mut out = Value::Object(record::write_rules(&self.rules)).to_string();
+        let mut out = record::write_rules(&self.rules).to_string();
         for (cell, text) in &self.cells {
             // Writing into a string cannot fail.
             let _ = write!(out, "\n{} {text}", cell.key());
