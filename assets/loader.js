@@ -18,7 +18,10 @@ globalThis.dutystandReader = () => {
   return reader;
 };
 
-if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly)) {
+// What the header `frame-ancestors` does where a host sends it; a page has no such policy of its own.
+if (top !== self) {
+  sayInstead("framed");
+} else if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly)) {
   sayInstead("too-old");
 } else {
   const [script, module] = ["modulepreload", "preload"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);

@@ -10,12 +10,12 @@ use std::rc::Rc;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{spawn_local, JsFuture};
 use web_sys::{
-    RegistrationOptions, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState,
-    ServiceWorkerUpdateViaCache,
+    MessageEvent, RegistrationOptions, ServiceWorker, ServiceWorkerContainer,
+    ServiceWorkerRegistration, ServiceWorkerState, ServiceWorkerUpdateViaCache,
 };
 
 use super::listen::{after, on_resume, Listener, Listeners, Ticker};
-use super::reach::{error_words, of_navigator, options};
+use super::reach::{error_words, of_navigator, options, property, window};
 use super::screen::reload;
 
 /// Installed apps on iOS have been seen not to tell when the new worker took over; then the
@@ -27,12 +27,16 @@ const TAKE_OVER_MS: u32 = 2_000;
 pub enum Offline {
     /// This browser, or this window, cannot keep the program.
     NotSupported,
+    /// The page came over a connection that is not secure, where no browser keeps a program.
+    Insecure,
     /// The files are being fetched.
     Installing,
     /// Everything is kept: the program opens without a network.
     ReadyOffline,
     /// Everything is kept, and a newer version is too; it waits for [`Worker::take_over`].
     NewVersionWaiting,
+    /// Another tab has taken a newer version; this page is still of the older one.
+    NewVersionElsewhere,
     /// It could not be kept, in the browser's own words. Opening the page again tries again.
     Failed(String),
 }
@@ -53,6 +57,12 @@ struct Inner {
     resumed: RefCell<Option<Listeners>>,
     // On the worker being installed or activated, replaced with each one.
     under_way: RefCell<Option<Listener>>,
+    // Whether the worker in office answers with an older version than its own, as it does while a
+    // match runs.
+    answers_with_older: Cell<bool>,
+    // Whether a worker stands behind this page; another one after it is of a newer version.
+    is_controlled: Cell<bool>,
+    taken_elsewhere: Cell<bool>,
     taking_over: Cell<bool>,
     reload: RefCell<Option<Ticker>>,
 }
@@ -67,6 +77,7 @@ impl Worker {
             inner: Rc::new(Inner {
                 state: RefCell::new(match container {
                     Some(_) => Offline::Installing,
+                    None if !is_secure() => Offline::Insecure,
                     None => Offline::NotSupported,
                 }),
                 registration: RefCell::default(),
@@ -74,6 +85,13 @@ impl Worker {
                 listeners: RefCell::default(),
                 resumed: RefCell::default(),
                 under_way: RefCell::default(),
+                answers_with_older: Cell::new(false),
+                is_controlled: Cell::new(
+                    container
+                        .as_ref()
+                        .is_some_and(|container| container.controller().is_some()),
+                ),
+                taken_elsewhere: Cell::new(false),
                 taking_over: Cell::new(false),
                 reload: RefCell::default(),
             }),
@@ -116,24 +134,66 @@ impl Worker {
         self.inner.check();
     }
 
-    /// Lets the waiting version take over and loads the page again. For the start screen alone,
-    /// because somebody asked for it. Does nothing where none waits.
+    /// Lets the newer version take over and loads the page again. For the start screen alone,
+    /// because somebody asked for it. Where a match runs on this phone the worker refuses, and
+    /// nothing changes.
     pub fn take_over(&self) {
-        let waiting = self
+        let registration = self.inner.registration.borrow().clone();
+        let Some(worker) = registration.and_then(|r| r.waiting().or_else(|| r.active())) else {
+            return;
+        };
+        self.inner.taking_over.set(true);
+        post(&worker, "take-over", &[]);
+        *self.inner.reload.borrow_mut() = Some(after(TAKE_OVER_MS, reload));
+    }
+
+    /// This match runs: until the moment given, milliseconds since 1970, no newer version answers on
+    /// this phone, in no tab, and not after a kill.
+    pub fn match_runs(&self, id: &str, until: i64) {
+        // Exact: a moment in milliseconds has far less than 53 bits.
+        #[allow(clippy::cast_precision_loss)]
+        let until = JsValue::from_f64(until as f64);
+        self.tell("runs", &[("id", JsValue::from_str(id)), ("until", until)]);
+    }
+
+    /// This match runs no more.
+    pub fn match_over(&self, id: &str) {
+        self.tell("over", &[("id", JsValue::from_str(id))]);
+    }
+
+    /// Of all matches on this phone only these run; what was said of others was overtaken.
+    pub fn only_these_run<'a>(&self, ids: impl Iterator<Item = &'a str>) {
+        let ids: js_sys::Array = ids.map(JsValue::from_str).collect();
+        self.tell("running", &[("ids", ids.into())]);
+    }
+
+    /// Tells the worker in office. On a first visit there is none yet, and no older version either.
+    fn tell(&self, what: &str, more: &[(&str, JsValue)]) {
+        let active = self
             .inner
             .registration
             .borrow()
             .as_ref()
-            .and_then(ServiceWorkerRegistration::waiting);
-        let Some(waiting) = waiting else {
-            return;
-        };
-        self.inner.taking_over.set(true);
-        let message = options(&[("type", JsValue::from_str("take-over"))]);
-        // Whether or not it can be told, loading again is what was asked for.
-        let _ = waiting.post_message(&message);
-        *self.inner.reload.borrow_mut() = Some(after(TAKE_OVER_MS, reload));
+            .and_then(ServiceWorkerRegistration::active);
+        if let Some(worker) = active {
+            post(&worker, what, more);
+        }
     }
+}
+
+/// Whether the browser calls the connection secure (W3C Secure Contexts).
+fn is_secure() -> bool {
+    window()
+        .and_then(|window| property(&window, "isSecureContext"))
+        .and_then(|value| value.as_bool())
+        .unwrap_or(true)
+}
+
+/// Sends a worker a message; one that is gone hears nothing, and its successor is told anew.
+fn post(worker: &ServiceWorker, what: &str, more: &[(&str, JsValue)]) {
+    let mut message = vec![("type", JsValue::from_str(what))];
+    message.extend_from_slice(more);
+    let _ = worker.post_message(&options(&message));
 }
 
 impl Inner {
@@ -145,18 +205,17 @@ impl Inner {
             let _ = start.call0(container);
         }
         self.listeners.borrow_mut().extend([
-            // Whatever it says, what counts is what the registration shows then.
-            Listener::new(container, "message", move |_| {
+            Listener::new(container, "message", move |event| {
                 if let Some(inner) = said.upgrade() {
-                    inner.look();
+                    inner.was_told(&event);
                 }
             }),
             Listener::new(container, "controllerchange", move |_| {
                 if let Some(inner) = changed.upgrade() {
                     if inner.taking_over.get() {
-                        inner.reload.borrow_mut().take();
-                        reload();
+                        inner.load_again();
                     } else {
+                        inner.taken_elsewhere.set(inner.is_controlled.replace(true));
                         inner.look();
                     }
                 }
@@ -164,7 +223,47 @@ impl Inner {
         ]);
     }
 
+    /// What the worker says of the version that answers; everything else the registration shows.
+    fn was_told(self: &Rc<Self>, event: &web_sys::Event) {
+        let data = event
+            .dyn_ref::<MessageEvent>()
+            .map(MessageEvent::data)
+            .unwrap_or_default();
+        let text = property(&data, "type").and_then(|value| value.as_string());
+        match text.as_deref() {
+            Some("release") => {
+                let newer = property(&data, "newer").and_then(|value| value.as_bool());
+                self.answers_with_older.set(newer == Some(true));
+                if self.taking_over.get() && newer == Some(false) && self.no_worker_waits() {
+                    self.load_again();
+                }
+            }
+            Some("held") => {
+                self.taking_over.set(false);
+                self.reload.borrow_mut().take();
+            }
+            _ => {}
+        }
+        self.look();
+    }
+
+    /// Whether the newer version needs no change of the worker, which the browser tells of by itself.
+    fn no_worker_waits(&self) -> bool {
+        self.registration
+            .borrow()
+            .as_ref()
+            .is_some_and(|registration| registration.waiting().is_none())
+    }
+
+    fn load_again(&self) {
+        self.reload.borrow_mut().take();
+        reload();
+    }
+
     fn registered(self: &Rc<Self>, registration: ServiceWorkerRegistration) {
+        if let Some(worker) = registration.active() {
+            post(&worker, "look", &[]);
+        }
         let weak = Rc::downgrade(self);
         let found = Listener::new(&registration, "updatefound", move |_| {
             if let Some(inner) = weak.upgrade() {
@@ -232,9 +331,11 @@ impl Inner {
                 let active = registration
                     .active()
                     .is_some_and(|worker| worker.state() == ServiceWorkerState::Activated);
-                match (active, registration.waiting()) {
-                    (true, Some(_)) => Offline::NewVersionWaiting,
-                    (true, None) => Offline::ReadyOffline,
+                let newer = registration.waiting().is_some() || self.answers_with_older.get();
+                match (active, newer) {
+                    (true, true) => Offline::NewVersionWaiting,
+                    (true, false) if self.taken_elsewhere.get() => Offline::NewVersionElsewhere,
+                    (true, false) => Offline::ReadyOffline,
                     (false, _) => Offline::Installing,
                 }
             }

@@ -72,4 +72,13 @@ impl Phase {
             Phase::Finished => "finished",
         }
     }
+
+    /// Whether the match has begun and is not over.
+    #[must_use]
+    pub const fn is_under_way(self) -> bool {
+        match self {
+            Phase::BetweenSets | Phase::Playing | Phase::Suspended => true,
+            Phase::Preparation | Phase::Finished => false,
+        }
+    }
 }

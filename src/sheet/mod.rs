@@ -2,6 +2,7 @@
 
 pub mod audit;
 mod clock;
+mod clock_doubt;
 pub mod compare;
 mod csv;
 pub mod demo;
@@ -24,6 +25,7 @@ mod text;
 pub mod words;
 
 pub use clock::WallClock;
+pub use clock_doubt::{clock_doubts, ClockDoubt};
 pub use csv::csv;
 pub use file_kind::FileKind;
 pub use find::fits;

@@ -5,6 +5,8 @@ use crate::game::entry::{Entry, Forced};
 use crate::game::{say, Kind, Outcome, Replay, State};
 use crate::rules::{Score, Team};
 
+use super::{clock_doubts, words};
+
 /// One remark.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct RemarkLine {
@@ -22,12 +24,18 @@ pub struct RemarkLine {
 #[must_use]
 pub fn lines(replay: &Replay) -> Vec<RemarkLine> {
     let mut lines = Vec::new();
+    let mut doubts = clock_doubts(replay).into_iter().peekable();
     replay.walk(|before, entry, outcome, after| {
+        let doubt = doubts.next_if(|(of, _)| *of == entry.n);
         let texts = match outcome {
             Outcome::Struck(by) => taken_back(replay, entry, *by).into_iter().collect(),
             _ => texts(before, entry, outcome, after),
         };
-        for text in texts {
+        for text in doubt
+            .map(|(_, doubt)| words::clock_doubt(doubt))
+            .into_iter()
+            .chain(texts)
+        {
             lines.push(RemarkLine {
                 entry: entry.n,
                 set: before.set_at_hand(),

@@ -1,6 +1,6 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
-use super::{LiberoTurn, SealBox};
+use super::{ClockDoubt, LiberoTurn, SealBox};
 use crate::game::{Choice, How, Level, Sanction, SanctionKind, Who};
 use crate::record::{spaced, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
@@ -338,4 +338,31 @@ pub fn round(server: Option<Shirt>, total: u16) -> String {
 #[must_use]
 pub fn running(name: &str, last: u16) -> String {
     format!("{name}: {last} points")
+}
+
+/// How long something took: seconds below a minute, minutes below an hour, then hours and minutes.
+#[must_use]
+pub fn span(seconds: i64) -> String {
+    match (seconds / 3600, seconds / 60 % 60) {
+        (0, 0) => format!("{seconds} s"),
+        (0, minutes) => format!("{minutes} min"),
+        (hours, 0) => format!("{hours} h"),
+        (hours, minutes) => format!("{hours} h {minutes} min"),
+    }
+}
+
+/// What is doubtful about the time of an entry, as a remark and in the log.
+#[must_use]
+pub fn clock_doubt(doubt: ClockDoubt) -> String {
+    match doubt {
+        ClockDoubt::Back { seconds } => format!(
+            "The clock of the phone was set back by {} before this entry. Entries stand in their order.",
+            span(seconds)
+        ),
+        ClockDoubt::Forward { seconds } => format!(
+            "By the clock of the phone {} passed before this entry while the set was running. It may \
+             have been set forward.",
+            span(seconds)
+        ),
+    }
 }

@@ -11,7 +11,7 @@ use crate::device::{
     self, Clock, Focus, Health, Journal, Notice, Standing, Tabs, Ticker, Wake, Watch, WriterLock,
 };
 use crate::game::entry::Heading;
-use crate::game::{Entry, Kind, Phase, Refusal, Replay, State};
+use crate::game::{Entry, Kind, Refusal, Replay, State};
 use crate::record::{self, LineWriter, Log};
 
 /// How often count-downs are looked at.
@@ -400,8 +400,7 @@ impl Session {
 
     fn publish(self) {
         let state = self.hands.with_value(|h| h.replay.state().clone());
-        let under_way = matches!(state.phase(), Phase::Playing | Phase::Suspended)
-            || state.phase() == Phase::BetweenSets;
+        let under_way = state.phase().is_under_way();
         self.hands.with_value(|h| h.wake.want(under_way));
         Focus::let_go();
         self.state.set(Arc::new(state));

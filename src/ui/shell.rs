@@ -11,8 +11,10 @@ use super::part::dialog::Confirm;
 use super::part::keys::go_on_at;
 use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
+use super::start::RUNS_MS;
 use super::text;
 use crate::device::{self, Focus, Offline, Standing, Worker};
+use crate::sheet::ClockDoubt;
 
 pub use screen::{Document, Screen};
 
@@ -229,10 +231,53 @@ impl Shell {
 
     /// Lets the newer version that waits take over; the page loads again.
     pub fn take_new_version(self) {
+        self.with_worker(Worker::take_over);
+    }
+
+    /// Loads the page again.
+    pub fn load_again(self) {
+        device::reload();
+    }
+
+    /// Of all matches on this phone only these are being played.
+    pub fn only_these_run(self, ids: &[String]) {
+        self.with_worker(|worker| worker.only_these_run(ids.iter().map(String::as_str)));
+    }
+
+    fn with_worker(self, act: impl FnOnce(&Worker)) {
         self.worker.with_value(|worker| {
             if let Some(worker) = worker {
-                worker.take_over();
+                act(worker);
             }
+        });
+    }
+
+    /// Keeps the version of the program for as long as the open match is being played. Said again with
+    /// each set, and where the worker came into office only now.
+    fn hold_version(self) {
+        let session = self.session;
+        let playing = Memo::new(move |_| {
+            let state = session.state();
+            Some((
+                session.id()?,
+                state.phase().is_under_way(),
+                state.set_number(),
+            ))
+        });
+        Effect::new(move |_| {
+            // A worker that comes into office hears of it then.
+            self.offline.track();
+            let Some((id, under_way, _)) = playing.get() else {
+                return;
+            };
+            let until = session.clock().stamp().saturating_add(RUNS_MS);
+            self.with_worker(|worker| {
+                if under_way {
+                    worker.match_runs(&id, until);
+                } else {
+                    worker.match_over(&id);
+                }
+            });
         });
     }
 }
@@ -249,6 +294,7 @@ fn Frame(page: Page) -> impl IntoView {
     let shell = Shell::begin(page, session);
     provide_context(session);
     provide_context(shell);
+    shell.hold_version();
     (page.begin)();
 
     let screen = shell.screen;
@@ -433,6 +479,17 @@ fn Keeper() -> impl IntoView {
         _ => None,
     });
     let trouble = Memo::new(move |_| text::storage_trouble(&session.health()));
+    // Read once for each match that is opened: what is entered then has times of its own.
+    let clock_doubt = RwSignal::new(None::<ClockDoubt>);
+    Effect::new(move |_| {
+        let opened = session.id().is_some();
+        let now = session.clock().stamp();
+        clock_doubt.set(
+            opened
+                .then(|| session.look(|replay| ClockDoubt::on_opening(replay, now)))
+                .flatten(),
+        );
+    });
     let problems = Memo::new(move |_| session.problems());
     view! {
         <Show when=move || in_match.get() && read_only.get().is_some()>
@@ -456,6 +513,14 @@ fn Keeper() -> impl IntoView {
                         {text::EXPORT}
                     </button>
                 </Show>
+            </div>
+        </Show>
+        <Show when=move || in_match.get() && clock_doubt.get().is_some()>
+            <div class="keeper bad" role="alert" id="clock-doubt">
+                <p>{move || clock_doubt.get().map(text::clock_doubt)}</p>
+                <button type="button" class="button" on:click=move |_| clock_doubt.set(None)>
+                    {text::UNDERSTOOD}
+                </button>
             </div>
         </Show>
         <Show when=move || in_match.get() && !problems.get().is_empty()>

@@ -33,6 +33,7 @@ mod stage;
 mod support;
 mod taken_back;
 mod tally;
+mod versions;
 mod whole_match;
 mod with_everything;
 
@@ -75,6 +76,7 @@ const FILES: &[&[Test]] = &[
     at_a_glance::TESTS,
     light::TESTS,
     tally::TESTS,
+    versions::TESTS,
     files::TESTS,
     briefed::TESTS,
     library::TESTS,

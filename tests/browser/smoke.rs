@@ -124,10 +124,10 @@ fn breaks_no_policy_while_starting(stage: &mut Stage) -> Ran {
 }
 
 /// Whether the page is the next version.
-const IS_NEXT: &str = "document.querySelector('meta[name=edition]') !== null";
+pub const IS_NEXT: &str = "document.querySelector('meta[name=edition]') !== null";
 
 /// The built worker under another version, with a page that says so.
-fn next_version(stage: &mut Stage) {
+pub fn next_version(stage: &mut Stage) {
     let (_, page) = built("index", ".html");
     let page = String::from_utf8(page).expect("the page is text");
     let next = page.replace(
@@ -171,10 +171,11 @@ fn hash(text: &str) -> String {
 }
 
 /// Has the browser look for a new version, as it does by itself once a day.
-const LOOK: &str = "navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => true, () => false)";
+pub const LOOK: &str = "navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => true, () => false)";
 
-/// The names of all caches, which carry the version.
-const CACHES: &str = "caches.keys()";
+/// The names of the caches that hold a version, which carry it; one more says which of them answers.
+const CACHES: &str =
+    "caches.keys().then((all) => all.filter((name) => !name.endsWith(' release')))";
 
 fn a_new_version_waits_until_it_is_asked(stage: &mut Stage) -> Ran {
     stage.open();
@@ -209,7 +210,7 @@ fn a_new_version_waits_until_it_is_asked(stage: &mut Stage) -> Ran {
     wait(
         stage,
         "the old version is cleared away",
-        "(await caches.keys()).length === 1",
+        &format!("(await {CACHES}).length === 1"),
     );
     assert_ne!(stage.browser().value(CACHES), before);
     stage.network_off();
@@ -245,7 +246,7 @@ fn a_version_with_a_damaged_file_is_not_taken(stage: &mut Stage) -> Ran {
 }
 
 /// Waits until an expression that itself has to wait is true.
-fn wait(stage: &mut Stage, what: &str, expression: &str) {
+pub fn wait(stage: &mut Stage, what: &str, expression: &str) {
     let begun = std::time::Instant::now();
     while stage.browser().run(
         &format!("return (async () => ({expression}))();"),

@@ -9,7 +9,7 @@ use std::time::Duration;
 use serde_json::{json, Value};
 
 use crate::driver::{Browser, Engine};
-use crate::server::{Server, Site};
+use crate::server::{Habits, Server, Site};
 use crate::{Ran, Skipped};
 
 /// The page is served from a folder below the host, as a school's web space would do it.
@@ -33,6 +33,7 @@ pub struct Stage {
     server: Option<Server>,
     port: u16,
     instead: Vec<(String, Vec<u8>)>,
+    habits: Habits,
     asked: Arc<Mutex<Vec<String>>>,
 }
 
@@ -51,6 +52,7 @@ impl Stage {
             server: None,
             port: 0,
             instead: Vec::new(),
+            habits: Habits::default(),
             asked: Arc::default(),
         };
         stage.network_on();
@@ -116,6 +118,7 @@ impl Stage {
             folder: build(),
             prefix: PREFIX.into(),
             instead: self.instead.clone(),
+            habits: self.habits,
         };
         let asked = self.asked.clone();
         let watch = move |path: &str| {
@@ -133,6 +136,12 @@ impl Stage {
     pub fn hand_out(&mut self, name: &str, bytes: &[u8]) {
         self.instead.retain(|(other, _)| other != name);
         self.instead.push((name.into(), bytes.into()));
+        self.network_on();
+    }
+
+    /// From now on the server goes about it like this.
+    pub fn hosted(&mut self, habits: Habits) {
+        self.habits = habits;
         self.network_on();
     }
 
@@ -192,6 +201,15 @@ impl Stage {
             ],
         };
         self.browser = Some(Browser::start(self.engine, &self.profile, &switches));
+    }
+
+    /// Starts the browser anew so that the page comes from a host of this name, over a connection that
+    /// is not secure (Chromium only, which can be told where a host is). Gives the page's address there.
+    pub fn insecure(&mut self, host: &str) -> String {
+        self.kill_browser();
+        let switches = [format!("--host-resolver-rules=MAP {host} 127.0.0.1")];
+        self.browser = Some(Browser::start(self.engine, &self.profile, &switches));
+        format!("http://{host}:{}{PREFIX}", self.port)
     }
 
     /// Starts the browser on the profile that the last one left.

@@ -69,6 +69,8 @@ pub enum What {
     NoTimes { entries: usize },
     /// An entry earlier than the one before it.
     TimeBackwards { seconds: i64 },
+    /// A set stood still for so long by the clock that it may have been set forward.
+    TimeForward { seconds: i64 },
     /// A set that begins before the last one ended.
     SetsOverlap { set: u8 },
     /// A set much too short or too long for its points.
@@ -134,6 +136,7 @@ impl What {
             What::Unfinished => "unfinished",
             What::NoTimes { .. } => "no_times",
             What::TimeBackwards { .. } => "time_backwards",
+            What::TimeForward { .. } => "time_forward",
             What::SetsOverlap { .. } => "times_overlap",
             What::ImplausibleTime { .. } => "implausible_time",
         }

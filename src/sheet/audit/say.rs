@@ -6,6 +6,7 @@
 use super::{Field, Finding, What};
 use crate::game::State;
 use crate::rules::Team;
+use crate::sheet::words;
 
 /// What there is to look at, in one sentence or two.
 #[must_use]
@@ -78,7 +79,12 @@ pub fn say(finding: &Finding, state: &State) -> String {
             n => format!("{n} entries have no time."),
         },
         What::TimeBackwards { seconds } => format!(
-            "The clock jumped back by {seconds} s here, so durations around it are not to be trusted."
+            "The clock was set back by {} here, so do not trust durations around it.",
+            words::span(*seconds)
+        ),
+        What::TimeForward { seconds } => format!(
+            "By the clock nothing was entered for {} while the set was running. Was the clock set forward?",
+            words::span(*seconds)
         ),
         What::SetsOverlap { set } => {
             format!("Set {set} begins before the last one ended. The clock was changed.")

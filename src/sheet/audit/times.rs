@@ -2,8 +2,8 @@
 //! taken so long.
 
 use super::{Finding, What};
-use crate::game::{How, Outcome, Replay};
-use crate::sheet::{plausible, Sheet};
+use crate::game::{How, Replay};
+use crate::sheet::{clock_doubts, plausible, ClockDoubt, Sheet};
 
 pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
     let mut findings = Vec::new();
@@ -14,7 +14,17 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
             what: What::NoTimes { entries },
         });
     }
-    findings.extend(backwards(replay));
+    findings.extend(
+        clock_doubts(replay)
+            .into_iter()
+            .map(|(entry, doubt)| Finding {
+                entry: Some(entry),
+                what: match doubt {
+                    ClockDoubt::Back { seconds } => What::TimeBackwards { seconds },
+                    ClockDoubt::Forward { seconds } => What::TimeForward { seconds },
+                },
+            }),
+    );
     let sheet = Sheet::of(replay);
     let mut last_end = None;
     for set in &sheet.sets {
@@ -42,30 +52,6 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
                 });
             }
         }
-    }
-    findings
-}
-
-/// Entries with an earlier time than one before them. What was taken back was entered too.
-fn backwards(replay: &Replay) -> Vec<Finding> {
-    let mut latest: Option<i64> = None;
-    let mut findings = Vec::new();
-    for (entry, outcome) in replay.outcomes() {
-        let Some(at) = entry.at else { continue };
-        if matches!(outcome, Outcome::Refused(_)) {
-            continue;
-        }
-        match latest {
-            // One finding for each time the clock jumps back, not for all entries after it.
-            Some(before) if at < before => findings.push(Finding {
-                entry: Some(entry.n),
-                what: What::TimeBackwards {
-                    seconds: before.saturating_sub(at).saturating_add(999) / 1000,
-                },
-            }),
-            _ => {}
-        }
-        latest = Some(at);
     }
     findings
 }

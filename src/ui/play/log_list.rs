@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::last::take_back;
 use super::reasons::of_entry;
 use crate::game::{say, Kind, Outcome};
+use crate::sheet::{clock_doubts, words};
 use crate::ui::part::afterwards::by_and_by;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::use_session;
@@ -27,6 +28,8 @@ struct Line {
     rally: bool,
     /// A count-down, which comes and goes with what it times.
     quiet: bool,
+    /// What is doubtful about its time.
+    doubt: Option<String>,
 }
 
 /// So many lines are built between two frames; the first of them fill a screen.
@@ -40,6 +43,7 @@ pub fn LogList() -> impl IntoView {
         session.with_replay(|replay| {
             let state = replay.state();
             let mut lines = Vec::new();
+            let mut doubts = clock_doubts(replay).into_iter().peekable();
             replay.walk(|_, entry, outcome, after| {
                 let standing = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
                 let quiet = matches!(entry.kind, Kind::Timer(_));
@@ -56,6 +60,9 @@ pub fn LogList() -> impl IntoView {
                     can_go: entry.n > 1 && standing && !quiet,
                     rally: standing && state.rally(entry.n).is_some(),
                     quiet,
+                    doubt: doubts
+                        .next_if(|(of, _)| *of == entry.n)
+                        .map(|(_, doubt)| words::clock_doubt(doubt)),
                 });
             });
             lines.reverse();
@@ -107,6 +114,7 @@ pub fn LogList() -> impl IntoView {
                         <span class="muted tabular">
                             {line.time.clone()} " " {line.score.clone()}
                         </span>
+                        {line.doubt.clone().map(|words| view! { <span class="log-doubt">{words}</span> })}
                     </span>
                     {(may_write.get() && line.can_go).then(|| {
                         let rally = line.rally.then(|| {

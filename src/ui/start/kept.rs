@@ -7,6 +7,11 @@ use crate::game::{Entry, Phase, Replay, State};
 use crate::record::{self, KeptMatch, Log};
 use crate::ui::before::drawn;
 
+/// A match that has begun counts as being played for so long after its last entry, in milliseconds:
+/// half a day, because one that somebody forgot to finish must not keep an old version of the program
+/// for ever. Our own choice.
+pub const RUNS_MS: i64 = 12 * 3_600_000;
+
 /// One match.
 #[derive(Clone, Debug)]
 pub struct Kept {
@@ -103,6 +108,13 @@ impl Kept {
             archived: self.archived,
             drawn: drawn(&self.id),
         }
+    }
+
+    /// Whether it is being played at this moment, as far as the phone can tell.
+    #[must_use]
+    pub fn is_under_way(&self, now: i64) -> bool {
+        let until = self.last_at.map(|last| last.saturating_add(RUNS_MS));
+        self.state().phase().is_under_way() && until.is_some_and(|until| until > now)
     }
 
     /// Whether somebody may want to go on with it.

@@ -65,6 +65,15 @@ impl Library {
             .cloned()
     }
 
+    /// The ids of the matches that are being played at this moment; none while the list is being read.
+    #[must_use]
+    pub fn under_way(self) -> Option<Vec<String>> {
+        let now = self.session.clock().stamp();
+        let all = self.all.read();
+        let under_way = all.as_ref()?.iter().filter(|kept| kept.is_under_way(now));
+        Some(under_way.map(|kept| kept.id.clone()).collect())
+    }
+
     /// What to do with a record that comes from outside.
     #[must_use]
     pub fn take_in(self, log: &Log) -> TakeIn {

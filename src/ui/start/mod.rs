@@ -21,7 +21,7 @@ use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
 pub use import::{take_in, Also, Import};
-pub use kept::Kept;
+pub use kept::{Kept, RUNS_MS};
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};
 
@@ -55,7 +55,7 @@ pub fn Start() -> impl IntoView {
 
     view! {
         <div class="start stack">
-            <NewVersion />
+            <NewVersion library />
             {move || running.get().map(|kept| view! { <Continue kept /> })}
             // The first thing to be seen is a court: what is begun on the one half, what on the other.
             <div class="start-court">
@@ -140,17 +140,58 @@ fn Continue(kept: Kept) -> impl IntoView {
     }
 }
 
-/// A newer version of the program is offered here and nowhere else.
+/// A newer version of the program is offered here and nowhere else, and only while no match is being
+/// played on this phone.
 #[component]
-fn NewVersion() -> impl IntoView {
+fn NewVersion(library: Library) -> impl IntoView {
     let shell = use_shell();
+    let under_way = Memo::new(move |_| library.under_way());
+    // The worker hears of each match when it begins and ends; of one that was deleted it hears here.
+    let offline = Memo::new(move |_| shell.offline());
+    Effect::new(move |_| {
+        offline.track();
+        if let Some(ids) = under_way.get() {
+            shell.only_these_run(&ids);
+        }
+    });
+    let idle = move || under_way.read().as_ref().is_some_and(Vec::is_empty);
+    let waiting = move || match (offline.get(), idle()) {
+        (Offline::NewVersionWaiting, true) => view! {
+            <p>{text::NEW_VERSION}</p>
+            <button type="button" class="button" on:click=move |_| shell.take_new_version()>
+                {text::NEW_VERSION_TAKE}
+            </button>
+        }
+        .into_any(),
+        (Offline::NewVersionWaiting, false) => {
+            view! { <p>{text::NEW_VERSION_LATER}</p> }.into_any()
+        }
+        (Offline::NewVersionElsewhere, _) => view! {
+            <p>{text::NEW_VERSION_ELSEWHERE}</p>
+            <button type="button" class="button" on:click=move |_| shell.load_again()>
+                {text::LOAD_AGAIN}
+            </button>
+        }
+        .into_any(),
+        (
+            Offline::NotSupported
+            | Offline::Insecure
+            | Offline::Installing
+            | Offline::ReadyOffline
+            | Offline::Failed(_),
+            _,
+        ) => ().into_any(),
+    };
+    let has_news = move || {
+        matches!(
+            shell.offline(),
+            Offline::NewVersionWaiting | Offline::NewVersionElsewhere
+        )
+    };
     view! {
-        <Show when=move || shell.offline() == Offline::NewVersionWaiting>
-            <div class="card row" role="status">
-                <p>{text::NEW_VERSION}</p>
-                <button type="button" class="button" on:click=move |_| shell.take_new_version()>
-                    {text::NEW_VERSION_TAKE}
-                </button>
+        <Show when=has_news>
+            <div class="card row" role="status" id="new-version">
+                {waiting}
             </div>
         </Show>
     }

@@ -18,6 +18,8 @@ use crate::device::{Health, LocalTime, Offline, ReadTrouble};
 use crate::game::{Phase, Refusal, State};
 use crate::record::Reading;
 use crate::rules::Team;
+use crate::sheet::words::span;
+use crate::sheet::ClockDoubt;
 
 /// The name of the program.
 pub const APP: &str = "Dutystand";
@@ -94,6 +96,16 @@ pub const SHEET: &str = "Sheet";
 pub const NEW_VERSION: &str = "A newer version of Dutystand is on this phone.";
 /// Takes it.
 pub const NEW_VERSION_TAKE: &str = "Use it now";
+/// It waits for a match that is being played.
+pub const NEW_VERSION_LATER: &str =
+    "A newer version of Dutystand is on this phone. You can use it when \
+                                     the match is over; until then this version stays.";
+/// Another tab has taken it.
+pub const NEW_VERSION_ELSEWHERE: &str =
+    "A newer version of Dutystand is open in another tab. Load this \
+                                         page again before the next match.";
+/// Loads this page again.
+pub const LOAD_AGAIN: &str = "Load again";
 /// Makes this tab the writer.
 pub const TAKE_OVER: &str = "Take over here";
 /// A refused entry.
@@ -324,11 +336,34 @@ pub fn problem(problem: &str) -> String {
     format!("{}{}.", first.unwrap_or_default(), chars.as_str())
 }
 
+/// What is doubtful about the phone's clock when a match is opened again.
+#[must_use]
+pub fn clock_doubt(doubt: ClockDoubt) -> String {
+    match doubt {
+        ClockDoubt::Back { seconds } => format!(
+            "This phone's clock was set back: it is {} behind the last entry. Score and order are safe. The \
+             sheet marks the times.",
+            span(seconds)
+        ),
+        ClockDoubt::Forward { seconds } => format!(
+            "This phone's clock says that {} have passed in this set. If not, it was set forward. Score and \
+             order are safe. The sheet marks the times.",
+            span(seconds)
+        ),
+    }
+}
+
 /// Whether the program opens without a network.
 #[must_use]
 pub fn offline(offline: &Offline) -> String {
     match offline {
-        Offline::ReadyOffline | Offline::NewVersionWaiting => "Works offline.".into(),
+        Offline::ReadyOffline | Offline::NewVersionWaiting | Offline::NewVersionElsewhere => {
+            "Works offline.".into()
+        }
+        Offline::Insecure => "This address is not secure (it begins with http, not https). The app works while \
+                              this page stays open, but it cannot open without a network, and it cannot keep the \
+                              screen on. Open the address that begins with https."
+            .into(),
         Offline::Installing => "Getting ready to work offline …".into(),
         Offline::NotSupported => {
             "This browser or private window cannot keep the app for use without a network.".into()

@@ -14,7 +14,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use compile::Build;
-use server::{Server, Site};
+use server::{Habits, Server, Site};
 use tree::Tree;
 
 const HELP: &str = "\
@@ -111,6 +111,7 @@ fn serve(wish: &Wish) -> Outcome<()> {
             Build::Release => Vec::new(),
             Build::Dev => vec![("sw.js".into(), KEEPS_NOTHING.into())],
         },
+        habits: Habits::default(),
     };
     // The wanted port may be taken by an earlier run; any free one will do then.
     let server = Server::start(site(), wish.port, |_| ())

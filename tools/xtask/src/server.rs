@@ -26,6 +26,30 @@ pub struct Site {
     pub prefix: String,
     /// Files handed out instead of those in the folder: name and content.
     pub instead: Vec<(String, Vec<u8>)>,
+    /// How it goes about it.
+    pub habits: Habits,
+}
+
+/// What hosts do differently.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Habits {
+    /// Sends the page's policy as a header, which alone can forbid to be framed.
+    pub sends_policy: bool,
+    /// Calls scripts what they are.
+    pub types_scripts: bool,
+    /// Answers an address that it does not know with the page instead of saying so.
+    pub answers_everything: bool,
+}
+
+impl Default for Habits {
+    /// Those of a good host.
+    fn default() -> Habits {
+        Habits {
+            sends_policy: true,
+            types_scripts: true,
+            answers_everything: false,
+        }
+    }
 }
 
 /// A running server; it ends when dropped.
@@ -103,7 +127,7 @@ impl Site {
         );
         watch(target);
         if method != "GET" && method != "HEAD" {
-            return respond(
+            return self.respond(
                 &mut stream,
                 "405 Method Not Allowed",
                 "text/plain",
@@ -112,8 +136,12 @@ impl Site {
             );
         }
         let path = target.split('?').next().unwrap_or_default();
-        let Some((name, bytes)) = self.file(path) else {
-            return respond(
+        let found = self.file(path).or_else(|| {
+            let page = self.habits.answers_everything.then_some(&self.prefix)?;
+            self.file(page)
+        });
+        let Some((name, bytes)) = found else {
+            return self.respond(
                 &mut stream,
                 "404 Not Found",
                 "text/plain",
@@ -126,10 +154,10 @@ impl Site {
         } else {
             "no-cache"
         };
-        respond(
+        self.respond(
             &mut stream,
             "200 OK",
-            kind(&name),
+            self.kind(&name),
             keep,
             if method == "HEAD" { b"" } else { &bytes },
         )
@@ -149,24 +177,37 @@ impl Site {
         let bytes = std::fs::read(self.folder.join(name)).ok()?;
         Some((name.to_owned(), bytes))
     }
-}
 
-fn respond(
-    stream: &mut TcpStream,
-    status: &str,
-    kind: &str,
-    keep: &str,
-    body: &[u8],
-) -> Result<()> {
-    write!(
-        stream,
-        "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {}\r\nCache-Control: {keep}\r\n\
-         Content-Security-Policy: {POLICY}\r\nX-Content-Type-Options: nosniff\r\n\
-         Referrer-Policy: no-referrer\r\nConnection: close\r\n\r\n",
-        body.len()
-    )?;
-    stream.write_all(body)?;
-    stream.flush()
+    fn respond(
+        &self,
+        stream: &mut TcpStream,
+        status: &str,
+        kind: &str,
+        keep: &str,
+        body: &[u8],
+    ) -> Result<()> {
+        let policy = if self.habits.sends_policy {
+            format!("Content-Security-Policy: {POLICY}\r\n")
+        } else {
+            String::new()
+        };
+        write!(
+            stream,
+            "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nContent-Length: {}\r\nCache-Control: {keep}\r\n\
+             {policy}X-Content-Type-Options: nosniff\r\n\
+             Referrer-Policy: no-referrer\r\nConnection: close\r\n\r\n",
+            body.len()
+        )?;
+        stream.write_all(body)?;
+        stream.flush()
+    }
+
+    fn kind(&self, name: &str) -> &'static str {
+        match kind(name) {
+            SCRIPT if !self.habits.types_scripts => "text/plain",
+            kind => kind,
+        }
+    }
 }
 
 /// Whether the name carries the hash of the content, as `dist` writes it: `name-0123456789ab.ext`.
@@ -176,10 +217,12 @@ fn hashed(name: &str) -> bool {
         .is_some_and(|(_, hash)| hash.len() == 12 && hash.bytes().all(|b| b.is_ascii_hexdigit()))
 }
 
+const SCRIPT: &str = "text/javascript; charset=utf-8";
+
 fn kind(name: &str) -> &'static str {
     match name.rsplit_once('.').map_or("", |(_, extension)| extension) {
         "html" => "text/html; charset=utf-8",
-        "js" => "text/javascript; charset=utf-8",
+        "js" => SCRIPT,
         "css" => "text/css; charset=utf-8",
         "wasm" => "application/wasm",
         "svg" => "image/svg+xml",

@@ -5,7 +5,7 @@ use std::io::{Read, Write};
 use std::net::{Ipv4Addr, TcpStream};
 use std::sync::{Arc, Mutex};
 
-use crate::server::{Server, Site};
+use crate::server::{Habits, Server, Site};
 
 /// A folder with three files, gone when dropped.
 struct Folder(std::path::PathBuf);
@@ -25,6 +25,7 @@ impl Folder {
             folder: self.0.clone(),
             prefix: prefix.into(),
             instead: vec![("sw.js".into(), b"another".to_vec())],
+            habits: Habits::default(),
         }
     }
 }
