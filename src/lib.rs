@@ -8,12 +8,14 @@
 //! |---|---|---|
 //! | [`rules`] | what a competition plays by | a match |
 //! | [`game`] | how an entry changes a match | how a log is written down |
+//! | [`learn`] | how the decisions of a rally are made | a log |
 //! | [`record`] | how a log is kept and read | what the sheet shows |
 //! | [`sheet`] | what is computed from a log | a screen |
 //! | `device` | the browser | the game |
 //! | `ui` | taps and pictures | a rule |
 
 pub mod game;
+pub mod learn;
 pub mod record;
 pub mod rules;
 pub mod sheet;

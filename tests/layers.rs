@@ -6,9 +6,10 @@ mod support;
 use support::source::{code_of, paths_in, sources, Source};
 
 /// The floors, and what each may name of ours.
-const FLOORS: [(&str, &[&str]); 6] = [
+const FLOORS: [(&str, &[&str]); 7] = [
     ("rules", &["rules"]),
     ("game", &["game", "rules"]),
+    ("learn", &["learn", "rules"]),
     ("record", &["record", "game", "rules"]),
     ("sheet", &["sheet", "record", "game", "rules"]),
     ("device", &["device"]),
@@ -24,7 +25,7 @@ const PROGRAMS: [(&str, &[&str]); 4] = [
 ];
 
 /// The floors that are the same on every machine.
-const CORE: [&str; 4] = ["rules", "game", "record", "sheet"];
+const CORE: [&str; 5] = ["rules", "game", "learn", "record", "sheet"];
 
 /// Crates of the web; `gloo` stands for all that begin so.
 const WEB: [&str; 6] = [

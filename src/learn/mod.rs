@@ -1,0 +1,37 @@
+//! The decisions of a rally as pure functions: places in metres and times in seconds go in, a ruling
+//! comes out, with its rule, its signal and its margin.
+//!
+//! Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028. What the text leaves to the
+//! eye of a referee (whether a player hindered another, whether a hand was above the net) is an input
+//! here and never guessed. What a function does not decide stands in its own words.
+
+mod attack;
+mod block;
+mod centre_line;
+mod court;
+mod crossing;
+mod hits;
+mod landing;
+mod net_contact;
+mod order;
+mod positions;
+mod ruling;
+mod screen;
+mod service;
+
+pub use attack::{attack, Attack, Attacked, Row};
+pub use block::{block, Block, Blocked, Blocker};
+pub use centre_line::{body_on_opponents_court, foot_over_centre_line, BodyPart};
+pub use court::{
+    End, Foot, Point, Spot, Zone, ATTACK_LINE, BALL_RADIUS, CENTRE_LINE_HALF, FREE_ZONE,
+    HALF_LENGTH, HALF_WIDTH, LINE_WIDTH,
+};
+pub use crossing::{below_the_net, crossing, Crossing, TeamHit};
+pub use hits::{hits, Manner, Touch, TouchKind};
+pub use landing::{landing, FloorContact, LastTouch, LastTouchKind};
+pub use net_contact::{hand_over_net, net_contact, HandOver, NetContact};
+pub use order::{at_the_service, first_fault, Timed, AT_ONCE};
+pub use positions::{inside_own_court, positions, Formation, Pair};
+pub use ruling::{Call, Margin, Ruling};
+pub use screen::{screen, Body, Screen};
+pub use service::{service_execution, service_foot, service_time, ServiceExecution};
