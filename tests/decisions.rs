@@ -7,6 +7,8 @@
 mod attack_and_block;
 #[path = "decisions/ball.rs"]
 mod ball;
+#[path = "decisions/flight.rs"]
+mod flight;
 #[path = "decisions/hits.rs"]
 mod hits;
 #[path = "decisions/laws.rs"]

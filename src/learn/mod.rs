@@ -10,6 +10,7 @@ mod block;
 mod centre_line;
 mod court;
 mod crossing;
+mod flight;
 mod hits;
 mod landing;
 mod net_contact;
@@ -27,6 +28,7 @@ pub use court::{
     HALF_LENGTH, HALF_WIDTH, LINE_WIDTH,
 };
 pub use crossing::{below_the_net, crossing, Crossing, TeamHit};
+pub use flight::{ball_drag, Flight, Velocity, AIR, BALL_MASS, DRAG, GRAVITY};
 pub use hits::{hits, Manner, Touch, TouchKind};
 pub use landing::{landing, FloorContact, LastTouch, LastTouchKind};
 pub use net_contact::{hand_over_net, net_contact, HandOver, NetContact};
