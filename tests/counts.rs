@@ -259,6 +259,7 @@ fn liberos() {
             team: Team::A,
             number: Some(Shirt(8)),
         }),
+        rally: None,
     });
     let counts = count(opening(tiny(), 8, &[8]), 6, &wanted);
     assert_eq!(
@@ -308,6 +309,7 @@ fn stops_and_late_faults() {
     wanted.push(Kind::Replay {
         why: ReplayWhy::DoubleFault,
         hurt: None,
+        rally: None,
     });
     wanted.push(Kind::TimeOut { team: Team::A });
     wanted.push(Kind::Suspend { why: String::new() });

@@ -45,7 +45,7 @@ fn nobody_stands_twice(state: &State) {
             "{team} has a player twice: {:?}",
             side.slots
         );
-        if play.follows_places() {
+        if play.follows_places(team) {
             assert_eq!(
                 side.slots.len(),
                 usize::from(state.rules().players_on_court)
@@ -72,10 +72,13 @@ fn points_add_up(state: &State) {
 /// Without insisting no count passes its limit.
 fn counts_keep_limits(state: &State) {
     // A tally that grows into a match may have passed limits that were none.
-    let Some(play) = state.shown().filter(|p| p.follows_places()) else {
+    let Some(play) = state.shown() else {
         return;
     };
     for team in Team::BOTH {
+        if !play.follows_places(team) {
+            continue;
+        }
         let side = &play.sides[team];
         let rules = state.rules();
         assert!(rules
@@ -243,7 +246,7 @@ fn listed(kind: &Kind, state: &State) -> bool {
         Kind::LiberoReplacement { team, change } => {
             on_list(*team, change.out) && on_list(*team, change.into) && change.out != change.into
         }
-        Kind::Replay { hurt, .. } => hurt.is_none(),
+        Kind::Replay { hurt, rally, .. } => hurt.is_none() && rally.is_none(),
         Kind::Toss(toss) => toss.won.is_none(),
         Kind::TimeOut { .. }
         | Kind::BeginSet

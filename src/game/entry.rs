@@ -79,6 +79,9 @@ pub enum Kind {
         why: ReplayWhy,
         /// Who was hurt.
         hurt: Option<By>,
+        /// The rally that was entered as a point and is played again: it counts no more. None where no
+        /// point was entered.
+        rally: Option<u32>,
     },
     /// A time-out.
     TimeOut {

@@ -1,6 +1,6 @@
 //! The fold of a whole log, with what was taken back, and what became of each entry.
 
-use super::entry::{Entry, Kind};
+use super::entry::{Entry, Kind, ReplayWhy};
 use super::reducer::{may, step};
 use super::seal;
 use super::state::State;
@@ -61,9 +61,9 @@ impl Replay {
 
     /// Takes up the next entry and says what became of it.
     pub fn push(&mut self, entry: Entry) -> &Outcome {
-        let strikes = matches!(entry.kind, Kind::Strike { .. });
+        let reaches_back = takes_back(&entry.kind).is_some();
         self.entries.push(entry);
-        if strikes {
+        if reaches_back {
             self.fold();
         } else {
             let last = &self.entries[self.entries.len() - 1];
@@ -77,14 +77,55 @@ impl Replay {
     /// # Errors
     /// Why not.
     pub fn may(&self, entry: &Entry) -> Result<(), Refusal> {
-        may(&self.state, entry)?;
         match entry.kind {
-            Kind::Strike { entry: target, .. } => match self.outcome(target) {
-                Some(Outcome::Struck(_)) => Err(Refusal::AlreadyStruck { entry: target }),
-                _ => seal::check_strike(self.entry(target)),
-            },
+            // It is carried out where the rally had not been played.
+            Kind::Replay {
+                rally: Some(rally), ..
+            } => {
+                self.may_reach_back(entry)?;
+                match self.outcome(rally) {
+                    Some(Outcome::Taken | Outcome::Insisted(_)) => Ok(()),
+                    _ => Err(Refusal::NotLastRally { entry: rally }),
+                }
+            }
+            Kind::Strike { entry: target, .. } => {
+                may(&self.state, entry)?;
+                let place = self.entries.binary_search_by_key(&target, |e| e.n);
+                let twice = place.is_ok_and(|place| {
+                    matches!(self.entries[place].kind, Kind::Strike { .. })
+                });
+                match self.outcome(target) {
+                    Some(Outcome::Struck(_)) => Err(Refusal::AlreadyStruck { entry: target }),
+                    // What a strike of a strike brings back depends on the whole log.
+                    _ if twice => self.may_reach_back(entry),
+                    _ => seal::check_strike(self.entry(target)),
+                }
+            }
+            _ => may(&self.state, entry),
+        }
+    }
+
+    /// Whether an entry can take back what it names, by the whole log.
+    fn may_reach_back(&self, entry: &Entry) -> Result<(), Refusal> {
+        let mut longer = self.entries.clone();
+        longer.push(entry.clone());
+        match strikes(&longer).pop() {
+            Some(Fate::Refused(why)) => Err(why),
             _ => Ok(()),
         }
+    }
+
+    /// The rally that can be replayed now though it was entered as a point: the last one.
+    #[must_use]
+    pub fn replayable(&self) -> Option<u32> {
+        let rally = self.last_rally()?.n;
+        let replay = Kind::Replay {
+            why: ReplayWhy::Other,
+            hurt: None,
+            rally: Some(rally),
+        };
+        let entry = Entry::new(self.next_number(), replay);
+        self.may(&entry).is_ok().then_some(rally)
     }
 
     /// The number of the next entry.
@@ -204,16 +245,71 @@ enum Fate {
     Refused(Refusal),
 }
 
-/// Which entries are struck, and which strikes are refused because their target is struck already, is a
-/// seal, or lies under one. A strike of a strike brings the entry back.
+/// The entry that an entry takes back, where it takes one back.
+const fn takes_back(kind: &Kind) -> Option<u32> {
+    match kind {
+        Kind::Strike { entry, .. } => Some(*entry),
+        Kind::Replay { rally, .. } => *rally,
+        _ => None,
+    }
+}
+
+/// Whether an entry may stand between a rally and its replay: what begins no rally, gives no point and ends or
+/// stops nothing. A time-out or a change may, since the first referee can decide for a replay after it
+/// (Casebook 2024, 8.5).
+const fn leaves_the_rally_last(kind: &Kind) -> bool {
+    match kind {
+        Kind::Explain { .. }
+        | Kind::Timer(_)
+        | Kind::Remark { .. }
+        | Kind::Check(_)
+        | Kind::Sign { .. }
+        | Kind::Seal { .. }
+        | Kind::Reopen { .. }
+        | Kind::TeamList(_)
+        | Kind::Toss(_)
+        | Kind::LineUp { .. }
+        | Kind::TimeOut { .. }
+        | Kind::Substitution { .. }
+        | Kind::LiberoReplacement { .. }
+        | Kind::NewLibero { .. }
+        | Kind::Recovery { .. }
+        | Kind::ChangeCourts
+        | Kind::Strike { .. } => true,
+        Kind::Match(_)
+        | Kind::Heading(_)
+        | Kind::BeginSet
+        | Kind::Rally { .. }
+        | Kind::Replay { .. }
+        | Kind::ImproperRequest { .. }
+        | Kind::Delay { .. }
+        | Kind::Misconduct { .. }
+        | Kind::LateFault(_)
+        | Kind::Incomplete { .. }
+        | Kind::Default { .. }
+        | Kind::Suspend { .. }
+        | Kind::Resume { .. }
+        | Kind::Answer { .. } => false,
+    }
+}
+
+/// Which entries are taken back, by a strike or because the rally is replayed, and which of those that take
+/// back are refused: their target is taken back already, is a seal, or lies under one; or it is no rally that
+/// can be replayed. A strike of a strike brings the entry back, and so does a strike of a replay.
+///
+/// Between a rally and its replay nothing stands that could end or stop the set, now and whatever is struck
+/// later. So the replay is taken up exactly where the rally would have been, and no rally is lost to a replay
+/// that is refused.
 fn strikes(entries: &[Entry]) -> Vec<Fate> {
     let mut fates = vec![Fate::Counts; entries.len()];
     // For each entry the one it strikes, and the strikes in force against it, by place in the log.
     let mut targets: Vec<Option<usize>> = vec![None; entries.len()];
     let mut against: Vec<Vec<usize>> = vec![Vec::new(); entries.len()];
+    // Each rally with its replay, by place in the log.
+    let mut replayed: Vec<(usize, usize)> = Vec::new();
     let mut sealed = None;
     for (place, entry) in entries.iter().enumerate() {
-        let target = match entry.kind {
+        let target = match &entry.kind {
             Kind::Seal { .. } => {
                 sealed = sealed.or(Some(entry.n));
                 continue;
@@ -222,13 +318,31 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
                 sealed = None;
                 continue;
             }
-            Kind::Strike { entry: target, .. } => target,
-            _ => continue,
+            kind => match takes_back(kind) {
+                Some(target) => target,
+                None => continue,
+            },
         };
         let earlier = &entries[..place];
         let found = earlier.binary_search_by_key(&target, |e| e.n).ok();
+        let is_replay = matches!(entry.kind, Kind::Replay { .. });
+        let is_rally = |at: &usize| matches!(earlier[*at].kind, Kind::Rally { .. });
         if let Some(entry) = sealed {
             fates[place] = Fate::Refused(Refusal::Sealed { entry });
+        } else if is_replay {
+            let stands =
+                |at: &usize| against[*at].is_empty() && !matches!(fates[*at], Fate::Refused(_));
+            let mut acts = (0..place).rev().filter(stands);
+            let last = acts.find(|&at| !leaves_the_rally_last(&earlier[at].kind));
+            let last = last.filter(is_rally);
+            match last.filter(|last| Some(*last) == found) {
+                Some(rally) => {
+                    targets[place] = Some(rally);
+                    replayed.push((rally, place));
+                    take_force(&targets, &mut against, place, true);
+                }
+                None => fates[place] = Fate::Refused(Refusal::NotLastRally { entry: target }),
+            }
         } else if target <= 1 || target >= entry.n {
             // The reducer refuses it.
         } else if found.is_some_and(|struck| !against[struck].is_empty()) {
@@ -237,7 +351,22 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
             fates[place] = Fate::Refused(why);
         } else if let Some(struck) = found {
             targets[place] = Some(struck);
-            take_force(&targets, &mut against, place);
+            take_force(&targets, &mut against, place, true);
+            let twice = matches!(entries[struck].kind, Kind::Strike { .. });
+            let in_between = replayed.iter().find(|(rally, replay)| {
+                let comes_back = |at: usize| {
+                    against[at].is_empty()
+                        && !matches!(fates[at], Fate::Refused(_))
+                        && !leaves_the_rally_last(&entries[at].kind)
+                };
+                twice && against[*replay].is_empty() && (rally + 1..*replay).any(comes_back)
+            });
+            if let Some((_, replay)) = in_between {
+                let replay = entries[*replay].n;
+                fates[place] = Fate::Refused(Refusal::BeforeReplay { replay });
+                take_force(&targets, &mut against, place, false);
+                targets[place] = None;
+            }
         }
     }
     for (fate, strikes) in fates.iter_mut().zip(&against) {
@@ -248,10 +377,15 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
     fates
 }
 
-/// A strike comes into force. Where its target is a strike, that one loses its force, what it had
-/// struck is back, and so on.
-fn take_force(targets: &[Option<usize>], against: &mut [Vec<usize>], strike: usize) {
-    let (mut strike, mut in_force) = (strike, true);
+/// A strike or a replay comes into force, or loses it. Where its target is one as well, that one then loses
+/// its force, what it had struck is back, and so on.
+fn take_force(
+    targets: &[Option<usize>],
+    against: &mut [Vec<usize>],
+    strike: usize,
+    in_force: bool,
+) {
+    let (mut strike, mut in_force) = (strike, in_force);
     while let Some(target) = targets[strike] {
         let strikes = &mut against[target];
         let was_struck = !strikes.is_empty();

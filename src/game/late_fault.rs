@@ -16,7 +16,7 @@ use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     let play = at_hand(state)?;
-    let positions = fault.positions.as_ref().filter(|_| play.follows_places());
+    let positions = fault.positions.as_ref().filter(|_| play.follows_places(fault.team));
     if let Some(positions) = positions {
         line_up::check_numbers(state, positions)?;
         let team = fault.team;
@@ -184,7 +184,7 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     play.note_score();
     ask::expire(&mut state.questions);
     if let (Some(positions), Stage::Playing(play)) = (&fault.positions, &mut state.stage) {
-        if play.follows_places() {
+        if play.follows_places(fault.team) {
             // For a player who was not on the list a revised line-up is given (7.3.5.4).
             let revised = fault.fault == Fault::UnregisteredPlayer;
             play.sides[team].put_right(positions, revised, |s| liberos.contains(&s));

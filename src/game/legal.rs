@@ -39,7 +39,11 @@ pub(super) fn candidates(state: &State, all: &mut Vec<Kind>) {
         ReplayWhy::Injury,
         ReplayWhy::Other,
     ];
-    all.extend(whys.map(|why| Kind::Replay { why, hurt: None }));
+    all.extend(whys.map(|why| Kind::Replay {
+        why,
+        hurt: None,
+        rally: None,
+    }));
     for first_service in Team::BOTH {
         for left in Team::BOTH {
             all.push(Kind::Toss(Toss::new(first_service, left)));

@@ -134,11 +134,23 @@ pub(super) fn begin(state: &mut State, entry: u32) {
     let number = state.next_number();
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
+    let line_ups = state.rules.line_ups;
     if let Stage::Coming(coming) = &mut state.stage {
-        let coming = std::mem::take(coming);
-        let mut play = coming
-            .ready
-            .unwrap_or_else(|| Box::new(SetPlay::start(number, opener, left, &ByTeam::default())));
+        let mut coming = std::mem::take(coming);
+        let mut play = coming.ready.take().unwrap_or_else(|| {
+            // Begun against the advice: the side whose line-up is in is followed, of the other one its
+            // points and its service only, as in a tally. Where no toss was noted nobody is said to serve
+            // until the first point.
+            let given = |team: Team| coming.line_ups[team].clone().filter(|_| line_ups);
+            let given = ByTeam::new(|team| given(team).unwrap_or_default());
+            let mut play = SetPlay::start(number, opener, left, &given);
+            for team in Team::BOTH {
+                if let Some(side) = coming.kept[team].take() {
+                    play.sides[team] = side;
+                }
+            }
+            Box::new(play)
+        });
         for team in Team::BOTH {
             play.sides[team].barred |= coming.barred[team];
         }

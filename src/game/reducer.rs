@@ -89,6 +89,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::LineUp { team, positions } => line_up::check(state, *team, positions),
         Kind::BeginSet => line_up::check_begin(state),
         Kind::Rally { .. } => rally::check(state),
+        // What comes of `rally` is the fold's.
         Kind::Replay { .. } => rally::check(state),
         Kind::TimeOut { team } => time_out::check(state, *team),
         Kind::Substitution {

@@ -59,6 +59,10 @@ pub enum Refusal {
     SealStands { entry: u32 },
     /// There is no such rally.
     NoSuchRally { entry: u32 },
+    /// Only the last rally can be replayed, before anything else has come after it.
+    NotLastRally { entry: u32 },
+    /// What lies between a rally and its replay cannot come back.
+    BeforeReplay { replay: u32 },
     /// Nothing was asked there.
     NoQuestion { entry: u32 },
     /// That is none of the choices.
@@ -228,6 +232,8 @@ impl Refusal {
             | R::NotSealed
             | R::SealStands { .. }
             | R::NoSuchRally { .. }
+            | R::NotLastRally { .. }
+            | R::BeforeReplay { .. }
             | R::NoQuestion { .. }
             | R::NoSuchChoice { .. } => "log",
             R::MatchOver => "6.3.1",
@@ -322,6 +328,7 @@ impl Refusal {
                 | R::TossNotDue { .. }
                 | R::TossMissing { .. }
                 | R::LineUpGiven { .. }
+                | R::LineUpMissing { .. }
                 | R::LiberoInLineUp { .. }
                 | R::PlayerBarred { .. }
                 | R::ServingTeamStandsFree { .. }

@@ -44,6 +44,14 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::NoSuchRally { entry } => {
             format!("Entry {entry} is not a rally that counts. Choose a rally from the list.")
         }
+        R::NotLastRally { entry } => format!(
+            "Entry {entry} is not the last rally, or more than a request has come after it. Only the last rally can \
+             be replayed; undo what came after it first."
+        ),
+        R::BeforeReplay { replay } => format!(
+            "What comes back would stand between a rally and its replay, entry {replay}. Undo entry {replay} \
+             first."
+        ),
         R::NoQuestion { entry } => format!("Entry {entry} leaves nothing to answer."),
         R::NoSuchChoice { choices } => format!("Answer one of: {}.", choices.join(", ")),
 

@@ -319,10 +319,11 @@ impl SetPlay {
         }
     }
 
-    /// Whether it is followed who stands where; not where line-ups are not kept.
+    /// Whether it is followed who of a team stands where; not where line-ups are not kept, nor where the
+    /// set was begun without this one.
     #[must_use]
-    pub fn follows_places(&self) -> bool {
-        !self.sides.a.slots.is_empty()
+    pub fn follows_places(&self, team: Team) -> bool {
+        !self.sides[team].slots.is_empty()
     }
 
     /// The player who serves next.

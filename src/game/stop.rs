@@ -18,7 +18,7 @@ pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
     let Stage::Playing(play) = &state.stage else {
         return Err(Refusal::NoSetRunning);
     };
-    if play.follows_places() && !play.sides[team].on_court().any(|s| s == number) {
+    if play.follows_places(team) && !play.sides[team].on_court().any(|s| s == number) {
         return Err(Refusal::NotOnCourt {
             number,
             asked: Asked::Recovery,
@@ -27,7 +27,7 @@ pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
     if state.teams[team].recovered.contains(&number) {
         return Err(Refusal::RecoveryUsed { number });
     }
-    if !play.follows_places() {
+    if !play.follows_places(team) {
         // Nobody knows who could come in.
         return Ok(());
     }

@@ -18,7 +18,7 @@ pub(super) fn check(
         return Err(Refusal::NoChange);
     }
     let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
-    if !play.follows_places() {
+    if !play.follows_places(team) {
         // Nobody knows who stands on court: only counted.
         request::check_open(play, team)?;
         return check_count(state, &play.sides[team], changes.len());
@@ -296,7 +296,7 @@ pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Op
         };
         let forced = forced_by(state, play, team, change, reason).is_some();
         let exceptional =
-            forced && play.follows_places() && check_change(state, play, team, change, 0).is_err();
+            forced && play.follows_places(team) && check_change(state, play, team, change, 0).is_err();
         if exceptional {
             let out = &mut state.teams[team].out;
             if !out.iter().any(|(s, _)| *s == change.out) {

@@ -91,6 +91,11 @@ impl<'a> Fields<'a> {
     }
 
     /// A whole number, where it is there.
+    pub fn some_u32(self, key: &str) -> Result<Option<u32>, String> {
+        self.has(key).then(|| self.u32(key)).transpose()
+    }
+
+    /// A whole number, where it is there.
     pub fn some_u16(self, key: &str) -> Result<Option<u16>, String> {
         self.has(key).then(|| self.u16(key)).transpose()
     }

@@ -190,6 +190,7 @@ fn without(entries: Vec<Entry>, gone: u32) -> Vec<Entry> {
         Kind::Explain { entry, .. } | Kind::Strike { entry, .. } | Kind::Answer { entry, .. } => {
             Some(*entry)
         }
+        Kind::Replay { rally, .. } => *rally,
         _ => None,
     };
     let mut numbers = std::collections::BTreeMap::new();
@@ -203,7 +204,10 @@ fn without(entries: Vec<Entry>, gone: u32) -> Vec<Entry> {
         entry.n = n;
         if let Kind::Explain { entry: of, .. }
         | Kind::Strike { entry: of, .. }
-        | Kind::Answer { entry: of, .. } = &mut entry.kind
+        | Kind::Answer { entry: of, .. }
+        | Kind::Replay {
+            rally: Some(of), ..
+        } = &mut entry.kind
         {
             *of = numbers.get(of).copied().unwrap_or(*of);
         }

@@ -83,6 +83,8 @@ fn taken_back(replay: &Replay, entry: &Entry, by: u32) -> Option<String> {
         .iter()
         .any(|e| e.n > entry.n && e.n < by && !aside(e));
     let why = match &replay.entry(by)?.kind {
+        // The replay stands on the sheet for itself.
+        Kind::Replay { .. } => return None,
         Kind::Strike { why, .. } => why.as_deref(),
         _ => None,
     };

@@ -252,6 +252,7 @@ fn seldom(rng: &mut Rng, n: u32) -> Kind {
                 ReplayWhy::Other,
             ][rng.usize(0..4)],
             hurt: by(rng),
+            rally: None,
         },
         2 => Kind::ImproperRequest { team: team(rng) },
         3 => Kind::Delay {

@@ -126,7 +126,8 @@ pub fn kind() -> impl Strategy<Value = Kind> {
                 }),
                 ..Toss::new(first_service, left)
             })),
-        (replay, by()).prop_map(|(why, hurt)| Kind::Replay { why, hurt }),
+        (replay, by(), proptest::option::of(0u32..60))
+            .prop_map(|(why, hurt, rally)| Kind::Replay { why, hurt, rally }),
         (
             team(),
             proptest::collection::vec(shirt(), 0..3),

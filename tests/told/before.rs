@@ -448,7 +448,50 @@ fn r7_3_2_no_service_without_both_line_ups() {
         .enter(toss(A, A))
         .enter(line_up(A, &[1, 2, 3, 4, 5, 6]))
         .notices(&Notice::LineUp { team: B })
-        .refuses_even_so(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: B });
+        .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: B });
+}
+
+/// 7.3.2, against the advice: the side whose line-up is in is followed, the other one counts its points
+/// and its service only. (How far it is followed is our own choice; the rule knows no such set.)
+#[test]
+fn r7_3_2_a_set_begun_without_a_line_up_is_followed_as_far_as_it_is_known() {
+    let mut story = Story::listed(international(), &[12]);
+    story
+        .enter(toss(A, A))
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 6]))
+        .insists(Kind::BeginSet, Refusal::LineUpMissing { team: B })
+        .phase(Phase::Playing)
+        .stand(A, &[1, 2, 3, 4, 5, 6])
+        .stand(B, &[])
+        .rallies("BA")
+        .score(1, 1)
+        .serves(A, 2)
+        .enter(substitution(A, &[(4, 8)]))
+        .enter(substitution(B, &[(4, 8)]))
+        .substitutions(B, 1, 0)
+        .rallies("B")
+        .stand(A, &[2, 3, 8, 5, 6, 1]);
+    // The next set has line-ups again.
+    story
+        .rallies(&"A".repeat(24))
+        .phase(Phase::BetweenSets)
+        .line_ups()
+        .enter(Kind::BeginSet)
+        .stand(B, &[1, 2, 3, 4, 5, 6]);
+}
+
+/// 7.1 and 7.3.2, against the advice: without toss and line-ups nobody is said to serve until the first
+/// point; from then on the winner of a rally serves (6.1.3).
+#[test]
+fn r7_1_a_set_begun_without_a_toss_knows_the_server_after_the_first_point() {
+    let mut story = Story::opened(international());
+    story
+        .insists(Kind::BeginSet, Refusal::LineUpMissing { team: A })
+        .phase(Phase::Playing);
+    assert_eq!(story.replay().state().serving(), None);
+    story.rallies("BAA").score(2, 1).enter(time_out(B));
+    let serving = story.replay().state().serving();
+    assert_eq!(serving, Some((A, None)));
 }
 
 /// 7.3.4: a line-up once handed in is changed by substitution only, before the set and in it.

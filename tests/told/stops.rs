@@ -1,13 +1,13 @@
 //! Rallies that do not count, and interruptions of the match (6.1.2.2, 17).
 
 use dutystand::game::entry::{Court, Fault, Forced, Found, ReplayWhy, Scope};
-use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::{Shirt, Team};
+use dutystand::game::{Kind, Level, Notice, Outcome, Phase, Refusal};
+use dutystand::rules::{Cause, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
-    card, delay, forced, hurt, incomplete, late, player, resume, stopped, substitution, suspend,
-    time_out, Story,
+    card, delay, explain, forced, hurt, incomplete, late, played_again, player, resume, stopped,
+    strike, substitution, suspend, time_out, Story,
 };
 
 /// 6.1.2.2, 17.1.1 and 17.2: no point, same server, nobody rotates, whatever stopped the rally.
@@ -31,6 +31,115 @@ fn r6_1_2_2_a_stopped_rally_changes_nothing() {
             .score(2, 1)
             .serves(A, 2);
     }
+}
+
+/// 6.1.2.2 and 17.2: a point was entered and the rally is played again after all. One entry takes it back
+/// and replays it, one strike brings it back, and it has no reason any more.
+#[test]
+fn r6_1_2_2_a_rally_that_was_a_point_is_played_again() {
+    let mut story = Story::international();
+    story.rallies("ABA");
+    let rally = story.last();
+    story.score(2, 1).serves(A, 2);
+    story
+        .enter(explain(rally, Cause::BallIn))
+        .enter(played_again(ReplayWhy::Interference, rally))
+        .score(1, 1)
+        .serves(B, 2)
+        .stand(A, &[1, 2, 3, 4, 5, 6])
+        .refuses_even_so(
+            explain(rally, Cause::BallOut),
+            "log",
+            Refusal::NoSuchRally { entry: rally },
+        )
+        .refuses(time_out(A), "15", Refusal::AfterReplay);
+    let replay = rally + 2;
+    assert_eq!(
+        story.replay().outcome(rally),
+        Some(&Outcome::Struck(replay))
+    );
+    assert_eq!(story.replay().last_standing().map(|e| e.n), Some(replay));
+    story.enter(strike(replay)).score(2, 1).serves(A, 2);
+}
+
+/// 6.2 and 6.3.1: the rally that had ended the set, or the match, is played again.
+#[test]
+fn r6_1_2_2_the_last_rally_of_a_set_or_match_is_played_again() {
+    let mut story = Story::international();
+    story.rallies(&"A".repeat(24)).rallies("A");
+    let rally = story.last();
+    story
+        .phase(Phase::BetweenSets)
+        .enter(played_again(ReplayWhy::DoubleFault, rally))
+        .phase(Phase::Playing)
+        .score(24, 0)
+        .serves(A, 1)
+        .rallies("A")
+        .sets_out()
+        .set_to(A)
+        .sets_out()
+        .set_to(A)
+        .won_by(Some(A));
+    let rally = story.last();
+    story
+        .enter(played_again(ReplayWhy::Other, rally))
+        .phase(Phase::Playing)
+        .score(24, 0)
+        .rallies("B")
+        .score(24, 1);
+}
+
+/// Only the last rally, and only while nothing has come after it but notes.
+#[test]
+fn log_only_the_last_rally_is_played_again() {
+    let mut story = Story::international();
+    story.rallies("AB");
+    let last = story.last();
+    let again = |rally| played_again(ReplayWhy::Other, rally);
+    let not_last = |entry| Refusal::NotLastRally { entry };
+    story
+        .refuses_even_so(again(last - 1), "log", not_last(last - 1))
+        .refuses_even_so(again(1), "log", not_last(1))
+        .refuses_even_so(again(last + 40), "log", not_last(last + 40))
+        .enter(delay(A))
+        .refuses_even_so(again(last), "log", not_last(last));
+    // What was taken back does not stand between.
+    let warned = story.replay().last_standing().map_or(0, |e| e.n);
+    story.enter(strike(warned)).enter(again(last)).score(1, 0);
+    let replay = story.last();
+    // It cannot come back between the two either.
+    let back = strike(replay - 1);
+    story
+        .refuses_even_so(back.clone(), "log", Refusal::BeforeReplay { replay })
+        .enter(strike(replay))
+        .score(1, 1);
+    let strike_of_replay = story.last();
+    story
+        .enter(back)
+        .sanctions(&[(1, A, "delay_warning", (1, 1))])
+        .refuses_even_so(
+            strike(strike_of_replay),
+            "log",
+            Refusal::BeforeReplay { replay },
+        );
+}
+
+/// Casebook 8.5: a change was made, then the first referee decides for a replay. The change stays, and the
+/// coach may take it back; what needed the rally says so.
+#[test]
+fn r6_1_2_2_a_change_after_the_rally_stays_when_it_is_played_again() {
+    let mut story = Story::international();
+    story.rallies("AB");
+    let rally = story.last();
+    story
+        .enter(substitution(A, &[(4, 8)]))
+        .enter(played_again(ReplayWhy::Other, rally))
+        .score(1, 0)
+        .serves(A, 1)
+        .stand(A, &[1, 2, 3, 8, 5, 6])
+        .enter(strike(rally + 1))
+        .substitutions(A, 0, 0)
+        .stand(A, &[1, 2, 3, 4, 5, 6]);
 }
 
 /// 12.3: only a running set has a rally to stop.

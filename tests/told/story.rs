@@ -447,7 +447,11 @@ pub fn card(team: Team, who: Who, sanction: Level) -> Kind {
 }
 
 pub fn stopped(why: ReplayWhy) -> Kind {
-    Kind::Replay { why, hurt: None }
+    Kind::Replay {
+        why,
+        hurt: None,
+        rally: None,
+    }
 }
 
 pub fn hurt(team: Team, number: u16) -> Kind {
@@ -455,6 +459,16 @@ pub fn hurt(team: Team, number: u16) -> Kind {
     Kind::Replay {
         why: ReplayWhy::Injury,
         hurt: Some(By { team, number }),
+        rally: None,
+    }
+}
+
+/// The last rally was entered as a point and is played again.
+pub fn played_again(why: ReplayWhy, rally: u32) -> Kind {
+    Kind::Replay {
+        why,
+        hurt: None,
+        rally: Some(rally),
     }
 }
 

@@ -17,7 +17,14 @@ impl Table {
                     ReplayWhy::Other,
                 ];
                 let why = why[below(&mut self.rng, 3)];
-                self.enter(Kind::Replay { why, hurt: None }, 5..30);
+                self.enter(
+                    Kind::Replay {
+                        why,
+                        hurt: None,
+                        rally: None,
+                    },
+                    5..30,
+                );
             }
             10..=15 => self.misconduct(team),
             16..=21 => {
@@ -52,6 +59,19 @@ impl Table {
             35..=37 => self.new_libero(team),
             38..=40 => {
                 self.enter(Kind::ImproperRequest { team }, 1..3);
+            }
+            // A point was entered too soon.
+            41..=43 => {
+                let why = ReplayWhy::Interference;
+                let rally = self.replay.replayable();
+                self.enter(
+                    Kind::Replay {
+                        why,
+                        hurt: None,
+                        rally,
+                    },
+                    5..30,
+                );
             }
             _ => {}
         }
@@ -118,6 +138,7 @@ impl Table {
             Kind::Replay {
                 why,
                 hurt: Some(hurt),
+                rally: None,
             },
             5..20,
         );

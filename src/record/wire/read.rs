@@ -124,6 +124,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
         "replay" => K::Replay {
             why: f.word("why", STOPS)?,
             hurt: read_person(f)?,
+            rally: f.some_u32("rally")?,
         },
         "time_out" => K::TimeOut { team: team()? },
         "substitution" => {

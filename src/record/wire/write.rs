@@ -87,10 +87,13 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             write_by(w, *by);
             w.some_text("seen_by", seen_by.map(|s| word(SEEN_BY, s)));
         }
-        K::Replay { why, hurt } => {
+        K::Replay { why, hurt, rally } => {
             w.text("why", word(STOPS, *why));
             if let Some(hurt) = hurt {
                 write_person(w, *hurt);
+            }
+            if let Some(rally) = rally {
+                w.number("rally", (*rally).into());
             }
         }
         K::TimeOut { team } | K::ImproperRequest { team } | K::Default { team } => {

@@ -244,8 +244,9 @@ fn told(kind: &Kind, turn: impl Fn(Team) -> Team) -> Option<(&'static str, Kind)
             "toss"
         }
         Kind::LineUp { team, .. } => named("line_up", team, turn),
-        Kind::Replay { hurt, .. } => {
+        Kind::Replay { hurt, rally, .. } => {
             *hurt = None;
+            *rally = None;
             "replay"
         }
         Kind::TimeOut { team } => named("time_out", team, turn),

@@ -342,6 +342,8 @@ fn taken_back(replay: &Replay) -> Vec<TakenBack> {
         });
     struck
         .filter(|(entry, _)| !matches!(entry.kind, Kind::Strike { .. }))
+        // A rally that was replayed was no slip.
+        .filter(|(_, by)| matches!(by.kind, Kind::Strike { .. }))
         .map(|(entry, by)| TakenBack {
             entry: entry.n,
             kind: entry.kind.clone(),

@@ -43,6 +43,11 @@ pub fn entry(kind: &Kind, state: &State) -> String {
             None => format!("Point {}", name(*won_by)),
         },
         Kind::Explain { cause, .. } => format!("Reason: {}", super::cause(*cause)),
+        Kind::Replay {
+            why,
+            rally: Some(rally),
+            ..
+        } => format!("Rally of entry {rally} replayed, no point: {}", replay_why(*why)),
         Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
         Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
         Kind::Substitution { team, changes, .. } => {

@@ -428,7 +428,7 @@ impl Model {
             }
             Pattern::Hurt => {
                 let (why, hurt) = match given {
-                    Some(Kind::Replay { why, hurt }) => (Some(*why), *hurt),
+                    Some(Kind::Replay { why, hurt, .. }) => (Some(*why), *hurt),
                     _ => (None, None),
                 };
                 let place = why.and_then(|why| REPLAYS.iter().position(|r| *r == why));
@@ -441,6 +441,7 @@ impl Model {
                 Kind::Replay {
                     why: REPLAYS[place],
                     hurt: Some(By { team: of, number }),
+                    rally: None,
                 }
             }
             Pattern::LateFault => self.late_fault(coder, state, given),

@@ -204,6 +204,7 @@ pub(super) fn pattern_of(replay: &Replay, kind: &Kind) -> Pattern {
             Pattern::TeamList
         }
         Kind::Remark { .. } => Pattern::Remark,
+        Kind::Replay { rally: Some(_), .. } => Pattern::Words,
         Kind::Replay { hurt: Some(_), .. } => Pattern::Hurt,
         Kind::LateFault(fault) if is_near(state, fault) => Pattern::LateFault,
         Kind::Replay { .. }
