@@ -91,9 +91,8 @@ impl Replay {
             Kind::Strike { entry: target, .. } => {
                 may(&self.state, entry)?;
                 let place = self.entries.binary_search_by_key(&target, |e| e.n);
-                let twice = place.is_ok_and(|place| {
-                    matches!(self.entries[place].kind, Kind::Strike { .. })
-                });
+                let twice = place
+                    .is_ok_and(|place| matches!(self.entries[place].kind, Kind::Strike { .. }));
                 match self.outcome(target) {
                     Some(Outcome::Struck(_)) => Err(Refusal::AlreadyStruck { entry: target }),
                     // What a strike of a strike brings back depends on the whole log.
@@ -372,6 +371,16 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
     for (fate, strikes) in fates.iter_mut().zip(&against) {
         if let Some(&last) = strikes.iter().max() {
             *fate = Fate::Struck(entries[last].n);
+        }
+    }
+    // What was said about a rally goes with it.
+    let in_force = |replay: usize| against[replay].is_empty();
+    for (rally, replay) in replayed.into_iter().filter(|(_, replay)| in_force(*replay)) {
+        for place in rally + 1..replay {
+            let about = matches!(entries[place].kind, Kind::Explain { entry, .. } if entry == entries[rally].n);
+            if about && fates[place] == Fate::Counts {
+                fates[place] = Fate::Struck(entries[replay].n);
+            }
         }
     }
     fates

@@ -16,7 +16,10 @@ use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     let play = at_hand(state)?;
-    let positions = fault.positions.as_ref().filter(|_| play.follows_places(fault.team));
+    let positions = fault
+        .positions
+        .as_ref()
+        .filter(|_| play.follows_places(fault.team));
     if let Some(positions) = positions {
         line_up::check_numbers(state, positions)?;
         let team = fault.team;

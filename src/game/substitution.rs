@@ -295,8 +295,9 @@ pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Op
             return;
         };
         let forced = forced_by(state, play, team, change, reason).is_some();
-        let exceptional =
-            forced && play.follows_places(team) && check_change(state, play, team, change, 0).is_err();
+        let exceptional = forced
+            && play.follows_places(team)
+            && check_change(state, play, team, change, 0).is_err();
         if exceptional {
             let out = &mut state.teams[team].out;
             if !out.iter().any(|(s, _)| *s == change.out) {

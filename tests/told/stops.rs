@@ -58,8 +58,15 @@ fn r6_1_2_2_a_rally_that_was_a_point_is_played_again() {
         story.replay().outcome(rally),
         Some(&Outcome::Struck(replay))
     );
+    // The reason that it had goes with it, and comes back with it.
+    let reason = rally + 1;
+    assert_eq!(
+        story.replay().outcome(reason),
+        Some(&Outcome::Struck(replay))
+    );
     assert_eq!(story.replay().last_standing().map(|e| e.n), Some(replay));
     story.enter(strike(replay)).score(2, 1).serves(A, 2);
+    assert_eq!(story.replay().outcome(reason), Some(&Outcome::Taken));
 }
 
 /// 6.2 and 6.3.1: the rally that had ended the set, or the match, is played again.

@@ -60,10 +60,17 @@ impl Table {
             38..=40 => {
                 self.enter(Kind::ImproperRequest { team }, 1..3);
             }
-            // A point was entered too soon.
+            // A point was entered too soon. What was asked for in between would need it.
             41..=43 => {
                 let why = ReplayWhy::Interference;
-                let rally = self.replay.replayable();
+                let at_once = |rally: &u32| match self.replay.last_standing() {
+                    Some(last) => match last.kind {
+                        Kind::Explain { entry, .. } => entry == *rally,
+                        _ => last.n == *rally,
+                    },
+                    None => false,
+                };
+                let rally = self.replay.replayable().filter(at_once);
                 self.enter(
                     Kind::Replay {
                         why,

@@ -2,9 +2,10 @@
 
 use leptos::prelude::*;
 
+use super::replay::Which;
 use crate::device::{self, Focus};
 use crate::game::entry::By;
-use crate::game::{begun_by, Kind, State, Timed};
+use crate::game::{begun_by, orphaned_by, Kind, State, Timed};
 use crate::rules::Team;
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
@@ -28,10 +29,10 @@ pub enum Panel {
     More(Team),
     /// A rally that does not count.
     Replay,
-    /// Somebody is hurt; whether a rally was stopped for it, and whose player, as far as known.
+    /// Somebody is hurt; which rally was stopped for it, and whose player, as far as known.
     Hurt {
-        /// The stopped rally is still to be entered.
-        rally: bool,
+        /// The rally whose replay is still to be entered.
+        replay: Option<Which>,
         /// Whose player.
         team: Option<Team>,
     },
@@ -218,6 +219,12 @@ pub fn stand_left(state: &State) -> Team {
 pub fn follow(session: Session, kind: &Kind) {
     for timer in begun_by(&session.state_now(), kind) {
         session.tell(Kind::Timer(timer));
+    }
+    // The rally had ended a set, and its pause runs for nothing.
+    if let Kind::Replay { rally: Some(_), .. } = kind {
+        for stop in orphaned_by(&session.state_now(), kind) {
+            session.tell(Kind::Timer(stop));
+        }
     }
 }
 

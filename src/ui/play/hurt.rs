@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
+use super::replay::Which;
 use crate::game::entry::{By, Forced, ReplayWhy};
 use crate::game::{legal_for, Kind, State};
 use crate::rules::{Shirt, Team};
@@ -41,8 +42,8 @@ fn care_steps(steps: &'static [&'static str]) -> AnyView {
 /// The panel: whose player, and which one.
 #[component]
 pub fn Hurt(
-    /// A rally was stopped for it and is still to be entered.
-    rally: bool,
+    /// The rally that was stopped for it, where its replay is still to be entered.
+    replay: Option<Which>,
     /// Whose player, where that is known.
     team: Option<Team>,
 ) -> impl IntoView {
@@ -50,11 +51,8 @@ pub fn Hurt(
     let court = use_court();
     let team = RwSignal::new(team);
     let go_on = move |by: Option<By>| {
-        let replay = Kind::Replay {
-            why: ReplayWhy::Injury,
-            hurt: by,
-        };
-        if !rally || court.tell(replay) {
+        let replay = replay.map(|which| which.kind(ReplayWhy::Injury, by));
+        if replay.is_none_or(|replay| court.tell(replay)) {
             court.open(Panel::Care(by));
         }
     };

@@ -38,7 +38,10 @@ pub fn Last() -> impl IntoView {
                 .map(|e| (e.n, text::entry(&e.kind, replay.state())))
         })
     });
-    let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
+    // After the last point of a set the rally that gave it can still be replayed.
+    let playing = Memo::new(move |_| {
+        session.with_replay(|r| r.state().phase() == Phase::Playing || r.replayable().is_some())
+    });
     view! {
         <div class="last">
             <p class="last-words" id="last-entry">

@@ -185,7 +185,7 @@ fn opened(panel: Panel) -> AnyView {
         Panel::Substitution(team) => view! { <substitution::Substitution team /> }.into_any(),
         Panel::More(team) => view! { <more::More team /> }.into_any(),
         Panel::Replay => view! { <replay::Replayed /> }.into_any(),
-        Panel::Hurt { rally, team } => view! { <hurt::Hurt rally team /> }.into_any(),
+        Panel::Hurt { replay, team } => view! { <hurt::Hurt replay team /> }.into_any(),
         Panel::Care(by) => view! { <hurt::Care by /> }.into_any(),
         Panel::Conduct(team) => view! { <conduct::Conduct team /> }.into_any(),
         Panel::Late(team) => view! { <late::Late team /> }.into_any(),

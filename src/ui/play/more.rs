@@ -80,7 +80,7 @@ fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
     let court = use_court();
     let all = Memo::new(move |_| {
         let hurt = Panel::Hurt {
-            rally: false,
+            replay: None,
             team: Some(team),
         };
         let delay = |request| Happens::Entry(Kind::Delay { team, request });

@@ -1,12 +1,13 @@
-//! A rally that does not count.
+//! A rally that does not count: the one that was entered as a point, or a new one.
 
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::game::entry::ReplayWhy;
-use crate::game::Kind;
-use crate::ui::part::picker::{buttons, fixed, Lie};
+use crate::game::{Kind, Phase};
+use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::ui::session::use_session;
 use crate::ui::text;
 
 const WHYS: [ReplayWhy; 4] = [
@@ -16,25 +17,111 @@ const WHYS: [ReplayWhy; 4] = [
     ReplayWhy::Other,
 ];
 
-/// Why it does not.
+/// Which rally is meant.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Which {
+    /// One that was stopped before anybody had a point.
+    New,
+    /// The last one, by its entry: its point goes.
+    Last(u32),
+}
+
+impl Which {
+    /// The entry.
+    #[must_use]
+    pub const fn kind(self, why: ReplayWhy, hurt: Option<crate::game::entry::By>) -> Kind {
+        Kind::Replay {
+            why,
+            hurt,
+            rally: match self {
+                Which::New => None,
+                Which::Last(rally) => Some(rally),
+            },
+        }
+    }
+}
+
+/// Which rally, where both can be meant, and why it does not count.
 #[component]
 pub fn Replayed() -> impl IntoView {
+    let session = use_session();
     let court = use_court();
+    let last = Memo::new(move |_| session.with_replay(|replay| replay.replayable()));
+    let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
+    let chosen = RwSignal::new(None::<Which>);
+    // Where only one can be meant nobody is asked.
+    let which = Memo::new(move |_| match (last.get(), playing.get()) {
+        (Some(_), true) => chosen.get(),
+        (Some(rally), false) => Some(Which::Last(rally)),
+        (None, _) => Some(Which::New),
+    });
+    let ways = move || {
+        let rally = last.get()?;
+        let ways = [Which::Last(rally), Which::New];
+        let words = Signal::derive(move || {
+            let score = text::score_from(&session.state(), court.team_at(true));
+            vec![
+                Choice::new(text::replay_last(&score)),
+                Choice::new(text::REPLAY_NEW),
+            ]
+        });
+        let is = Callback::new(move |i: usize| chosen.get() == Some(ways[i]));
+        let tap = Callback::new(move |i: usize| chosen.set(Some(ways[i])));
+        let both = playing.get();
+        both.then(|| {
+            asked(
+                text::REPLAY_WHICH,
+                buttons(Lie::Lines, words, Some(is), tap),
+            )
+        })
+    };
+    let follows = move || {
+        let lines = match which.get()? {
+            Which::New => {
+                return Some(view! { <p class="muted">{text::REPLAY_MORE}</p> }.into_any())
+            }
+            last @ Which::Last(_) => {
+                let after = session.would(&last.kind(ReplayWhy::Other, None)).ok()?;
+                session.look(|before| text::changes(before, &after))
+            }
+        };
+        let lines = lines.into_iter().map(|line| view! { <li>{line}</li> });
+        let lines = lines.collect_view();
+        Some(view! { <ul class="follows" id="follows">{lines}</ul> }.into_any())
+    };
     let choose = Callback::new(move |i: usize| {
+        let Some(which) = which.get_untracked() else {
+            return;
+        };
         let why = WHYS[i];
         // A person comes before the entry.
         if why == ReplayWhy::Injury {
             return court.open(Panel::Hurt {
-                rally: true,
+                replay: Some(which),
                 team: None,
             });
         }
-        court.tell(Kind::Replay { why, hurt: None });
+        court.tell(which.kind(why, None));
     });
+    let whys = move || {
+        let known = which.get().is_some();
+        known.then(|| {
+            asked(
+                text::REPLAY_WHY,
+                buttons(
+                    Lie::Grid,
+                    fixed(WHYS.map(text::replay_button)),
+                    None,
+                    choose,
+                ),
+            )
+        })
+    };
     view! {
         <Frame title=text::REPLAY_TITLE.to_owned()>
-            <p class="muted">{text::REPLAY_MORE}</p>
-            {buttons(Lie::Grid, fixed(WHYS.map(text::replay_button)), None, choose)}
+            {ways}
+            {follows}
+            {whys}
         </Frame>
     }
 }

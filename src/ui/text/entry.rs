@@ -47,7 +47,10 @@ pub fn entry(kind: &Kind, state: &State) -> String {
             why,
             rally: Some(rally),
             ..
-        } => format!("Rally of entry {rally} replayed, no point: {}", replay_why(*why)),
+        } => format!(
+            "Rally of entry {rally} replayed, no point: {}",
+            replay_why(*why)
+        ),
         Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
         Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
         Kind::Substitution { team, changes, .. } => {

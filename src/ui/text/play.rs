@@ -231,6 +231,23 @@ pub const OTHER_REASON: &str = "Other reason";
 
 /// The panel.
 pub const REPLAY_TITLE: &str = "Replay the rally";
+/// Which one is meant.
+pub const REPLAY_WHICH: &str = "Which rally?";
+/// The last one, which was entered as a point.
+#[must_use]
+pub fn replay_last(score: &str) -> String {
+    format!("This rally ({score}): its point goes")
+}
+/// One that nobody has a point for yet.
+pub const REPLAY_NEW: &str = "A new rally: no point was entered";
+/// Why it does not count.
+pub const REPLAY_WHY: &str = "Why?";
+/// The score as it stands on the screen, the left half first.
+#[must_use]
+pub fn score_from(state: &State, left: Team) -> String {
+    let score = state.score();
+    format!("{}:{}", score[left], score[left.other()])
+}
 /// What it does.
 pub const REPLAY_MORE: &str = "No point, the same player serves again.";
 /// One reason for a replay.
