@@ -11,9 +11,11 @@
 //! | [`learn`] | how the decisions of a rally are made | a log |
 //! | [`record`] | how a log is kept and read | what the sheet shows |
 //! | [`sheet`] | what is computed from a log | a screen |
+//! | [`app`] | what is kept where, who writes, how copies are put together | a browser |
 //! | `device` | the browser | the game |
 //! | `ui` | taps and pictures | a rule |
 
+pub mod app;
 pub mod game;
 pub mod learn;
 pub mod record;

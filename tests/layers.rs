@@ -6,14 +6,19 @@ mod support;
 use support::source::{code_of, paths_in, sources, Source};
 
 /// The floors, and what each may name of ours.
-const FLOORS: [(&str, &[&str]); 7] = [
+const FLOORS: [(&str, &[&str]); 8] = [
     ("rules", &["rules"]),
     ("game", &["game", "rules"]),
     ("learn", &["learn", "rules"]),
     ("record", &["record", "game", "rules"]),
     ("sheet", &["sheet", "record", "game", "rules"]),
-    ("device", &["device"]),
-    ("ui", &["ui", "device", "sheet", "record", "game", "rules"]),
+    ("app", &["app", "sheet", "record", "game", "rules"]),
+    // Of the program only the ports that it carries out.
+    ("device", &["device", "app"]),
+    (
+        "ui",
+        &["ui", "device", "app", "sheet", "record", "game", "rules"],
+    ),
 ];
 
 /// The programs, and what they may name of the library.
@@ -25,7 +30,7 @@ const PROGRAMS: [(&str, &[&str]); 4] = [
 ];
 
 /// The floors that are the same on every machine.
-const CORE: [&str; 5] = ["rules", "game", "learn", "record", "sheet"];
+const CORE: [&str; 6] = ["rules", "game", "learn", "record", "sheet", "app"];
 
 /// Crates of the web; `gloo` stands for all that begin so.
 const WEB: [&str; 6] = [

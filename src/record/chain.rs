@@ -11,7 +11,7 @@ const DIGITS: usize = 16;
 
 /// A link of the chain.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Link(String);
+pub struct Link(String);
 
 /// Before the first entry.
 impl Default for Link {
@@ -22,11 +22,13 @@ impl Default for Link {
 
 impl Link {
     /// The link of any bytes on their own.
+    #[must_use]
     pub fn of(bytes: &[u8]) -> Link {
         Link::short(&Sha256::digest(bytes))
     }
 
     /// The link of the next entry.
+    #[must_use]
     pub fn next(&self, json: &str) -> Link {
         let mut hash = Sha256::new();
         hash.update(self.0.as_bytes());
@@ -35,17 +37,20 @@ impl Link {
     }
 
     /// A link that somebody wrote down; none if it cannot be one.
+    #[must_use]
     pub fn read(text: &str) -> Option<Link> {
         let digit = |b: u8| b.is_ascii_digit() || (b'a'..=b'f').contains(&b);
         (text.len() == DIGITS && text.bytes().all(digit)).then(|| Link(text.to_owned()))
     }
 
     /// Its digits.
+    #[must_use]
     pub fn digits(&self) -> &str {
         &self.0
     }
 
     /// The same as a number.
+    #[must_use]
     pub fn number(&self) -> u64 {
         // Sixteen hexadecimal digits are always a number of 64 bits.
         u64::from_str_radix(&self.0, 16).unwrap_or(0)

@@ -17,10 +17,11 @@ pub use backup::{
     open, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch, MOST_BACKUP_BYTES,
     MOST_MATCHES, NAME as BACKUP,
 };
+pub use chain::Link;
 pub use code::Code;
-pub use file::{read, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
+pub use file::{read, read_entry, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
-pub use line::{recover, LineWriter, Recovered};
+pub use line::LineWriter;
 pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};

@@ -1,0 +1,177 @@
+//! What a list says of a match, kept beside it so that a list need not fold every match.
+
+use serde::{Deserialize, Serialize};
+
+use crate::game::entry::Detail;
+use crate::game::{Phase, Replay};
+use crate::rules::{ByTeam, Score, Team};
+
+/// Grows whenever a field is added that a list cannot do without; an older summary is made anew.
+const VERSION: u32 = 1;
+
+/// Where a match stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Stage {
+    /// Before the first service.
+    #[default]
+    Preparation,
+    /// A set runs, or is suspended.
+    Playing,
+    /// Between two sets.
+    BetweenSets,
+    /// Over.
+    Finished,
+}
+
+/// What a list shows of a match and finds it by.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Summary {
+    version: u32,
+    /// The number of the last line.
+    pub last: u32,
+    /// Its link, which stands for the whole log.
+    pub link: String,
+    /// Whether the heading could be read.
+    pub is_readable: bool,
+    /// Names of the teams.
+    names: [String; 2],
+    /// Everything else that the match is found by.
+    pub words: Vec<String>,
+    /// The day it was to be played, as given.
+    pub scheduled: Option<String>,
+    /// Whether positions are followed.
+    pub line_ups: bool,
+    /// Where it stands.
+    pub stage: Stage,
+    /// The set that is played, or was last.
+    pub set: u8,
+    sets_won: [u8; 2],
+    score: [u16; 2],
+    sets: Vec<[u16; 2]>,
+    /// When the last entry was made.
+    pub last_at: Option<i64>,
+    /// How many lines could not be read.
+    pub unreadable: usize,
+}
+
+fn pair<T>(of: ByTeam<T>) -> [T; 2] {
+    [of.a, of.b]
+}
+
+impl Summary {
+    /// Of a log whose last line has this number and link.
+    #[must_use]
+    pub fn of(replay: &Replay, last: u32, link: &str, unreadable: usize) -> Summary {
+        let state = replay.state();
+        let heading = state.heading();
+        let words = heading.map_or_else(Vec::new, |h| {
+            let details = Detail::ALL.iter().filter_map(|&d| h.details[d].clone());
+            details
+                .chain(Team::BOTH.map(|t| h.names[t].clone()))
+                .collect()
+        });
+        Summary {
+            version: VERSION,
+            last,
+            link: link.to_owned(),
+            is_readable: heading.is_some(),
+            names: pair(ByTeam::new(|team| {
+                heading.map_or_else(String::new, |h| h.names[team].clone())
+            })),
+            words,
+            scheduled: heading.and_then(|h| h.details[Detail::Scheduled].clone()),
+            line_ups: heading.is_some() && state.rules().line_ups,
+            stage: match state.phase() {
+                Phase::Preparation => Stage::Preparation,
+                Phase::Playing | Phase::Suspended => Stage::Playing,
+                Phase::BetweenSets => Stage::BetweenSets,
+                Phase::Finished => Stage::Finished,
+            },
+            set: state.set_number(),
+            sets_won: pair(state.sets_won()),
+            score: [state.score().a, state.score().b],
+            sets: state.sets().map(|s| [s.score.a, s.score.b]).collect(),
+            last_at: replay.entries().iter().rev().find_map(|e| e.at),
+            unreadable,
+        }
+    }
+
+    /// Reads one; none where it is of another version or no summary.
+    #[must_use]
+    pub fn read(text: &str) -> Option<Summary> {
+        let summary: Summary = serde_json::from_str(text).ok()?;
+        (summary.version == VERSION).then_some(summary)
+    }
+
+    /// Writes it down.
+    #[must_use]
+    pub fn write(&self) -> String {
+        // A plain struct cannot fail to be written.
+        serde_json::to_string(self).unwrap_or_default()
+    }
+
+    /// The name of a team.
+    #[must_use]
+    pub fn name(&self, team: Team) -> &str {
+        let [a, b] = &self.names;
+        match team {
+            Team::A => a,
+            Team::B => b,
+        }
+    }
+
+    /// Sets won.
+    #[must_use]
+    pub fn sets_won(&self) -> ByTeam<u8> {
+        let [a, b] = self.sets_won;
+        ByTeam { a, b }
+    }
+
+    /// The score of the set that is played.
+    #[must_use]
+    pub fn score(&self) -> Score {
+        score(self.score)
+    }
+
+    /// The scores of the sets that are over.
+    pub fn sets(&self) -> impl Iterator<Item = Score> + '_ {
+        self.sets.iter().copied().map(score)
+    }
+
+    /// Whether it is over.
+    #[must_use]
+    pub fn is_over(&self) -> bool {
+        self.stage == Stage::Finished
+    }
+}
+
+fn score([a, b]: [u16; 2]) -> Score {
+    Score { a, b }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::game::rehearse;
+    use crate::rules::Preset;
+
+    #[test]
+    fn it_says_what_the_fold_says_and_comes_back() {
+        for (preset, seed) in [(Preset::SchoolJunior, 1), (Preset::International, 2)] {
+            let replay = Replay::of(rehearse(preset, seed));
+            let state = replay.state();
+            let summary = Summary::of(&replay, 7, "abc", 0);
+            assert_eq!(Summary::read(&summary.write()), Some(summary.clone()));
+            assert!(summary.is_over() && summary.is_readable);
+            assert_eq!(summary.sets_won(), state.sets_won());
+            let sets: Vec<Score> = state.sets().map(|s| s.score).collect();
+            assert_eq!(summary.sets().collect::<Vec<_>>(), sets);
+            assert_eq!(
+                Some(summary.name(Team::B)),
+                state.heading().map(|h| h.names.b.as_str())
+            );
+        }
+        assert_eq!(Summary::read("{}"), None);
+        assert_eq!(Summary::read("no"), None);
+    }
+}
