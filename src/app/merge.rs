@@ -25,7 +25,7 @@ pub struct Merged {
     pub next: u32,
     /// Lines that cannot be read or proved.
     pub damage: Vec<Damage>,
-    /// Numbers of damaged lines that another copy has whole.
+    /// Numbers of lines that one copy has damaged, or lacks in its middle, and another has whole.
     pub mended: Vec<u32>,
     /// What each copy lacks or has damaged, in the order of the copies.
     pub repairs: Vec<Vec<Put>>,
@@ -225,7 +225,13 @@ pub fn merge(copies: &[&Lines]) -> Merged {
                 }
                 // What cannot be proved overwrites nothing.
                 Some(_) => {}
-                None => put_or_replace(&mut merged.repairs[copy], n, lines.get(&n), text),
+                None => {
+                    // A copy that merely ends earlier is not damaged.
+                    if lines.keys().next_back().is_some_and(|last| *last > n) {
+                        merged.mended.push(n);
+                    }
+                    put_or_replace(&mut merged.repairs[copy], n, lines.get(&n), text);
+                }
             }
         }
         let link = line.link.clone();

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::game::entry::Detail;
-use crate::game::{Phase, Replay};
+use crate::game::{Phase, Replay, State};
 use crate::rules::{ByTeam, Score, Team};
 
 /// Grows whenever a field is added that a list cannot do without; an older summary is made anew.
@@ -62,7 +62,18 @@ impl Summary {
     /// Of a log whose last line has this number and link.
     #[must_use]
     pub fn of(replay: &Replay, last: u32, link: &str, unreadable: usize) -> Summary {
-        let state = replay.state();
+        Summary {
+            last,
+            link: link.to_owned(),
+            last_at: replay.entries().iter().rev().find_map(|e| e.at),
+            unreadable,
+            ..Summary::of_state(replay.state())
+        }
+    }
+
+    /// What a state alone says.
+    #[must_use]
+    pub fn of_state(state: &State) -> Summary {
         let heading = state.heading();
         let words = heading.map_or_else(Vec::new, |h| {
             let details = Detail::ALL.iter().filter_map(|&d| h.details[d].clone());
@@ -72,8 +83,6 @@ impl Summary {
         });
         Summary {
             version: VERSION,
-            last,
-            link: link.to_owned(),
             is_readable: heading.is_some(),
             names: pair(ByTeam::new(|team| {
                 heading.map_or_else(String::new, |h| h.names[team].clone())
@@ -91,8 +100,7 @@ impl Summary {
             sets_won: pair(state.sets_won()),
             score: [state.score().a, state.score().b],
             sets: state.sets().map(|s| [s.score.a, s.score.b]).collect(),
-            last_at: replay.entries().iter().rev().find_map(|e| e.at),
-            unreadable,
+            ..Summary::default()
         }
     }
 

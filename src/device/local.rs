@@ -5,39 +5,21 @@ use gloo_storage::{LocalStorage, Storage};
 use wasm_bindgen::JsValue;
 
 use super::reach::window;
-use super::trouble::StorageTrouble;
-
-/// Every name this program uses begins with this, so that other pages of the same origin stay
-/// untouched.
-pub(super) const OURS: &str = "dutystand/";
-
-/// Every line of every match is under a name that begins with this.
-pub(super) const LINES: &str = "dutystand/m/";
-
-/// The name of a line. Five digits, so that the names sort as the numbers do wherever somebody
-/// looks at them.
-pub(super) fn line_key(id: &str, n: u32) -> String {
-    format!("{LINES}{id}/{n:05}")
-}
-
-/// The match and the number in the name of a line. An id may have any character, a slash too.
-pub(super) fn split_line_key(key: &str) -> Option<(&str, u32)> {
-    let (id, n) = key.strip_prefix(LINES)?.rsplit_once('/')?;
-    Some((id, n.parse().ok()?))
-}
+use super::trouble::of_thrown;
+use crate::app::ports::StorageTrouble;
 
 /// The store itself. Looking at it throws where storage is forbidden, and the library's own
 /// accessor would then panic, so it is looked at first.
 fn store() -> Result<web_sys::Storage, StorageTrouble> {
     match window().map(|window| window.local_storage()) {
         Some(Ok(Some(_))) => Ok(LocalStorage::raw()),
-        Some(Err(thrown)) => Err(StorageTrouble::from_thrown(&thrown)),
+        Some(Err(thrown)) => Err(of_thrown(&thrown)),
         Some(Ok(None)) | None => Err(StorageTrouble::Refused),
     }
 }
 
 fn sorted(thrown: JsValue) -> StorageTrouble {
-    StorageTrouble::from_thrown(&thrown)
+    of_thrown(&thrown)
 }
 
 /// Keeps `value` under `key`.

@@ -2,7 +2,8 @@
 //! over from it.
 //!
 //! The browser keeps the lock (W3C Web Locks API) and gives it back when a tab dies, so there are
-//! no stale ones.
+//! no stale ones. A browser without locks, as each is on a page over plain http, has a lease in local
+//! storage instead (`app::lease`).
 
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
@@ -12,29 +13,25 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{spawn_local, JsFuture};
 
-use super::reach::{error_name, method, of_navigator, options};
+use super::coin::new_id;
+use super::listen::{every, Listener, Ticker};
+use super::local;
+use super::reach::{error_name, method, of_navigator, options, window};
+use crate::app::lease::{self, Lease};
+use crate::app::ports::OURS;
 
-/// What this tab may do with the match.
+/// Who has the match.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
-    /// The browser has not answered yet; nothing may be written.
+pub enum Held {
+    /// The browser has not answered yet.
     Asking,
-    /// This tab writes, and no other.
-    Writer,
-    /// This tab writes; the browser has no locks, so nothing keeps another one from it.
-    Unguarded,
-    /// Another tab writes.
-    ReadOnly {
-        /// Whether this tab was the writer until another one took over.
+    /// This tab, and no other.
+    Here,
+    /// Another tab.
+    Elsewhere {
+        /// Whether it was this one until the other took over.
         robbed: bool,
     },
-}
-
-impl Standing {
-    /// Whether lines may be written.
-    pub fn may_write(self) -> bool {
-        matches!(self, Standing::Writer | Standing::Unguarded)
-    }
 }
 
 /// A tab's claim to write a match. Clones are the same claim; dropping the last one gives it
@@ -49,12 +46,15 @@ type Granted = dyn FnMut(JsValue) -> JsValue;
 
 struct Inner {
     name: String,
-    standing: Cell<Standing>,
+    held: Cell<Held>,
+    // This tab's name in a lease, and what looks after it.
+    tab: String,
+    leased: RefCell<Option<(Ticker, Option<Listener>)>>,
     // Gives the lock back when called.
     release: RefCell<Option<Function>>,
     // What the browser calls with the lock; replaced by each new request.
     granted: RefCell<Option<Closure<Granted>>>,
-    on_change: Box<dyn Fn(Standing)>,
+    on_change: Box<dyn Fn(Held)>,
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -64,13 +64,15 @@ enum Manner {
 }
 
 impl WriterLock {
-    /// Asks to write this match. `on_change` hears of every change of [`WriterLock::standing`],
+    /// Asks to write this match. `on_change` hears of every change of [`WriterLock::held`],
     /// the first answer included.
-    pub fn request(id: &str, on_change: impl Fn(Standing) + 'static) -> WriterLock {
+    pub fn request(id: &str, on_change: impl Fn(Held) + 'static) -> WriterLock {
         let lock = WriterLock {
             inner: Rc::new(Inner {
                 name: format!("dutystand/{id}"),
-                standing: Cell::new(Standing::Asking),
+                held: Cell::new(Held::Asking),
+                tab: new_id(),
+                leased: RefCell::default(),
                 release: RefCell::default(),
                 granted: RefCell::default(),
                 on_change: Box::new(on_change),
@@ -96,29 +98,28 @@ impl WriterLock {
         });
         // Only ever fulfilled.
         let _ = JsFuture::from(answered).await;
-        lock.standing().may_write().then_some(lock)
+        (lock.held() == Held::Here).then_some(lock)
     }
 
-    /// What this tab may do now.
-    pub fn standing(&self) -> Standing {
-        self.inner.standing.get()
+    /// Who has the match now.
+    pub fn held(&self) -> Held {
+        self.inner.held.get()
     }
 
     /// Takes the match over from whichever tab writes it; that one is told and only reads from
     /// then on. Once `on_change` says writer, the match is to be read again before the first
     /// line is written.
     pub fn take_over(&self) {
-        if matches!(self.standing(), Standing::ReadOnly { .. }) {
+        if matches!(self.held(), Held::Elsewhere { .. }) {
             self.ask(Manner::Steal);
         }
     }
 
     fn ask(&self, manner: Manner) {
-        let Some(manager) = of_navigator("locks") else {
-            return self.inner.turn(Standing::Unguarded);
-        };
-        let Some(request) = method(&manager, "request") else {
-            return self.inner.turn(Standing::Unguarded);
+        let manager = of_navigator("locks");
+        let request = manager.as_ref().and_then(|m| method(m, "request"));
+        let (Some(manager), Some(request)) = (manager, request) else {
+            return self.inner.lease(manner);
         };
         let weak = Rc::downgrade(&self.inner);
         let granted = Closure::<Granted>::new(move |lock: JsValue| held_while_wanted(&weak, &lock));
@@ -140,12 +141,12 @@ impl WriterLock {
                     // Settles when the lock is given back, was not to be had, or was stolen.
                     if let Err(thrown) = JsFuture::from(over).await {
                         if let Some(inner) = weak.upgrade() {
-                            inner.lost(&thrown);
+                            inner.lost(&thrown, manner);
                         }
                     }
                 });
             }
-            Err(thrown) => self.inner.lost(&thrown),
+            Err(thrown) => self.inner.lost(&thrown, manner),
         }
     }
 }
@@ -157,33 +158,105 @@ fn held_while_wanted(claim: &Weak<Inner>, lock: &JsValue) -> JsValue {
         return JsValue::UNDEFINED;
     };
     if lock.is_null() || lock.is_undefined() {
-        inner.turn(Standing::ReadOnly { robbed: false });
+        inner.turn(Held::Elsewhere { robbed: false });
         return JsValue::UNDEFINED;
     }
     let held = Promise::new(&mut |resolve, _| {
         *inner.release.borrow_mut() = Some(resolve);
     });
-    inner.turn(Standing::Writer);
+    inner.turn(Held::Here);
     held.into()
 }
 
 impl Inner {
-    fn turn(&self, standing: Standing) {
-        if self.standing.replace(standing) != standing {
-            (self.on_change)(standing);
+    fn turn(&self, held: Held) {
+        if self.held.replace(held) != held {
+            (self.on_change)(held);
         }
     }
 
-    fn lost(&self, thrown: &JsValue) {
+    fn lost(self: &Rc<Self>, thrown: &JsValue, manner: Manner) {
         // Whoever steals makes the request of the robbed one fail with this name; anything else is
         // a browser that has locks but gives none here.
         if error_name(thrown) == "AbortError" {
             self.release.borrow_mut().take();
-            self.turn(Standing::ReadOnly { robbed: true });
+            self.turn(Held::Elsewhere { robbed: true });
         } else {
-            self.turn(Standing::Unguarded);
+            self.lease(manner);
         }
     }
+
+    // ---- Where there are no locks.
+
+    fn lease_key(&self) -> String {
+        format!("{OURS}l/{}", self.name)
+    }
+
+    /// What the lease says to this tab. Where local storage cannot be read, no other tab can see it
+    /// either.
+    fn lease_now(&self) -> Lease {
+        let mark = local::get(&self.lease_key()).ok().flatten();
+        lease::read(mark.as_deref(), &self.tab, now())
+    }
+
+    fn confirm(&self) {
+        // Without storage there is nothing to share a match by.
+        let _ = local::set(&self.lease_key(), &lease::write(&self.tab, now()));
+    }
+
+    fn lease(self: &Rc<Self>, manner: Manner) {
+        let free = manner == Manner::Steal || self.lease_now() != Lease::Held;
+        if free {
+            self.confirm();
+        }
+        let weak = Rc::downgrade(self);
+        let ticker = every(lease::CONFIRM_MS, move || {
+            if let Some(inner) = weak.upgrade() {
+                inner.look_at_lease();
+            }
+        });
+        let weak = Rc::downgrade(self);
+        // A page that goes gives the match back at once, or loading it again would find it taken.
+        let leaving = window().map(|window| {
+            Listener::new(&window, "pagehide", move |_| {
+                if let Some(inner) = weak.upgrade() {
+                    inner.give_lease_back();
+                }
+            })
+        });
+        *self.leased.borrow_mut() = Some((ticker, leaving));
+        self.turn(if free {
+            Held::Here
+        } else {
+            Held::Elsewhere { robbed: false }
+        });
+    }
+
+    fn look_at_lease(&self) {
+        match (self.held.get(), self.lease_now()) {
+            (Held::Here, Lease::Held) => self.turn(Held::Elsewhere { robbed: true }),
+            (Held::Here, Lease::Mine | Lease::Free) => self.confirm(),
+            // The tab that wrote is gone.
+            (Held::Elsewhere { robbed: false }, Lease::Free) => {
+                self.confirm();
+                self.turn(Held::Here);
+            }
+            (Held::Asking | Held::Elsewhere { .. }, _) => {}
+        }
+    }
+
+    fn give_lease_back(&self) {
+        if self.held.get() == Held::Here && self.lease_now() == Lease::Mine {
+            let _ = local::remove(&self.lease_key());
+        }
+    }
+}
+
+fn now() -> i64 {
+    // Milliseconds since 1970 are whole and far below what an i64 holds.
+    #[allow(clippy::cast_possible_truncation)]
+    let now = js_sys::Date::now() as i64;
+    now
 }
 
 impl Drop for Inner {
@@ -191,6 +264,9 @@ impl Drop for Inner {
         if let Some(release) = self.release.borrow_mut().take() {
             // A resolving function takes anything and cannot fail.
             let _ = release.call0(&JsValue::UNDEFINED);
+        }
+        if self.leased.borrow().is_some() {
+            self.give_lease_back();
         }
     }
 }

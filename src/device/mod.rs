@@ -2,20 +2,21 @@
 //! wake lock, randomness, service worker, files and printing.
 //!
 //! Everything here speaks in plain strings, numbers and enums of its own: this module knows
-//! nothing of a match beyond an id and numbered lines, and imports nothing else of the program.
+//! nothing of a match beyond an id and numbered lines, and imports nothing of the program but the ports
+//! that it carries out (`app::ports`).
 //! What the browser refuses comes back as a typed value; nothing here panics on purpose.
 //!
-//! Handles such as [`Journal`] or [`Clock`] are cheap to clone; guards such as [`Watch`],
+//! Handles such as [`Clock`] are cheap to clone; guards such as [`Watch`],
 //! [`Listeners`] and [`Ticker`] end what they stand for when they are dropped.
 //!
 //! `skew` is pure arithmetic and imports nothing of the web, so that the crate can compile it
 //! natively too and run its tests in milliseconds.
 
+mod browser;
 mod camera;
 mod clock;
 mod coin;
 mod durable;
-mod journal;
 mod listen;
 mod local;
 mod local_time;
@@ -33,29 +34,28 @@ mod turn;
 mod wake;
 mod worker;
 
+pub use browser::{open_store, pause};
 pub use camera::{codes_in_photo, Camera, CameraTrouble};
 pub use clock::Clock;
 pub use coin::{new_id, toss_coin, Face, NoRandom};
-pub use journal::{Copies, Health, Journal, Notice};
 pub use listen::{
     after, every, is_visible, on_restored, on_resume, on_visibility, Listeners, Ticker, Watch,
 };
 pub use local_time::{offset_minutes, LocalTime};
-pub use lock::{Standing, WriterLock};
+pub use lock::{Held, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
 pub use screen::{
     back, came_from, focus_if_lost, focus_on, go_to_page, hash, on_hash_change,
     on_preference_change, prefers_dark, prefers_reduced_motion, push_hash, reload, replace_hash,
     replace_page, set_css_property, set_root_attribute, set_title, vibrate, Focus,
 };
-pub use settings::{forget_setting, set_setting, setting};
+pub use settings::{forget_setting, forget_settings, set_setting, setting};
 pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
     HandOverTrouble, Handed, Parcel, PickedFile, ReadTrouble,
 };
 pub use speech::{on_voices, Voice};
 pub use tabs::Tabs;
-pub use trouble::StorageTrouble;
 pub use turn::Turn;
 pub use wake::{Wake, WakeState};
 pub use worker::{Offline, Worker};

@@ -2,10 +2,10 @@
 //! is a nuisance and no more, so nothing here is kept twice.
 
 use super::local;
-use super::trouble::StorageTrouble;
+use crate::app::ports::{StorageTrouble, LINES, OURS};
 
 fn key(name: &str) -> String {
-    format!("{}s/{name}", local::OURS)
+    format!("{}s/{name}", OURS)
 }
 
 /// The setting of this name, if there is one and storage can be read.
@@ -24,4 +24,14 @@ pub fn set_setting(name: &str, value: &str) -> Result<(), StorageTrouble> {
 /// Forgets a setting. Where storage is refused there is nothing to forget.
 pub fn forget_setting(name: &str) {
     let _ = local::remove(&key(name));
+}
+
+/// Forgets every name of this program that is no line of a match; whether all went.
+pub fn forget_settings() -> bool {
+    let gone = local::keys(OURS).and_then(|keys| {
+        keys.iter()
+            .filter(|key| !key.starts_with(LINES))
+            .try_for_each(|key| local::remove(key))
+    });
+    gone.is_ok()
 }

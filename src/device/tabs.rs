@@ -5,8 +5,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{BroadcastChannel, MessageEvent, StorageEvent};
 
 use super::listen::Listener;
-use super::local;
 use super::reach::{property, window};
+use crate::app::ports::split_line_key;
 
 /// A tab's seat among those that have the same match open. Dropping it leaves.
 #[must_use = "the tab leaves when this is dropped"]
@@ -39,7 +39,7 @@ impl Tabs {
                 let id = id.to_owned();
                 Some(Listener::new(&window, "storage", move |event| {
                     let key = event.dyn_ref::<StorageEvent>().and_then(StorageEvent::key);
-                    let line = key.as_deref().and_then(local::split_line_key);
+                    let line = key.as_deref().and_then(split_line_key);
                     if let Some((of, n)) = line {
                         if of == id {
                             on_written(n);

@@ -28,6 +28,8 @@ pub struct Replay {
     entries: Vec<Entry>,
     outcomes: Vec<Outcome>,
     state: State,
+    /// Numbers below this one are taken.
+    next: u32,
 }
 
 impl Default for Replay {
@@ -44,6 +46,7 @@ impl Replay {
             entries: Vec::new(),
             outcomes: Vec::new(),
             state: State::new(),
+            next: 1,
         }
     }
 
@@ -54,6 +57,7 @@ impl Replay {
             entries,
             outcomes: Vec::new(),
             state: State::new(),
+            next: 1,
         };
         replay.fold();
         replay
@@ -130,7 +134,13 @@ impl Replay {
     /// The number of the next entry.
     #[must_use]
     pub fn next_number(&self) -> u32 {
-        self.entries.last().map_or(1, |e| e.n + 1)
+        let behind = self.entries.last().map_or(1, |e| e.n + 1);
+        behind.max(self.next)
+    }
+
+    /// The next entry gets no number below this one: they are taken by entries that could not be read.
+    pub fn begin_at(&mut self, next: u32) {
+        self.next = next;
     }
 
     /// The state after all entries.

@@ -25,7 +25,7 @@ pub use line::LineWriter;
 pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
-pub use take_in::{take_in, TakeIn};
+pub use take_in::{is_of_record, take_in, TakeIn};
 pub use wire::{read_rules, write_rules};
 
 use crate::game::Entry;

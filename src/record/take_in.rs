@@ -78,6 +78,12 @@ pub fn take_in<'a>(log: &Log, here: impl Iterator<Item = (&'a str, &'a [Entry])>
     }
 }
 
+/// Whether a record under this id may be another course of the record that calls itself `log_id`.
+#[must_use]
+pub fn is_of_record(of: &str, log_id: &str) -> bool {
+    is_of(of, &plain_id(log_id))
+}
+
 /// Whether an id is this one, or that of a further record of the same match.
 fn is_of(of: &str, id: &str) -> bool {
     of.strip_prefix(id).is_some_and(|rest| {

@@ -1,25 +1,16 @@
 //! Finding a match among many by words and by its day, the day as people write it.
 
-use crate::game::entry::Detail;
-use crate::game::State;
-use crate::rules::Team;
-
 /// Whether a match fits: each of the words stands in its names, competition, division, hall, court,
 /// number or day, whatever the case of the letters, or belongs to a date that is one of its days: `9 May`,
 /// `May 9th`, `9.5.`, `5/9/26`, `2026-05`. `day` begins with the day of its last entry as `2026-05-09`.
 #[must_use]
-pub fn fits(state: &State, day: &str, words: &str) -> bool {
+pub fn fits(parts: &[String], scheduled: Option<&str>, day: &str, words: &str) -> bool {
     let mut all = String::from(day);
     let mut days = Vec::from_iter(Day::of_record(day));
-    if let Some(heading) = state.heading() {
-        let scheduled = heading.details[Detail::Scheduled].as_deref();
-        days.extend(scheduled.and_then(Day::of_record));
-        let parts = Detail::ALL.iter().map(|&detail| &heading.details[detail]);
-        let names = Team::BOTH.map(|t| heading.names[t].as_str());
-        for part in parts.flatten().map(String::as_str).chain(names) {
-            all.push('\n');
-            all.push_str(part);
-        }
+    days.extend(scheduled.and_then(Day::of_record));
+    for part in parts {
+        all.push('\n');
+        all.push_str(part);
     }
     let all = all.to_lowercase();
     let words = words.to_lowercase();
@@ -171,26 +162,19 @@ fn year(word: &str) -> Option<u32> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::entry::Heading;
-    use crate::game::{Entry, Kind, Replay};
-    use crate::rules::{ByTeam, Preset};
 
-    fn opened(scheduled: Option<&str>) -> Replay {
-        let names = ByTeam {
-            a: "Otters".to_owned(),
-            b: "Rote Füchse".to_owned(),
-        };
-        let mut heading = Heading::new(names, Preset::SchoolJunior.rules());
-        heading.details[Detail::Venue] = Some("Hall by the river".to_owned());
-        heading.details[Detail::MatchNo] = Some("17/3".to_owned());
-        heading.details[Detail::Scheduled] = scheduled.map(str::to_owned);
-        Replay::of(vec![Entry::new(1, Kind::Match(Box::new(heading)))])
+    const DAY: &str = "2026-05-09, 14:00";
+
+    fn finds(scheduled: Option<&str>, day: &str, words: &str) -> bool {
+        let parts = ["Otters", "Rote Füchse", "Hall by the river", "17/3"];
+        let mut parts: Vec<String> = parts.map(str::to_owned).into();
+        parts.extend(scheduled.map(str::to_owned));
+        fits(&parts, scheduled, day, words)
     }
 
     #[test]
     fn every_word_must_stand_somewhere() {
-        let replay = opened(None);
-        let finds = |words: &str| fits(replay.state(), "2026-05-09", words);
+        let finds = |words: &str| finds(None, "2026-05-09", words);
         assert!(finds("") && finds("otters") && finds("  OTT  river "));
         assert!(finds("FÜCHSE") && finds("2026-05") && finds("17"));
         assert!(!finds("herons") && !finds("otters herons"));
@@ -198,13 +182,12 @@ mod tests {
         assert!(!finds("river17"));
         // What looks like a date may be something else.
         assert!(finds("17/3 otters"));
-        assert!(fits(&State::new(), "2026-05-09", "05-09"));
+        assert!(fits(&[], None, "2026-05-09", "05-09"));
     }
 
     #[test]
     fn a_day_is_found_as_people_write_it() {
-        let replay = opened(None);
-        let finds = |words: &str| fits(replay.state(), "2026-05-09, 14:00", words);
+        let finds = |words: &str| finds(None, DAY, words);
         for words in [
             "9 May",
             "may 9",
@@ -236,8 +219,7 @@ mod tests {
 
     #[test]
     fn the_day_it_was_planned_for_counts_too() {
-        let replay = opened(Some("2026-06-01T10:00"));
-        let finds = |words: &str| fits(replay.state(), "2026-05-31, 23:50", words);
+        let finds = |words: &str| finds(Some("2026-06-01T10:00"), "2026-05-31, 23:50", words);
         assert!(finds("1 June") && finds("31 May") && !finds("2 June"));
     }
 }

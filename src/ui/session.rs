@@ -3,19 +3,32 @@
 //! An entry is stamped, checked by the very function that the reducer refuses with, written to the
 //! journal, and only then shown. A refusal writes nothing.
 
+use std::rc::Rc;
 use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::device::{
-    self, Clock, Focus, Health, Journal, Notice, Standing, Tabs, Ticker, Wake, Watch, WriterLock,
-};
+use crate::app::keeper::{Change, Keeper};
+use crate::app::merge::Damage;
+use crate::app::ports::{Health, Lines, Standing};
+use crate::app::store::Store;
+use crate::device::{self, Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
 use crate::game::entry::Heading;
-use crate::game::{Entry, Kind, Refusal, Replay, State};
-use crate::record::{self, LineWriter, Log};
+use crate::game::{Entry, Kind, Phase, Refusal, Replay, State};
+use crate::record::Log;
+use crate::ui::text;
+
+pub use crate::app::keeper::Saved;
 
 /// How often count-downs are looked at.
 const TICK_MS: u32 = 250;
+
+/// How often the open match looks whether its storage is still there. Our own choice: seldom enough to
+/// cost nothing, often enough that a cleared storage is noticed between two rallies.
+const LOOK_MS: u32 = 5_000;
+
+/// How often an opening looks whether the match is put away by now.
+const PUT_AWAY_MS: u32 = 20;
 
 /// Milliseconds of a second.
 const SECOND: i64 = 1000;
@@ -59,19 +72,6 @@ pub struct Refused {
     pub why: Refusal,
 }
 
-/// How well the last entry is kept.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Saved {
-    /// It is on disk.
-    Safe,
-    /// It is in local storage, on its way to the disk.
-    Saving,
-    /// One of the two copies cannot be made, the other is.
-    OneCopy,
-    /// It is in memory only.
-    MemoryOnly,
-}
-
 /// The open match. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Session {
@@ -79,9 +79,10 @@ pub struct Session {
     id: RwSignal<Option<String>>,
     state: RwSignal<Arc<State>>,
     standing: RwSignal<Standing>,
-    safe: RwSignal<u32>,
+    saved: RwSignal<Saved>,
     health: RwSignal<Health>,
     problems: RwSignal<Vec<String>>,
+    damage: RwSignal<Vec<Damage>>,
     refused: RwSignal<Option<Refused>>,
     looking_on: RwSignal<bool>,
     now: RwSignal<i64>,
@@ -89,16 +90,18 @@ pub struct Session {
 
 /// What is changed in place and never compared.
 struct Hands {
-    journal: Journal,
+    store: Store,
     clock: Clock,
     wake: Wake,
     replay: Replay,
-    writer: LineWriter,
     /// The match that was asked for; what is read for another one comes too late.
     wanted: Option<String>,
+    /// The match that is being put away just now, which takes a moment and its lock.
+    put_away: Option<String>,
+    keeper: Option<Rc<Keeper>>,
     lock: Option<WriterLock>,
     tabs: Option<Tabs>,
-    _held: (Watch, Ticker),
+    _held: (Option<Listeners>, Vec<Ticker>),
 }
 
 /// The session of this page.
@@ -114,39 +117,58 @@ impl Session {
     /// Opens the storage and the clock; once a page.
     #[must_use]
     pub fn begin() -> Session {
-        let journal = Journal::open();
+        let store = device::open_store();
         let clock = Clock::start();
         let id = RwSignal::new(None::<String>);
-        let safe = RwSignal::new(0);
-        let health = RwSignal::new(journal.health());
+        let health = RwSignal::new(store.health());
         let now = RwSignal::new(clock.stamp());
         let ticking = clock.clone();
         let ticker = device::every(TICK_MS, move || now.set(ticking.stamp()));
+        store.on_health(move |now| {
+            // The page may be gone by now.
+            health.try_set(now.clone());
+        });
         let session = Session {
             hands: StoredValue::new_local(Hands {
-                _held: (journal.watch(|_| {}), ticker),
+                _held: (None, vec![ticker]),
                 wake: Wake::new(|_| {}),
-                journal: journal.clone(),
+                store,
                 clock,
                 replay: Replay::new(),
-                writer: LineWriter::default(),
                 wanted: None,
+                put_away: None,
+                keeper: None,
                 lock: None,
                 tabs: None,
             }),
             id,
             state: RwSignal::new(Arc::new(State::new())),
             standing: RwSignal::new(Standing::Asking),
-            safe,
+            saved: RwSignal::new(Saved::Saving),
             health,
             problems: RwSignal::new(Vec::new()),
+            damage: RwSignal::new(Vec::new()),
             refused: RwSignal::new(None),
             looking_on: RwSignal::new(false),
             now,
         };
-        let watch = journal.watch(move |notice| session.hear(notice));
-        session.hands.update_value(|hands| hands._held.0 = watch);
+        // Whether somebody emptied the storage is seen when the page comes back, and now and then.
+        let look = move || {
+            if let Some(keeper) = session.keeper() {
+                keeper.look();
+            }
+        };
+        let resumed = device::on_resume(look);
+        let looking = device::every(LOOK_MS, look);
+        session.hands.update_value(|hands| {
+            hands._held.0 = Some(resumed);
+            hands._held.1.push(looking);
+        });
         session
+    }
+
+    fn keeper(self) -> Option<Rc<Keeper>> {
+        self.hands.with_value(|hands| hands.keeper.clone())
     }
 
     // ---- What can be read.
@@ -228,16 +250,19 @@ impl Session {
     /// How well the last entry is kept.
     #[must_use]
     pub fn saved(self) -> Saved {
-        let health = self.health.get();
-        if health.memory_only() {
-            Saved::MemoryOnly
-        } else if !health.is_fine() {
-            Saved::OneCopy
-        } else if self.safe.get() + 1 >= self.next() {
-            Saved::Safe
-        } else {
-            Saved::Saving
-        }
+        self.saved.get()
+    }
+
+    /// Lines of the open match that cannot be read or proved.
+    #[must_use]
+    pub fn damage(self) -> Vec<Damage> {
+        self.damage.get()
+    }
+
+    /// Every line of the open match as it stands in storage.
+    #[must_use]
+    pub fn lines(self) -> Lines {
+        self.keeper().map(|k| k.lines()).unwrap_or_default()
     }
 
     /// What is wrong with the storage.
@@ -283,8 +308,8 @@ impl Session {
 
     /// The storage.
     #[must_use]
-    pub fn journal(self) -> Journal {
-        self.hands.with_value(|hands| hands.journal.clone())
+    pub fn store(self) -> Store {
+        self.hands.with_value(|hands| hands.store.clone())
     }
 
     /// The whole log, as a file would hold it.
@@ -359,7 +384,9 @@ impl Session {
         kind: Kind,
         insist: Option<String>,
     ) -> Result<(), NotEntered> {
-        let id = self.id.get_untracked().ok_or(NotEntered::NoMatch)?;
+        if self.id.get_untracked().is_none() {
+            return Err(NotEntered::NoMatch);
+        }
         if !self.standing.get_untracked().may_write() {
             return Err(NotEntered::ReadOnly);
         }
@@ -380,47 +407,76 @@ impl Session {
             }
             _ => {}
         }
-        self.write(&id, entry);
-        Ok(())
+        if self.write(entry) {
+            Ok(())
+        } else {
+            Err(NotEntered::ReadOnly)
+        }
     }
 
-    /// First the journal, then the picture. A storage that fails is said by [`Session::health`];
-    /// the match goes on in memory.
-    fn write(self, id: &str, entry: Entry) {
-        let line = self.hands.try_update_value(|h| h.writer.line(&entry));
-        if let Some(line) = line {
-            // A trouble is told by the journal's health as well, and nothing is undone for it.
-            let _ = self.journal().append(id, entry.n, &line);
+    /// First the storage, then the picture. A storage that fails is said by [`Session::health`]; the
+    /// match goes on in memory. False where another tab has taken the match over meanwhile.
+    fn write(self, entry: Entry) -> bool {
+        let Some(keeper) = self.keeper() else {
+            return false;
+        };
+        if !keeper.append(&entry) {
+            self.standing.set(keeper.standing());
+            return false;
         }
         self.hands.update_value(|h| {
             h.replay.push(entry);
         });
         self.publish();
+        true
     }
 
     fn publish(self) {
         let state = self.hands.with_value(|h| h.replay.state().clone());
         let under_way = state.phase().is_under_way();
         self.hands.with_value(|h| h.wake.want(under_way));
+        if let Some(keeper) = self.keeper() {
+            keeper.runs(state.phase() != Phase::Finished);
+        }
         Focus::let_go();
         self.state.set(Arc::new(state));
     }
 
-    fn hear(self, notice: &Notice) {
-        match notice {
-            Notice::Safe { id, upto } => {
-                if self.id.get_untracked().as_ref() == Some(id) {
-                    self.safe.set(*upto);
-                    if self.standing.get_untracked().may_write() {
-                        self.hands.with_value(|h| {
-                            if let Some(tabs) = &h.tabs {
-                                tabs.announce(*upto);
-                            }
-                        });
-                    }
-                }
+    /// What the keeper of the open match says.
+    fn hear(self, id: &str, change: Change) {
+        let keeper = self.keeper().filter(|keeper| keeper.id() == id);
+        let Some(keeper) = keeper else {
+            return;
+        };
+        match change {
+            Change::Log => {
+                let opened = keeper.take_log();
+                self.hands.update_value(|h| {
+                    h.replay = Replay::of(opened.entries);
+                    h.replay.begin_at(opened.next);
+                });
+                self.damage.set(keeper.damage());
+                self.standing.set(keeper.standing());
+                self.publish();
+                self.id.set(Some(id.to_owned()));
             }
-            Notice::Health(health) => self.health.set(health.clone()),
+            Change::Standing => self.standing.set(keeper.standing()),
+            Change::Kept => {}
+        }
+        let told: Vec<String> = keeper.told().iter().map(text::told).collect();
+        if !told.is_empty() {
+            self.problems.update(|problems| problems.extend(told));
+        }
+        let saved = keeper.saved();
+        if self.saved.get_untracked() != saved {
+            self.saved.set(saved);
+        }
+        if saved == Saved::Safe && keeper.standing().may_write() {
+            self.hands.with_value(|h| {
+                if let Some(tabs) = &h.tabs {
+                    tabs.announce(h.replay.next_number().saturating_sub(1));
+                }
+            });
         }
     }
 
@@ -442,19 +498,17 @@ impl Session {
         self.close();
         self.hands.with_value(|h| h.clock.settle());
         let id = device::new_id();
-        self.hands.update_value(|h| {
-            h.writer = LineWriter::default();
-        });
-        self.id.set(Some(id.clone()));
-        self.write(
-            &id,
-            Entry {
-                at: Some(time_of(&first.kind, self.clock().stamp(), None)),
-                ..first
-            },
-        );
+        let of = id.clone();
         // The id is new, so nobody else can hold it.
+        let keeper = Keeper::create(&self.store(), &id, move |change| self.hear(&of, change));
+        self.hands
+            .update_value(|h| h.keeper = Some(Rc::new(keeper)));
+        self.id.set(Some(id.clone()));
         self.standing.set(Standing::Writer);
+        self.write(Entry {
+            at: Some(time_of(&first.kind, self.clock().stamp(), None)),
+            ..first
+        });
         self.claim(&id, true);
         // A calm moment, a tap, and something to keep from now on. The start screen shows the answer.
         device::spawn(async {
@@ -469,21 +523,41 @@ impl Session {
             return;
         }
         self.close();
-        self.claim(id, false);
+        let of = id.to_owned();
+        let keeper = Keeper::open(&self.store(), id, move |change| self.hear(&of, change));
+        self.hands.update_value(|h| {
+            h.keeper = Some(Rc::new(keeper));
+            h.wanted = Some(id.to_owned());
+        });
+        let id = id.to_owned();
+        let busy = move |id: &String| self.hands.with_value(|h| h.put_away.as_ref() == Some(id));
+        if !busy(&id) {
+            return self.claim(&id, false);
+        }
+        device::spawn(async move {
+            while busy(&id) {
+                device::pause(PUT_AWAY_MS).await;
+            }
+            if self.hands.with_value(|h| h.wanted.as_ref() == Some(&id)) {
+                self.claim(&id, false);
+            }
+        });
     }
 
     /// Lets go of the open match.
     pub fn close(self) {
         self.hands.update_value(|h| {
             h.wanted = None;
+            h.keeper = None;
             h.lock = None;
             h.tabs = None;
             h.replay = Replay::new();
             h.wake.want(false);
         });
         self.id.set(None);
-        self.safe.set(0);
+        self.saved.set(Saved::Saving);
         self.problems.set(Vec::new());
+        self.damage.set(Vec::new());
         self.refused.set(None);
         self.standing.set(Standing::Asking);
         self.state.set(Arc::new(State::new()));
@@ -491,73 +565,88 @@ impl Session {
 
     /// Makes this tab the one that writes, by force; the other one is told by its browser.
     pub fn take_over(self) {
-        self.hands.with_value(|h| {
-            if let Some(lock) = &h.lock {
-                lock.take_over();
-            }
-        });
+        let lock = self.hands.with_value(|h| h.lock.clone());
+        let Some(lock) = lock else {
+            return;
+        };
+        if lock.held() == Held::Here {
+            // The browser says that this tab writes, the match says otherwise: it is claimed again.
+            self.lock_says(Held::Here);
+        } else {
+            lock.take_over();
+        }
     }
 
-    /// Asks to be the writer of a match, and listens to the tabs that are. A match that was only
-    /// just made is known to be whole; any other is read when the answer has come.
+    /// Goes on although one copy has not been read.
+    pub fn go_on(self) {
+        if let Some(keeper) = self.keeper() {
+            keeper.go_on();
+        }
+    }
+
+    /// For a page that is about to go, which would take along what is on its way: writes to the disk
+    /// whatever is not there yet. Says whether every line is now in one of the two copies at least.
+    pub async fn settle(self) -> bool {
+        match self.keeper() {
+            Some(keeper) => keeper.settle().await,
+            None => true,
+        }
+    }
+
+    /// Puts a match away that is over, if nobody has it open.
+    pub async fn tidy(self, id: &str) {
+        if self
+            .hands
+            .with_value(|h| h.wanted.as_deref() == Some(id) || h.put_away.is_some())
+        {
+            return;
+        }
+        self.hands
+            .update_value(|h| h.put_away = Some(id.to_owned()));
+        if let Some(lock) = WriterLock::at_once(id).await {
+            // A store that does not answer now is asked the next time.
+            let _ = self.store().tidy(id).await;
+            drop(lock);
+        }
+        // The page may be gone by now.
+        self.hands.try_update_value(|h| h.put_away = None);
+    }
+
+    fn lock_says(self, held: Held) {
+        let Some(keeper) = self.keeper() else {
+            return;
+        };
+        match held {
+            Held::Asking => {}
+            Held::Here => keeper.granted(),
+            Held::Elsewhere { robbed } => {
+                keeper.denied(robbed);
+                self.standing.set(keeper.standing());
+            }
+        }
+    }
+
+    /// Asks to be the writer of a match, and listens to the tabs that are. A match that was only just
+    /// made is claimed already.
     fn claim(self, id: &str, fresh: bool) {
-        self.hands.update_value(|h| h.wanted = Some(id.to_owned()));
-        let of = id.to_owned();
         let fresh = std::cell::Cell::new(fresh);
-        let lock = WriterLock::request(id, move |standing| {
-            if fresh.replace(false) && standing.may_write() {
-                self.standing.set(standing);
-            } else {
-                self.load(of.clone(), standing);
+        let of = id.to_owned();
+        let is_open = move || self.keeper().is_some_and(|keeper| keeper.id() == of);
+        let is_still_open = is_open.clone();
+        let lock = WriterLock::request(id, move |held| {
+            let known = fresh.replace(false) && held == Held::Here;
+            if is_open() && !known {
+                self.lock_says(held);
             }
         });
-        let of = id.to_owned();
         let tabs = Tabs::join(id, move |_| {
-            let standing = self.standing.get_untracked();
-            if !standing.may_write() {
-                self.load(of.clone(), standing);
+            if let Some(keeper) = self.keeper().filter(|_| is_still_open()) {
+                keeper.written_elsewhere();
             }
         });
         self.hands.update_value(|h| {
             h.lock = Some(lock);
             h.tabs = Some(tabs);
-        });
-    }
-
-    /// Reads a match; the tab that writes also lets the longer copy repair the other.
-    fn load(self, id: String, standing: Standing) {
-        let journal = self.journal();
-        device::spawn(async move {
-            let copies = journal.read_all(&id).await;
-            let found = record::recover(&copies.local, &copies.durable);
-            let mut writer = LineWriter::default();
-            let lines: Vec<(u32, String)> = found
-                .entries
-                .iter()
-                .map(|entry| (entry.n, writer.line(entry)))
-                .collect();
-            // An empty result would wipe what somebody may still want to look at.
-            let apart = copies.local != lines || copies.durable != lines;
-            if standing.may_write() && apart && !lines.is_empty() {
-                // What stays wrong is told by the journal's health.
-                let _ = journal.repair(&id, &lines).await;
-            }
-            let late = self.hands.with_value(|h| {
-                let shorter = found.entries.len() < h.replay.entries().len();
-                h.wanted.as_ref() != Some(&id) || (shorter && !standing.may_write())
-            });
-            if late {
-                return;
-            }
-            self.hands.update_value(|h| {
-                h.replay = Replay::of(found.entries);
-                h.writer = found.writer;
-            });
-            self.safe.set(journal.safe_upto(&id));
-            self.problems.set(found.problems);
-            self.standing.set(standing);
-            self.publish();
-            self.id.set(Some(id));
         });
     }
 }

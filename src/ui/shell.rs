@@ -13,7 +13,8 @@ use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
 use super::start::RUNS_MS;
 use super::text;
-use crate::device::{self, Focus, Offline, Standing, Worker};
+use crate::app::ports::Standing;
+use crate::device::{self, Focus, Offline, Worker};
 use crate::sheet::ClockDoubt;
 
 pub use screen::{Document, Screen};
@@ -133,9 +134,9 @@ impl Shell {
     /// To a screen of the other page, once everything is kept: a page takes along what it alone has.
     fn leave_for(self, screen: &Screen, from: String) {
         let address = screen.address();
-        let journal = self.session.journal();
+        let session = self.session;
         device::spawn(async move {
-            if journal.settle().await {
+            if session.settle().await {
                 device::go_to_page(&address, &from);
             } else {
                 self.has_to_stay.set(true);
@@ -330,9 +331,11 @@ fn Frame(page: Page) -> impl IntoView {
             <RefusalSheet />
             <Confirm
                 open=session.looking_on()
-                question=Signal::stored(text::read_only(false).to_owned())
-                yes=Signal::stored(text::TAKE_OVER.to_owned())
-                on_yes=Callback::new(move |()| session.take_over())
+                question=Signal::derive(move || {
+                    text::stands_still(session.standing()).unwrap_or_default().to_owned()
+                })
+                yes=Signal::derive(move || text::go_on(session.standing()).to_owned())
+                on_yes=Callback::new(move |()| go_on(session))
             />
             <p id="news" class="visually-hidden" role="status" aria-live="polite">
                 {move || shell.news.get()}
@@ -373,7 +376,7 @@ fn NotHere() -> impl IntoView {
             <h2>{text::NOT_HERE}</h2>
             <p>{text::NOT_HERE_MORE}</p>
             <For each=move || session.problems() key=Clone::clone let:problem>
-                <p class="sentence bad">{text::problem(&problem)}</p>
+                <p class="sentence bad">{problem.clone()}</p>
             </For>
             <button type="button" class="button primary" on:click=move |_| shell.go(Screen::Start)>
                 {text::TO_START}
@@ -468,16 +471,23 @@ fn SavedMark() -> impl IntoView {
     }
 }
 
+/// Lets this tab write after all.
+fn go_on(session: Session) {
+    if untrack(|| session.standing()) == Standing::Waiting {
+        session.go_on();
+    } else {
+        session.take_over();
+    }
+}
+
 /// What has to be said about the storage or another tab, in a sentence, with the way out.
 #[component]
 fn Keeper() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let in_match = Memo::new(move |_| shell.screen().match_id().is_some());
-    let read_only = Memo::new(move |_| match session.standing() {
-        Standing::ReadOnly { robbed } => Some(robbed),
-        _ => None,
-    });
+    let standing = Memo::new(move |_| session.standing());
+    let stands_still = Memo::new(move |_| text::stands_still(standing.get()));
     let trouble = Memo::new(move |_| text::storage_trouble(&session.health()));
     // Read once for each match that is opened: what is entered then has times of its own.
     let clock_doubt = RwSignal::new(None::<ClockDoubt>);
@@ -492,11 +502,11 @@ fn Keeper() -> impl IntoView {
     });
     let problems = Memo::new(move |_| session.problems());
     view! {
-        <Show when=move || in_match.get() && read_only.get().is_some()>
-            <div class="keeper" role="alert">
-                <p>{move || text::read_only(read_only.get() == Some(true))}</p>
-                <button type="button" class="button" on:click=move |_| session.take_over()>
-                    {text::TAKE_OVER}
+        <Show when=move || in_match.get() && stands_still.get().is_some()>
+            <div class="keeper" role="alert" id="stands-still">
+                <p>{move || stands_still.get()}</p>
+                <button type="button" class="button" on:click=move |_| go_on(session)>
+                    {move || text::go_on(standing.get())}
                 </button>
             </div>
         </Show>

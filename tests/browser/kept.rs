@@ -355,7 +355,10 @@ fn a_damaged_durable_copy_is_mended_too(stage: &mut Stage) -> Ran {
     ));
     assert_eq!(referee.kept().durable.len(), whole.entries().len() - 1);
     referee.stage.reload();
-    referee.reads_at("#damaged", &format!("Entry {n} is missing in storage"));
+    referee.reads_at(
+        "#damaged",
+        &format!("Entry {n} is damaged in one of the two copies"),
+    );
     let mended = referee.court_is_right(false);
     assert_eq!(mended.entries(), whole.entries());
     Ok(())

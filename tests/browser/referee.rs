@@ -5,6 +5,8 @@
 
 use std::time::{Duration, Instant};
 
+use dutystand::app::merge::merge;
+use dutystand::app::ports::Lines;
 use dutystand::game::{Entry, Phase, Replay, State};
 use dutystand::record::{self, Log};
 use dutystand::rules::{Shirt, Team};
@@ -109,8 +111,9 @@ impl Kept {
     /// The entries; both copies must hold the same and be whole.
     pub fn entries(&self) -> Vec<Entry> {
         assert_eq!(self.local, self.durable, "both copies hold the same");
-        let found = record::recover(&self.local, &self.durable);
-        assert_eq!(found.problems, Vec::<String>::new());
+        let lines: Lines = self.local.iter().cloned().collect();
+        let found = merge(&[&lines]);
+        assert_eq!(found.damage, Vec::new());
         assert_eq!(found.entries.len(), self.local.len());
         found.entries
     }

@@ -46,6 +46,8 @@ struct Day {
     submitted: BTreeSet<String>,
     /// Damaged lines of which no whole copy is left.
     precious: BTreeSet<(u32, String)>,
+    /// How much was seen last.
+    seen: (usize, usize, usize),
     happened: Vec<String>,
 }
 
@@ -68,6 +70,7 @@ impl Day {
             saved: Lines::new(),
             submitted: BTreeSet::new(),
             precious: BTreeSet::new(),
+            seen: (0, 0, 0),
             happened: Vec::new(),
         };
         // The match stands in both stores already.
@@ -387,12 +390,21 @@ impl Day {
         if !self.world.borrow().database.marks.contains_key(ID) {
             return;
         }
+        let there = self
+            .world
+            .borrow()
+            .database
+            .lines
+            .get(ID)
+            .map_or(0, Lines::len);
         for open in &self.tabs {
-            if open.keeper.saved() == Saved::Safe && !open.keeper.lines().is_empty() {
-                let writes = open.keeper.standing().may_write();
-                if !writes {
+            let writes = open.keeper.standing().may_write();
+            if writes && open.keeper.saved() == Saved::Safe {
+                let seen = (open.number, there, self.happened.len());
+                if self.seen == seen {
                     continue;
                 }
+                self.seen = seen;
                 let lines = open.keeper.lines();
                 let durable = self.world.borrow();
                 let durable = durable.database.lines.get(ID);

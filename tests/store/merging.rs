@@ -1,1 +1,162 @@
+//! Copies of one match put together line by line.
 
+use dutystand::app::merge::{merge, What};
+use dutystand::app::ports::{Lines, Put};
+use dutystand::game::{rehearse, Entry, Kind};
+use dutystand::record::{LineWriter, Link};
+use dutystand::rules::Preset;
+
+fn written(count: usize, stamp: i64) -> Lines {
+    let mut entries = rehearse(Preset::SchoolJunior, 3);
+    entries.truncate(count);
+    let mut writer = LineWriter::default();
+    entries
+        .into_iter()
+        .map(|entry| Entry {
+            at: Some(stamp + i64::from(entry.n)),
+            ..entry
+        })
+        .map(|entry| (entry.n, writer.line(&entry)))
+        .collect()
+}
+
+fn spoil(lines: &mut Lines, n: u32) -> String {
+    let bad = lines[&n].replacen("\"at\":", "\"at\":9", 1);
+    lines.insert(n, bad.clone());
+    bad
+}
+
+fn changed(merged: &[Put]) -> Vec<u32> {
+    merged.iter().map(|put| put.n).collect()
+}
+
+#[test]
+fn damage_in_different_places_of_both_copies_costs_nothing() {
+    let whole = written(22, 0);
+    let (mut one, mut other) = (whole.clone(), whole.clone());
+    spoil(&mut one, 5);
+    spoil(&mut other, 9);
+    let merged = merge(&[&one, &other]);
+    assert_eq!(merged.lines, whole);
+    assert_eq!((merged.entries.len(), merged.next), (22, 23));
+    assert_eq!(merged.damage, []);
+    assert_eq!(merged.mended, [5, 9]);
+    assert_eq!(
+        merged
+            .repairs
+            .iter()
+            .map(|r| changed(r))
+            .collect::<Vec<_>>(),
+        [[5], [9]]
+    );
+}
+
+#[test]
+fn damage_in_the_same_place_costs_that_entry_alone_and_stays_as_it_is() {
+    let whole = written(22, 0);
+    let (mut one, mut other) = (whole.clone(), whole.clone());
+    let bad = spoil(&mut one, 5);
+    other.insert(5, "torn".to_owned());
+    let merged = merge(&[&one, &other]);
+    assert_eq!(merged.entries.len(), 21);
+    assert_eq!(merged.damage.len(), 1, "{:?}", merged.damage);
+    assert_eq!(merged.damage[0].what, What::Damaged);
+    assert_eq!(merged.damage[0].raw, [bad, "torn".to_owned()]);
+    // Neither copy is touched.
+    assert_eq!(merged.repairs, [vec![], vec![]]);
+    // And the next entry goes on in the same chain.
+    let mut writer = merged.writer.clone();
+    let next = writer.line(&Entry::new(23, Kind::ChangeCourts));
+    one.insert(23, next);
+    assert_eq!(merge(&[&one]).damage.len(), 1);
+}
+
+#[test]
+fn where_even_the_link_is_gone_what_follows_still_counts() {
+    let mut lines = written(22, 0);
+    lines.insert(5, "torn".to_owned());
+    let merged = merge(&[&lines]);
+    assert_eq!(merged.entries.len(), 21);
+    let what: Vec<_> = merged.damage.iter().map(|d| (d.n, d.what)).collect();
+    assert_eq!(what, [(5, What::Damaged), (6, What::Unproved)]);
+    lines.remove(&5);
+    let merged = merge(&[&lines]);
+    let what: Vec<_> = merged.damage.iter().map(|d| (d.n, d.what)).collect();
+    assert_eq!(what, [(5, What::Missing), (6, What::Unproved)]);
+    assert_eq!(merged.next, 23);
+}
+
+#[test]
+fn the_last_line_may_be_the_damaged_one() {
+    let mut lines = written(22, 0);
+    let bad = spoil(&mut lines, 22);
+    let merged = merge(&[&lines]);
+    assert_eq!((merged.entries.len(), merged.next), (21, 23));
+    assert_eq!(merged.lines[&22], bad);
+    let mut writer = merged.writer.clone();
+    let next = writer.line(&Entry::new(23, Kind::ChangeCourts));
+    lines.insert(23, next.clone());
+    let merged = merge(&[&lines]);
+    assert_eq!((merged.damage.len(), merged.next), (1, 24));
+}
+
+#[test]
+fn what_a_newer_version_wrote_is_kept_to_the_byte() {
+    let mut lines = written(9, 0);
+    let mut link = Link::read(&lines[&9][..16]).expect("a link");
+    let json = [
+        (10, "{\"n\":10,\"kind\":\"hologram\",\"beams\":[1]}"),
+        (
+            11,
+            "{\"n\":11,\"kind\":\"remark\",\"text\":\"x\",\"mood\":2}",
+        ),
+    ];
+    for (n, json) in json {
+        link = link.next(json);
+        lines.insert(n, format!("{} {json}", link.digits()));
+    }
+    let short: Lines = lines.iter().take(9).map(|(n, l)| (*n, l.clone())).collect();
+    let merged = merge(&[&short, &lines]);
+    assert_eq!(merged.lines, lines);
+    // The other copy gets them too, as they are.
+    let wanted: Vec<Option<String>> = lines.values().skip(9).cloned().map(Some).collect();
+    let given: Vec<Option<String>> = merged.repairs[0].iter().map(|p| p.line.clone()).collect();
+    assert_eq!(given, wanted);
+    let what: Vec<_> = merged.damage.iter().map(|d| (d.n, d.what)).collect();
+    assert_eq!(what, [(10, What::Newer)]);
+    assert_eq!(merged.next, 12);
+}
+
+#[test]
+fn two_good_logs_are_two_logs() {
+    let main = written(12, 0);
+    let mut other = written(10, 0);
+    let (_, last) = other.pop_last().expect("a line");
+    let mut writer = LineWriter::after(Link::read(&other[&9][..16]).expect("a link"));
+    for n in 10..=14 {
+        other.insert(n, writer.line(&Entry::new(n, Kind::ChangeCourts)));
+    }
+    assert_eq!(main[&10], last);
+    let merged = merge(&[&main, &other]);
+    assert_eq!(merged.lines, main);
+    assert_eq!(merged.branches, [other.clone()]);
+    assert_eq!((merged.damage.len(), merged.next), (0, 13));
+    // Once the other log is kept elsewhere its lines give way.
+    let puts: Vec<_> = merged.repairs[1]
+        .iter()
+        .map(|put| (put.n, put.line.is_some()))
+        .collect();
+    assert_eq!(
+        puts,
+        [(10, true), (11, true), (12, true), (13, false), (14, false)]
+    );
+    // The copy that weighs more is the log.
+    assert_eq!(merge(&[&other, &main]).lines, other);
+}
+
+#[test]
+fn nothing_gives_nothing() {
+    let merged = merge(&[&Lines::new(), &Lines::new()]);
+    assert_eq!((merged.next, merged.lines.len()), (1, 0));
+    assert_eq!(merged.writer, LineWriter::default());
+}

@@ -6,10 +6,8 @@ use super::items::{Item, Source};
 use super::papers::put_paper;
 use super::{button, list, words, Place};
 use crate::device;
-use crate::record::LineWriter;
 use crate::sheet::demo;
 use crate::sheet::paper::Draft;
-use crate::ui::session::use_session;
 use crate::ui::shelf::PAPERS;
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::start::Library;
@@ -20,12 +18,9 @@ pub fn DemoDay(
     /// The matches on this phone.
     library: Library,
 ) -> impl IntoView {
-    let session = use_session();
     let shell = use_shell();
     let busy = RwSignal::new(false);
-    let journal = session.journal();
     let bring = move || {
-        let journal = journal.clone();
         if busy.get_untracked() {
             return;
         }
@@ -34,9 +29,7 @@ pub fn DemoDay(
             let day = demo::day();
             let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
-                let mut writer = LineWriter::default();
-                let lines: Vec<_> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
-                kept &= journal.repair(&log.id, &lines).await.is_ok();
+                kept &= library.keep(&log.id, &log.entries).await;
             }
             busy.try_set(false);
             shell.news(
@@ -59,7 +52,7 @@ pub fn DemoDay(
             .for_each(|id| PAPERS.forget(id));
         let here = untrack(|| library.all()).into_iter().flatten();
         for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
-            library.delete(kept.id);
+            library.delete(kept.id, Callback::new(|_| ()));
         }
         shell.news(words::DAY_IS_GONE.to_owned());
     };

@@ -25,7 +25,7 @@ fn of_record(kept: &Kept) -> AnyView {
     let replay = kept.replay();
     let found = audit::audit(&reading(kept), replay);
     let id = kept.id.clone();
-    let damaged = kept.problems.iter().map(|p| text::problem(p));
+    let damaged = kept.problems.iter().cloned();
     let damaged = damaged
         .map(|p| view! { <li class="card finding"><p>{p}</p></li> })
         .collect_view();

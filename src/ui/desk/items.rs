@@ -168,5 +168,5 @@ pub fn of_all(library: Library, show: impl Fn(Vec<Item>) -> AnyView + Send + 'st
 
 /// A screen that shows something once the storage is read.
 pub fn once_read(show: impl Fn(Vec<Item>) -> AnyView + Send + 'static) -> AnyView {
-    of_all(Library::begin(), show)
+    of_all(Library::begin_whole(), show)
 }

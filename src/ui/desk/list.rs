@@ -49,7 +49,7 @@ struct Desk {
 /// The screen.
 pub fn list() -> AnyView {
     let desk = Desk {
-        library: Library::begin(),
+        library: Library::begin_whole(),
         chosen: RwSignal::new(chosen()),
         deleted: RwSignal::new(None),
         refused: RwSignal::new(None),

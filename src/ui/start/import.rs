@@ -5,12 +5,11 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::kept::{put_away, Kept};
+use super::kept::put_away;
 use super::library::Library;
 use crate::device::{self, WriterLock};
 use crate::record::{
-    self, BackupReading, LineWriter, Log, OnDesk, Opened, Reading, Strokes, TakeIn,
-    MOST_BACKUP_BYTES,
+    self, BackupReading, Log, OnDesk, Opened, Reading, Strokes, TakeIn, MOST_BACKUP_BYTES,
 };
 use crate::sheet::FileKind;
 use crate::ui::before::{drawn, keep_drawn};
@@ -208,7 +207,7 @@ impl Hand {
         if left_out > 0 {
             self.says.push(text::left_out(name, left_out));
         }
-        let how = self.library.take_in(&log);
+        let how = self.library.take_in(&log).await;
         let id = how.id().to_owned();
         if how.writes() {
             // A match that is open here is read anew when it is opened again; one that another tab
@@ -220,14 +219,9 @@ impl Hand {
                 self.says.push(words::open_elsewhere(name));
                 return None;
             };
-            let mut writer = LineWriter::default();
-            let lines: Vec<(u32, String)> =
-                log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
-            let journal = self.session.journal();
-            if journal.repair(&id, &lines).await.is_err() {
+            if !self.library.keep(&id, &log.entries).await {
                 self.says.push(text::import_not_saved(name));
             }
-            self.library.hold(Kept::of_entries(id.clone(), log.entries));
         }
         if !signatures.is_empty() {
             // What was drawn here stays as it is.

@@ -2,17 +2,82 @@
 
 use std::sync::Arc;
 
-use crate::device::{self, Copies};
-use crate::game::{Entry, Phase, Replay, State};
-use crate::record::{self, KeptMatch, Log};
+use crate::app::store::Found;
+use crate::app::summary::{Stage, Summary};
+use crate::device;
+use crate::game::{Entry, Replay, State};
+use crate::record::{KeptMatch, Log};
 use crate::ui::before::drawn;
+use crate::ui::text;
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program
 /// for ever. Our own choice.
 pub const RUNS_MS: i64 = 12 * 3_600_000;
 
-/// One match.
+/// One match as a list shows it: nothing of it was folded.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Listed {
+    /// Its id.
+    pub id: String,
+    /// What a list says of it.
+    pub summary: Summary,
+    /// What of it is damaged, in words.
+    pub problems: Vec<String>,
+    /// Whether it was put away.
+    pub archived: bool,
+}
+
+impl Listed {
+    /// Of its summary.
+    #[must_use]
+    pub fn of_summary(id: String, summary: Summary) -> Listed {
+        let archived = is_put_away(&id);
+        let problems = match summary.unreadable {
+            0 => Vec::new(),
+            count => vec![text::unreadable_lines(count)],
+        };
+        Listed {
+            id,
+            summary,
+            problems,
+            archived,
+        }
+    }
+
+    /// Of what both stores hold; it is folded once for this.
+    #[must_use]
+    pub fn of_found(id: &str, found: &Found) -> Listed {
+        let replay = Replay::of(found.merged.entries.clone());
+        let listed = Listed::of_summary(id.to_owned(), found.summary(&replay));
+        Listed {
+            problems: found.merged.damage.iter().map(text::line_damage).collect(),
+            ..listed
+        }
+    }
+
+    /// Whether it is being played at this moment, as far as the phone can tell.
+    #[must_use]
+    pub fn is_under_way(&self, now: i64) -> bool {
+        let until = self
+            .summary
+            .last_at
+            .map(|last| last.saturating_add(RUNS_MS));
+        let begun = match self.summary.stage {
+            Stage::Playing | Stage::BetweenSets => true,
+            Stage::Preparation | Stage::Finished => false,
+        };
+        begun && until.is_some_and(|until| until > now)
+    }
+
+    /// Whether somebody may want to go on with it.
+    #[must_use]
+    pub fn is_running(&self) -> bool {
+        self.summary.is_readable && !self.summary.is_over() && !self.archived
+    }
+}
+
+/// One match, read and folded.
 #[derive(Clone, Debug)]
 pub struct Kept {
     /// Its id.
@@ -29,6 +94,10 @@ pub struct Kept {
 /// Under this name stays that a match was put away.
 fn archived_key(id: &str) -> String {
     format!("archived/{id}")
+}
+
+fn is_put_away(id: &str) -> bool {
+    device::setting(&archived_key(id)).is_some()
 }
 
 /// Puts a match away, or brings it back. Where storage is full it stays as it was.
@@ -51,25 +120,15 @@ impl PartialEq for Kept {
 impl Kept {
     /// From what both stores hold.
     #[must_use]
-    pub fn of(id: String, copies: &Copies) -> Kept {
-        let found = record::recover(&copies.local, &copies.durable);
+    pub fn of(id: String, found: &Found) -> Kept {
+        let mut replay = Replay::of(found.merged.entries.clone());
+        replay.begin_at(found.merged.next);
         Kept {
-            problems: found.problems,
-            ..Kept::of_entries(id, found.entries)
-        }
-    }
-
-    /// Of entries that are in order.
-    #[must_use]
-    pub fn of_entries(id: String, entries: Vec<Entry>) -> Kept {
-        let replay = Replay::of(entries);
-        let archived = device::setting(&archived_key(&id)).is_some();
-        Kept {
-            id,
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
-            problems: Vec::new(),
-            archived,
+            problems: found.merged.damage.iter().map(text::line_damage).collect(),
+            archived: is_put_away(&id),
             replay: Arc::new(replay),
+            id,
         }
     }
 
@@ -108,19 +167,5 @@ impl Kept {
             archived: self.archived,
             drawn: drawn(&self.id),
         }
-    }
-
-    /// Whether it is being played at this moment, as far as the phone can tell.
-    #[must_use]
-    pub fn is_under_way(&self, now: i64) -> bool {
-        let until = self.last_at.map(|last| last.saturating_add(RUNS_MS));
-        self.state().phase().is_under_way() && until.is_some_and(|until| until > now)
-    }
-
-    /// Whether somebody may want to go on with it.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        let open = self.state().heading().is_some() && self.state().phase() != Phase::Finished;
-        open && !self.archived
     }
 }

@@ -1,29 +1,52 @@
 //! The matches on this phone.
 
+use std::collections::BTreeMap;
+
 use leptos::prelude::*;
 
-use super::kept::{put_away, Kept};
-use crate::device;
-use crate::record::{self, Log, TakeIn};
+use super::kept::{put_away, Kept, Listed};
+use crate::app::store::Store;
+use crate::device::{self, WriterLock};
+use crate::game::Entry;
+use crate::record::{self, LineWriter, Log, TakeIn};
 use crate::ui::before::forget_drafts;
 use crate::ui::session::{use_session, Session};
+
+/// Lists that were made meanwhile are shown together with so many others.
+const SHOWN_TOGETHER: usize = 8;
 
 /// All of them, once they are read. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Library {
     session: Session,
-    all: RwSignal<Option<Vec<Kept>>>,
+    listed: RwSignal<Option<Vec<Listed>>>,
+    /// All of them folded, where a screen looks into each.
+    whole: Option<RwSignal<Option<Vec<Kept>>>>,
+    /// Grows with each reading, so that an older one ends.
+    reading: RwSignal<u32>,
     came: RwSignal<Vec<String>>,
     said: RwSignal<Vec<String>>,
 }
 
 impl Library {
-    /// Begins to read the storage.
+    /// Begins to read the storage for a list.
     #[must_use]
     pub fn begin() -> Library {
+        Library::new(None)
+    }
+
+    /// Begins to read it for a screen that looks into every match.
+    #[must_use]
+    pub fn begin_whole() -> Library {
+        Library::new(Some(RwSignal::new(None)))
+    }
+
+    fn new(whole: Option<RwSignal<Option<Vec<Kept>>>>) -> Library {
         let library = Library {
             session: use_session(),
-            all: RwSignal::new(None),
+            listed: RwSignal::new(None),
+            whole,
+            reading: RwSignal::new(0),
             came: RwSignal::default(),
             said: RwSignal::default(),
         };
@@ -36,28 +59,128 @@ impl Library {
         device::spawn(self.reread());
     }
 
-    /// The same; the list is there once it is through.
+    /// The same; the list is there once it is through. Between two matches the browser may draw.
     pub async fn reread(self) {
-        let every = self.session.journal().read_every().await;
-        let mut all: Vec<Kept> = every
-            .into_iter()
-            .map(|(id, copies)| Kept::of(id, &copies))
-            .collect();
-        all.sort_by_key(|kept| std::cmp::Reverse(kept.last_at));
+        let Some(mine) = self.reading.try_update(|r| {
+            *r += 1;
+            *r
+        }) else {
+            return;
+        };
+        // The screen may be gone by now, or somebody reads anew.
+        let stale = move || self.reading.try_get_untracked() != Some(mine);
+        let store = self.session.store();
+        let mut all: BTreeMap<String, Listed> = BTreeMap::new();
+        let listing = store.list().await;
+        let summaries = listing.summaries.clone();
+        for (id, summary) in listing.summaries {
+            all.insert(id.clone(), Listed::of_summary(id, summary));
+        }
+        let mut over = Vec::new();
+        for (count, id) in listing.unread.iter().enumerate() {
+            if count > 0 {
+                device::pause(0).await;
+            }
+            if stale() {
+                return;
+            }
+            let listed = Listed::of_found(id, &store.read(id).await);
+            if listed.summary.is_over() {
+                over.push(id.clone());
+            }
+            all.insert(id.clone(), listed);
+            if count % SHOWN_TOGETHER == SHOWN_TOGETHER - 1 {
+                self.show(&all);
+            }
+        }
+        if stale() {
+            return;
+        }
+        self.show(&all);
+        self.rest(&store, &mut all, summaries, &over, stale).await;
+        if let Some(whole) = self.whole.filter(|_| !stale()) {
+            let mut kept = Vec::new();
+            for id in all.keys() {
+                device::pause(0).await;
+                if stale() {
+                    return;
+                }
+                kept.push(Kept::of(id.clone(), &store.read(id).await));
+            }
+            kept.sort_by_key(|kept| std::cmp::Reverse(kept.last_at));
+            whole.try_set(Some(kept));
+        }
+    }
+
+    /// What can wait until the list shows: matches without a summary, or with an old one, and those that
+    /// are over and still stand in local storage.
+    async fn rest(
+        self,
+        store: &Store,
+        all: &mut BTreeMap<String, Listed>,
+        mut known: BTreeMap<String, crate::app::summary::Summary>,
+        over: &[String],
+        stale: impl Fn() -> bool,
+    ) {
+        let here = all.iter().map(|(id, l)| (id.clone(), l.summary.clone()));
+        known.extend(
+            here.filter(|(id, _)| !known.contains_key(id))
+                .collect::<Vec<_>>(),
+        );
+        // A database that does not answer is in the store's health.
+        let more = store.not_summarized(&known).await.unwrap_or_default();
+        let mut news = false;
+        for (count, id) in more.iter().enumerate() {
+            device::pause(0).await;
+            if stale() {
+                return;
+            }
+            let found = store.read(id).await;
+            let listed = Listed::of_found(id, &found);
+            if found.is_whole && listed.summary.is_over() {
+                store.summarize(id, &listed.summary).await;
+            }
+            all.insert(id.clone(), listed);
+            news = true;
+            if count % SHOWN_TOGETHER == SHOWN_TOGETHER - 1 {
+                self.show(all);
+            }
+        }
+        if news && !stale() {
+            self.show(all);
+        }
+        for id in over {
+            device::pause(0).await;
+            if stale() {
+                return;
+            }
+            self.session.tidy(id).await;
+        }
+    }
+
+    fn show(self, all: &BTreeMap<String, Listed>) {
+        let mut all: Vec<Listed> = all.values().cloned().collect();
+        all.sort_by_key(|listed| std::cmp::Reverse(listed.summary.last_at));
         // The screen may be gone by now.
-        self.all.try_set(Some(all));
+        self.listed.try_set(Some(all));
     }
 
     /// All matches, the latest first; none while they are being read.
     #[must_use]
+    pub fn listed(self) -> Option<Vec<Listed>> {
+        self.listed.get()
+    }
+
+    /// All matches folded, the latest first; none while they are being read, or where nobody asked.
+    #[must_use]
     pub fn all(self) -> Option<Vec<Kept>> {
-        self.all.get()
+        self.whole?.get()
     }
 
     /// The latest match that is not over.
     #[must_use]
-    pub fn running(self) -> Option<Kept> {
-        self.all
+    pub fn running(self) -> Option<Listed> {
+        self.listed
             .read()
             .as_ref()?
             .iter()
@@ -69,27 +192,54 @@ impl Library {
     #[must_use]
     pub fn under_way(self) -> Option<Vec<String>> {
         let now = self.session.clock().stamp();
-        let all = self.all.read();
+        let all = self.listed.read();
         let under_way = all.as_ref()?.iter().filter(|kept| kept.is_under_way(now));
         Some(under_way.map(|kept| kept.id.clone()).collect())
     }
 
-    /// What to do with a record that comes from outside.
-    #[must_use]
-    pub fn take_in(self, log: &Log) -> TakeIn {
-        let all = self.all.read_untracked();
-        let here = all.iter().flatten().map(|k| (k.id.as_str(), k.entries()));
-        record::take_in(log, here)
+    /// Reads and folds one match.
+    pub async fn read(self, id: &str) -> Kept {
+        Kept::of(id.to_owned(), &self.session.store().read(id).await)
     }
 
-    /// Counts a match that was just written among those here, without reading all of them again.
-    pub fn hold(self, kept: Kept) {
+    /// What to do with a record that comes from outside. Only matches that may be the same are read.
+    pub async fn take_in(self, log: &Log) -> TakeIn {
+        let mut writer = LineWriter::default();
+        for entry in &log.entries {
+            writer.line(entry);
+        }
+        let link = writer.link().digits();
+        let maybe: Vec<String> = self
+            .listed
+            .read_untracked()
+            .iter()
+            .flatten()
+            .filter(|l| l.summary.link == link || record::is_of_record(&l.id, &log.id))
+            .map(|l| l.id.clone())
+            .collect();
+        let mut here: Vec<(String, Vec<Entry>)> = Vec::new();
+        for id in maybe {
+            let found = self.session.store().read(&id).await;
+            here.push((id, found.merged.entries));
+        }
+        record::take_in(log, here.iter().map(|(id, all)| (id.as_str(), &all[..])))
+    }
+
+    /// Keeps a record that comes from outside under this id; false where the phone did not.
+    pub async fn keep(self, id: &str, entries: &[Entry]) -> bool {
+        let mut writer = LineWriter::default();
+        let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
+        let store = self.session.store();
+        let kept = store.take_in(id, &lines).await == Ok(true);
+        // Counted among those here, without reading all of them again.
+        let listed = Listed::of_found(id, &store.read(id).await);
         // The screen may be gone by now.
-        self.all.try_update(|all| {
+        self.listed.try_update(|all| {
             let all = all.get_or_insert_default();
-            all.retain(|here| here.id != kept.id);
-            all.push(kept);
+            all.retain(|here| here.id != listed.id);
+            all.push(listed);
         });
+        kept
     }
 
     /// These came from outside just now, and this is to be said of it.
@@ -117,31 +267,49 @@ impl Library {
         self.refresh();
     }
 
-    /// Removes everything from this phone for good, settings too. `done` hears whether all of it
-    /// went.
+    /// Removes everything from this phone for good, settings too. `done` hears whether all of it went;
+    /// what another tab has open stays.
     pub fn wipe(self, done: Callback<bool>) {
         let session = self.session;
         device::spawn(async move {
             session.close();
-            let outcome = session.journal().forget_all().await;
+            let ids = session.store().ids().await;
+            let mut whole = ids.is_ok();
+            for id in ids.unwrap_or_default() {
+                whole &= self.forget(&id).await;
+            }
+            if whole {
+                whole = device::forget_settings();
+            }
             self.refresh();
-            done.try_run(outcome.is_ok());
+            done.try_run(whole);
         });
     }
 
-    /// Removes a match from this phone for good.
-    pub fn delete(self, id: String) {
+    /// Removes a match from this phone for good. `done` hears whether it went.
+    pub fn delete(self, id: String, done: Callback<bool>) {
         let session = self.session;
         let open = untrack(|| session.id());
         device::spawn(async move {
             if open.as_ref() == Some(&id) {
                 session.close();
             }
-            forget_drafts(&id);
-            put_away(&id, false);
-            // What could not be removed shows in the list again, and in the journal's health.
-            let _ = session.journal().forget(&id).await;
+            let gone = self.forget(&id).await;
             self.refresh();
+            done.try_run(gone);
         });
+    }
+
+    /// Under the lock of the match, so that nothing is taken away from under a tab that has it open.
+    async fn forget(self, id: &str) -> bool {
+        let Some(_lock) = WriterLock::at_once(id).await else {
+            return false;
+        };
+        let gone = self.session.store().forget(id).await.is_ok();
+        if gone {
+            forget_drafts(id);
+            put_away(id, false);
+        }
+        gone
     }
 }

@@ -14,14 +14,14 @@ use super::desk::Place;
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen, Theme};
 use super::text;
+use crate::app::summary::Stage;
 use crate::device::Offline;
 use crate::game::entry::Heading;
-use crate::game::Phase;
 use crate::rules::{ByTeam, Preset};
 
 pub use about::About;
 pub use import::{take_in, Also, Import};
-pub use kept::{Kept, RUNS_MS};
+pub use kept::{Kept, Listed, RUNS_MS};
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};
 
@@ -112,18 +112,18 @@ fn tally() -> Heading {
 }
 
 /// Where a match goes on.
-fn screen_of(kept: &Kept) -> Screen {
+fn screen_of(kept: &Listed) -> Screen {
     let id = kept.id.clone();
-    match kept.state().phase() {
-        Phase::Finished => Screen::Sheet { id },
-        Phase::Preparation if kept.state().rules().line_ups => Screen::Before { id },
-        _ => Screen::Play { id },
+    match kept.summary.stage {
+        Stage::Finished => Screen::Sheet { id },
+        Stage::Preparation if kept.summary.line_ups => Screen::Before { id },
+        Stage::Preparation | Stage::Playing | Stage::BetweenSets => Screen::Play { id },
     }
 }
 
 /// The match that is not over.
 #[component]
-fn Continue(kept: Kept) -> impl IntoView {
+fn Continue(kept: Listed) -> impl IntoView {
     let shell = use_shell();
     let screen = screen_of(&kept);
     view! {
@@ -134,8 +134,8 @@ fn Continue(kept: Kept) -> impl IntoView {
             on:click=move |_| shell.go(screen.clone())
         >
             <span class="continue-word">{text::CONTINUE}</span>
-            <strong>{text::teams(kept.state())}</strong>
-            <span class="continue-score tabular">{text::standing(kept.state())}</span>
+            <strong>{text::listed_teams(&kept.summary)}</strong>
+            <span class="continue-score tabular">{text::listed_standing(&kept.summary)}</span>
         </button>
     }
 }

@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use super::kept::Kept;
+use super::kept::Listed;
 use super::library::Library;
 use super::{export, screen_of};
-use crate::game::Phase;
+use crate::device;
 use crate::sheet::fits;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::part::text_field::{named, text_field, Beside, Takes};
@@ -25,19 +25,21 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     let with_archived = RwSignal::new(false);
     let whole = RwSignal::new(false);
     let asked = move || typed.with(|t| !t.trim().is_empty());
-    let fit = move |kept: &Kept| {
-        let found = typed.with(|t| fits(kept.state(), &text::when(kept.last_at), t));
+    let fit = move |kept: &Listed| {
+        let of = &kept.summary;
+        let day = text::when(of.last_at);
+        let found = typed.with(|t| fits(&of.words, of.scheduled.as_deref(), &day, t));
         // What came from outside just now is to be seen, whatever is looked for.
         library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
     };
     let list = move || {
-        let Some(all) = library.all() else {
+        let Some(all) = library.listed() else {
             return view! { <p class="muted">{text::READING}</p> }.into_any();
         };
         if all.is_empty() {
             return view! { <p class="muted">{text::NO_SHEETS}</p> }.into_any();
         }
-        let mut fitting: Vec<Kept> = all.into_iter().filter(fit).collect();
+        let mut fitting: Vec<Listed> = all.into_iter().filter(fit).collect();
         if fitting.is_empty() {
             let none = if asked() {
                 words::NOTHING_FITS
@@ -73,10 +75,10 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         }
         .into_any()
     };
-    let count = Memo::new(move |_| library.all().map_or(0, |all| all.len()));
+    let count = Memo::new(move |_| library.listed().map_or(0, |all| all.len()));
     let any_archived = Memo::new(move |_| {
         library
-            .all()
+            .listed()
             .is_some_and(|all| all.iter().any(|k| k.archived))
     });
     view! {
@@ -103,17 +105,17 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
 /// One match: a tap opens it, everything else is behind a second button.
 #[component]
 fn SheetLine(
-    kept: Kept,
+    kept: Listed,
     library: Library,
     /// It came from outside just now.
     came: bool,
 ) -> impl IntoView {
     let shell = use_shell();
     let more = RwSignal::new(false);
-    let teams = text::teams(kept.state());
-    let standing = text::standing(kept.state());
-    let readable = kept.state().heading().is_some();
-    let mut about = vec![text::when(kept.last_at)];
+    let teams = text::listed_teams(&kept.summary);
+    let standing = text::listed_standing(&kept.summary);
+    let readable = kept.summary.is_readable;
+    let mut about = vec![text::when(kept.summary.last_at)];
     if kept.archived {
         about.push(words::IS_ARCHIVED.to_owned());
     }
@@ -140,7 +142,7 @@ fn SheetLine(
     let problems = kept
         .problems
         .iter()
-        .map(|problem| view! { <p class="sentence bad">{text::problem(problem)}</p> })
+        .map(|problem| view! { <p class="sentence bad">{problem.clone()}</p> })
         .collect_view();
     let kept = StoredValue::new(kept);
     view! {
@@ -166,12 +168,15 @@ fn SheetLine(
 }
 
 /// Everything else that can be done with a match.
-fn what_else(kept: &Kept, library: Library) -> AnyView {
+fn what_else(kept: &Listed, library: Library) -> AnyView {
     let shell = use_shell();
     let asking = RwSignal::new(false);
-    let teams = text::teams(kept.state());
-    let question =
-        words::delete_question(&teams, &text::standing(kept.state()), kept.entries().len());
+    let teams = text::listed_teams(&kept.summary);
+    let question = words::delete_question(
+        &teams,
+        &text::listed_standing(&kept.summary),
+        kept.summary.last,
+    );
     let button = move |what: &'static str, act: Box<dyn Fn()>| {
         view! {
             <button
@@ -187,11 +192,15 @@ fn what_else(kept: &Kept, library: Library) -> AnyView {
     };
     let away = kept.archived;
     let id = StoredValue::new(kept.id.clone());
-    let readable = kept.state().heading().is_some();
-    let over = kept.state().phase() == Phase::Finished;
-    let handed = kept.clone();
+    let readable = kept.summary.is_readable;
+    let over = kept.summary.is_over();
     let export = readable.then(|| {
-        let act = move || export(&handed.log(), handed.state());
+        let act = move || {
+            device::spawn(async move {
+                let kept = library.read(&id.get_value()).await;
+                export(&kept.log(), kept.state());
+            });
+        };
         button(text::EXPORT, Box::new(act))
     });
     let review = over.then(|| {
@@ -204,7 +213,9 @@ fn what_else(kept: &Kept, library: Library) -> AnyView {
         words::ARCHIVE
     };
     let put_away = move || library.put_away(&id.get_value(), !away);
-    let delete = Callback::new(move |()| library.delete(id.get_value()));
+    let failed = RwSignal::new(false);
+    let gone = Callback::new(move |gone: bool| failed.set(!gone));
+    let delete = Callback::new(move |()| library.delete(id.get_value(), gone));
     view! {
         <div class="row">
             {export}
@@ -212,6 +223,9 @@ fn what_else(kept: &Kept, library: Library) -> AnyView {
             {button(away_words, Box::new(put_away))}
             {button(text::DELETE, Box::new(move || asking.set(true)))}
         </div>
+        <Show when=move || failed.get()>
+            <p class="sentence bad" role="alert">{words::NOT_DELETED}</p>
+        </Show>
         <Confirm
             open=asking
             question=Signal::stored(question)

@@ -3,7 +3,6 @@
 
 use leptos::prelude::*;
 
-use super::kept::Kept;
 use super::library::Library;
 use crate::device::{self, Handed, Kept as Promise, Parcel, Room};
 use crate::record::{write_backup, OnDesk};
@@ -30,7 +29,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
     };
     // Whenever the list of matches has changed, so has the room.
     Effect::new(move |_| {
-        if library.all().is_some() {
+        if library.listed().is_some() {
             look();
         }
     });
@@ -40,7 +39,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
             promise.try_set(Some(answer));
         });
     };
-    let count = Memo::new(move |_| library.all().map_or(0, |all| all.len()));
+    let count = Memo::new(move |_| library.listed().map_or(0, |all| all.len()));
     let wiped = Callback::new(move |whole: bool| {
         says.set(if whole { "" } else { words::NOT_WIPED });
     });
@@ -100,18 +99,26 @@ fn on_desk() -> OnDesk {
     }
 }
 
-/// Everything in one file. Its bytes are made before anything is waited for: the permission that a tap
-/// gives is short.
+/// Everything in one file. Each match is read by itself, so that the page stays quick meanwhile.
 fn back_up(library: Library, says: RwSignal<&'static str>) {
-    let all = untrack(|| library.all()).unwrap_or_default();
-    let all: Vec<_> = all.iter().map(Kept::whole).collect();
+    let ids: Vec<String> = untrack(|| library.listed())
+        .into_iter()
+        .flatten()
+        .map(|listed| listed.id)
+        .collect();
     let now = use_session().clock().stamp();
-    let parcel = Parcel {
-        name: words::backup_name(&day_of(now)),
-        mime: "application/json".into(),
-        bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
-    };
+    says.set(words::BACKING_UP);
     device::spawn(async move {
+        let mut all = Vec::new();
+        for id in ids {
+            all.push(library.read(&id).await.whole());
+            device::pause(0).await;
+        }
+        let parcel = Parcel {
+            name: words::backup_name(&day_of(now)),
+            mime: "application/json".into(),
+            bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
+        };
         let made = matches!(
             device::hand_over(&parcel)
                 .await

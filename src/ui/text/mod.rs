@@ -14,8 +14,12 @@ pub use signals::*;
 
 use super::session::Saved;
 use super::shell::Theme;
-use crate::device::{Health, LocalTime, Offline, ReadTrouble};
-use crate::game::{Phase, Refusal, State};
+use crate::app::keeper::Told;
+use crate::app::merge::{Damage, What};
+use crate::app::ports::{Health, Standing};
+use crate::app::summary::{Stage, Summary};
+use crate::device::{LocalTime, Offline, ReadTrouble};
+use crate::game::{Refusal, State};
 use crate::record::Reading;
 use crate::rules::Team;
 use crate::sheet::words::span;
@@ -176,9 +180,14 @@ pub fn page_title(heading: &str) -> String {
 /// The name of a team, or "Team A".
 #[must_use]
 pub fn team_name(state: &State, team: Team) -> String {
-    match state.heading() {
-        Some(heading) if !heading.names[team].trim().is_empty() => heading.names[team].clone(),
-        _ => format!("Team {team}"),
+    name_or_letter(state.heading().map_or("", |h| h.names[team].as_str()), team)
+}
+
+fn name_or_letter(name: &str, team: Team) -> String {
+    if name.trim().is_empty() {
+        format!("Team {team}")
+    } else {
+        name.to_owned()
     }
 }
 
@@ -186,13 +195,25 @@ pub fn team_name(state: &State, team: Team) -> String {
 #[must_use]
 pub fn teams(state: &State) -> String {
     if state.heading().is_none() {
-        return "Unreadable record".into();
+        return UNREADABLE.into();
     }
     format!(
         "{} – {}",
         team_name(state, Team::A),
         team_name(state, Team::B)
     )
+}
+
+const UNREADABLE: &str = "Unreadable record";
+
+/// The same of a match in a list.
+#[must_use]
+pub fn listed_teams(summary: &Summary) -> String {
+    if !summary.is_readable {
+        return UNREADABLE.into();
+    }
+    let name = |team| name_or_letter(summary.name(team), team);
+    format!("{} – {}", name(Team::A), name(Team::B))
 }
 
 /// A button about one match of a list.
@@ -204,21 +225,19 @@ pub fn of_teams(what: &str, teams: &str) -> String {
 /// Where a match stands, on one line.
 #[must_use]
 pub fn standing(state: &State) -> String {
-    let won = state.sets_won();
-    let score = state.score();
-    match state.phase() {
-        Phase::Preparation => "Not begun".into(),
-        Phase::Playing | Phase::Suspended => format!(
-            "{}:{}, set {} at {}:{}",
-            won.a,
-            won.b,
-            state.set_number(),
-            score.a,
-            score.b
-        ),
-        Phase::BetweenSets => format!("{}:{} after set {}", won.a, won.b, state.set_number()),
-        Phase::Finished => {
-            let sets: Vec<String> = state.sets().map(|set| set.score.to_string()).collect();
+    listed_standing(&Summary::of_state(state))
+}
+
+/// The same of a match in a list.
+#[must_use]
+pub fn listed_standing(summary: &Summary) -> String {
+    let (won, score, set) = (summary.sets_won(), summary.score(), summary.set);
+    match summary.stage {
+        Stage::Preparation => "Not begun".into(),
+        Stage::Playing => format!("{}:{}, set {set} at {}:{}", won.a, won.b, score.a, score.b),
+        Stage::BetweenSets => format!("{}:{} after set {set}", won.a, won.b),
+        Stage::Finished => {
+            let sets: Vec<String> = summary.sets().map(|score| score.to_string()).collect();
             format!("{}:{} ({})", won.a, won.b, sets.join(", "))
         }
     }
@@ -307,33 +326,97 @@ pub fn storage_trouble(health: &Health) -> Option<String> {
 pub const HAS_TO_STAY: &str =
     "The next page would not have the match either, so this one stays. Export the match first.";
 
-/// Another tab writes.
+/// Why nothing can be entered here, where that is so.
 #[must_use]
-pub const fn read_only(robbed: bool) -> &'static str {
-    if robbed {
-        "Another tab has taken over this match. Here you can only look."
-    } else {
-        "This match is open in another tab. Here you can only look."
+pub const fn stands_still(standing: Standing) -> Option<&'static str> {
+    match standing {
+        Standing::ReadOnly { robbed: true } => {
+            Some("Another tab has taken over this match. Here you can only look.")
+        }
+        Standing::ReadOnly { robbed: false } => {
+            Some("This match is open in another tab. Here you can only look.")
+        }
+        Standing::Waiting => Some(
+            "One of the two copies of this match has not been read yet, and it may hold newer entries. It is \
+             being tried again. Better wait a moment.",
+        ),
+        Standing::Asking | Standing::Writer => None,
     }
 }
 
-/// What was found damaged.
+/// What makes entries possible there.
 #[must_use]
-pub fn damaged(problems: &[String]) -> String {
-    let list: Vec<String> = problems.iter().map(|p| problem(p)).collect();
-    format!(
-        "One of the two copies of this match was damaged: {} Everything that could be read is here. \
-         Check the last entries.",
-        list.join(" ")
-    )
+pub const fn go_on(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Waiting => "Go on without it",
+        Standing::ReadOnly { .. } | Standing::Asking | Standing::Writer => TAKE_OVER,
+    }
 }
 
-/// One problem as a sentence.
+/// What was found damaged, or happened to the storage.
 #[must_use]
-pub fn problem(problem: &str) -> String {
-    let mut chars = problem.chars();
-    let first = chars.next().map(|c| c.to_uppercase().to_string());
-    format!("{}{}.", first.unwrap_or_default(), chars.as_str())
+pub fn damaged(problems: &[String]) -> String {
+    problems.join(" ")
+}
+
+/// Something that happened to the storage of the open match.
+#[must_use]
+pub fn told(told: &Told) -> String {
+    match told {
+        Told::Emptied => "The storage of this browser was emptied while this match was open. The match was \
+                          written again from memory."
+            .into(),
+        Told::CameLate(1) => "One copy was read late and had 1 entry more. It is here now.".into(),
+        Told::CameLate(more) => {
+            format!("One copy was read late and had {more} entries more. They are here now.")
+        }
+        Told::Beside { entries, .. } => format!(
+            "Another course of this match was found; it has {entries} of its own. Both are kept: look for the \
+             other one in the list of matches.",
+            entries = match entries {
+                1 => "1 entry".to_owned(),
+                n => format!("{n} entries"),
+            }
+        ),
+        Told::Mended(all) => match all[..] {
+            [n] => format!(
+                "Entry {n} is damaged in one of the two copies on this phone and whole in the other. It was mended."
+            ),
+            _ => format!(
+                "Entries {} are damaged in one of the two copies on this phone and whole in the other. They were \
+                 mended.",
+                all.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")
+            ),
+        },
+    }
+}
+
+/// A line that cannot be read or proved.
+#[must_use]
+pub fn line_damage(damage: &Damage) -> String {
+    let n = damage.n;
+    match damage.what {
+        What::Missing => format!("Entry {n} is missing in both copies on this phone."),
+        What::Damaged => format!(
+            "Entry {n} is damaged in both copies on this phone and does not count. It stays as it is."
+        ),
+        What::Newer => format!(
+            "Entry {n} was written by a newer version of this app. It does not count here and stays as it is; the \
+             newer version can read it."
+        ),
+        What::Unproved => format!(
+            "Entry {n} counts, but what stands before it is damaged, so nothing proves it. Check it."
+        ),
+    }
+}
+
+/// The same of a match in a list.
+#[must_use]
+pub fn unreadable_lines(count: usize) -> String {
+    match count {
+        1 => "1 entry cannot be read or proved.".into(),
+        n => format!("{n} entries cannot be read or proved."),
+    }
 }
 
 /// What is doubtful about the phone's clock when a match is opened again.

@@ -36,6 +36,8 @@ pub const BACKUP_IS: &str =
     \u{201c}Open a file\u{201d} above: nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
+/// While it is made.
+pub const BACKING_UP: &str = "Reading the matches \u{2026}";
 /// After it.
 pub const BACKUP_MADE: &str = "The backup was handed over.";
 /// While the phone's list was closed.
@@ -46,8 +48,11 @@ pub const ASK_TO_KEEP: &str = "Ask the browser to keep them";
 pub const WIPE: &str = "Delete everything";
 /// Where the storage would not be wiped.
 pub const NOT_WIPED: &str =
-    "Not everything could be deleted. Clear this site's data in the browser's \
-    settings.";
+    "Not everything could be deleted. A match that is open in another tab stays: close that tab and try \
+     again. Otherwise clear this site's data in the browser's settings.";
+/// Where a match would not go.
+pub const NOT_DELETED: &str =
+    "The match was not deleted. If it is open in another tab, close it there and try again.";
 
 /// Heading.
 pub const MOVE: &str = "From the browser to the installed app";
@@ -86,7 +91,7 @@ pub fn matches(count: usize) -> String {
 
 /// Before one is deleted: what goes.
 #[must_use]
-pub fn delete_question(teams: &str, standing: &str, entries: usize) -> String {
+pub fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
     format!(
         "Delete {teams} ({standing}) from this phone for good? Its {entries} entries, drawn signatures \
          and everything half typed go. Files you handed over stay."
