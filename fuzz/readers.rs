@@ -3,11 +3,13 @@
 //!
 //! Every one of them may fail: by a panic, by an endless loop, and by the equations it asserts.
 
+use dutystand::app::merge::merge;
+use dutystand::app::ports::Lines;
 use dutystand::game::Replay;
 use dutystand::record::{
-    self, frames, pack, read_drawn, recover, seal_code, seals, spaced, typed_code, unpack,
-    write_drawn, BackupReading, Gathering, KeptMatch, LineWriter, Log, Opened, Reading, Seen,
-    Strokes, DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
+    self, frames, pack, read_drawn, seal_code, seals, spaced, typed_code, unpack, write_drawn,
+    BackupReading, Gathering, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
+    DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
 };
 use dutystand::sheet::{self, audit, paper, review, standings, Sheet, WallClock};
 
@@ -78,29 +80,37 @@ pub fn storage(bytes: &[u8]) {
         return;
     };
     let rest = text(rest);
-    let raw: Vec<(u32, String)> = (1..).zip(rest.lines().map(str::to_owned)).collect();
-    let found = recover(&raw, &[]);
-    for (n, entry) in (1..).zip(&found.entries) {
-        assert_eq!(entry.n, n);
+    let raw: Lines = (1..).zip(rest.lines().map(str::to_owned)).collect();
+    let found = merge(&[&raw]);
+    for pair in found.entries.windows(2) {
+        assert!(pair[0].n < pair[1].n);
     }
+    assert_eq!(found.lines, raw);
+    assert!(found.repairs[0].is_empty());
     let (log, _) = record::read(&rest).without_gaps();
     let mut writer = LineWriter::default();
-    let good: Vec<(u32, String)> = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
+    let good: Lines = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
     let mut spoilt = good.clone();
-    if let Some((n, line)) = spoilt.get_mut(usize::from(line) % good.len().max(1)) {
-        let mut bytes = std::mem::take(line).into_bytes();
+    let n = 1 + u32::from(line) % (good.len().max(1) as u32);
+    if let Some(line) = spoilt.remove(&n) {
+        let mut bytes = line.into_bytes();
         let place = usize::from(at) % bytes.len();
         bytes[place] ^= with;
-        *line = text(&bytes);
-        *n = n.wrapping_add(u32::from(number % 3));
+        spoilt.insert(n + u32::from(number % 3), text(&bytes));
     }
-    // The whole copy always wins and repairs the other; the spoilt one alone gives a true beginning.
-    let found = recover(&spoilt, &good);
-    assert_eq!(found.entries, log.entries);
-    assert!(found.repair_second.is_empty());
-    let alone = recover(&spoilt, &[]);
-    assert!(log.entries.starts_with(&alone.entries));
-    assert_eq!(alone.repair_second.len(), alone.entries.len());
+    // Whichever copy weighs more, the whole one has every entry, and what cannot be proved does not touch it.
+    for found in [merge(&[&good, &spoilt]), merge(&[&spoilt, &good])] {
+        let unproved = |n: u32| found.damage.iter().any(|d| d.n == n);
+        let proved = found.entries.iter().filter(|e| !unproved(e.n));
+        assert!(proved.eq(log.entries.iter()));
+        assert!(found.branches.is_empty());
+    }
+    // The spoilt one alone gives nothing that was not written, but what it calls unproved.
+    let alone = merge(&[&spoilt]);
+    for entry in &alone.entries {
+        let unproved = alone.damage.iter().any(|d| d.n == entry.n);
+        assert!(unproved || log.entries.contains(entry));
+    }
 }
 
 /// Everything of a phone in one file.

@@ -21,13 +21,15 @@ pub struct Store {
     inner: Rc<Inner>,
 }
 
+type Watcher = dyn Fn(&Health);
+
 struct Inner {
     storage: Rc<dyn Storage>,
     health: RefCell<Health>,
     ever_read: Cell<bool>,
     // What a match that was closed could not write yet.
     left: RefCell<BTreeMap<String, Lines>>,
-    on_health: RefCell<Vec<Rc<dyn Fn(&Health)>>>,
+    on_health: RefCell<Vec<Rc<Watcher>>>,
 }
 
 /// What a list has at once, without folding anything.

@@ -124,10 +124,6 @@ impl Session {
         let now = RwSignal::new(clock.stamp());
         let ticking = clock.clone();
         let ticker = device::every(TICK_MS, move || now.set(ticking.stamp()));
-        store.on_health(move |now| {
-            // The page may be gone by now.
-            health.try_set(now.clone());
-        });
         let session = Session {
             hands: StoredValue::new_local(Hands {
                 _held: (None, vec![ticker]),
@@ -152,6 +148,13 @@ impl Session {
             looking_on: RwSignal::new(false),
             now,
         };
+        session.store().on_health(move |now| {
+            // The page may be gone by now.
+            session.health.try_set(now.clone());
+            if let Some(keeper) = session.keeper() {
+                session.saved.try_set(keeper.saved());
+            }
+        });
         // Whether somebody emptied the storage is seen when the page comes back, and now and then.
         let look = move || {
             if let Some(keeper) = session.keeper() {
