@@ -2,7 +2,6 @@
 
 mod support;
 
-use std::fmt::Write;
 use std::path::PathBuf;
 
 use dutystand::game;
@@ -76,46 +75,41 @@ fn a_log_with_a_gap_is_refused_with_the_way_out() {
 }
 
 /// Invented matches of five sets with causes, numbers and times to the second, as the rehearsals give
-/// them: how often what is usual happens in them is as much from memory as in the model, though not from
-/// the same table. Most go into one code.
+/// them. At most two codes for nineteen of twenty are asked for.
 #[test]
-fn most_matches_of_five_sets_go_into_one_code() {
+fn nineteen_of_twenty_matches_of_five_sets_go_into_two_codes() {
     let mut sizes = Vec::new();
     for seed in 0..160 {
         let entries = game::rehearse(Preset::International, seed);
         let replay = game::Replay::of(entries.clone());
         if replay.state().sets().count() == 5 {
-            let id = "0f8fad5b-d9cb-469f-a165-70867728950e".to_owned();
+            let id = "1b4e28ba-2fa1-41d2-883f-0016d3cca427".to_owned();
             sizes.push(round_trip(&Log { id, entries }));
         }
     }
     sizes.sort_unstable();
     let of = sizes.len();
-    let one = |size: &&usize| {
-        let packed = vec![0; **size];
-        record::frames(&packed, record::DIGITS_LARGE).is_ok_and(|f| f.len() == 1)
+    let codes = |size: &usize| {
+        let packed = vec![0; *size];
+        record::frames(&packed, record::DIGITS_LARGE).map_or(usize::MAX, |f| f.len())
     };
-    let fit = sizes.iter().filter(one).count();
+    let one = sizes.iter().filter(|size| codes(size) == 1).count();
+    let two = sizes.iter().filter(|size| codes(size) <= 2).count();
     println!(
-        "{of} matches of five sets: {} to {} bytes, median {}; {fit} of them in one code",
+        "{of} matches of five sets: {} to {} bytes, median {}; {one} of them in one code, {two} in one or two",
         sizes[0],
         sizes[of - 1],
         sizes[of / 2]
     );
     assert!(of > 20);
-    assert!(fit * 10 > of * 8, "{fit} of {of}: {sizes:?}");
+    assert!(two * 20 >= of * 19, "{two} of {of}: {sizes:?}");
 }
 
-/// Where matches lie that were packed by the program as it was.
-fn packed_before() -> PathBuf {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/packed.txt")
-}
-
-fn hex(bytes: &[u8]) -> String {
-    bytes.iter().fold(String::new(), |mut text, byte| {
-        let _ = write!(text, "{byte:02x}");
-        text
-    })
+/// Where matches lie that were packed by a release, a folder for each version of the form.
+fn golden(path: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+        .join("tests/golden")
+        .join(path)
 }
 
 fn bytes(hex: &str) -> Vec<u8> {
@@ -124,83 +118,60 @@ fn bytes(hex: &str) -> Vec<u8> {
     pairs.map(|pair| byte(pair).expect("two digits")).collect()
 }
 
-/// Matches that are packed anew when the coding has changed: every preset, and every worked case.
-fn matches() -> Vec<Log> {
-    let rehearsed = Preset::ALL.into_iter().flat_map(|preset| {
-        (0..5).map(move |seed| Log {
-            id: format!("{}-{seed}", preset.code()),
-            entries: game::rehearse(preset, seed),
-        })
-    });
-    let files = std::fs::read_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/cases"))
-        .expect("the cases")
-        .filter_map(|file| Some(file.ok()?.path().file_stem()?.to_str()?.to_owned()));
-    let mut topics: Vec<String> = files.collect();
-    topics.sort();
-    let cases = topics.iter().flat_map(|topic| {
-        let logs = support::case::cases(topic).into_iter();
-        logs.map(|case| record::read(&case.input.to_string()).without_gaps().0)
-    });
-    rehearsed
-        .chain(cases.filter(|log| log.entries.len() > 1))
-        .collect()
-}
-
-/// What the coder writes hangs on every rule of play, so whoever changes a rule changes the coding, and
-/// may not notice. Here it is noticed: matches that were packed before must be read as they were.
+/// What a release packed, every later one unpacks to the same file, whatever became of the rules. The
+/// files were written when the codes were, and neither is ever written anew.
 #[test]
-fn what_was_packed_before_is_read_the_same_or_the_version_has_risen() {
-    let kept = std::fs::read_to_string(packed_before()).expect("tests/packed.txt");
-    let packed: Vec<&str> = kept.lines().filter(|line| !line.starts_with('#')).collect();
-    let version = bytes(packed[0])[0];
-    let same = |line: &&str| {
-        let bytes = bytes(line);
-        let log = record::unpack(&bytes);
-        log.is_ok_and(|log| record::pack(&log).as_ref() == Ok(&bytes))
-    };
-    let changed = packed.iter().filter(|line| !same(line)).count();
-    if std::env::var_os("PACK_ANEW").is_some() {
-        assert!(
-            changed == 0 || record::PACKED_VERSION > version,
-            "Raise PACKED_VERSION in src/record/pack/mod.rs first: it is {version} in tests/packed.txt too."
-        );
-        let mut text =
-            "# Matches as they were packed, one a line. Written by PACK_ANEW=1 cargo test --test \
-                        pack; never by hand.\n"
-                .to_owned();
-        for log in matches() {
-            text += &hex(&record::pack(&log).expect("it packs"));
-            text.push('\n');
-        }
-        std::fs::write(packed_before(), text).expect("room for them");
-        return;
+fn what_a_release_packed_is_unpacked_for_ever() {
+    for name in [
+        "international",
+        "own_rules",
+        "school_junior",
+        "tally",
+        "newer",
+    ] {
+        let hex = std::fs::read_to_string(golden(&format!("packed-4/{name}.hex")));
+        let log = record::unpack(&bytes(hex.expect("a golden code").trim())).expect("it unpacks");
+        let file = std::fs::read_to_string(golden(&format!("packed-4/{name}.json")));
+        assert_eq!(record::write(&log), file.expect("its file"), "{name}");
     }
-    assert_eq!(
-        changed,
-        0,
-        "{changed} of {} matches that were packed before are not read as they were: the model of the \
-         coder, or a rule of play, has changed. If that was meant, raise PACKED_VERSION in \
-         src/record/pack/mod.rs, so that an older phone says it should update instead of calling the code \
-         damaged; then write the matches anew: PACK_ANEW=1 cargo test --test pack",
-        packed.len()
-    );
-    assert!(packed.len() > 60, "{} matches", packed.len());
 }
 
 #[test]
-fn an_older_and_a_newer_version_are_told_with_the_way_out() {
+fn an_older_and_a_newer_form_are_told_with_the_way_out() {
     let log = Log {
         id: "x".into(),
         entries: game::rehearse(Preset::Tally, 1),
     };
     let packed = record::pack(&log).expect("packs");
-    for version in [packed[0] - 1, packed[0] + 1] {
+    for (version, say) in [
+        (packed[0] - 1, "older version"),
+        (packed[0] + 1, "newer version"),
+    ] {
         let mut other = packed.clone();
         other[0] = version;
         let why = record::unpack(&other).expect_err("another version");
         assert!(
-            why.contains("another version") && why.contains("ask for the file"),
+            why.contains(say) && why.contains("ask for the file"),
             "{why}"
         );
     }
+}
+
+/// The coder knows no kind of entry: one of a later day goes through it as well. Only whoever reads it has
+/// to know the kind, and says so before anything is lost.
+#[test]
+fn entries_of_a_later_day_are_packed_and_asked_for() {
+    let mut log = Log {
+        id: "later".into(),
+        entries: game::rehearse(Preset::Tally, 1),
+    };
+    let mut later = log.entries[10].clone();
+    later.written = Some("{\"n\":11,\"kind\":\"of_a_later_day\",\"x\":[1,{\"y\":null}]}".into());
+    log.entries[10] = later;
+    let packed = record::pack(&log).expect("it packs");
+    let why = record::unpack(&packed).expect_err("an unknown kind");
+    assert!(
+        why.contains("does not know") && why.contains("Update the app"),
+        "{why}"
+    );
 }

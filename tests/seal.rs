@@ -130,16 +130,36 @@ fn a_record_without_links_is_read_all_the_same() {
     assert_eq!(reading.log, log);
 }
 
-/// A field of a newer version is named; the link that was made with it accuses nobody.
+/// A field of a newer version is named, kept, and accuses nobody: link and seal were made with it. The same
+/// field put in afterwards is a change.
 #[test]
 fn a_field_of_a_newer_version_is_told_apart_from_a_change() {
-    let log = sealed(Preset::SchoolSenior, 2);
-    let file = write(&log);
-    let newer = file.replacen("\"n\":30,", "\"n\":30,\"weather\":\"hot\",", 1);
-    let reading = read(&newer);
+    let mut entries = rehearse(Preset::SchoolSenior, 2);
+    let text = dutystand::record::write_entry(&entries[29]);
+    entries[29].written = Some(
+        text.replacen("\"n\":30,", "\"n\":30,\"weather\":\"hot\",", 1)
+            .into(),
+    );
+    let code = seal_code(&entries);
+    let n = entries.len() as u32 + 1;
+    entries.push(Entry::new(n, Kind::Seal { code }));
+    let newer = Log {
+        id: "a-newer-match".to_owned(),
+        entries,
+    };
+    let file = write(&newer);
+    let reading = read(&file);
     assert_eq!(reading.changed, Vec::<u32>::new());
     let said: Vec<&str> = reading.problems.iter().map(|p| p.say.as_str()).collect();
-    assert_eq!(said, ["unknown field `weather`, left out"]);
+    assert_eq!(said, ["unknown field `weather`, kept and not understood"]);
+    assert!(seals(&reading.log.entries).iter().all(|s| s.fits()));
+    assert_eq!(write(&reading.log), file);
+
+    let old = write(&sealed(Preset::SchoolSenior, 2));
+    let put_in = old.replacen("\"n\":30,", "\"n\":30,\"weather\":\"hot\",", 1);
+    let reading = read(&put_in);
+    assert_eq!(reading.changed, [30]);
+    assert!(!seals(&reading.log.entries)[0].fits());
 }
 
 /// The code is pinned, reckoned apart from this program: a change of the canonical form would break

@@ -143,10 +143,8 @@ fn minutes_run_from_the_first_service_to_the_last_point() {
         };
         let at = Some(began + 60_000 * i64::from(i + 1));
         entries.push(Entry {
-            n,
             at,
-            insist: None,
-            kind,
+            ..Entry::new(n, kind)
         });
     }
     let sheet = Sheet::of(&Replay::of(entries));

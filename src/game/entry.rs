@@ -1,6 +1,7 @@
 //! One entry of a log: what an official saw or decided. Nothing in it is a result.
 
 use std::ops::{Index, IndexMut};
+use std::sync::Arc;
 
 use super::timed::Timed;
 use crate::rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
@@ -16,6 +17,9 @@ pub struct Entry {
     pub insist: Option<String>,
     /// What was seen or decided.
     pub kind: Kind,
+    /// The text that it was first written as, where that is not what this program writes. A chain and a
+    /// seal are made of it, so that neither hangs on a release; the game never looks at it.
+    pub written: Option<Arc<str>>,
 }
 
 impl Entry {
@@ -27,6 +31,7 @@ impl Entry {
             at: None,
             insist: None,
             kind,
+            written: None,
         }
     }
 }

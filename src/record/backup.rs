@@ -5,7 +5,8 @@
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::file;
@@ -154,14 +155,28 @@ pub fn open(text: &str) -> Opened {
     };
     match value.as_object() {
         Some(object) if object.get("log").and_then(Value::as_str) == Some(NAME) => {
-            Opened::Backup(read_object(object))
+            Opened::Backup(read_object(object, trimmed))
         }
         // Its own limit on size holds there.
         _ => Opened::Match(file::read(text)),
     }
 }
 
-fn read_object(object: &Map<String, Value>) -> BackupReading {
+/// The matches of a backup as they stand in it.
+#[derive(Default, Deserialize)]
+struct Texts<'a> {
+    #[serde(borrow)]
+    matches: Vec<&'a RawValue>,
+}
+
+/// A match of a backup as it stands in it.
+#[derive(Deserialize)]
+struct Text<'a> {
+    #[serde(borrow)]
+    r#match: &'a RawValue,
+}
+
+fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
     let mut problem = |fatal: bool, say: String| {
         backup.problems.push(Problem {
@@ -221,8 +236,10 @@ fn read_object(object: &Map<String, Value>) -> BackupReading {
             ),
         );
     }
-    for (place, value) in (1..).zip(matches.iter().take(MOST_MATCHES)) {
-        let read = read_match(value, place);
+    let texts: Texts = serde_json::from_str(text).unwrap_or_default();
+    for (place, value) in matches.iter().take(MOST_MATCHES).enumerate() {
+        let text = texts.matches.get(place).map_or("", |raw| raw.get());
+        let read = read_match(value, text, place + 1);
         if read.reading.is_nothing() {
             backup.problems.extend(read.reading.problems);
         } else {
@@ -251,11 +268,14 @@ fn read_texts(value: Option<&Value>) -> (Vec<String>, usize) {
     (texts, left_out)
 }
 
-fn read_match(value: &Value, place: usize) -> ReadMatch {
+fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
     let mut read = ReadMatch::default();
     let reading = &mut read.reading;
     match value.get("match") {
-        Some(log) => file::read_value(log, reading),
+        Some(log) => {
+            let text = serde_json::from_str::<Text>(text).map_or("", |text| text.r#match.get());
+            file::read_value(log, text, reading);
+        }
         None => reading.problems.push(Problem {
             entry: None,
             fatal: true,
@@ -404,7 +424,7 @@ mod tests {
         let bad = text
             .replacen("\"id\":\"m2\"", "\"id\":\"m2\",\"odd\":1", 1)
             .replacen(
-                "\"log\":\"volleyball-match\",\"version\":1,\"id\":\"m1\"",
+                "\"log\":\"volleyball-match\",\"version\":2,\"id\":\"m1\"",
                 "\"log\":\"volleyball-match\",\"version\":7,\"id\":\"m1\"",
                 1,
             );

@@ -1,19 +1,21 @@
 //! The file of one match: reading gives every good entry and a list of problems, writing is the same
 //! for the same log to the byte.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::chain::Link;
 use super::seal::{self, Seal};
 use super::wire;
 use super::{Log, Problem, Reading};
-use crate::game::Entry;
+use crate::game::{Entry, Kind};
 
 /// What the file says of itself.
 pub const NAME: &str = "volleyball-match";
-/// The version this program writes and reads.
-const VERSION: u64 = 1;
+/// The version this program writes; it reads this one and all before it. Version 2 writes every value of
+/// the rules, where version 1 wrote what differed from a preset.
+const VERSION: u64 = 2;
 /// Larger files are not looked into. A five-set match is about 60 KB.
 pub const MOST_BYTES: usize = 8 * 1024 * 1024;
 /// Longer logs are not read further. A five-set match has about 400 entries.
@@ -31,13 +33,30 @@ struct File<'a> {
     entries: [(); 0],
 }
 
+/// The version that a log is written in: one whose rules were written as version 1 has them stays one, so
+/// that its file, its links and its seals stay what they were.
+fn version_of(log: &Log) -> u64 {
+    let older = |entry: &Entry| {
+        matches!(entry.kind, Kind::Match(_) | Kind::Heading(_))
+            && entry
+                .written
+                .as_deref()
+                .is_some_and(wire::rules_lack_values)
+    };
+    if log.entries.iter().any(older) {
+        1
+    } else {
+        VERSION
+    }
+}
+
 /// The log as a file, one entry a line, each with its link.
 #[must_use]
 pub fn write(log: &Log) -> String {
     let of_id = Link::of(log.id.as_bytes());
     let head = File {
         log: NAME,
-        version: VERSION,
+        version: version_of(log),
         id: &log.id,
         link: of_id.digits(),
         entries: [],
@@ -59,10 +78,13 @@ pub fn write(log: &Log) -> String {
     out
 }
 
-/// One entry as JSON without line breaks.
+/// One entry as JSON without line breaks: as it was first written.
 #[must_use]
 pub fn write_entry(entry: &Entry) -> String {
-    wire::write(entry)
+    match &entry.written {
+        Some(written) => written.to_string(),
+        None => wire::write(entry),
+    }
 }
 
 fn to_json(value: &impl Serialize) -> String {
@@ -75,9 +97,18 @@ fn to_json(value: &impl Serialize) -> String {
 /// # Errors
 /// One sentence about what cannot be read.
 pub fn read_entry(json: &str) -> Result<Entry, String> {
-    let value: Value = serde_json::from_str(json).map_err(|e| e.to_string())?;
-    wire::read(&value)
+    let value: Value = serde_json::from_str(json).map_err(|_| NO_JSON.to_owned())?;
+    Ok(as_written(wire::read(&value)?, json))
 }
+
+/// The entry, with the text that it was read from where that is not what this program writes.
+fn as_written(mut entry: Entry, json: &str) -> Entry {
+    entry.written = (wire::write(&entry) != json).then(|| json.into());
+    entry
+}
+
+/// Of an entry that is no entry.
+const NO_JSON: &str = "the entry is damaged";
 
 /// Reads a file. What can be read is there, what cannot is in the problems.
 #[must_use]
@@ -90,46 +121,78 @@ pub fn read(text: &str) -> Reading {
         ));
         return reading;
     }
-    let value: Value = match serde_json::from_str(text.trim_start_matches('\u{feff}')) {
-        Ok(value) => value,
-        Err(e) => match by_lines(text) {
-            Some(value) => {
-                reading.note(
-                    None,
-                    format!("the file is damaged ({e}); what is whole was read"),
-                );
-                value
-            }
-            None => {
-                reading.whole(format!(
-                    "This is not JSON, or it is cut off: {e}. Ask for the file once more."
-                ));
-                return reading;
-            }
-        },
+    let text = text.trim_start_matches('\u{feff}');
+    let damage = match serde_json::from_str(text) {
+        Ok(value) => {
+            read_value(&value, text, &mut reading);
+            return reading;
+        }
+        Err(damage) => damage,
     };
-    read_value(&value, &mut reading);
+    match by_lines(text) {
+        Some(mended) => {
+            let say = if mended.cut_off {
+                "the file is cut off at its end; every entry before that was read, and nobody knows how many \
+                 are missing"
+            } else {
+                "the file is damaged; what is whole was read"
+            };
+            reading.note(None, say.to_owned());
+            reading.cut_off = mended.cut_off;
+            if let Ok(value) = serde_json::from_str(&mended.text) {
+                read_value(&value, &mended.text, &mut reading);
+            }
+        }
+        None => reading.whole(format!(
+            "This is not a match record, or it is damaged (line {}). Ask for the file once more.",
+            damage.line()
+        )),
+    }
     reading
 }
 
-/// A damaged file as it would be without the damage: an entry a line, as [`write`] makes it. What is no
-/// entry any more is left empty. None where there is no head, so that nobody knows what it is.
-fn by_lines(text: &str) -> Option<Value> {
-    // A file that lacks its end is not read: nobody sees how much of it is gone.
-    let entries = text.trim_end().strip_suffix("\n]}")?;
-    let mut lines = entries.trim_start_matches('\u{feff}').lines();
-    let head = format!("{}]}}", lines.next()?);
-    let mut file: Value = serde_json::from_str(&head).ok()?;
-    let entries = lines.take(MOST_ENTRIES + 1).map(|line| {
-        let json = line.strip_suffix(',').unwrap_or(line);
-        serde_json::from_str(json).unwrap_or(Value::Null)
-    });
-    *file.get_mut("entries")? = entries.collect();
-    Some(file)
+/// A damaged file as it would be without the damage.
+struct Mended {
+    text: String,
+    /// Whether its end is missing.
+    cut_off: bool,
 }
 
-/// One match that was read as JSON already.
-pub(super) fn read_value(value: &Value, reading: &mut Reading) {
+/// Takes a damaged file line by line: an entry a line, as [`write`] makes it. What is no entry any more is
+/// left empty. None where there is no head, so that nobody knows what it is.
+fn by_lines(text: &str) -> Option<Mended> {
+    let whole = text.trim_end().strip_suffix("\n]}");
+    let mut lines = whole.unwrap_or(text).lines();
+    let head = lines.next()?;
+    serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).ok()?;
+    let entries: Vec<&str> = lines
+        .take(MOST_ENTRIES + 1)
+        .map(|line| line.strip_suffix(',').unwrap_or(line))
+        .map(|line| match serde_json::from_str::<&RawValue>(line) {
+            Ok(_) => line,
+            Err(_) => "null",
+        })
+        .collect();
+    // The last line of a file that is cut off is most often a part of one.
+    let entries = match (&entries[..], whole) {
+        ([rest @ .., "null"], None) => rest,
+        (all, _) => all,
+    };
+    Some(Mended {
+        text: format!("{head}{}]}}", entries.join(",")),
+        cut_off: whole.is_none(),
+    })
+}
+
+/// The entries of a file as they stand in it.
+#[derive(Default, Deserialize)]
+struct Texts<'a> {
+    #[serde(borrow)]
+    entries: Vec<&'a RawValue>,
+}
+
+/// One match that was read as JSON already, beside the text that it was read from.
+pub(super) fn read_value(value: &Value, text: &str, reading: &mut Reading) {
     let Some(file) = value.as_object() else {
         reading.whole("The file is not a match record.".to_owned());
         return;
@@ -141,7 +204,7 @@ pub(super) fn read_value(value: &Value, reading: &mut Reading) {
         return;
     }
     match file.get("version").and_then(Value::as_u64) {
-        Some(VERSION) => {}
+        Some(1..=VERSION) => {}
         Some(newer) if newer > VERSION => {
             reading.whole(format!(
                 "The file was written by a newer version ({newer}) of this program. Update and open \
@@ -170,12 +233,16 @@ pub(super) fn read_value(value: &Value, reading: &mut Reading) {
         }
     }
     match file.get("entries").and_then(Value::as_array) {
-        Some(entries) => read_entries(entries, reading),
+        Some(entries) => {
+            let texts: Texts = serde_json::from_str(text).unwrap_or_default();
+            let texts: Vec<&str> = texts.entries.iter().map(|raw| raw.get()).collect();
+            read_entries(entries, &texts, reading);
+        }
         None => reading.whole("The record has no list of entries.".to_owned()),
     }
 }
 
-fn read_entries(entries: &[Value], reading: &mut Reading) {
+fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
     reading.entries = entries.len();
     let mut expected = 1;
     let mut chain = Chain::default();
@@ -184,6 +251,7 @@ fn read_entries(entries: &[Value], reading: &mut Reading) {
             .get("n")
             .and_then(Value::as_u64)
             .and_then(|n| u32::try_from(n).ok());
+        let text = texts.get(place).copied().and_then(without_link);
         let place = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
         let Some(n) = n.filter(|&n| n > 0) else {
             let why = match value {
@@ -196,7 +264,7 @@ fn read_entries(entries: &[Value], reading: &mut Reading) {
             continue;
         };
         if n != expected {
-            if let Some(entry) = chain.under_another_number(value, expected) {
+            if let Some(entry) = chain.under_another_number(value, text.as_deref(), expected) {
                 reading.changed.push(expected);
                 let say = format!("the number of the entry was changed to {n}");
                 reading.note(Some(expected), say);
@@ -223,12 +291,21 @@ fn read_entries(entries: &[Value], reading: &mut Reading) {
         match wire::read(value) {
             Ok(entry) => {
                 let unknown = unknown_fields(value, &entry);
-                if chain.parts_at(&entry, value, unknown.is_empty()) {
+                let entry = match text {
+                    Some(text) => as_written(entry, &text),
+                    // Somebody else's file: only what would be lost is kept as it was.
+                    None if unknown.is_empty() => entry,
+                    None => as_written(entry, &linkless(value)),
+                };
+                if chain.parts_at(&entry, value) {
                     reading.changed.push(n);
                     reading.note(Some(n), CHANGED.to_owned());
                 }
                 for field in unknown {
-                    reading.note(Some(n), format!("unknown field `{field}`, left out"));
+                    reading.note(
+                        Some(n),
+                        format!("unknown field `{field}`, kept and not understood"),
+                    );
                 }
                 reading.log.entries.push(entry);
             }
@@ -282,38 +359,60 @@ impl Default for Chain {
 }
 
 impl Chain {
-    /// Whether an entry is not what its link was made of. Nothing is said where the entry has no link,
-    /// or fields of a newer version which the link was made with.
-    fn parts_at(&mut self, entry: &Entry, value: &Value, all_known: bool) -> bool {
+    /// Whether an entry is not what its link was made of. Nothing is said where the entry has no link.
+    fn parts_at(&mut self, entry: &Entry, value: &Value) -> bool {
         let made = self.before.as_ref().map(|b| b.next(&write_entry(entry)));
         let Some(given) = value.get(LINK) else {
-            self.before = made.filter(|_| all_known);
+            self.before = made;
             return false;
         };
         let given = given.as_str().and_then(Link::read);
-        let parts = given.is_none() || (all_known && made.is_some() && made != given);
+        let parts = given.is_none() || (made.is_some() && made != given);
         self.before = given;
         parts
     }
 
     /// The entry as it was before its number was changed, if the link says that this is what happened.
-    fn under_another_number(&mut self, value: &Value, n: u32) -> Option<Entry> {
+    fn under_another_number(&mut self, value: &Value, text: Option<&str>, n: u32) -> Option<Entry> {
         let given = Link::read(value.get(LINK)?.as_str()?)?;
+        let read = wire::read(value).ok()?;
+        let entry = Entry::new(n, read.kind.clone());
         let entry = Entry {
-            n,
-            ..wire::read(value).ok()?
+            at: read.at,
+            insist: read.insist.clone(),
+            ..entry
         };
-        let fits = self.before.as_ref()?.next(&write_entry(&entry)) == given;
-        fits.then(|| {
-            self.before = Some(given);
-            entry
-        })
+        // As this program writes it, or as it was written but for the number.
+        let number = |n: u32| format!("{{\"n\":{n},");
+        let renumbered = text.and_then(|text| text.strip_prefix(&number(read.n)));
+        let renumbered = renumbered.map(|rest| as_written(entry.clone(), &(number(n) + rest)));
+        let before = self.before.as_ref()?;
+        let fits = |entry: &Entry| before.next(&write_entry(entry)) == given;
+        let entry = renumbered.into_iter().chain([entry]).find(fits)?;
+        self.before = Some(given);
+        Some(entry)
     }
 
     /// Goes past an entry that cannot be read.
     fn skip(&mut self, value: &Value) {
         self.before = value.get(LINK).and_then(Value::as_str).and_then(Link::read);
     }
+}
+
+/// The text of an entry before its link was put behind it; none where it was not put there by [`write`].
+fn without_link(text: &str) -> Option<String> {
+    let (before, link) = text.strip_suffix("\"}")?.rsplit_once(",\"link\":\"")?;
+    Link::read(link)?;
+    Some(format!("{before}}}"))
+}
+
+/// The text of an entry that another program wrote, without a link.
+fn linkless(value: &Value) -> String {
+    let mut value = value.clone();
+    if let Some(fields) = value.as_object_mut() {
+        fields.remove(LINK);
+    }
+    to_json(&value)
 }
 
 /// The field of an entry's link.

@@ -50,6 +50,8 @@ pub struct Reading {
     pub unreadable: Vec<u32>,
     /// Numbers of the entries that are not as they were written, by their links.
     pub changed: Vec<u32>,
+    /// Whether the end of the file is missing, so that nobody knows how much of it.
+    pub cut_off: bool,
     /// What was wrong.
     pub problems: Vec<Problem>,
 }

@@ -117,7 +117,10 @@ impl Reader {
             Err(e) => {
                 self.wrong(
                     "",
-                    format!("This is not JSON, or it is cut off: {e}. Put that line right."),
+                    format!(
+                        "The file is damaged or cut off in line {}, so it cannot be read. Put that line right.",
+                        e.line()
+                    ),
                 );
                 return None;
             }

@@ -399,10 +399,9 @@ impl Session {
         }
         let last = self.hands.with_value(|h| h.replay.entries().last()?.at);
         let entry = Entry {
-            n: next,
             at: Some(time_of(&kind, self.clock().stamp(), last)),
             insist,
-            kind,
+            ..Entry::new(next, kind)
         };
         match self.hands.with_value(|h| h.replay.may(&entry)) {
             Err(refusal) if entry.insist.is_none() || refusal.is_final() => {
@@ -491,12 +490,7 @@ impl Session {
     /// Where the rules of the heading cannot be played by.
     pub fn create(self, heading: Heading) -> Result<String, NotEntered> {
         let kind = Kind::Match(Box::new(heading));
-        let first = Entry {
-            n: 1,
-            at: None,
-            insist: None,
-            kind,
-        };
+        let first = Entry::new(1, kind);
         Replay::new().may(&first).map_err(NotEntered::Refused)?;
         self.close();
         self.hands.with_value(|h| h.clock.settle());

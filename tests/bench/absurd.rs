@@ -25,10 +25,9 @@ pub fn log(seed: u64, most: usize) -> Vec<Entry> {
         let insist = (rng.u8(0..5) == 0).then(|| "decided".to_owned());
         let kind = kind(&mut rng, n);
         log.push(Entry {
-            n,
             at,
             insist,
-            kind,
+            ..Entry::new(n, kind)
         });
     }
     log

@@ -46,7 +46,7 @@ fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {
         file("cut.json", first[..first.len() / 2].to_owned()),
         file(
             "newer.json",
-            first.replacen("\"version\":1", "\"version\":9", 1),
+            first.replacen("\"version\":2", "\"version\":9", 1),
         ),
         file("on-paper.json", sheet.clone()),
         file("on-paper-again.json", sheet.clone()),

@@ -244,12 +244,12 @@ fn damaged(stage: &mut Stage) -> Ran {
     let text = record::write_backup(&some(), &OnDesk::default(), None);
     referee.open_file("cut.json", &text.as_bytes()[..text.len() / 2]);
     referee.reads("cut.json: This is not JSON, or it is cut off");
-    let newer = text.replacen("\"version\":1", "\"version\":9", 1);
+    let newer = text.replacen("\"version\":2", "\"version\":9", 1);
     referee.open_file("newer.json", newer.as_bytes());
     referee.reads("newer version (9) of this program");
     assert_eq!(lines(&mut referee), 0);
     let bad = text.replacen(
-        "\"version\":1,\"id\":\"m2\"",
+        "\"version\":2,\"id\":\"m2\"",
         "\"version\":9,\"id\":\"m2\"",
         1,
     );

@@ -294,7 +294,7 @@ fn each_wrong_file_is_refused_with_the_way_out() {
     let deep = file("deep.json", &"[".repeat(200_000));
     let newer = file(
         "newer.json",
-        &rehearsed(1).replacen("\"version\":1", "\"version\":9", 1),
+        &rehearsed(1).replacen("\"version\":2", "\"version\":9", 1),
     );
     let newer_sheet = file(
         "newer-sheet.json",
@@ -308,8 +308,16 @@ fn each_wrong_file_is_refused_with_the_way_out() {
         ("list", folder, "This is a folder. Name the files in it"),
         ("paper", &empty, "There is nothing in this file."),
         ("unpack", &empty, "There is nothing in this file."),
-        ("replay", &prose, "This is not JSON, or it is cut off"),
-        ("standings", &deep, "This is not JSON, or it is cut off"),
+        (
+            "replay",
+            &prose,
+            "This is not a match record, or it is damaged (line 1)",
+        ),
+        (
+            "standings",
+            &deep,
+            "The file is damaged or cut off in line 1",
+        ),
         ("sheet", &newer, "newer version (9)"),
         ("paper", &newer_sheet, "newer version (9)"),
         (
@@ -432,7 +440,7 @@ fn a_bad_hand_over_is_said_with_the_way_out() {
     let damaged = "The packed record is damaged. Hand it over once more.";
     assert!(spoilt("cut.pack", &|b| b.truncate(b.len() / 2)).contains(damaged));
     assert!(spoilt("flipped.pack", &|b| b[20] ^= 4).contains(damaged));
-    assert!(spoilt("newer.pack", &|b| b[0] += 1).contains("packed by another version"));
+    assert!(spoilt("newer.pack", &|b| b[0] += 1).contains("newer version"));
     assert!(spoilt("nothing.pack", &|b| b.clear()).contains("There is nothing in this file."));
     assert!(spoilt("long.pack", &|b| b.resize(100_000, 0)).contains("too long"));
     // A record is no hand-over.

@@ -222,10 +222,9 @@ pub fn log(rules: Rules, drawn: Vec<(Kind, bool, Option<i64>)>) -> Vec<Entry> {
     for (kind, insist, at) in drawn {
         let n = all.last().map_or(1, |e| e.n + 1);
         all.push(Entry {
-            n,
             at,
             insist: insist.then(|| "first referee's decision".into()),
-            kind,
+            ..Entry::new(n, kind)
         });
     }
     all

@@ -352,10 +352,9 @@ fn r17_3_3_without_times_and_by_insisting_play_goes_on() {
     story.enter_at(0, suspend());
     let insist = Some("agreed with the organiser".to_owned());
     let entry = dutystand::game::Entry {
-        n: story.last() + 1,
         at: Some(241 * 60_000),
         insist,
-        kind: resume(Court::Same),
+        ..dutystand::game::Entry::new(story.last() + 1, resume(Court::Same))
     };
     let after = dutystand::game::apply(story.replay().state(), &entry).expect("insisted");
     assert_eq!(after.phase(), Phase::Playing);

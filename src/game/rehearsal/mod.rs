@@ -93,10 +93,8 @@ impl Table {
     fn enter(&mut self, kind: Kind, seconds: std::ops::Range<i64>) -> bool {
         self.now += self.rng.i64(seconds) * 1000;
         let entry = Entry {
-            n: self.replay.next_number(),
             at: Some(self.now),
-            insist: None,
-            kind,
+            ..Entry::new(self.replay.next_number(), kind)
         };
         let taken = self.replay.may(&entry).is_ok();
         if taken {
@@ -120,10 +118,9 @@ impl Table {
     fn insist(&mut self, kind: Kind, why: &str) {
         let insist = Some(why.to_owned());
         let entry = Entry {
-            n: self.replay.next_number(),
             at: Some(self.now),
             insist,
-            kind,
+            ..Entry::new(self.replay.next_number(), kind)
         };
         if self
             .replay

@@ -1,99 +1,17 @@
-//! The entropy coder: an adaptive binary range coder, one trait for both directions so that writer and
-//! reader share every line of the model.
+//! The entropy coder: a binary range coder, one trait for both directions so that writer and reader share
+//! every line of the model.
 
 /// Bits of precision of a probability.
 const BITS: u32 = 16;
 /// No probability is nearer to never and always than this, in 65536ths.
-const NEVER: u32 = 24;
-/// So many decisions are remembered; older ones fade.
-const MEMORY: u8 = 120;
-/// How much the general chance counts beside what was seen in special, in decisions.
-const GENERAL: u32 = 2;
-/// How much more one decision seen in special counts than the general chance, for what repeats itself.
-const BELIEF: u32 = 3;
+const NEVER: u32 = 16;
 /// Below this the range is refilled.
 const LOW: u32 = 1 << 24;
-
-/// How likely the next yes-or-no is a "yes", learnt as the coding goes on.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Chance {
-    yes: u16,
-    seen: u8,
-}
-
-impl Chance {
-    /// Nothing known yet: even.
-    pub const EVEN: Chance = Chance {
-        yes: 1 << (BITS - 1),
-        seen: 0,
-    };
-
-    /// Expected to be "yes" about this often, in sixteenths.
-    pub const fn yes_in_16(yes: u16) -> Chance {
-        Chance::taught(yes as u32, 16, 4)
-    }
-
-    /// Expected to be "yes" `yes` times out of `of`, which is not nought, as if that had been seen `seen` times.
-    #[allow(clippy::cast_possible_truncation)] // A quotient below 65536.
-    pub const fn taught(yes: u32, of: u32, seen: u8) -> Chance {
-        let yes = (yes << (BITS - 1)) / of * 2;
-        Chance {
-            yes: if yes > 0xFFFF { 0xFFFF } else { yes as u16 },
-            seen,
-        }
-    }
-
-    /// Takes a decision into account; the more was seen, the less one changes.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // Between both ends.
-    fn learn(&mut self, yes: bool) {
-        let target = if yes { 0xFFFF } else { 0 };
-        let apart = target - i32::from(self.yes);
-        let step = apart * 2 / (2 * i32::from(self.seen) + 3);
-        self.yes = (i32::from(self.yes) + step) as u16;
-        self.seen = (self.seen + 1).min(MEMORY);
-    }
-}
 
 /// Writes or reads; the value given is what a writer writes, a reader gives back what it finds.
 pub(super) trait Coder {
     /// One yes-or-no that is a yes so many times out of 65536.
-    fn raw(&mut self, yes: u32, value: bool) -> bool;
-    /// One of some values, each as likely as its weight; the sum is at most 65536 and none is nought.
-    fn choose(&mut self, weights: &[u32], value: usize) -> usize;
-
-    /// One yes-or-no.
-    fn bit(&mut self, chance: &mut Chance, value: bool) -> bool {
-        let value = self.raw(u32::from(chance.yes), value);
-        chance.learn(value);
-        value
-    }
-
-    /// One yes-or-no of which something is known in general, and more in special once it was seen.
-    fn both(&mut self, general: &mut Chance, special: &mut Chance, value: bool) -> bool {
-        let seen = u32::from(special.seen);
-        let yes = u32::from(special.yes) * seen + u32::from(general.yes) * GENERAL;
-        let value = self.raw(yes / (seen + GENERAL), value);
-        general.learn(value);
-        special.learn(value);
-        value
-    }
-
-    /// One yes-or-no by chances of which each knows more in special than the one before it, where it has
-    /// seen anything at all. For what repeats itself: what was seen once is believed.
-    fn repeating(&mut self, chances: &mut [&mut Chance], value: bool) -> bool {
-        let blend = |yes: u32, chance: &&mut Chance| {
-            let seen = u32::from(chance.seen) * BELIEF;
-            (u32::from(chance.yes) * seen + yes) / (seen + 1)
-        };
-        let value = self.raw(chances.iter().fold(1 << (BITS - 1), blend), value);
-        for chance in chances {
-            chance.learn(value);
-        }
-        value
-    }
-
-    /// One of `total` equally likely values, `total` at most 65536.
-    fn uniform(&mut self, total: u32, value: u32) -> u32;
+    fn bit(&mut self, yes: u32, value: bool) -> bool;
 }
 
 fn bound(range: u32, yes: u32) -> u32 {
@@ -158,7 +76,7 @@ impl Writer {
 }
 
 impl Coder for Writer {
-    fn raw(&mut self, yes: u32, value: bool) -> bool {
+    fn bit(&mut self, yes: u32, value: bool) -> bool {
         let bound = bound(self.range, yes);
         if value {
             self.range = bound;
@@ -167,24 +85,6 @@ impl Coder for Writer {
             self.range -= bound;
         }
         self.refill();
-        value
-    }
-
-    fn choose(&mut self, weights: &[u32], value: usize) -> usize {
-        let before: u32 = weights[..value].iter().sum();
-        self.range /= weights.iter().sum::<u32>().max(1);
-        self.low += u64::from(self.range) * u64::from(before);
-        self.range *= weights[value];
-        self.refill();
-        value
-    }
-
-    fn uniform(&mut self, total: u32, value: u32) -> u32 {
-        if total > 1 {
-            self.range /= total;
-            self.low += u64::from(self.range) * u64::from(value);
-            self.refill();
-        }
         value
     }
 }
@@ -231,7 +131,7 @@ impl<'a> Reader<'a> {
 }
 
 impl Coder for Reader<'_> {
-    fn raw(&mut self, yes: u32, _: bool) -> bool {
+    fn bit(&mut self, yes: u32, _: bool) -> bool {
         let bound = bound(self.range, yes);
         let value = self.code < bound;
         if value {
@@ -243,58 +143,13 @@ impl Coder for Reader<'_> {
         self.refill();
         value
     }
-
-    fn choose(&mut self, weights: &[u32], _: usize) -> usize {
-        self.range /= weights.iter().sum::<u32>().max(1);
-        let mut at = self.code / self.range;
-        let last = weights.len() - 1;
-        let mut found = 0;
-        while found < last && at >= weights[found] {
-            at -= weights[found];
-            found += 1;
-        }
-        let before: u32 = weights[..found].iter().sum();
-        self.code = self.code.wrapping_sub(before * self.range);
-        self.range *= weights[found];
-        self.refill();
-        found
-    }
-
-    fn uniform(&mut self, total: u32, _: u32) -> u32 {
-        if total <= 1 {
-            return 0;
-        }
-        self.range /= total;
-        let value = (self.code / self.range).min(total - 1);
-        self.code -= value * self.range;
-        self.refill();
-        value
-    }
 }
 
-/// Writes nothing and counts what it would cost.
-#[cfg(test)]
-pub(super) struct Counter {
-    /// Bits so far.
-    pub bits: f64,
-}
+/// Learns and forgets what it is given: what the model is taught before the first entry.
+pub(super) struct Nowhere;
 
-#[cfg(test)]
-impl Coder for Counter {
-    fn raw(&mut self, yes: u32, value: bool) -> bool {
-        let yes = f64::from(yes.clamp(NEVER, 65536 - NEVER)) / 65536.0;
-        self.bits -= if value { yes } else { 1.0 - yes }.log2();
-        value
-    }
-
-    fn choose(&mut self, weights: &[u32], value: usize) -> usize {
-        let sum: u32 = weights.iter().sum();
-        self.bits += (f64::from(sum) / f64::from(weights[value])).log2();
-        value
-    }
-
-    fn uniform(&mut self, total: u32, value: u32) -> u32 {
-        self.bits += f64::from(total).log2();
+impl Coder for Nowhere {
+    fn bit(&mut self, _: u32, value: bool) -> bool {
         value
     }
 }
@@ -302,33 +157,22 @@ impl Coder for Counter {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
 
-    /// The same sequence of decisions in both directions.
-    fn talk<C: Coder>(coder: &mut C, values: &[(bool, u32)]) -> Vec<(bool, u32)> {
-        let mut chances = [Chance::EVEN; 3];
-        values
-            .iter()
-            .enumerate()
-            .map(|(i, &(bit, value))| {
-                let total = 1 + u32::try_from(i).unwrap_or(0) % 700;
-                let [a, b, _] = &mut chances;
-                let weights = [1, 1 + total, 3];
-                let chosen = coder.choose(&weights, value as usize % 3);
-                (
-                    coder.bit(a, bit) & coder.both(b, &mut a.clone(), bit),
-                    coder.uniform(total, value % total) * 3 + u32::try_from(chosen).unwrap_or(0),
-                )
-            })
-            .collect()
-    }
-
-    proptest::proptest! {
+    proptest! {
         #[test]
-        fn what_was_written_is_read(values in proptest::collection::vec(proptest::prelude::any::<(bool, u32)>(), 0..2000)) {
+        fn what_was_written_is_read(
+            values in prop::collection::vec((any::<bool>(), 0u32..=65536), 0..2000)
+        ) {
             let mut writer = Writer::new();
-            let written = talk(&mut writer, &values);
+            for &(value, yes) in &values {
+                writer.bit(yes, value);
+            }
             let bytes = writer.finish();
-            proptest::prop_assert_eq!(talk(&mut Reader::new(&bytes), &values), written);
+            let mut reader = Reader::new(&bytes);
+            for &(value, yes) in &values {
+                prop_assert_eq!(reader.bit(yes, false), value);
+            }
         }
     }
 }

@@ -1,27 +1,31 @@
-//! The hand-over: a whole match in a few hundred bytes.
+//! The hand-over: a whole match in few bytes.
 //!
-//! An entropy coder driven by the reducer: what cannot happen in a state costs nothing, what is usual
-//! costs little. Reading gives the same log back to the byte, so a packed record can only be read by a
-//! program with the same rules of play; the first byte says which. The plain file is the archive.
+//! The text of each entry goes through an entropy coder whose model learns from the log itself. It knows
+//! neither the rules of play nor the kinds of entries, so what one release packs every later one unpacks,
+//! byte for byte, whatever became of the rules. What it is taught before the first entry ([`LESSON`]) and
+//! how it learns stay as they are under one version; another way of coding is another version, beside this
+//! one.
 
 mod coder;
-mod custom;
+mod mix;
 mod model;
-mod text;
+mod shape;
 
 use sha2::{Digest, Sha256};
 
-use self::coder::{Chance, Coder, Reader, Writer};
-use self::model::Model;
+use self::coder::{Coder, Nowhere, Reader, Writer};
+use self::model::{Broken, Model};
 use super::{file, Log};
-use crate::game::Replay;
 
-/// The first byte of a compact form. It rises whenever the same bytes would be read differently: with
-/// the model, and with every rule of play (`tests/pack.rs` notices).
-pub const PACKED_VERSION: u8 = 3;
-/// Bytes of SHA-256 over the plain file that tell a damaged hand-over.
+/// The first byte of a compact form. Versions up to 3 hung on the rules of play of their day and cannot be
+/// read any more.
+pub const PACKED_VERSION: u8 = 4;
+/// What the model is taught before the first entry: an invented match as version 4 has it. Never changed;
+/// it is a part of the version.
+const LESSON: &str = include_str!("lesson_4.txt");
+/// Bytes of SHA-256 over the entries that tell a damaged hand-over.
 const CHECK: usize = 4;
-/// A hand-over of more bytes is not looked into; a match of five sets has less than a thousand.
+/// A hand-over of more bytes is not looked into; a match of five sets has less than two thousand.
 pub const MOST_PACKED: usize = 64 * 1024;
 /// More entries than any match; a reader of damaged bytes stops there.
 const MOST: usize = 5_000;
@@ -31,7 +35,8 @@ const MOST: usize = 5_000;
 /// # Errors
 /// One sentence: a log with gaps in its numbers, or a longer one than any match, has no compact form.
 pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
-    if !model::is_in_order(&log.entries) {
+    let in_order = (1..).zip(&log.entries).all(|(n, entry)| entry.n == n);
+    if !in_order {
         return Err(
             "Entries are missing in this record, so it cannot be packed. Hand over the file."
                 .to_owned(),
@@ -42,10 +47,16 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
             "The record has more than {MOST} entries and cannot be packed. Hand over the file."
         ));
     }
+    let texts: Vec<String> = log.entries.iter().map(file::write_entry).collect();
     let mut writer = Writer::new();
-    talk(&mut writer, Some(log), |_| false)?;
+    let told = tell(&mut writer, Some((&log.id, &texts)), |_| false);
+    // What cannot be told, such as a text of thousands of letters, is not packed.
+    let is_same = told.is_ok_and(|(id, again)| id == log.id && again == texts);
+    if !is_same {
+        return Err("The record has too long a text to be packed. Hand over the file.".to_owned());
+    }
     let mut out = vec![PACKED_VERSION];
-    out.extend_from_slice(&check(log));
+    out.extend_from_slice(&check(&log.id, &texts));
     out.extend(writer.finish());
     Ok(out)
 }
@@ -61,102 +72,76 @@ pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
     let Some((&version, rest)) = bytes.split_first() else {
         return Err("There is nothing to unpack.".to_owned());
     };
-    if version != PACKED_VERSION {
-        return Err(format!(
-            "This record was packed by another version ({version}, this one is {PACKED_VERSION}). Update, or \
-             ask for the file."
-        ));
+    if version > PACKED_VERSION {
+        return Err(
+            "A newer version of the app has packed this record. Update the app here, or ask for the file."
+                .to_owned(),
+        );
+    }
+    if version < PACKED_VERSION {
+        return Err(
+            "An older version of the app has packed this record in a form that is not read any more. Update \
+             the app there and show the codes again, or ask for the file."
+                .to_owned(),
+        );
     }
     let damaged = || "The packed record is damaged. Hand it over once more.".to_owned();
     let Some((given, body)) = rest.split_at_checked(CHECK) else {
         return Err(damaged());
     };
     let mut reader = Reader::new(body);
-    let log = talk(&mut reader, None, Reader::is_past_end).map_err(|_| damaged())?;
-    if check(&log) == *given {
-        Ok(log)
-    } else {
-        Err(damaged())
+    let (id, texts) = tell(&mut reader, None, Reader::is_past_end).map_err(|_| damaged())?;
+    if check(&id, &texts) != *given {
+        return Err(damaged());
+    }
+    let entries = texts.iter().map(|text| file::read_entry(text)).collect();
+    let entries: Result<Vec<_>, String> = entries;
+    match entries {
+        Ok(entries) if (1..).zip(&entries).all(|(n, entry)| entry.n == n) => Ok(Log { id, entries }),
+        // Nothing was damaged on the way: this program does not know an entry.
+        _ => Err(
+            "The record has entries that this version of the app does not know. Update the app here, or ask \
+             for the file."
+                .to_owned(),
+        ),
     }
 }
 
-fn check(log: &Log) -> [u8; CHECK] {
-    let digest = Sha256::digest(file::write(log).as_bytes());
+fn check(id: &str, texts: &[String]) -> [u8; CHECK] {
+    let mut digest = Sha256::new();
+    for text in std::iter::once(id).chain(texts.iter().map(String::as_str)) {
+        digest.update(text.as_bytes());
+        // No text holds this, so that none can give a part to the next.
+        digest.update([0]);
+    }
+    let digest = digest.finalize();
     let mut check = [0; CHECK];
     check.copy_from_slice(&digest[..CHECK]);
     check
 }
 
-/// Both directions: the id, then entry after entry behind the fold of those before it.
-fn talk<C: Coder>(
+/// Both directions: what the model is taught, the id, then the text of entry after entry.
+fn tell<C: Coder>(
     coder: &mut C,
-    given: Option<&Log>,
+    given: Option<(&str, &[String])>,
     is_over: impl Fn(&C) -> bool,
-) -> Result<Log, String> {
+) -> Result<(String, Vec<String>), Broken> {
     let mut model = Model::new();
-    let id = model.id(coder, given.map(|l| l.id.as_str()))?;
-    let mut replay = Replay::new();
-    let mut more = Chance::yes_in_16(15);
-    let next = |replay: &Replay| given.and_then(|l| l.entries.get(replay.entries().len()));
-    while coder.bit(&mut more, next(&replay).is_some()) {
-        if replay.entries().len() >= MOST || is_over(coder) {
-            return Err("no end".to_owned());
-        }
-        let entry = model.entry(coder, &replay, next(&replay))?;
-        replay.push(entry);
+    let mut lesson = LESSON.lines();
+    model.id(&mut Nowhere, lesson.next())?;
+    for text in lesson {
+        model.more(&mut Nowhere, true);
+        model.entry(&mut Nowhere, Some(text))?;
     }
-    Ok(Log {
-        id,
-        entries: replay.entries().to_vec(),
-    })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::coder::Counter;
-    use super::*;
-    use crate::game::{rehearse, Kind};
-    use crate::rules::Preset;
-
-    /// What each kind of entry costs, for whoever works on the model: `cargo test --lib pack -- --show-output`.
-    #[test]
-    fn the_model_costs_what_it_costs() {
-        let entries = rehearse(Preset::International, 4);
-        let mut counter = Counter { bits: 0.0 };
-        let mut model = Model::new();
-        let mut replay = Replay::new();
-        let mut by_kind: std::collections::BTreeMap<String, (u32, f64)> = Default::default();
-        for entry in &entries {
-            let before = counter.bits;
-            let same = model
-                .entry(&mut counter, &replay, Some(entry))
-                .expect("it is coded");
-            assert_eq!(&same, entry);
-            replay.push(same);
-            let words = format!("{:?}", entry.kind);
-            let kind = words.split([' ', '(', '{']).next().unwrap_or_default();
-            let (count, bits) = by_kind.entry(kind.to_owned()).or_default();
-            *count += 1;
-            *bits += counter.bits - before;
+    let id = model.id(coder, given.map(|(id, _)| id))?;
+    let mut texts = Vec::new();
+    let next = |texts: &[String]| given.and_then(|(_, all)| all.get(texts.len()));
+    while model.more(coder, next(&texts).is_some()) {
+        if texts.len() >= MOST || is_over(coder) {
+            return Err(Broken);
         }
-        for (kind, (count, bits)) in &by_kind {
-            println!(
-                "{kind:20} {count:4} {:7.1} bytes, {:5.1} bits each",
-                bits / 8.0,
-                bits / f64::from(*count)
-            );
-        }
-        assert!(matches!(entries[0].kind, Kind::Match(_)));
-        let log = Log {
-            id: String::new(),
-            entries,
-        };
-        let packed = pack(&log).expect("it packs").len() as f64;
-        println!("{packed} bytes in all");
-        assert!(
-            (packed - counter.bits / 8.0).abs() < 16.0,
-            "{packed} {}",
-            counter.bits / 8.0
-        );
+        let text = model.entry(coder, next(&texts).map(String::as_str))?;
+        texts.push(text);
     }
+    Ok((id, texts))
 }

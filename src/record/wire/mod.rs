@@ -6,9 +6,11 @@
 
 mod read;
 mod rules;
+mod rules_v1;
 mod words;
 mod write;
 
 pub(super) use read::read;
+pub(super) use rules::rules_lack_values;
 pub use rules::{read as read_rules, write as write_rules};
 pub(super) use write::write;

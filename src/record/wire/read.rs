@@ -19,10 +19,9 @@ use crate::rules::{ByTeam, Cause, Score, Shirt};
 pub(in crate::record) fn read(value: &Value) -> Result<mem::Entry, String> {
     let fields = Fields::of(value).ok_or("the entry is not an object")?;
     Ok(mem::Entry {
-        n: fields.u32("n")?,
         at: fields.some_time("at")?,
         insist: fields.some_text("insist")?,
-        kind: read_kind(&fields)?,
+        ..mem::Entry::new(fields.u32("n")?, read_kind(&fields)?)
     })
 }
 

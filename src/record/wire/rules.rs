@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value};
 
+use super::rules_v1;
 use super::words::{word, Words};
 use crate::record::fields::Fields;
 use crate::rules::{
@@ -24,20 +25,53 @@ const UNDER_NET: &Words<UnderNet> = &[
 ];
 const EDITIONS: &Words<Edition> = &[("2025", Edition::E2025), ("2021", Edition::E2021)];
 
-/// Rules from a preset name and the fields that differ from it: nested fields merge one by one,
-/// `sets` is replaced whole.
+/// Rules from what a record says of them. One of version 2 gives every value, and the preset's name is a
+/// label that decides nothing. One of version 1 gives a preset and the fields that differ from it: nested
+/// fields merge one by one, `sets` is replaced whole, and the preset is the one of that time.
 ///
 /// # Errors
 /// One sentence about what cannot be read.
 pub fn read(given: &Map<String, Value>) -> Result<Rules, String> {
     let preset = match given.get("preset") {
         None => Preset::International,
-        Some(Value::String(code)) => {
-            Preset::from_code(code).ok_or_else(|| format!("unknown preset `{code}`"))?
-        }
+        Some(Value::String(code)) => match Preset::from_code(code) {
+            Some(preset) => preset,
+            // A label that a newer program has put there.
+            None if gives_everything(given) => Preset::International,
+            None => return Err(format!("unknown preset `{code}`")),
+        },
         Some(_) => return Err("the preset is not a name".to_owned()),
     };
-    let mut full = full_map(&preset.rules());
+    let mut full = without_values(full_map(&preset.rules()));
+    merge(&mut full, &rules_v1::preset(preset))?;
+    merge(&mut full, given)?;
+    rules_of(preset, &Fields(&full)).map_err(|e| format!("rules: {e}"))
+}
+
+/// Whether the text of an entry has rules that leave values to a preset, as version 1 wrote them.
+pub(in crate::record) fn rules_lack_values(json: &str) -> bool {
+    let entry: Value = serde_json::from_str(json).unwrap_or_default();
+    let rules = entry.get("rules").and_then(Value::as_object);
+    rules.is_some_and(|rules| !gives_everything(rules))
+}
+
+/// Whether no value has to be taken from a preset.
+fn gives_everything(given: &Map<String, Value>) -> bool {
+    let first = rules_v1::preset(Preset::International);
+    first.keys().all(|key| given.contains_key(key))
+}
+
+/// The same rules with nothing said. A rule that is younger than version 1 is off where nobody gives it.
+fn without_values(full: Map<String, Value>) -> Map<String, Value> {
+    let fields = full.into_iter().map(|(key, value)| match value {
+        Value::Object(fields) => (key, Value::Object(without_values(fields))),
+        _ => (key, Value::Null),
+    });
+    fields.collect()
+}
+
+/// Lays fields over others; what is not a rule is refused.
+fn merge(full: &mut Map<String, Value>, given: &Map<String, Value>) -> Result<(), String> {
     for (key, value) in given.iter().filter(|(key, _)| *key != "preset") {
         let Some(base) = full.get_mut(key) else {
             return Err(format!("unknown rule `{key}`"));
@@ -56,7 +90,7 @@ pub fn read(given: &Map<String, Value>) -> Result<Rules, String> {
             (base, value) => *base = value.clone(),
         }
     }
-    rules_of(preset, &Fields(&full)).map_err(|e| format!("rules: {e}"))
+    Ok(())
 }
 
 fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
@@ -113,31 +147,11 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
     })
 }
 
-/// The preset and the fields that differ from it.
+/// The preset as a label, and every value.
 #[must_use]
 pub fn write(rules: &Rules) -> Value {
-    let base = full_map(&rules.preset.rules());
-    let mut out = Map::new();
+    let mut out = full_map(rules);
     out.insert("preset".to_owned(), rules.preset.code().into());
-    for (key, value) in full_map(rules) {
-        let same = &base[&key];
-        match (&value, same) {
-            (Value::Object(fields), Value::Object(base)) if key != "sets" => {
-                let differing: Map<String, Value> = fields
-                    .iter()
-                    .filter(|(name, field)| base.get(*name) != Some(field))
-                    .map(|(name, field)| (name.clone(), field.clone()))
-                    .collect();
-                if !differing.is_empty() {
-                    out.insert(key, Value::Object(differing));
-                }
-            }
-            _ if value == *same => {}
-            _ => {
-                out.insert(key, value);
-            }
-        }
-    }
     out.into()
 }
 
