@@ -2,7 +2,7 @@
 
 use dutystand::game::{rehearse, Replay, Who};
 use dutystand::rules::{Preset, Shirt, Team};
-use dutystand::sheet::paper::{Cell, Draft, PaperSheet, Part};
+use dutystand::sheet::paper::{Cell, Draft, Mark, PaperSheet, Part};
 use proptest::prelude::*;
 
 fn cell(part: Part, team: Team, row: u8) -> Cell {
@@ -63,7 +63,10 @@ fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
             };
             let draft = Draft::of(&super::paper::on_paper(&replay));
             let checkup = draft.check(true);
-            assert_eq!(checkup.marks, [], "{preset:?} {seed}");
+            // A set that was held up for long is rightly asked about.
+            let held_up = |mark: &&Mark| mark.cell.part == Part::End && mark.say.contains("hardly");
+            let marks: Vec<&Mark> = checkup.marks.iter().filter(|m| !held_up(m)).collect();
+            assert_eq!(marks, Vec::<&Mark>::new(), "{preset:?} {seed}");
             let rallies = super::paper::rallies(&replay);
             assert_eq!(checkup.checked.rallies, rallies, "{preset:?} {seed}");
             let rebuilt = Replay::of(checkup.checked.log.entries);
@@ -72,8 +75,8 @@ fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
                 let mut kinds: Vec<_> = sanctions
                     .map(|s| (s.set, s.team, s.kind, s.who.clone(), s.score))
                     .collect();
-                // What both were given at one score has no order on paper.
-                kinds.sort_by_key(|k| (k.0, k.4.a + k.4.b, k.1));
+                // What was given at one score has no order on paper.
+                kinds.sort_by_key(|k| (k.0, k.4.a + k.4.b, k.1, k.2.code()));
                 kinds
             };
             assert_eq!(kinds(&rebuilt), kinds(&replay), "{preset:?} {seed}");

@@ -97,10 +97,8 @@ impl Day {
         self.stamp += 1000;
         let like = &self.kinds[(n as usize - 1) % self.kinds.len()];
         Entry {
-            n,
             at: Some(self.stamp),
-            insist: None,
-            kind: like.kind.clone(),
+            ..Entry::new(n, like.kind.clone())
         }
     }
 
