@@ -27,7 +27,7 @@ impl State {
     #[must_use]
     pub fn signal_of(&self, entry: &Entry) -> Option<(Signal, Option<Team>)> {
         // What became of a request or a delay is what is shown, not what was asked.
-        if let Some(line) = self.sanctions().iter().rfind(|s| s.entry == entry.n) {
+        if let Some(line) = self.sanction_of(entry.n) {
             return Some((line.kind.signal()?, Some(line.team)));
         }
         Some(match &entry.kind {

@@ -20,6 +20,7 @@ mod notes;
 mod notice;
 mod opening;
 mod prepared;
+mod preview;
 mod rally;
 mod reducer;
 mod refusal;
@@ -49,6 +50,10 @@ pub use notice::{notices, Notice};
 pub use prepared::{
     is_over, late_team, list_lacks, signed, standing, warm_up_running, warm_ups, warmed_up,
     ListLack, Signed, Standing,
+};
+pub use preview::{
+    level_for, preview_sanction, preview_substitution, Conduct, MayReturn, SanctionPreview,
+    SubstitutionPreview,
 };
 pub use reducer::{apply, may};
 pub use refusal::{Asked, Refusal};

@@ -24,10 +24,16 @@ pub(super) fn check_open(play: &SetPlay, team: Team) -> Result<(), Refusal> {
 /// The first improper request of a team in the match is noted (15.11.2), any further one is a delay
 /// (15.11.3).
 pub(super) fn improper(state: &mut State, n: u32, team: Team) {
-    if std::mem::replace(&mut state.teams[team].improper_noted, true) {
-        delay(state, n, team, true);
-    } else {
+    let before = state.teams[team].improper_requests;
+    let count = before.saturating_add(1);
+    state.teams[team].improper_requests = count;
+    if before == 0 {
         record(state, n, team, SanctionKind::ImproperRequest);
+    } else {
+        delay(state, n, team, true);
+    }
+    if let Some(line) = Arc::make_mut(&mut state.sanctions).last_mut() {
+        line.improper = Some(count);
     }
 }
 
@@ -89,5 +95,6 @@ pub(super) fn record_for(
         kind,
         who,
         score,
+        improper: None,
     });
 }

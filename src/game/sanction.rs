@@ -18,6 +18,8 @@ pub struct Sanction {
     pub who: Option<Who>,
     /// The score before it.
     pub score: Score,
+    /// Where it came from an improper request: which one of the team in the match that was, from 1.
+    pub improper: Option<u8>,
 }
 
 /// What a line of the sanctions box says.

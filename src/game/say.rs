@@ -234,8 +234,8 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
 
         R::ScoreNeverStood { asked, nearest } => format!(
             "{} never stood in this set. The nearest score that did is {}.",
-            asked,
-            nearest
+            asked.marked(),
+            nearest.marked()
         ),
         R::SetNotPlayed { set } => {
             format!("Set {set} has not been played yet. Name a score of a set that was.")

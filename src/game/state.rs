@@ -351,6 +351,12 @@ impl State {
         &self.sanctions
     }
 
+    /// The line of the sanctions box that an entry has left: what it became.
+    #[must_use]
+    pub fn sanction_of(&self, entry: u32) -> Option<&Sanction> {
+        self.sanctions.iter().rfind(|s| s.entry == entry)
+    }
+
     /// What was said about the rally of an entry.
     #[must_use]
     pub fn said(&self, entry: u32) -> Option<Said> {

@@ -262,6 +262,15 @@ fn legal_for(state: &State, play: &SetPlay, team: Team, out: Shirt, made: usize)
         .collect()
 }
 
+/// Whether whoever has just gone out could come back for the same player, if a request were open.
+pub(super) fn may_come_back(state: &State, play: &SetPlay, team: Team, made: Change) -> bool {
+    let back = Change {
+        out: made.into,
+        into: made.out,
+    };
+    check_change(state, play, team, back, 0).is_ok()
+}
+
 /// Everybody who could come in for a player who must leave: regularly if anybody can, else
 /// exceptionally (15.7: anybody not on court but a libero and the player a libero stands in for).
 pub(super) fn could_come_in(state: &State, play: &SetPlay, team: Team, out: Shirt) -> Vec<Shirt> {

@@ -12,8 +12,8 @@ pub struct TeamState {
     pub list: Option<Arc<TeamList>>,
     /// Its liberos, re-designated ones among them.
     pub liberos: Vec<Shirt>,
-    /// Whether its one improper request without consequence is used (15.11.2).
-    pub improper_noted: bool,
+    /// Improper requests so far; the first one has no consequence (15.11.2).
+    pub improper_requests: u8,
     /// Delays sanctioned so far (16.2).
     pub delays: u8,
     /// Misconduct sanctions so far.

@@ -97,6 +97,20 @@ impl<T: fmt::Display> fmt::Display for ByTeam<T> {
     }
 }
 
+impl<T: fmt::Display> ByTeam<T> {
+    /// For whoever compares it with the court: the team on the left first, "23:25".
+    #[must_use]
+    pub fn from_left(&self, left: Team) -> String {
+        format!("{}:{}", self[left], self[left.other()])
+    }
+
+    /// For whoever has no court before the eyes: with the teams' letters, "A 25:23 B".
+    #[must_use]
+    pub fn marked(&self) -> String {
+        format!("A {self} B")
+    }
+}
+
 /// Points of one set.
 pub type Score = ByTeam<u16>;
 

@@ -175,12 +175,10 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
                 .or_else(|| before.sets().last()?.play.as_ref())
                 .map_or_else(Score::default, |p| p.score);
             format!(
-                "Fault found late, {}: score {}:{} put right to {}:{}.",
+                "Fault found late, {}: score {} put right to {}.",
                 name(fault.team),
-                gone.a,
-                gone.b,
-                now.score.a,
-                now.score.b
+                gone.marked(),
+                now.score.marked()
             )
         }
         Kind::Suspend { why } => format!("Play was interrupted: {why}."),

@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use super::audit;
 use super::remark::{self, RemarkLine};
 use crate::game::entry::{Change, Court, Heading, Player, Staff};
 use crate::game::{
@@ -58,6 +59,9 @@ pub struct SealBox {
     pub seals: Vec<Seal>,
     /// Whether the last one was not opened again.
     pub holds: bool,
+    /// What was left undone when it was set, one sentence each. Under a seal nothing is entered, so it
+    /// follows from the record.
+    pub left_open: Vec<String>,
 }
 
 /// A team as it stands on the sheet.
@@ -287,9 +291,18 @@ fn seal_box(replay: &Replay) -> SealBox {
             Some(Outcome::Taken | Outcome::Insisted(_))
         )
     });
+    let holds = replay.state().sealed().is_some();
+    let left_open = if holds {
+        let open = audit::left_open(replay);
+        let sentences = open.iter().map(|f| audit::say(f, replay.state()));
+        sentences.collect()
+    } else {
+        Vec::new()
+    };
     SealBox {
         seals,
-        holds: replay.state().sealed().is_some(),
+        holds,
+        left_open,
     }
 }
 

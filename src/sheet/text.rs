@@ -68,19 +68,20 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
         };
         writeln!(
             out,
-            "{}: {}{who}, set {} at {}:{}",
+            "{}: {}{who}, set {} at {}",
             s.kind.code(),
             s.team,
             s.set,
-            s.score.a,
-            s.score.b
+            s.score.marked()
         )?;
     }
     for r in &sheet.remarks {
         writeln!(
             out,
-            "Remark (set {}, {}:{}): {}",
-            r.set, r.score.a, r.score.b, r.text
+            "Remark (set {}, {}): {}",
+            r.set,
+            r.score.marked(),
+            r.text
         )?;
     }
     for s in &sheet.signatures {
@@ -100,16 +101,17 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
         if sheet.seal.holds && last.fits() {
             writeln!(out, "Check code: {}", crate::record::spaced(&last.code))?;
         }
+        if let Some(open) = words::left_open(&sheet.seal.left_open) {
+            writeln!(out, "{open}")?;
+        }
         writeln!(out, "{}", words::SEAL_SHOWS)?;
     }
     let result = &sheet.result;
     writeln!(
         out,
-        "Sets {}:{}, points {}:{}{}",
-        result.sets.a,
-        result.sets.b,
-        result.points.a,
-        result.points.b,
+        "Sets {}, points {}{}",
+        result.sets.marked(),
+        result.points.marked(),
         result
             .minutes
             .map(|m| format!(", {m} min"))
@@ -157,7 +159,7 @@ fn write_set(out: &mut String, set: &SetSheet, clock: WallClock) -> std::fmt::Re
         out,
         "\nSet {}  {}  {}",
         set.number,
-        set.score,
+        set.score.marked(),
         facts.join(", ")
     )?;
     for team in Team::BOTH {

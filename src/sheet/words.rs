@@ -56,8 +56,8 @@ pub const KEY_RESULT: &str =
      team: serves or receives first.";
 /// How to read the service rounds.
 pub const KEY_ROUNDS: &str =
-    "Totals and scores at time-outs, substitutions and libero replacements: own points first; at \
-     sanctions and remarks A first.";
+    "Totals and scores at time-outs, substitutions and libero replacements: own points first; every \
+     other score with the letters of the teams.";
 /// How to read the places.
 pub const KEY_PLACES: &str =
     "Ringed total: end of the set, dashed where it was won on the other team's service; small number: \
@@ -152,6 +152,13 @@ pub fn seal(of: &SealBox, last: &Seal, at: Option<&str>) -> String {
             spaced(&last.code)
         ),
     }
+}
+
+/// What was left undone when the record was sealed; nothing where nothing was.
+#[must_use]
+pub fn left_open(sentences: &[String]) -> Option<String> {
+    (!sentences.is_empty())
+        .then(|| format!("Sealed although this was open: {}", sentences.join(" ")))
 }
 
 /// A place of the rotation in its custom writing.
@@ -270,7 +277,7 @@ pub fn lasted(minutes: i64) -> String {
 /// When the teams changed courts within a set.
 #[must_use]
 pub fn courts_changed(at: Score) -> String {
-    format!("courts changed at {at}")
+    format!("courts changed at {}", at.marked())
 }
 
 /// A score, the own team's points first.
@@ -322,7 +329,7 @@ pub fn sanction(sanction: &Sanction) -> String {
 /// Where a remark or a sanction belongs.
 #[must_use]
 pub fn at(set: u8, at: Score) -> String {
-    format!("Set {set}, {}:", at)
+    format!("Set {set}, {}:", at.marked())
 }
 
 /// Name of a service round for whoever listens.

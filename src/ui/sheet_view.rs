@@ -1,6 +1,7 @@
 //! The sheet of the match: to read on the phone, to sign and to seal, to print, to hand over.
 
 mod closing;
+mod open_things;
 mod words;
 
 use leptos::prelude::*;

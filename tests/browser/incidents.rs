@@ -177,12 +177,15 @@ fn requests_and_delays(stage: &mut Stage) -> Ran {
     let more = format!("More {A}");
     referee.tap(&more);
     referee.tap("Improper request");
+    referee.tap("Record the improper request");
     assert_eq!(kinds(&referee.replay()), [SanctionKind::ImproperRequest]);
     // The second one is a delay, and the next delay costs a point.
     referee.tap(&more);
     referee.tap("Improper request");
+    referee.tap("Record the delay warning");
     referee.tap(&more);
     referee.tap("Another delay");
+    referee.tap("Record the delay penalty");
     let replay = referee.court_is_right(false);
     assert_eq!(
         kinds(&replay),
@@ -209,6 +212,7 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
         // What the ladder leaves open next is marked, and no more than that.
         referee.reads_at(".button.advised", level);
         referee.tap_in(".levels", &format!("{level}, {person}"));
+        referee.tap(&format!("Record the {}, {person}", level.to_lowercase()));
         referee.court_is_right(false)
     };
     sanction("number 3", "Warning");

@@ -7,6 +7,7 @@
 //! `cargo test --test browser -- --bench` measures instead.
 
 mod at_a_glance;
+mod beforehand;
 mod bench;
 mod briefed;
 mod camera;
@@ -73,6 +74,7 @@ const FILES: &[&[Test]] = &[
     pages::TESTS,
     taken_back::TESTS,
     incidents::TESTS,
+    beforehand::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
     tally::TESTS,

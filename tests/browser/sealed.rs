@@ -41,7 +41,7 @@ pub const TESTS: &[Test] = &[
 ];
 
 /// A match that was played and not signed yet.
-fn played(preset: Preset, seed: u64) -> Vec<Entry> {
+pub fn played(preset: Preset, seed: u64) -> Vec<Entry> {
     let mut entries = rehearse(preset, seed);
     let last = entries
         .iter()
@@ -103,7 +103,7 @@ fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
         "it asks for nothing"
     );
     let before = referee.kept().entries();
-    referee.tap("Seal the record");
+    referee.tap_at("#seal");
     referee.reads("Write this code on paper");
     let code = record::spaced(&seal_code(&before));
     assert_eq!(referee.browser().text("#check-code"), code);

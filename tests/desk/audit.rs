@@ -1,10 +1,11 @@
 //! Audits: told records, each with the one thing to look at, and laws.
 
 use dutystand::game::entry::{Change, Check, Detail, Player, Staff, TeamList, Toss};
-use dutystand::game::{Entry, Kind, Level, Replay, Who};
+use dutystand::game::{Entry, Kind, Level, Replay, Signer, Who};
 use dutystand::record::{self, Log, Reading};
 use dutystand::rules::{Preset, Rules, Shirt, Team};
-use dutystand::sheet::audit::{self, Finding};
+use dutystand::sheet::audit::{self, Finding, Remedy};
+use dutystand::sheet::{self, Sheet, WallClock};
 use proptest::prelude::*;
 
 use super::support::{self, line_up, random, run};
@@ -159,6 +160,72 @@ fn what_was_refused_insisted_on_and_taken_back_is_listed() {
             (Some(third), "too_many_time_outs", Some("15.1"))
         ]
     );
+}
+
+/// Sealing anyway is possible, and the sheet says what was open: what whoever sealed left undone (5.1.3,
+/// 27.2.3.3), not what shows there by itself.
+#[test]
+fn what_was_open_under_a_seal_stands_on_the_sheet() {
+    let sealed = |leave_out: fn(&Kind) -> bool| {
+        let mut kinds = clean();
+        kinds.retain(|k| !leave_out(k));
+        let code = record::seal_code(&timed(kinds.clone()));
+        kinds.push(Kind::Seal { code });
+        let sheet = Sheet::of(&Replay::of(timed(kinds)));
+        let text = sheet::text(&sheet, WallClock(0));
+        let page = sheet::document(&sheet, WallClock(0));
+        (sheet.seal.left_open, text, page)
+    };
+    let (open, text, page) = sealed(|_| false);
+    assert!(open.is_empty());
+    assert!(!text.contains("Sealed although") && !page.contains("Sealed although"));
+    let scorer = |k: &Kind| matches!(k, Kind::Sign { role, .. } if role == "scorer");
+    let (open, text, page) = sealed(scorer);
+    assert_eq!(open, ["The scorer has not signed."]);
+    let said = "Sealed although this was open: The scorer has not signed.";
+    assert!(text.contains(said) && page.contains(said));
+    // Opened again it is under way, and says nothing of a seal that does not hold.
+    let mut kinds = clean();
+    kinds.retain(|k| !scorer(k));
+    let code = record::seal_code(&timed(kinds.clone()));
+    kinds.extend([Kind::Seal { code }, Kind::Reopen { why: None }]);
+    assert!(Sheet::of(&Replay::of(timed(kinds)))
+        .seal
+        .left_open
+        .is_empty());
+}
+
+/// Every finding names where it is put right, by its kind.
+#[test]
+fn each_finding_has_its_remedy() {
+    let remedies = |kinds: Vec<Kind>| -> Vec<Remedy> {
+        let replay = Replay::of(timed(kinds));
+        audit::of_log(&replay).iter().map(Finding::remedy).collect()
+    };
+    assert_eq!(remedies(clean()), []);
+    let mut open = clean();
+    open.retain(|k| !matches!(k, Kind::Sign { role, .. } if role == "first referee"));
+    if let Kind::Match(heading) = &mut open[0] {
+        heading.details[Detail::Venue] = None;
+    }
+    open.insert(
+        1,
+        Kind::Check(Check {
+            item: "net".into(),
+            ok: false,
+            note: None,
+        }),
+    );
+    let found = remedies(open);
+    let clear = Remedy::Clear { item: "net".into() };
+    for remedy in [Remedy::Details, Remedy::Sign(Signer::FirstReferee), clear] {
+        assert!(found.contains(&remedy), "{remedy:?} in {found:?}");
+    }
+    // A set that began although a check had failed can only be explained.
+    assert!(found.contains(&Remedy::Remark));
+    let mut unfinished = clean();
+    unfinished.truncate(unfinished.len() - 10);
+    assert!(remedies(unfinished).contains(&Remedy::Play));
 }
 
 #[test]

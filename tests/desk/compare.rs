@@ -64,7 +64,7 @@ fn a_missing_rally_is_one_cause_and_what_comes_after_still_agrees() {
             "rally".to_owned(),
             1,
             3,
-            "Set 1, rally 3, at 2:0: the second record lacks the rally to Herons.".to_owned()
+            "Set 1, rally 3, at A 2:0 B: the second record lacks the rally to Herons.".to_owned()
         )
     );
     assert_eq!(
@@ -123,7 +123,7 @@ fn a_record_that_stops_is_one_cause() {
     assert_eq!(told.len(), 1, "{told:?}");
     assert_eq!(
         told[0].3,
-        "Set 1, rally 4, at 3:0: the second record has no more points of this set, the first has 22 \
+        "Set 1, rally 4, at A 3:0 B: the second record has no more points of this set, the first has 22 \
          more."
     );
 }
@@ -154,12 +154,12 @@ fn the_same_at_another_score_and_another_number() {
     assert_eq!(told.len(), 2, "{told:?}");
     assert_eq!(
         told[0].3,
-        "Set 1, rally 2, at 1:0: the first record has a substitution of Otters (9 for 4), the second \
+        "Set 1, rally 2, at A 1:0 B: the first record has a substitution of Otters (9 for 4), the second \
          a substitution of Otters (8 for 4)."
     );
     assert_eq!(
         told[1].3,
-        "Set 1, rally 3, at 2:0: the first record has a time-out of Herons, the second has it at 2:1."
+        "Set 1, rally 3, at A 2:0 B: the first record has a time-out of Herons, the second has it at A 2:1 B."
     );
 }
 
@@ -203,7 +203,7 @@ fn two_causes_of_one_rally_differ_only_where_both_are_said() {
     assert_eq!(told.len(), 1);
     assert_eq!(
         told[0].3,
-        "Set 1, rally 1, at 0:0: the first record says ball out, the second net touch."
+        "Set 1, rally 1, at A 0:0 B: the first record says ball out, the second net touch."
     );
 }
 

@@ -131,7 +131,10 @@ fn the_picture_of_two_records_parts_where_they_do() {
     let picture = comparison.picture([&both[0], &both[1]]).expect("a picture");
     let before = parting.rally.expect("a rally") - 1;
     let score = parting.score.expect("a score");
-    let say = format!("both records go together for {before} points, to {score}.");
+    let say = format!(
+        "both records go together for {before} points, to {}.",
+        score.marked()
+    );
     assert!(picture.say.contains(&say), "{}", picture.say);
     // Two lines: one drawn, one broken; nothing where no point differs.
     assert_eq!(picture.inside.matches("class=\"line\"").count(), 1);

@@ -10,6 +10,7 @@ mod support;
 mod story;
 
 mod before;
+mod beforehand;
 mod conduct;
 mod courts;
 mod endings;

@@ -8,11 +8,13 @@ mod finding;
 mod hands;
 mod missing;
 mod print;
+mod remedy;
 mod say;
 mod times;
 
 pub use finding::{Field, Finding, What};
 pub use print::{json, text};
+pub use remedy::Remedy;
 pub use say::say;
 
 use crate::game::{say as say_refusal, Outcome, Replay};
@@ -23,12 +25,28 @@ use crate::record::Reading;
 #[must_use]
 pub fn audit(reading: &Reading, replay: &Replay) -> Vec<Finding> {
     let mut findings = form(reading);
-    findings.extend(judged(replay));
+    findings.extend(of_log(replay));
+    findings.sort_by_key(|f| f.entry);
+    findings
+}
+
+/// The same of a log that is being written and was read without a problem.
+#[must_use]
+pub fn of_log(replay: &Replay) -> Vec<Finding> {
+    let mut findings = judged(replay);
     findings.extend(hands::changed(replay));
     findings.extend(conduct_of_play::findings(replay));
     findings.extend(missing::findings(replay));
     findings.extend(times::findings(replay));
     findings.sort_by_key(|f| f.entry);
+    findings
+}
+
+/// What was left undone in a record: see [`Finding::is_left_open`].
+#[must_use]
+pub fn left_open(replay: &Replay) -> Vec<Finding> {
+    let mut findings = missing::findings(replay);
+    findings.retain(Finding::is_left_open);
     findings
 }
 

@@ -70,9 +70,11 @@ impl Comparison {
             size: (WIDE as u32, 128),
             inside,
             say: format!(
-                "Set {set}: both records go together for {from} points, to {score}. The first goes on to \
+                "Set {set}: both records go together for {from} points, to {}. The first goes on to \
                  {} points in all, the second to {}.",
-                ends[0], ends[1]
+                score.marked(),
+                ends[0],
+                ends[1]
             ),
         })
     }

@@ -61,7 +61,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
         What::Moved { kind, second } => format!(
             "{when} the first record has {}, the second has it at {}.",
             words(kind, names),
-            second
+            second.marked()
         ),
         What::Otherwise { first, second } => format!(
             "{when} the first record has {}, the second {}.",
@@ -77,7 +77,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
 }
 
 fn when(difference: &Difference) -> String {
-    let score = difference.score.unwrap_or_default();
+    let score = difference.score.unwrap_or_default().marked();
     match (difference.set, difference.rally) {
         (Some(set), Some(rally)) => format!("Set {set}, rally {rally}, at {score}:"),
         _ => String::new(),

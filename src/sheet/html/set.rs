@@ -21,7 +21,7 @@ impl Paper {
         self.put("<div class=\"sheet-set-head\"><h2>");
         self.word(&words::set_heading(set.number));
         self.put(" ");
-        self.element("span", "tabular", set.score.to_string());
+        self.element("span", "tabular", set.score.marked());
         self.put("</h2>");
         let time = |at: Option<i64>| at.map(|at| self.clock.time(at));
         let (began, ended) = (time(set.began), time(set.ended));

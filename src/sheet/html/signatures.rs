@@ -97,6 +97,9 @@ impl Paper {
         if last.fits() && seal.holds {
             self.element("p", "seal-code tabular", spaced(&last.code));
         }
+        if let Some(open) = words::left_open(&seal.left_open) {
+            self.element("p", "seal-open", open);
+        }
         self.element("p", "muted", words::SEAL_SHOWS);
         self.put("</section>");
     }

@@ -44,19 +44,22 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
             name(*team)
         ),
         Fault::NotFinished { score: s } => {
-            format!("The set is not over at {}. Points are missing.", s)
+            format!("The set is not over at {}. Points are missing.", s.marked())
         }
         Fault::PlayedOn { over_at } => format!(
             "The set was over at {}. What stands after it cannot have been played.",
-            over_at
+            over_at.marked()
         ),
         Fault::ScoreNeverStood { score: s, nearest } => format!(
             "{} never stood in this set; the nearest score that did is {}.",
-            s,
-            nearest
+            s.marked(),
+            nearest.marked()
         ),
         Fault::AfterTheEnd { score: s } => {
-            format!("At {} the set was over, so nothing can have been asked.", s)
+            format!(
+                "At {} the set was over, so nothing can have been asked.",
+                s.marked()
+            )
         }
         Fault::Against { say, .. } => say.clone(),
         Fault::NotExceptional => {

@@ -59,10 +59,9 @@ impl SetReview {
             size: (WIDE, 122),
             inside,
             say: format!(
-                "Set {}, {}:{}. {}, {}. The lead {}.",
+                "Set {}, {}. {}, {}. The lead {}.",
                 self.number,
-                self.score.a,
-                self.score.b,
+                self.score.marked(),
                 led(&names.a, best(1)),
                 led(&names.b, best(-1)),
                 match changes {

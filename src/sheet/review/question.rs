@@ -108,7 +108,7 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
         Question::StoodStill { seconds, set, score: s } => format!(
             "Before {} in set {set} play stood for {} min {:02} s, and the record does not say why. What \
              held you up, and who could have helped?",
-            s,
+            s.marked(),
             seconds / 60,
             seconds % 60
         ),
@@ -122,7 +122,7 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
         ),
         Question::Closest { set, score: s } => format!(
             "Set {set} ended {}. At its end, where did you look, and what did you do to stay calm?",
-            s
+            s.marked()
         ),
         Question::Looked => {
             "After a rally, whom do you look at first, and whom last? Would another order help?".to_owned()

@@ -28,7 +28,7 @@ pub(super) fn MatchDetails() -> impl IntoView {
                     <Chevron />
                 </button>
             </h2>
-            {move || open.get().then(|| view! { <DetailsForm done=Callback::new(move |()| open.set(false)) /> })}
+            {move || open.get().then(|| view! { <DetailsForm done=Callback::new(move |()| open.set(false)) with_rules=true /> })}
         </section>
     }
 }
@@ -43,8 +43,14 @@ pub(super) fn Chevron() -> impl IntoView {
     }
 }
 
+/// The form; after the match without the rules, which are settled then.
 #[component]
-fn DetailsForm(done: Callback<()>) -> impl IntoView {
+pub fn DetailsForm(
+    /// When it is done.
+    done: Callback<()>,
+    /// Whether the rules are asked for as well.
+    with_rules: bool,
+) -> impl IntoView {
     let session = use_session();
     let fields = Fields::new();
     let state = session.state_now();
@@ -80,14 +86,16 @@ fn DetailsForm(done: Callback<()>) -> impl IntoView {
             <Words fields changed field=Field::NameB />
             <Words fields changed field=Field::Time />
             <Circumstances fields changed />
-            <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
-            <Presets fields changed />
-            <Unfold
-                words=text::RULES_IN_DETAIL
-                inside=move |()| {
-                    view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
-                }
-            />
+            {with_rules.then(|| view! {
+                <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
+                <Presets fields changed />
+                <Unfold
+                    words=text::RULES_IN_DETAIL
+                    inside=move |()| {
+                        view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
+                    }
+                />
+            })}
             {move || wrong.get().map(|(field, say)| view! {
                 <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
             })}

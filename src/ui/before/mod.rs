@@ -26,6 +26,7 @@ mod warm_up;
 
 use leptos::prelude::*;
 
+pub use details::DetailsForm;
 pub use draft::forget_drafts;
 pub use drawn::{drawn, keep_drawn, Drawing};
 pub(super) use fields::Field;

@@ -59,7 +59,7 @@ fn one(finding: &Finding, replay: &Replay) -> AnyView {
         .map(|entry: &Entry| {
             words::about_entry(
                 entry.n,
-                &text::entry(&entry.kind, state),
+                &text::entry(entry, state),
                 &text::clock_time(entry.at),
             )
         });

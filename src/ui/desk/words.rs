@@ -235,8 +235,8 @@ pub fn not_here() -> AnyView {
 
 pub fn they_part(set: u8, rally: usize, score: Score) -> String {
     format!(
-        "They part in set {set}, rally {rally}, at {}:{}.",
-        score.a, score.b
+        "They part in set {set}, rally {rally}, at {}.",
+        score.marked()
     )
 }
 

@@ -1,6 +1,7 @@
 //! Parts that several screens share.
 
 pub mod afterwards;
+pub mod cards;
 pub mod count_down;
 pub mod dialog;
 mod figure;

@@ -1,14 +1,18 @@
-//! Misconduct: first the person, then the level, with what the team and the person have had.
+//! Misconduct: first the person, then the level, with what leads to it for this person now; then what
+//! follows from it, before it is recorded (Official Volleyball Rules 2025-2028, chapter 21).
 
 use leptos::prelude::*;
 
-use super::court::use_court;
+use super::consequence::Consequence;
 use super::panel::Frame;
 use crate::game::entry::{Level, Who};
-use crate::game::{Kind, State};
+use crate::game::{
+    level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State,
+};
 use crate::rules::Team;
+use crate::ui::part::cards::Cards;
 use crate::ui::part::picker::{asked, buttons, question, Choice, Lie};
-use crate::ui::session::use_session;
+use crate::ui::session::{use_session, Refused};
 use crate::ui::text;
 
 /// Everybody of a team who can be sanctioned: those of the list, and a coach in any case. The players
@@ -81,38 +85,143 @@ fn ladder(team: Team) -> AnyView {
     view! { {had} }.into_any()
 }
 
-/// The levels for one person, in the place of the people, so that they are under the same thumb. The
-/// lightest that is open is marked, and no more than that.
+/// The levels for one person, in the place of the people, so that they are under the same thumb; then
+/// what follows from the one that was tapped, in the place of the levels.
 fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
     let session = use_session();
-    let court = use_court();
+    let legend = text::level_for(&who);
+    let give = text::how_to_give(&who);
+    let level = RwSignal::new(None::<Level>);
     let had = text::had(session.state_now().team(team).heaviest(&who));
-    let legend = Signal::stored(text::level_for(&who));
     let who = StoredValue::new(who);
-    let kind = move |sanction: Level| Kind::Misconduct {
-        team,
-        who: who.get_value(),
-        sanction,
-    };
-    let choices = Signal::derive(move || {
-        let open = Level::ALL.map(|level| session.may(&kind(level)).is_ok());
-        let next = open.iter().position(|open| *open);
-        let one = |(i, level): (usize, Level)| Choice {
-            label: Some(who.with_value(|who| text::record_sanction(level, who))),
-            advice: (next == Some(i)).then_some(text::NEXT_STEP),
-            ..Choice::new(text::level(level)).when(open[i])
+    let kind = Signal::derive(move || {
+        level.get().map(|sanction| Kind::Misconduct {
+            team,
+            who: who.get_value(),
+            sanction,
+        })
+    });
+    let all = move || {
+        let rows = rows(&session.state(), team, &who.get_value());
+        let rows = rows.into_iter().map(|row| row.view(level)).collect_view();
+        let answers = view! {
+            <p class="muted">{had.clone()} " " {text::FIRST_REFEREE_DECIDES}</p>
+            <div class="levels">{rows}</div>
+            <button type="button" class="button quiet" on:click=move |_| chosen.set(None)>
+                {text::SOMEBODY_ELSE}
+            </button>
         };
-        Level::ALL.into_iter().enumerate().map(one).collect()
-    });
-    let tap = Callback::new(move |i: usize| {
-        court.tell(kind(Level::ALL[i]));
-    });
-    let answers = view! {
-        <p class="muted">{had} " " {text::FIRST_REFEREE_DECIDES}</p>
-        <div class="levels">{buttons(Lie::Grid, choices, None, tap)}</div>
-        <button type="button" class="button quiet" on:click=move |_| chosen.set(None)>
-            {text::SOMEBODY_ELSE}
-        </button>
+        question(Signal::stored(legend.clone()), answers.into_any())
     };
-    question(legend, answers.into_any())
+    let one = move |level_is: Level| {
+        view! {
+            <p class="muted">{give} " " {text::FIRST_REFEREE_DECIDES}</p>
+            <Consequence kind />
+            {(level_is >= Level::Expulsion).then(|| view! {
+                <p class="sentence warn">{text::NOT_ALONE}</p>
+            })}
+            <button type="button" class="button quiet" on:click=move |_| level.set(None)>
+                {text::OTHER_LEVEL}
+            </button>
+        }
+        .into_any()
+    };
+    view! {
+        {move || match level.get() {
+            None => all(),
+            Some(level) => one(level),
+        }}
+    }
+    .into_any()
+}
+
+/// A level as it stands to choose from.
+struct Row {
+    level: Level,
+    /// What leads to it now, or why it is not open.
+    what: String,
+    /// What it costs; none where it is not open.
+    cost: Option<String>,
+    /// Whether it is the lightest that is open.
+    next: bool,
+    label: String,
+    kind: Kind,
+    refused: Option<Refusal>,
+}
+
+fn rows(state: &State, team: Team, who: &Who) -> Vec<Row> {
+    let mut rows: Vec<Row> = Vec::new();
+    for level in Level::ALL {
+        let kind = Kind::Misconduct {
+            team,
+            who: who.clone(),
+            sanction: level,
+        };
+        let label = text::record_sanction(level, who);
+        let row = match preview_sanction(state, &kind) {
+            Ok(preview) => {
+                let leads = |conduct: &Does| level_for(state, team, who, *conduct) == Some(level);
+                let conducts: Vec<Does> = Does::ALL.into_iter().filter(leads).collect();
+                Row {
+                    level,
+                    what: text::for_what(level, &conducts),
+                    cost: preview.map(|preview| text::row_cost(&preview, state)),
+                    next: rows.iter().all(|row| row.refused.is_some()),
+                    label,
+                    kind,
+                    refused: None,
+                }
+            }
+            Err(why) => Row {
+                level,
+                what: say(&why, state),
+                cost: None,
+                next: false,
+                label,
+                kind,
+                refused: Some(why),
+            },
+        };
+        rows.push(row);
+    }
+    rows
+}
+
+impl Row {
+    fn view(self, chosen: RwSignal<Option<Level>>) -> AnyView {
+        let session = use_session();
+        let level = self.level;
+        let possible = self.refused.is_none();
+        let refused = StoredValue::new(self.refused.map(|why| Refused {
+            kind: self.kind,
+            why,
+        }));
+        let tap = move |_| match refused.get_value() {
+            Some(why) => session.refused().set(Some(why)),
+            None => chosen.set(Some(level)),
+        };
+        let sanction = SanctionKind::Misconduct(level);
+        view! {
+            <button
+                type="button"
+                class="button level"
+                class:advised=self.next
+                aria-label=self.label
+                aria-describedby=format!("level-{}", sanction.code())
+                aria-disabled=(!possible).then_some("true")
+                on:click=tap
+            >
+                <Cards kind=sanction />
+                <span class="level-words" id=format!("level-{}", sanction.code())>
+                    <strong>
+                        {text::level(level)}
+                        {self.next.then(|| view! { <span class="advice">{text::NEXT_STEP}</span> })}
+                    </strong>
+                    <span>{text::cards(sanction)} {self.cost.map(|cost| format!(". {cost}"))}</span>
+                    <span class="level-what">{self.what}</span>
+                </span>
+            </button>
+        }
+        .into_any()
+    }
 }

@@ -3,9 +3,19 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
-use crate::game::{say, Kind};
+use super::signal_card::SignalStep;
+use crate::game::{preview_sanction, say, Kind, SanctionPreview};
+use crate::ui::part::cards::Cards;
 use crate::ui::session::use_session;
 use crate::ui::text;
+
+/// What follows from an entry.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Follows {
+    /// The line that it leaves in the sanctions box, and what that is called, where it leaves one.
+    sanction: Option<(SanctionPreview, String)>,
+    lines: Vec<String>,
+}
 
 /// What follows, and the button that makes the entry. Without an entry there is nothing to show.
 #[component]
@@ -13,9 +23,9 @@ pub fn Consequence(
     /// The entry that is thought about.
     #[prop(into)]
     kind: Signal<Option<Kind>>,
-    /// The words of the button.
-    #[prop(into)]
-    yes: Signal<String>,
+    /// The words of the button; a sanction has its own.
+    #[prop(into, optional)]
+    yes: MaybeProp<String>,
     /// After it was made.
     #[prop(optional)]
     done: Option<Callback<()>>,
@@ -26,11 +36,28 @@ pub fn Consequence(
         // Another entry may come in between.
         session.with_replay(|_| ());
         let kind = kind.get()?;
-        Some(match session.would(&kind) {
-            Ok(after) => Ok(session.look(|before| text::changes(before, &after))),
-            Err(why) => Err(say(&why, &session.state_now())),
-        })
+        let order = court.score_order();
+        let after = match session.would(&kind) {
+            Ok(after) => after,
+            Err(why) => return Some(Err(say(&why, &session.state_now()))),
+        };
+        let state = session.state_now();
+        let preview = preview_sanction(&state, &kind).ok().flatten();
+        Some(Ok(session.look(|before| match preview {
+            Some(preview) => Follows {
+                lines: text::sanction_follows(&preview, before, &after, order),
+                sanction: Some((preview.clone(), text::becomes(&preview, &state))),
+            },
+            None => Follows {
+                lines: text::changes(before, &after, order),
+                sanction: None,
+            },
+        })))
     });
+    let words = move || match follows.get().and_then(Result::ok)?.sanction {
+        Some((preview, _)) => Some(text::record_it(&preview)),
+        None => yes.get(),
+    };
     let make = move |_| {
         let Some(kind) = kind.get_untracked() else {
             return;
@@ -47,9 +74,13 @@ pub fn Consequence(
                 {move || match follows.get() {
                     None => ().into_any(),
                     Some(Err(why)) => view! { <p class="sentence warn">{why}</p> }.into_any(),
-                    Some(Ok(lines)) => {
+                    Some(Ok(Follows { sanction, lines })) => {
+                        let heading = match sanction {
+                            None => view! { <h3>{text::WHAT_FOLLOWS}</h3> }.into_any(),
+                            Some((preview, words)) => becomes(&preview, words),
+                        };
                         view! {
-                            <h3>{text::WHAT_FOLLOWS}</h3>
+                            {heading}
                             <ul class="follows">
                                 {lines
                                     .into_iter()
@@ -67,9 +98,36 @@ pub fn Consequence(
                     aria-disabled=move || matches!(*follows.read(), Some(Err(_))).to_string()
                     on:click=make
                 >
-                    {yes}
+                    {words}
                 </button>
             </div>
         </Show>
     }
+}
+
+/// What it becomes: in words, with its cards, and the signal that shows them.
+fn becomes(preview: &SanctionPreview, words: String) -> AnyView {
+    let court = use_court();
+    let kind = preview.sanction.kind;
+    let team = preview.sanction.team;
+    let signal = kind.signal().map(|signal| {
+        let left = court.team_at(true);
+        let words = text::signal_with_number(signal);
+        view! {
+            <ol class="signal-steps" aria-label=text::SIGNAL>
+                <SignalStep signal concerned=team left words />
+            </ol>
+        }
+    });
+    view! {
+        <div class="becomes" id="becomes">
+            <Cards kind />
+            <div>
+                <h3>{words}</h3>
+                <p>{text::cards(kind)}</p>
+            </div>
+            {signal}
+        </div>
+    }
+    .into_any()
 }

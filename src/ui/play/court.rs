@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::delay::Delaying;
 use super::replay::Which;
 use crate::device::{self, Focus};
 use crate::game::entry::By;
@@ -38,6 +39,13 @@ pub enum Panel {
     },
     /// What becomes of whoever is hurt; none for somebody who is no player.
     Care(Option<By>),
+    /// A request that could not be granted, or a delay.
+    Delay {
+        /// Whose.
+        team: Team,
+        /// What.
+        what: Delaying,
+    },
     /// Misconduct.
     Conduct(Team),
     /// A fault found late.
@@ -147,6 +155,18 @@ impl Court {
             on_left.other()
         } else {
             on_left
+        }
+    }
+
+    /// How a score is written here: as the halves are drawn while they are, with letters otherwise.
+    #[must_use]
+    pub fn score_order(self) -> text::ScoreOrder {
+        if self.session.state().play().is_some() {
+            text::ScoreOrder::Screen {
+                left: self.team_at(true),
+            }
+        } else {
+            text::ScoreOrder::Marked
         }
     }
 

@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use super::court::{stand_left, use_court};
+use super::court::use_court;
 use super::due::Prompts;
 use super::last::take_back_last;
 use super::service::Service;
@@ -103,7 +103,7 @@ fn Locked() -> impl IntoView {
             <p class="visually-hidden">
                 {move || {
                     let state = session.state();
-                    text::locked_score(&state, stand_left(&state))
+                    text::locked_score(&state, court.team_at(true))
                 }}
             </p>
             <p class="lock-serves">{move || text::serving_line(&session.state())}</p>

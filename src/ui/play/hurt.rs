@@ -7,7 +7,7 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use super::replay::Which;
 use crate::game::entry::{By, Forced, ReplayWhy};
-use crate::game::{legal_for, Kind, State};
+use crate::game::{legal_for, preview_substitution, Kind, State};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::picker::{asked, buttons, fixed, teams, Choice, Lie};
 use crate::ui::session::use_session;
@@ -137,39 +137,76 @@ fn of_anybody_else() -> AnyView {
     .into_any()
 }
 
+/// The ways on that mean the same for the player, under the words that say what that is.
+type Means = (Option<String>, Vec<Kind>);
+
+/// The ways on in the order of the rules, those that mean the same together.
+fn grouped(state: &State, of: By) -> Vec<Means> {
+    let mut groups: Vec<Means> = Vec::new();
+    for kind in ways_on(state, of) {
+        let means = match &kind {
+            Kind::Substitution {
+                team,
+                changes,
+                reason,
+            } => changes.first().and_then(|change| {
+                let preview = preview_substitution(state, *team, *change, *reason)?;
+                Some(text::sort_means(preview, change.out))
+            }),
+            Kind::LiberoReplacement { .. } => Some(text::LIBERO_WAY.to_owned()),
+            Kind::Recovery { .. } => Some(text::RECOVERY_WAY.to_owned()),
+            _ => None,
+        };
+        match groups.iter_mut().find(|(words, _)| *words == means) {
+            Some((_, ways)) => ways.push(kind),
+            None => groups.push((means, vec![kind])),
+        }
+    }
+    groups
+}
+
 fn of_player(by: By) -> AnyView {
     let session = use_session();
     let court = use_court();
+    let group = move |(means, ways): Means| {
+        let words = fixed(ways.iter().map(text::way_on));
+        let tap = Callback::new(move |i: usize| {
+            if let Some(kind) = ways.get(i) {
+                court.tell(kind.clone());
+            }
+        });
+        view! {
+            {means.map(|words| view! { <p class="means">{words}</p> })}
+            {buttons(Lie::Grid, words, None, tap)}
+        }
+    };
     // Whatever is entered meanwhile changes what can be done.
     let offered = move || {
         let state = session.state();
-        let ways = ways_on(&state, by);
+        let groups = grouped(&state, by);
         let here = state.on_floor().is_some_and(|play| {
             by.number
                 .is_some_and(|number| play.sides[by.team].on_court().any(|s| s == number))
         });
         let places = state.rules().line_ups;
-        let stuck = places && here && ways.is_empty();
+        let stuck = places && here && groups.is_empty();
         let note = if places && by.number.is_none() {
             Some(text::CARE_NO_NUMBER)
         } else {
             stuck.then_some(text::NOBODY_CAN_COME)
         };
-        let mut words: Vec<String> = ways.iter().map(text::way_on).collect();
-        words.push(text::PLAYS_ON.to_owned());
+        let mut words = vec![text::PLAYS_ON];
         if stuck {
-            words.push(text::CANNOT_GO_ON.to_owned());
+            words.push(text::CANNOT_GO_ON);
         }
-        let tap = Callback::new(move |i: usize| match ways.get(i) {
-            Some(kind) => {
-                court.tell(kind.clone());
-            }
-            None if i == ways.len() => court.close_panel(),
-            None => court.open(Panel::Short(by.team)),
+        let tap = Callback::new(move |i: usize| match i {
+            0 => court.close_panel(),
+            _ => court.open(Panel::Short(by.team)),
         });
         view! {
-            {buttons(Lie::Grid, fixed(words), None, tap)}
+            {groups.into_iter().map(group).collect_view()}
             {note.map(|words| view! { <p class="muted">{words}</p> })}
+            {buttons(Lie::Lines, fixed(words), None, tap)}
         }
     };
     view! { {offered} }.into_any()

@@ -35,7 +35,7 @@ pub fn Last() -> impl IntoView {
         session.with_replay(|replay| {
             replay
                 .last_standing()
-                .map(|e| (e.n, text::entry(&e.kind, replay.state())))
+                .map(|e| (e.n, text::entry(e, replay.state())))
         })
     });
     // After the last point of a set the rally that gave it can still be replayed.

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
+use super::court::use_court;
 use super::panel::Frame;
 use crate::game::entry::{Fault, Found, LateFault, Since};
 use crate::game::{Kind, SetPlay, State};
@@ -173,11 +174,16 @@ fn in_which_set(told: Told) -> AnyView {
 /// The moment, on the running score.
 fn since_when(told: Told) -> AnyView {
     let session = told.session;
+    let court = use_court();
     let unknown = move || (told.since.get() == Some(None)).to_string();
     let moments = Signal::derive(move || {
-        let one = |score: Score| Choice {
-            label: Some(text::since_score(score)),
-            ..Choice::new(score.to_string())
+        let order = court.score_order();
+        let one = |score: Score| {
+            let score = order.write(&score);
+            Choice {
+                label: Some(text::since_score(&score)),
+                ..Choice::new(score)
+            }
         };
         let scores = scores(&session.state(), told.set.get());
         scores.into_iter().map(one).collect()

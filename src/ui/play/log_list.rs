@@ -50,11 +50,11 @@ pub fn LogList() -> impl IntoView {
                 lines.push(Line {
                     n: entry.n,
                     time: text::clock_time(entry.at),
-                    words: text::entry(&entry.kind, state),
+                    words: text::entry(entry, state),
                     score: after
                         .play()
                         .filter(|_| standing && !quiet)
-                        .map(|p| p.score.to_string()),
+                        .map(|p| p.score.marked()),
                     became: text::outcome(outcome, state),
                     standing,
                     can_go: entry.n > 1 && standing && !quiet,
@@ -146,7 +146,9 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
         session.with_replay(|_| ());
         let strike = Kind::Strike { entry, why: None };
         match session.would(&strike) {
-            Ok(after) => session.look(|before| text::changes(before, &after)),
+            Ok(after) => {
+                session.look(|before| text::changes(before, &after, text::ScoreOrder::Marked))
+            }
             Err(why) => vec![say(&why, &session.state_now())],
         }
     });

@@ -5,6 +5,7 @@ mod between;
 mod conduct;
 mod consequence;
 mod court;
+mod delay;
 mod due;
 mod finished;
 mod glance;
@@ -44,6 +45,7 @@ use crate::ui::part::team_mark::TeamMark;
 use crate::ui::text;
 
 pub use court::{follow, use_court, Court};
+pub use delay::Delaying;
 pub use log_list::LogList;
 pub use menu::BarTools;
 
@@ -187,6 +189,7 @@ fn opened(panel: Panel) -> AnyView {
         Panel::Replay => view! { <replay::Replayed /> }.into_any(),
         Panel::Hurt { replay, team } => view! { <hurt::Hurt replay team /> }.into_any(),
         Panel::Care(by) => view! { <hurt::Care by /> }.into_any(),
+        Panel::Delay { team, what } => view! { <delay::Delay team what /> }.into_any(),
         Panel::Conduct(team) => view! { <conduct::Conduct team /> }.into_any(),
         Panel::Late(team) => view! { <late::Late team /> }.into_any(),
         Panel::NewLibero(team) => view! { <new_libero::NewLibero team /> }.into_any(),

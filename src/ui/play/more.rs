@@ -4,6 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
+use super::delay::Delaying;
 use super::panel::Frame;
 use crate::game::{legal, Kind};
 use crate::rules::Team;
@@ -26,7 +27,7 @@ pub fn More(
     view! {
         <Frame title>
             {liberos(team, enter)}
-            {happened(team, enter)}
+            {happened(team)}
             <Remark team enter />
         </Frame>
     }
@@ -68,14 +69,8 @@ fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
     view! { {shown} }.into_any()
 }
 
-/// What can happen to a team besides: an entry at once, or a panel of its own.
-#[derive(Clone, PartialEq)]
-enum Happens {
-    Entry(Kind),
-    Opens(Panel),
-}
-
-fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
+/// What can happen to a team besides, each with a panel of its own.
+fn happened(team: Team) -> AnyView {
     let session = use_session();
     let court = use_court();
     let all = Memo::new(move |_| {
@@ -83,21 +78,19 @@ fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
             replay: None,
             team: Some(team),
         };
-        let delay = |request| Happens::Entry(Kind::Delay { team, request });
-        let improper = Happens::Entry(Kind::ImproperRequest { team });
+        let delay = |what| Panel::Delay { team, what };
         let mut all = vec![
-            (text::CONDUCT, Happens::Opens(Panel::Conduct(team))),
-            (text::HURT, Happens::Opens(hurt)),
-            (text::IMPROPER, improper),
-            (text::REQUEST_DELAY, delay(true)),
-            (text::OTHER_DELAY, delay(false)),
-            (text::LATE, Happens::Opens(Panel::Late(team))),
+            (text::CONDUCT, Panel::Conduct(team)),
+            (text::HURT, hurt),
+            (text::IMPROPER, delay(Delaying::Improper)),
+            (text::REQUEST_DELAY, delay(Delaying::Request)),
+            (text::OTHER_DELAY, delay(Delaying::Other)),
+            (text::LATE, Panel::Late(team)),
         ];
         if !session.state().team(team).liberos.is_empty() {
-            let new = Happens::Opens(Panel::NewLibero(team));
-            all.push((text::NEW_LIBERO, new));
+            all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
         }
-        all.push((text::SHORT, Happens::Opens(Panel::Short(team))));
+        all.push((text::SHORT, Panel::Short(team)));
         all
     });
     let choices = Signal::derive(move || {
@@ -105,10 +98,8 @@ fn happened(team: Team, enter: Callback<Kind>) -> AnyView {
         words.iter().map(|(words, _)| Choice::new(*words)).collect()
     });
     let tap = Callback::new(move |i: usize| {
-        match all.with_untracked(|all| all.get(i).map(|(_, happens)| happens.clone())) {
-            Some(Happens::Entry(kind)) => enter.run(kind),
-            Some(Happens::Opens(panel)) => court.open(panel),
-            None => {}
+        if let Some(panel) = all.with_untracked(|all| all.get(i).map(|(_, panel)| *panel)) {
+            court.open(panel);
         }
     });
     let answers = view! {

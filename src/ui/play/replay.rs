@@ -82,7 +82,8 @@ pub fn Replayed() -> impl IntoView {
             }
             last @ Which::Last(_) => {
                 let after = session.would(&last.kind(ReplayWhy::Other, None)).ok()?;
-                session.look(|before| text::changes(before, &after))
+                let order = court.score_order();
+                session.look(|before| text::changes(before, &after, order))
             }
         };
         let lines = lines.into_iter().map(|line| view! { <li>{line}</li> });

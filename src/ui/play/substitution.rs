@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::game::entry::{Change, Forced};
-use crate::game::{say, Barred, Kind, OutFor, Refusal, State};
+use crate::game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::picker::{asked, buttons, fixed, question, Choice, Lie};
 use crate::ui::session::{use_session, Refused, Session};
@@ -150,6 +150,7 @@ pub fn Substitution(
             <Show when=move || ready.get()>
                 <div class="panel-foot">
                     {chosen(request)}
+                    {means(request)}
                     <button type="button" class="button primary" id="record-change" on:click=record>
                         {move || text::record_changes(request.changes.read().len())}
                     </button>
@@ -176,6 +177,29 @@ fn chosen(request: Request) -> AnyView {
         });
     });
     buttons(Lie::Row, choices, None, drop)
+}
+
+/// What each change of a forced request is, and what it means for whoever goes out.
+fn means(request: Request) -> AnyView {
+    let lines = Memo::new(move |_| {
+        let state = request.session.state();
+        let reason = request.reason.get();
+        let one = |change: &Change| {
+            let preview = preview_substitution(&state, request.team, *change, reason)?;
+            let worth_saying = reason.is_some() || preview.may_return != MayReturn::ThisSet;
+            worth_saying.then(|| text::sort_means(preview, change.out))
+        };
+        request
+            .changes
+            .read()
+            .iter()
+            .filter_map(one)
+            .collect::<Vec<_>>()
+    });
+    view! {
+        {move || lines.get().into_iter().map(|line| view! { <p class="means">{line}</p> }).collect_view()}
+    }
+    .into_any()
 }
 
 /// Who goes. Somebody who cannot is asked about with the others.

@@ -200,7 +200,7 @@ fn taken_back(review: &Review, state: &State) -> Vec<AnyView> {
         return vec![sentence(words::NOTHING_TAKEN_BACK)];
     }
     let told = review.taken_back.iter().map(|t| {
-        let entry = text::entry(&t.kind, state);
+        let entry = text::entered(&t.kind, state);
         sentence(words::taken_back(
             t.entry,
             &entry,

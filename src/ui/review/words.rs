@@ -73,7 +73,7 @@ pub fn time_out(team: &str, set: u8, score: Score, run: u16) -> String {
         1 => "after one point of the other team".to_owned(),
         n => format!("after {n} points of the other team in a row"),
     };
-    format!("{team}, set {set} at {}:{}, {before}", score.a, score.b)
+    format!("{team}, set {set} at {}, {before}", score.marked())
 }
 
 pub fn taken_back(entry: u32, words: &str, after: Option<i64>, why: Option<&str>) -> String {

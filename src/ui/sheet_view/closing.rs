@@ -3,20 +3,34 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use super::open_things::{open_things, result, still_open};
 use super::words;
+use crate::game::entry::Check;
 use crate::game::{Kind, Phase, Replay, Signer};
 use crate::record;
 use crate::sheet::words as paper;
 use crate::sheet::{Sheet, Signed};
-use crate::ui::before::SignPad;
+use crate::ui::before::{DetailsForm, SignPad};
 use crate::ui::part::dialog::Drawer;
 use crate::ui::session::{use_session, Session};
 
 /// What is asked in the drawer.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Asked {
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Asked {
     /// Who of [`paper::SIGNERS`] signs.
     Sign(usize),
+    /// What is missing in the heading.
+    Details,
+    /// Who says that a check is in order now.
+    Clear {
+        /// What was checked.
+        item: String,
+    },
+    /// A remark that tells what can be entered no more.
+    Remark {
+        /// What it is about.
+        about: String,
+    },
     /// Why the record is opened again.
     Reopen,
 }
@@ -34,6 +48,9 @@ pub fn Closing() -> impl IntoView {
     });
     let title = move || match asked.get() {
         Asked::Sign(place) => paper::SIGNERS[place].1,
+        Asked::Details => words::DETAILS,
+        Asked::Clear { .. } => words::CLEAR,
+        Asked::Remark { .. } => words::REMARK,
         Asked::Reopen => words::REOPEN_ASK,
     };
     view! {
@@ -79,6 +96,7 @@ fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Ask
         let after = given.iter().rev().filter(|s| !(s.before && begun));
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
+    let open = open_things(replay);
     let missing: Vec<&str> = paper::SIGNERS
         .iter()
         .filter(|(role, _)| of(role).is_none())
@@ -108,12 +126,15 @@ fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Ask
         let code = session.look(|replay| record::seal_code(replay.entries()));
         session.tell(Kind::Seal { code });
     };
-    let all = missing.is_empty();
+    let all = missing.is_empty() && open.is_empty();
     view! {
         <h2>{words::CLOSING}</h2>
+        {result(replay.state())}
+        {still_open(open, replay, may_write, ask)}
         <p>{words::LOOK_FIRST}</p>
         <div class="signers">{lines.collect_view()}</div>
-        {(!all).then(|| view! { <p class="sentence">{words::missing(&missing)}</p> })}
+        {(!missing.is_empty()).then(|| view! { <p class="sentence">{words::missing(&missing)}</p> })}
+        {(!all).then(|| view! { <p>{words::SEAL_ANYWAY_MORE}</p> })}
         <div class="row">
             <button type="button" id="seal" class="button" class:primary=all disabled=!may_write on:click=seal>
                 {if all { words::SEAL } else { words::SEAL_ANYWAY }}
@@ -150,29 +171,59 @@ fn sealed(replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
     .into_any()
 }
 
-/// What the drawer holds: the field to sign in, or a reason.
+/// What the drawer holds: the field to sign in under the result, the heading, or a few words.
 #[component]
 fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
-    let signer = match asked {
-        Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place].0),
-        Asked::Reopen => None,
-    };
-    match signer {
-        Some(signer) => view! {
-            <p>{words::SIGN_MEANS}</p>
-            <SignPad signer open />
+    let session = use_session();
+    match asked {
+        Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place].0)
+            .map(|signer| {
+                let (result, open_count) =
+                    session.look(|replay| (result(replay.state()), open_things(replay).len()));
+                view! {
+                    {result}
+                    {(open_count > 0).then(|| view! { <p class="sentence">{words::open_count(open_count)}</p> })}
+                    <p>{words::SIGN_MEANS}</p>
+                    <SignPad signer open />
+                }
+            })
+            .into_any(),
+        Asked::Details => {
+            let done = Callback::new(move |()| open.set(false));
+            view! { <DetailsForm done with_rules=false /> }.into_any()
         }
-        .into_any(),
-        None => view! { <Reason open /> }.into_any(),
+        Asked::Clear { .. } | Asked::Remark { .. } | Asked::Reopen => {
+            view! { <Reason asked open /> }.into_any()
+        }
     }
 }
 
-/// Why the record is opened again.
+/// A few words: why the record is opened again, who has cleared a check, what a remark tells.
 #[component]
-fn Reason(open: RwSignal<bool>) -> impl IntoView {
+fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     let field = NodeRef::<html::Input>::new();
     let missing = RwSignal::new(false);
+    let (more, label, go_on, needed) = match &asked {
+        Asked::Clear { item } => (
+            words::clear_more(item),
+            words::CLEAR_WHO,
+            words::CLEAR_GO,
+            words::CLEAR_NEEDS_WHO,
+        ),
+        Asked::Remark { about } => (
+            about.clone(),
+            words::REMARK_FIELD,
+            words::REMARK_GO,
+            words::REMARK_NEEDS_WORDS,
+        ),
+        Asked::Sign(_) | Asked::Details | Asked::Reopen => (
+            words::REOPEN_MORE.to_owned(),
+            words::REOPEN_WHY,
+            words::REOPEN,
+            words::REOPEN_NEEDS_WHY,
+        ),
+    };
     let go = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
         let typed = field.get_untracked().map(|input| input.value());
@@ -181,19 +232,30 @@ fn Reason(open: RwSignal<bool>) -> impl IntoView {
             return missing.set(true);
         }
         open.set(false);
-        session.tell(Kind::Reopen { why: Some(typed) });
+        session.tell(match &asked {
+            Asked::Clear { item } => Kind::Check(Check {
+                item: item.clone(),
+                ok: true,
+                note: Some(typed),
+            }),
+            Asked::Remark { .. } => Kind::Remark {
+                text: typed,
+                team: None,
+            },
+            Asked::Sign(_) | Asked::Details | Asked::Reopen => Kind::Reopen { why: Some(typed) },
+        });
     };
     view! {
         <form class="stack" on:submit=go>
-            <p>{words::REOPEN_MORE}</p>
+            <p>{more}</p>
             <label class="field">
-                <span>{words::REOPEN_WHY}</span>
+                <span>{label}</span>
                 <input type="text" id="closing-field" maxlength="200" autocomplete="off" node_ref=field />
             </label>
             {move || missing.get().then(|| view! {
-                <p class="sentence bad" role="alert">{words::REOPEN_NEEDS_WHY}</p>
+                <p class="sentence bad" role="alert">{needed}</p>
             })}
-            <button type="submit" class="button primary" id="closing-go">{words::REOPEN}</button>
+            <button type="submit" class="button primary" id="closing-go">{go_on}</button>
         </form>
     }
 }

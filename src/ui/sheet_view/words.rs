@@ -31,8 +31,67 @@ pub const SIGNED: &str = "signed";
 pub const NOT_SIGNED: &str = "not signed";
 /// Seals.
 pub const SEAL: &str = "Seal the record";
-/// Seals though signatures are missing.
-pub const SEAL_ANYWAY: &str = "Seal without them";
+/// Seals though something is open.
+pub const SEAL_ANYWAY: &str = "Seal anyway";
+/// What that leaves on the sheet.
+pub const SEAL_ANYWAY_MORE: &str = "You can seal anyway. The sheet will say what was open.";
+/// The result of a match that is not over.
+pub const RESULT_SO_FAR: &str = "Not over: the result so far";
+/// Heading of what is open.
+pub const STILL_OPEN: &str = "Still open";
+/// Where nothing is.
+pub const NOTHING_OPEN: &str = "The check found nothing open but what stands below.";
+/// Completes the heading.
+pub const COMPLETE: &str = "Complete it";
+/// What is completed.
+pub const DETAILS: &str = "Match details";
+/// To the court.
+pub const TO_COURT: &str = "To the court";
+/// To the list of entries.
+pub const TO_LOG: &str = "To the list of entries";
+/// What can be entered no more is told on the sheet.
+pub const REMARK: &str = "Explain it in a remark";
+/// The field.
+pub const REMARK_FIELD: &str = "Remark for the sheet";
+/// Enters it.
+pub const REMARK_GO: &str = "Note it";
+/// Without words.
+pub const REMARK_NEEDS_WORDS: &str = "Write a few words first. They stand on the sheet.";
+/// A check is in order now.
+pub const CLEAR: &str = "It is in order now";
+/// The field.
+pub const CLEAR_WHO: &str = "Who says so";
+/// Enters it.
+pub const CLEAR_GO: &str = "Clear the check";
+/// Without a person.
+pub const CLEAR_NEEDS_WHO: &str = "Name the person who says so. It stands on the sheet.";
+
+/// What is cleared.
+#[must_use]
+pub fn clear_more(item: &str) -> String {
+    format!("This check had failed: {}.", item.replace('_', " "))
+}
+
+/// The entry of a finding.
+#[must_use]
+pub fn about_entry(n: u32, words: &str) -> String {
+    format!("Entry {n}: {words}")
+}
+
+/// A way to put something right, for whoever does not see beside what it stands.
+#[must_use]
+pub fn way(words: &str, finding: &str) -> String {
+    format!("{words}: {finding}")
+}
+
+/// Before somebody signs.
+#[must_use]
+pub fn open_count(count: usize) -> String {
+    match count {
+        1 => "One thing is still open; it stands on the sheet screen.".into(),
+        n => format!("{n} things are still open; they stand on the sheet screen."),
+    }
+}
 /// Heading, once it is sealed.
 pub const SEALED: &str = "Sealed";
 /// What to do with the code.

@@ -1,6 +1,6 @@
 //! What an entry would change, in words.
 
-use super::team_name;
+use super::{team_name, ScoreOrder};
 use crate::game::{Outcome, Phase, Replay, SetPlay, State};
 use crate::rules::Team;
 
@@ -10,15 +10,29 @@ pub const WHAT_FOLLOWS: &str = "What follows";
 /// So many entries that would no longer count are named one by one.
 const NAMED: usize = 4;
 
+/// What is different after an entry, one line each; that nothing is, is said as well.
+#[must_use]
+pub fn changes(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
+    let mut lines = differences(before, after, order);
+    if lines.is_empty() {
+        lines.push("Score, sets and service stay as they are".into());
+    }
+    lines
+}
+
 /// What is different after an entry, one line each.
 #[must_use]
-pub fn changes(before: &Replay, after: &Replay) -> Vec<String> {
+pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
     let mut lines = Vec::new();
     let (old, new) = (before.state(), after.state());
     ending(old, new, &mut lines);
-    sets(old, new, &mut lines);
+    sets(old, new, order, &mut lines);
     if old.score() != new.score() {
-        lines.push(format!("Score {} becomes {}", old.score(), new.score()));
+        lines.push(format!(
+            "Score {} becomes {}",
+            order.write(&old.score()),
+            order.write(&new.score())
+        ));
     }
     for team in Team::BOTH {
         match gone(old, new, team) {
@@ -39,9 +53,6 @@ pub fn changes(before: &Replay, after: &Replay) -> Vec<String> {
         }
     }
     no_longer_count(before, after, &mut lines);
-    if lines.is_empty() {
-        lines.push("Score, sets and service stay as they are".into());
-    }
     lines
 }
 
@@ -65,10 +76,14 @@ fn ending(old: &State, new: &State, lines: &mut Vec<String>) {
     }
 }
 
-fn sets(old: &State, new: &State, lines: &mut Vec<String>) {
+fn sets(old: &State, new: &State, order: ScoreOrder, lines: &mut Vec<String>) {
     let (was, is) = (old.sets_won(), new.sets_won());
     if was != is {
-        lines.push(format!("Sets {}:{} become {}:{}", was.a, was.b, is.a, is.b));
+        lines.push(format!(
+            "Sets {} become {}",
+            order.write(&was),
+            order.write(&is)
+        ));
     }
     for set in new.sets() {
         let other = old
@@ -76,10 +91,7 @@ fn sets(old: &State, new: &State, lines: &mut Vec<String>) {
             .find(|o| o.number == set.number)
             .is_some_and(|o| o.score != set.score);
         if other {
-            lines.push(format!(
-                "Set {} is {}:{}",
-                set.number, set.score.a, set.score.b
-            ));
+            lines.push(format!("Set {} is {}", set.number, order.write(&set.score)));
         }
     }
 }
@@ -128,7 +140,7 @@ fn no_longer_count(before: &Replay, after: &Replay, lines: &mut Vec<String>) {
         .outcomes()
         .filter(|(_, o)| counts(o))
         .filter(|(e, _)| matches!(after.outcome(e.n), Some(Outcome::Refused(_))))
-        .map(|(e, _)| format!("{}, {}", e.n, super::entry(&e.kind, before.state())))
+        .map(|(e, _)| format!("{}, {}", e.n, super::entry(e, before.state())))
         .collect();
     let more = refused.len().saturating_sub(NAMED);
     lines.extend(

@@ -2,12 +2,20 @@
 
 use super::team_name;
 use crate::game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
-use crate::game::{Kind, Outcome, State};
+use crate::game::{Entry, Kind, Outcome, State};
 use crate::rules::Team;
 
-/// An entry in a few words; teams are named as in `state`.
+/// An entry in a few words, a request or a delay as what it became; teams are named as in `state`.
 #[must_use]
-pub fn entry(kind: &Kind, state: &State) -> String {
+pub fn entry(entry: &Entry, state: &State) -> String {
+    let line = state.sanction_of(entry.n);
+    line.and_then(|line| super::became(&entry.kind, line, state))
+        .unwrap_or_else(|| entered(&entry.kind, state))
+}
+
+/// The same by the kind alone: what was entered, whatever became of it.
+#[must_use]
+pub fn entered(kind: &Kind, state: &State) -> String {
     let name = |team: Team| team_name(state, team);
     match kind {
         Kind::Match(_) => "Match opened".into(),

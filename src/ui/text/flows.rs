@@ -4,7 +4,8 @@
 use super::team_name;
 use crate::game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
 use crate::game::{Kind, State};
-use crate::rules::{Score, Shirt, Team};
+use crate::rules::{Shirt, Team};
+use crate::ui::play::Delaying;
 
 // ---- Somebody is hurt.
 
@@ -19,20 +20,20 @@ pub const NUMBER_LATER: &str = "Without a number";
 /// Somebody else: an official, a spectator.
 pub const NOT_A_PLAYER: &str = "Not a player";
 /// What comes first; careful, and for an adult to take over.
-pub const CARE_FIRST: [&str; 2] = [
-    "Stop play. Get the adult in charge and first aid at once.",
-    "Touch and move nobody. Make no diagnosis. A blow to the head, or any doubt: off the court.",
-];
+pub const CARE_FIRST: [&str; 3] = [super::CARE_STOP, super::CARE_NO_DIAGNOSIS, super::CARE_HEAD];
 /// What comes before anybody plays on.
-pub const CARE_RETURN: [&str; 2] = [
-    "After a blow to the head, or in any doubt: not back without clearance by a licensed medical \
-     person under your local rules.",
-    "This app does not replace a qualified person or the rules of your competition.",
-];
+pub const CARE_RETURN: [&str; 2] = [super::CARE_HEAD, super::CARE_NOT_REPLACED];
 /// The legend.
 pub const CARE_THEN: &str = "When the adult in charge has spoken";
 /// The player goes on.
-pub const PLAYS_ON: &str = "Plays on, nothing to record";
+pub const PLAYS_ON: &str = "The adult in charge lets the player go on: nothing to record";
+/// A libero comes in for a hurt player, or gives way (19.3).
+pub const LIBERO_WAY: &str =
+    "Libero replacement: no substitution. The player may come back after a completed rally.";
+/// Recovery time (17.1.2).
+pub const RECOVERY_WAY: &str =
+    "Nobody can come in: 3 minutes to recover, once in the match for this player. Not recovered: the \
+     team is incomplete.";
 /// Somebody who does not play was hurt, and play goes on.
 pub const GOES_ON: &str = "Play goes on, nothing to record";
 /// Who takes an official's place (Official Volleyball Rules 2025-2028, 24.2.1 and 26.2.2).
@@ -92,6 +93,40 @@ pub const OTHER_DELAY: &str = "Another delay";
 pub const REQUESTS_MORE: &str =
     "A request that could not be granted and held nobody up is improper: \
     the first one of a team in the match is only noted. One that held play up is a delay.";
+/// What happened.
+#[must_use]
+pub const fn delaying(what: Delaying) -> &'static str {
+    match what {
+        Delaying::Improper => super::IMPROPER,
+        Delaying::Request => REQUEST_DELAY,
+        Delaying::Other => OTHER_DELAY,
+    }
+}
+
+/// What counts as that (15.11.1, 16.1).
+#[must_use]
+pub const fn delay_means(what: Delaying) -> &'static str {
+    match what {
+        Delaying::Improper => {
+            "A request that could not be granted and held nobody up: too late, one too many, a second \
+             one in the same interruption, or by somebody who may not ask."
+        }
+        Delaying::Request => {
+            "A request that was rejected and held play up, or one for an illegal change."
+        }
+        Delaying::Other => "Somebody of the team holds play up: slow to come back, slow to serve on.",
+    }
+}
+
+/// The other half of the judgement, one tap away.
+#[must_use]
+pub const fn delay_instead(instead: Delaying) -> &'static str {
+    match instead {
+        Delaying::Improper => "It held nobody up: improper request",
+        Delaying::Request | Delaying::Other => "It held play up: a delay",
+    }
+}
+
 /// The panel, and the button that opens it.
 pub const CONDUCT: &str = "Misconduct";
 /// The panel, and the button that opens it.
@@ -204,8 +239,8 @@ pub fn set_number(number: u8) -> String {
 
 /// A moment on the running score.
 #[must_use]
-pub fn since_score(score: Score) -> String {
-    format!("Since {}:{}", score.a, score.b)
+pub fn since_score(score: &str) -> String {
+    format!("Since {score}")
 }
 
 /// A place of the order.

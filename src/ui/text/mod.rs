@@ -4,12 +4,16 @@ mod consequence;
 mod entry;
 mod flows;
 mod play;
+mod sanctions;
+mod score;
 mod signals;
 
 pub use consequence::*;
 pub use entry::*;
 pub use flows::*;
 pub use play::*;
+pub use sanctions::*;
+pub use score::*;
 pub use signals::*;
 
 use super::session::Saved;
@@ -123,6 +127,20 @@ pub const INSIST_NEEDS_WHY: &str = "Write a short reason first. It goes on the s
 /// A count-down has ended.
 pub const TIME_OVER: &str = "time is over";
 
+/// The careful words, the same wherever somebody may be hurt. Stopping play for a serious accident is
+/// rule 17.1.1 (Official Volleyball Rules 2025-2028); the rest is usual public guidance for officials of
+/// young players: recognise, remove, and leave the judgement to qualified people.
+pub const CARE_STOP: &str = "Stop play at once. Get the adult in charge and first aid.";
+/// What an official does not do.
+pub const CARE_NO_DIAGNOSIS: &str = "Make no diagnosis. Touch and move nobody.";
+/// A suspected head injury.
+pub const CARE_HEAD: &str =
+    "A blow to the head, or any doubt: off the court, and not back without \
+    clearance by a licensed medical person under your local rules.";
+/// What counts first.
+pub const CARE_NOT_REPLACED: &str =
+    "This app does not replace a qualified person or the rules of your competition. They count first.";
+
 /// What the app is for and what it is not.
 pub const ABOUT_PARTS: [(&str, &[&str]); 5] = [
     (
@@ -137,10 +155,10 @@ pub const ABOUT_PARTS: [(&str, &[&str]); 5] = [
     (
         "When somebody is hurt",
         &[
-            "Stop play at once and get the adult in charge. The app makes no diagnosis and knows no \
-             treatment.",
-            "After a blow to the head, or when in doubt: the player comes off and comes back only \
-             when a qualified person allows it under your local rules.",
+            CARE_STOP,
+            CARE_NO_DIAGNOSIS,
+            CARE_HEAD,
+            CARE_NOT_REPLACED,
         ],
     ),
     (
@@ -231,14 +249,14 @@ pub fn standing(state: &State) -> String {
 /// The same of a match in a list.
 #[must_use]
 pub fn listed_standing(summary: &Summary) -> String {
-    let (won, score, set) = (summary.sets_won(), summary.score(), summary.set);
+    let (won, set) = (summary.sets_won().marked(), summary.set);
     match summary.stage {
         Stage::Preparation => "Not begun".into(),
-        Stage::Playing => format!("{}:{}, set {set} at {}:{}", won.a, won.b, score.a, score.b),
-        Stage::BetweenSets => format!("{}:{} after set {set}", won.a, won.b),
+        Stage::Playing => format!("{won} in sets, set {set}: {}", summary.score().marked()),
+        Stage::BetweenSets => format!("{won} after set {set}"),
         Stage::Finished => {
             let sets: Vec<String> = summary.sets().map(|score| score.to_string()).collect();
-            format!("{}:{} ({})", won.a, won.b, sets.join(", "))
+            format!("{won} ({})", sets.join(", "))
         }
     }
 }

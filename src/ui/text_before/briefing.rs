@@ -43,7 +43,8 @@ pub const BRIEFINGS: [(&str, &[&str]); 3] = [
             "You grant and time the time-outs, let substitutes in, and tell me and the coach when \
              few are left.",
             // 24.2.4, 24.2.5, 17.1
-            "Keep an eye on the benches. When somebody is hurt, stop play at once.",
+            "Keep an eye on the benches. When somebody is hurt, stop play at once and get the adult in \
+             charge.",
         ],
     ),
     (

@@ -1,0 +1,81 @@
+//! A request that could not be granted, or a delay: what it becomes stands there before it is recorded
+//! (Official Volleyball Rules 2025-2028, 15.11 and chapter 16).
+
+use leptos::prelude::*;
+
+use super::consequence::Consequence;
+use super::court::{use_court, Panel};
+use super::panel::Frame;
+use crate::game::Kind;
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// What happened.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Delaying {
+    /// A request that could not be granted and held nobody up.
+    Improper,
+    /// A request that held play up.
+    Request,
+    /// Any other delay.
+    Other,
+}
+
+impl Delaying {
+    /// The entry.
+    fn kind(self, team: Team) -> Kind {
+        match self {
+            Delaying::Improper => Kind::ImproperRequest { team },
+            Delaying::Request => Kind::Delay {
+                team,
+                request: true,
+            },
+            Delaying::Other => Kind::Delay {
+                team,
+                request: false,
+            },
+        }
+    }
+
+    /// The other half of the judgement: whether a request held play up.
+    const fn instead(self) -> Option<Delaying> {
+        match self {
+            Delaying::Improper => Some(Delaying::Request),
+            Delaying::Request => Some(Delaying::Improper),
+            Delaying::Other => None,
+        }
+    }
+}
+
+/// The panel.
+#[component]
+pub fn Delay(
+    /// Whose.
+    team: Team,
+    /// What.
+    what: Delaying,
+) -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let name = text::team_name(&session.state_now(), team);
+    let kind = Signal::stored(Some(what.kind(team)));
+    let instead = what.instead().map(|instead| {
+        view! {
+            <button
+                type="button"
+                class="button quiet"
+                on:click=move |_| court.open(Panel::Delay { team, what: instead })
+            >
+                {text::delay_instead(instead)}
+            </button>
+        }
+    });
+    view! {
+        <Frame title=text::panel_title(text::delaying(what), &name)>
+            <p class="muted">{text::delay_means(what)}</p>
+            <Consequence kind />
+            {instead}
+        </Frame>
+    }
+}

@@ -1,0 +1,152 @@
+//! What stands before somebody signs or seals: the result, and what is open, each with the way to put it
+//! right.
+
+use leptos::prelude::*;
+
+use super::closing::Asked;
+use super::words;
+use crate::game::{say_question, Kind, Replay, State};
+use crate::rules::Team;
+use crate::sheet::audit::{self, Finding, Remedy};
+use crate::ui::part::team_mark::TeamMark;
+use crate::ui::session::use_session;
+use crate::ui::shell::{use_shell, Screen};
+use crate::ui::text;
+
+/// Teams, sets and points, as everybody who signs sees them.
+pub(super) fn result(state: &State) -> AnyView {
+    let won = state.sets_won();
+    let team = |team: Team| {
+        let class = match team {
+            Team::A => "result-team team-a",
+            Team::B => "result-team team-b",
+        };
+        view! {
+            <span class=class>
+                <TeamMark team />
+                <span class="result-name">{text::team_name(state, team)}</span>
+                <span class="result-sets tabular">{won[team]}</span>
+            </span>
+        }
+    };
+    let sets = state.sets().map(|set| {
+        view! { <li>{text::set_number(set.number)} " " <span class="tabular">{set.score.marked()}</span></li> }
+    });
+    let over = state.ended().is_some();
+    view! {
+        <div class="result" id="result">
+            <p class="result-teams">{team(Team::A)} {team(Team::B)}</p>
+            <p><strong>{if over { text::match_over(state) } else { words::RESULT_SO_FAR.to_owned() }}</strong></p>
+            <ul class="result-each">{sets.collect_view()}</ul>
+        </div>
+    }
+    .into_any()
+}
+
+/// What the audit finds and somebody can still do something about, but for the signatures under the
+/// result, which have lines of their own.
+pub(super) fn open_things(replay: &Replay) -> Vec<Finding> {
+    let mut findings = audit::of_log(replay);
+    findings.retain(|f| !matches!(f.remedy(), Remedy::Sign(_) | Remedy::Stands));
+    findings
+}
+
+/// Each of them in words, with the way to put it right.
+pub(super) fn still_open(
+    findings: Vec<Finding>,
+    replay: &Replay,
+    may_write: bool,
+    ask: Callback<Asked>,
+) -> AnyView {
+    if findings.is_empty() {
+        return view! { <p class="mark-ok">{words::NOTHING_OPEN}</p> }.into_any();
+    }
+    let state = replay.state();
+    let count = findings.len();
+    let one = |finding: Finding| {
+        let say = audit::say(&finding, state);
+        let about = finding
+            .entry
+            .and_then(|n| replay.entry(n))
+            .map(|entry| words::about_entry(entry.n, &text::entry(entry, state)));
+        let way = may_write.then(|| way(&finding, &say, state, ask));
+        view! {
+            <li class="open-thing">
+                <p>{say}</p>
+                {about.map(|about| view! { <p class="muted">{about}</p> })}
+                {way}
+            </li>
+        }
+    };
+    view! {
+        <section class="stack" id="still-open" aria-label=words::STILL_OPEN>
+            <h3>{words::STILL_OPEN} " (" {count} ")"</h3>
+            <ul class="open-things">{findings.into_iter().map(one).collect_view()}</ul>
+        </section>
+    }
+    .into_any()
+}
+
+/// The button, or the buttons, that lead to where it is put right.
+fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> AnyView {
+    let session = use_session();
+    let shell = use_shell();
+    let asks = |words: &'static str, what: Asked| {
+        let what = StoredValue::new(what);
+        view! {
+            <button type="button" class="button small" aria-label=words::way(words, say)
+                on:click=move |_| ask.run(what.get_value())
+            >
+                {words}
+            </button>
+        }
+        .into_any()
+    };
+    let leads = |words: &'static str, to: fn(String) -> Screen| {
+        view! {
+            <button type="button" class="button small" aria-label=words::way(words, say)
+                on:click=move |_| if let Some(id) = untrack(|| session.id()) { shell.go(to(id)) }
+            >
+                {words}
+            </button>
+        }
+        .into_any()
+    };
+    match finding.remedy() {
+        Remedy::Details => asks(words::COMPLETE, Asked::Details),
+        Remedy::Clear { item } => asks(words::CLEAR, Asked::Clear { item }),
+        Remedy::Play => leads(words::TO_COURT, |id| Screen::Play { id }),
+        Remedy::Log => leads(words::TO_LOG, |id| Screen::Log { id }),
+        Remedy::Remark => asks(
+            words::REMARK,
+            Asked::Remark {
+                about: say.to_owned(),
+            },
+        ),
+        Remedy::Answer(entry) => {
+            let questions = state.questions().iter();
+            let question = questions.clone().find(|q| q.entry == entry);
+            let answers = question.map(|q| {
+                let (_, said) = say_question(q, state);
+                said.into_iter()
+                    .zip(q.ask.choices())
+                    .map(|(said, choice)| {
+                        view! {
+                            <button type="button" class="button small"
+                                on:click=move |_| {
+                                    let choice = choice.to_owned();
+                                    session.tell(Kind::Answer { entry, choice });
+                                }
+                            >
+                                {said}
+                            </button>
+                        }
+                    })
+                    .collect_view()
+            });
+            view! { <div class="row">{answers}</div> }.into_any()
+        }
+        // These have lines of their own, or are decided.
+        Remedy::Sign(_) | Remedy::Stands => ().into_any(),
+    }
+}
