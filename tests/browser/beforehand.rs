@@ -100,9 +100,8 @@ fn a_delay(stage: &mut Stage) -> Ran {
     referee.tap("Improper request");
     referee.reads_at(
         "#becomes",
-        "Second improper request in this match: delay warning Yellow card on the wrist",
+        "Second improper request in this match: delay warning Yellow card on the wrist, left arm",
     );
-    referee.reads_at("#becomes", "Left arm Delay warning (25)");
     referee.reads_at("#consequence", "No point, service stays");
     referee.reads_at(
         "#consequence",
@@ -263,8 +262,12 @@ fn signing_and_sealing(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let mut entries = played(Preset::SchoolJunior, 3);
     // A check failed and nobody cleared it; the hall is not named.
-    if let Kind::Match(heading) = &mut entries[0].kind {
-        heading.details[Detail::Venue] = None;
+    for entry in &mut entries {
+        match &mut entry.kind {
+            Kind::Match(heading) => heading.details[Detail::Venue] = None,
+            Kind::Heading(given) => given.details[Detail::Venue] = None,
+            _ => {}
+        }
     }
     let n = entries.len() as u32 + 1;
     let check = Check {

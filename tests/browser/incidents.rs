@@ -182,9 +182,14 @@ fn requests_and_delays(stage: &mut Stage) -> Ran {
     // The second one is a delay, and the next delay costs a point.
     referee.tap(&more);
     referee.tap("Improper request");
+    referee.reads_at(
+        "#becomes",
+        "Second improper request in this match: delay warning",
+    );
     referee.tap("Record the delay warning");
     referee.tap(&more);
     referee.tap("Another delay");
+    referee.reads_at("#becomes", "Second delay in this match: delay penalty");
     referee.tap("Record the delay penalty");
     let replay = referee.court_is_right(false);
     assert_eq!(

@@ -115,8 +115,8 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
     };
     let one = move |level_is: Level| {
         view! {
-            <p class="muted">{give} " " {text::FIRST_REFEREE_DECIDES}</p>
             <Consequence kind />
+            <p class="muted">{give} " " {text::FIRST_REFEREE_DECIDES}</p>
             {(level_is >= Level::Expulsion).then(|| view! {
                 <p class="sentence warn">{text::NOT_ALONE}</p>
             })}

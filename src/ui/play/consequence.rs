@@ -93,7 +93,7 @@ pub fn Consequence(
                 }}
                 <button
                     type="button"
-                    class="button primary"
+                    class="button primary make-it"
                     id="make-it"
                     aria-disabled=move || matches!(*follows.read(), Some(Err(_))).to_string()
                     on:click=make
@@ -110,8 +110,10 @@ fn becomes(preview: &SanctionPreview, words: String) -> AnyView {
     let court = use_court();
     let kind = preview.sanction.kind;
     let team = preview.sanction.team;
+    let left = court.team_at(true);
+    let arm = kind.signal().map(|signal| signal.arm(team, left));
+    let how = text::cards_and_arm(kind, arm);
     let signal = kind.signal().map(|signal| {
-        let left = court.team_at(true);
         let words = text::signal_with_number(signal);
         view! {
             <ol class="signal-steps" aria-label=text::SIGNAL>
@@ -124,7 +126,7 @@ fn becomes(preview: &SanctionPreview, words: String) -> AnyView {
             <Cards kind />
             <div>
                 <h3>{words}</h3>
-                <p>{text::cards(kind)}</p>
+                <p>{how}</p>
             </div>
             {signal}
         </div>

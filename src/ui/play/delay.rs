@@ -73,8 +73,8 @@ pub fn Delay(
     });
     view! {
         <Frame title=text::panel_title(text::delaying(what), &name)>
-            <p class="muted">{text::delay_means(what)}</p>
             <Consequence kind />
+            <p class="muted">{text::delay_means(what)}</p>
             {instead}
         </Frame>
     }

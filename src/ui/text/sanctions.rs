@@ -6,7 +6,7 @@ use crate::game::{
     Conduct, Kind, Level, MayReturn, Replay, Sanction, SanctionKind, SanctionPreview, State,
     SubstitutionPreview, Who,
 };
-use crate::rules::Shirt;
+use crate::rules::{Arm, Shirt};
 
 /// What a line of the sanctions box is called.
 #[must_use]
@@ -30,6 +30,17 @@ pub const fn cards(kind: SanctionKind) -> &'static str {
         SanctionKind::Misconduct(Level::Penalty) => "Red card",
         SanctionKind::Misconduct(Level::Expulsion) => "Both cards in one hand",
         SanctionKind::Misconduct(Level::Disqualification) => "One card in each hand",
+    }
+}
+
+/// The same with the arm that shows it, where it is one arm alone (30.1: the side of the team at fault).
+#[must_use]
+pub fn cards_and_arm(kind: SanctionKind, arm: Option<Arm>) -> String {
+    match arm {
+        Some(arm @ (Arm::Left | Arm::Right)) => {
+            format!("{}, {}", cards(kind), lower(super::arm(arm)))
+        }
+        Some(Arm::Both) | None => cards(kind).to_owned(),
     }
 }
 
