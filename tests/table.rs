@@ -10,7 +10,12 @@ use support::source::{code_of, sources, Source};
 const TABLE: &str = "src/game/rules_table.md";
 
 /// What hands refusals on and knows no rule.
-const ONLY_HAND_ON: [&str; 3] = ["reducer::apply", "reducer::may", "reducer::step"];
+const ONLY_HAND_ON: [&str; 4] = [
+    "preview::preview_sanction",
+    "reducer::apply",
+    "reducer::may",
+    "reducer::step",
+];
 
 /// A line of the table.
 struct Row {
