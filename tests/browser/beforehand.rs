@@ -224,6 +224,7 @@ fn injury(stage: &mut Stage) -> Ran {
     let hurt = |referee: &mut Referee, number: &str| {
         referee.tap(&format!("More {A}"));
         referee.tap("Somebody hurt");
+        referee.reads_at("#care-steps", "Stop play at once.");
         referee.tap(number);
     };
     hurt(&mut referee, "Number 4");
