@@ -118,7 +118,9 @@ fn cancelled_points_stay_visible() {
     );
     assert_eq!(set.running.last().and_then(|p| p.total), Some(1));
     assert!(
-        sheet.remarks[0].text.contains("A 4:0 B put right to A 2:1 B"),
+        sheet.remarks[0]
+            .text
+            .contains("A 4:0 B put right to A 2:1 B"),
         "{:?}",
         sheet.remarks
     );
