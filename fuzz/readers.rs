@@ -138,6 +138,7 @@ fn kept_of(backup: &BackupReading) -> Vec<KeptMatch> {
         log: m.reading.log.clone(),
         archived: m.archived,
         drawn: m.drawn.clone(),
+        ..KeptMatch::default()
     });
     kept.collect()
 }

@@ -57,6 +57,24 @@ pub enum What {
     Unproved,
 }
 
+impl Merged {
+    /// The bytes of every line that this program cannot read, once each.
+    #[must_use]
+    pub fn unread(&self) -> Vec<String> {
+        unread(&self.damage)
+    }
+}
+
+/// The bytes of every line among these that cannot be read, once each.
+#[must_use]
+pub fn unread(damage: &[Damage]) -> Vec<String> {
+    let unread = damage.iter().filter(|d| match d.what {
+        What::Damaged | What::Newer => true,
+        What::Missing | What::Unproved => false,
+    });
+    unread.flat_map(|d| d.raw.iter().cloned()).collect()
+}
+
 /// One copy's line, taken apart.
 struct Candidate<'a> {
     copy: usize,

@@ -10,6 +10,7 @@ use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::file;
+use super::unread::with_unread;
 use super::{Log, Problem, Reading, Strokes};
 
 /// What the file says of itself.
@@ -30,6 +31,8 @@ pub struct KeptMatch {
     pub archived: bool,
     /// Signatures drawn with a finger, by the entry that signs.
     pub drawn: BTreeMap<u32, Strokes>,
+    /// Lines of storage that could not be read, as they stand there.
+    pub unread: Vec<String>,
 }
 
 /// More texts of one kind from the desk are not read.
@@ -125,7 +128,8 @@ pub fn write_backup(matches: &[KeptMatch], desk: &OnDesk, made: Option<i64>) -> 
             drawn: &drawn,
         }));
         out.push_str("\"match\":");
-        out.push_str(file::write(&kept.log).trim_end());
+        let file = with_unread(file::write(&kept.log), &kept.unread);
+        out.push_str(file.trim_end());
         out.push('}');
     }
     out.push_str("\n]}\n");
@@ -336,6 +340,7 @@ mod tests {
                 .then_some((12, drawn))
                 .into_iter()
                 .collect(),
+            ..KeptMatch::default()
         }
     }
 
@@ -364,6 +369,7 @@ mod tests {
                     log: m.reading.log,
                     archived: m.archived,
                     drawn: m.drawn,
+                    ..KeptMatch::default()
                 }
             })
             .collect();

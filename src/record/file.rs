@@ -7,6 +7,7 @@ use serde_json::{Map, Value};
 
 use super::chain::Link;
 use super::seal::{self, Seal};
+use super::unread::UNREAD;
 use super::wire;
 use super::{Log, Problem, Reading};
 use crate::game::{Entry, Kind};
@@ -218,9 +219,17 @@ pub(super) fn read_value(value: &Value, text: &str, reading: &mut Reading) {
         }
     }
     for key in file.keys() {
-        if !["log", "version", "id", "link", "entries"].contains(&key.as_str()) {
+        if !["log", "version", "id", "link", "entries", UNREAD].contains(&key.as_str()) {
             reading.note(None, format!("unknown field `{key}`, left out"));
         }
+    }
+    if let Some(lines) = file.get(UNREAD).and_then(Value::as_array) {
+        let say = format!(
+            "{} lines were damaged or newer than the program when the file was written; they stand in it \
+             as they were",
+            lines.len()
+        );
+        reading.note(None, say);
     }
     match file.get("id").and_then(Value::as_str) {
         Some(id) => id.clone_into(&mut reading.log.id),

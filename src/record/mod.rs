@@ -11,6 +11,7 @@ mod pack;
 mod seal;
 mod strokes;
 mod take_in;
+mod unread;
 mod wire;
 
 pub use backup::{
@@ -26,6 +27,7 @@ pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 pub use take_in::{is_of_record, take_in, TakeIn};
+pub use unread::with_unread;
 pub use wire::{read_rules, write_rules};
 
 use crate::game::Entry;

@@ -9,8 +9,8 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::app::keeper::{Change, Keeper};
-use crate::app::merge::Damage;
-use crate::app::ports::{Health, Lines, Standing};
+use crate::app::merge::{unread, Damage};
+use crate::app::ports::{Health, Standing};
 use crate::app::store::Store;
 use crate::device::{self, Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
 use crate::game::entry::Heading;
@@ -262,10 +262,10 @@ impl Session {
         self.damage.get()
     }
 
-    /// Every line of the open match as it stands in storage.
+    /// The bytes of those that cannot be read, to be handed over with the rest.
     #[must_use]
-    pub fn lines(self) -> Lines {
-        self.keeper().map(|k| k.lines()).unwrap_or_default()
+    pub fn unread(self) -> Vec<String> {
+        self.damage.with_untracked(|damage| unread(damage))
     }
 
     /// What is wrong with the storage.
@@ -457,7 +457,12 @@ impl Session {
                     h.replay = Replay::of(opened.entries);
                     h.replay.begin_at(opened.next);
                 });
-                self.damage.set(keeper.damage());
+                let damage = keeper.damage();
+                if self.damage.with_untracked(|known| *known != damage) {
+                    let told: Vec<String> = damage.iter().map(text::line_damage).collect();
+                    self.problems.update(|problems| problems.extend(told));
+                    self.damage.set(damage);
+                }
                 self.standing.set(keeper.standing());
                 self.publish();
                 self.id.set(Some(id.to_owned()));

@@ -11,7 +11,7 @@ use super::part::dialog::Confirm;
 use super::part::keys::go_on_at;
 use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
-use super::start::RUNS_MS;
+use super::start::{export, RUNS_MS};
 use super::text;
 use crate::app::ports::Standing;
 use crate::device::{self, Focus, Offline, Worker};
@@ -518,7 +518,7 @@ fn Keeper() -> impl IntoView {
                     <button
                         type="button"
                         class="button"
-                        on:click=move |_| super::start::export(&session.log(), &session.state_now())
+                        on:click=move |_| export(&session.log(), &session.state_now(), &session.unread())
                     >
                         {text::EXPORT}
                     </button>

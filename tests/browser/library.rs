@@ -190,6 +190,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
             log: m.reading.log,
             archived: m.archived,
             drawn: m.drawn,
+            ..KeptMatch::default()
         })
         .collect();
     back.sort_by(|a, b| a.log.id.cmp(&b.log.id));

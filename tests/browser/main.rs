@@ -4,7 +4,7 @@
 //! whose engine is missing says so and is counted as skipped; it never passes unseen.
 //!
 //! `cargo test --test browser -- [WORD]…` runs the tests whose names hold one of the words;
-//! `cargo test --test browser -- --bench` measures instead.
+//! `cargo test --test browser -- --bench` measures instead, `-- --trials` tries the storage for long.
 
 mod at_a_glance;
 mod beforehand;
@@ -34,6 +34,7 @@ mod stage;
 mod support;
 mod taken_back;
 mod tally;
+mod trials;
 mod versions;
 mod whole_match;
 mod with_everything;
@@ -67,6 +68,7 @@ const FILES: &[&[Test]] = &[
     pictures::TESTS,
     whole_match::TESTS,
     with_everything::TESTS,
+    trials::TESTS,
     probe::TESTS,
     smoke::TESTS,
     first_set::TESTS,
@@ -98,6 +100,9 @@ fn main() -> ExitCode {
                 ExitCode::FAILURE
             }
         };
+    }
+    if std::env::args().any(|word| word == "--trials") {
+        return ExitCode::from(u8::from(!trials::print()));
     }
     // Words that begin with a dash are cargo's own and mean nothing here.
     let words: Vec<String> = std::env::args()

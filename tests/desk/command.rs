@@ -262,8 +262,7 @@ fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
         .collect();
     let kept = logs.iter().map(|log| record::KeptMatch {
         log: log.clone(),
-        archived: false,
-        drawn: Default::default(),
+        ..record::KeptMatch::default()
     });
     let kept: Vec<_> = kept.collect();
     let backup = file(

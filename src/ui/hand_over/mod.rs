@@ -21,7 +21,7 @@ pub fn HandOver() -> impl IntoView {
     let shell = use_shell();
     let said = RwSignal::new(None::<String>);
     let file = move |_| {
-        let parcel = parcel(&session.log(), &session.state_now());
+        let parcel = parcel(&session.log(), &session.state_now(), &session.unread());
         device::spawn(async move {
             let words = match device::hand_over(&parcel).await {
                 Ok(Handed::Shared) => words::SHARED.to_owned(),

@@ -65,7 +65,26 @@ pub fn LogList() -> impl IntoView {
                         .map(|(_, doubt)| words::clock_doubt(doubt)),
                 });
             });
-            lines.reverse();
+            // What cannot be read stands in its place; of what counts unproved the entry says so.
+            for damage in session.damage() {
+                let words = text::line_damage(&damage);
+                match lines.iter_mut().find(|line| line.n == damage.n) {
+                    Some(line) => line.doubt = Some(words),
+                    None => lines.push(Line {
+                        n: damage.n,
+                        words,
+                        became: None,
+                        time: String::new(),
+                        score: None,
+                        standing: false,
+                        can_go: false,
+                        rally: false,
+                        quiet: false,
+                        doubt: None,
+                    }),
+                }
+            }
+            lines.sort_by_key(|line| std::cmp::Reverse(line.n));
             lines
         })
     });

@@ -150,7 +150,7 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::Log => to(|id| Screen::Log { id }),
             Line::Sheet => to(|id| Screen::Sheet { id }),
             Line::Signals => to(|_| Screen::Signals),
-            Line::Export => export(&session.log(), &session.state_now()),
+            Line::Export => export(&session.log(), &session.state_now(), &session.unread()),
             Line::Suspend => court.open(Panel::Suspend),
             Line::Names => names.set(true),
             Line::Grow => grow.set(true),

@@ -88,6 +88,7 @@ pub struct Kept {
     pub problems: Vec<String>,
     /// Whether it was put away.
     pub archived: bool,
+    unread: Vec<String>,
     replay: Arc<Replay>,
 }
 
@@ -127,9 +128,16 @@ impl Kept {
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
             problems: found.merged.damage.iter().map(text::line_damage).collect(),
             archived: is_put_away(&id),
+            unread: found.merged.unread(),
             replay: Arc::new(replay),
             id,
         }
+    }
+
+    /// Lines of it that could not be read.
+    #[must_use]
+    pub fn unread(&self) -> &[String] {
+        &self.unread
     }
 
     /// The log, folded.
@@ -166,6 +174,7 @@ impl Kept {
             log: self.log(),
             archived: self.archived,
             drawn: drawn(&self.id),
+            unread: self.unread.clone(),
         }
     }
 }

@@ -5,19 +5,19 @@ use crate::game::State;
 use crate::record::{self, Log};
 use crate::ui::text;
 
-/// The file of a match.
+/// The file of a match, with the lines of it that could not be read.
 #[must_use]
-pub fn parcel(log: &Log, state: &State) -> Parcel {
+pub fn parcel(log: &Log, state: &State, unread: &[String]) -> Parcel {
     Parcel {
         name: text::file_name(state, "json"),
         mime: "application/json".into(),
-        bytes: record::write(log).into_bytes(),
+        bytes: record::with_unread(record::write(log), unread).into_bytes(),
     }
 }
 
 /// Hands a match over: by the phone's own way to share where it has one, else as a download.
-pub fn export(log: &Log, state: &State) {
-    hand_over(parcel(log, state));
+pub fn export(log: &Log, state: &State, unread: &[String]) {
+    hand_over(parcel(log, state, unread));
 }
 
 /// Hands any file over in the same way.

@@ -198,7 +198,7 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
         let act = move || {
             device::spawn(async move {
                 let kept = library.read(&id.get_value()).await;
-                export(&kept.log(), kept.state());
+                export(&kept.log(), kept.state(), kept.unread());
             });
         };
         button(text::EXPORT, Box::new(act))

@@ -1,0 +1,612 @@
+//! The storage of a match under bad luck in real browsers: a database that opens late or not at first,
+//! copies that differ, tabs that take a match from each other, storage that is emptied, deleted or full.
+//! A few of each run with the other tests; `cargo test --test browser -- --trials` runs many, with kills,
+//! and prints figures (`KILLS=300 DAYS=100` an engine unless said otherwise).
+
+use std::fmt::Write;
+use std::time::{Duration, Instant};
+
+use dutystand::game::{rehearse, Entry, Replay};
+use dutystand::record::{self, KeptMatch, Log, OnDesk};
+use dutystand::rules::Preset;
+use serde_json::{json, Value};
+
+use crate::driver::Engine;
+use crate::kept::begun;
+use crate::referee::{Referee, Side};
+use crate::stage::{built, Stage};
+use crate::{Ran, Test};
+
+const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "trial_a_late_database_loses_nothing",
+        engines: BOTH,
+        run: a_late_database_loses_nothing,
+    },
+    Test {
+        name: "trial_a_failing_database_is_waited_for",
+        engines: BOTH,
+        run: a_failing_database_is_waited_for,
+    },
+    Test {
+        name: "trial_copies_damaged_in_different_places_are_put_together",
+        engines: BOTH,
+        run: copies_damaged_in_different_places_are_put_together,
+    },
+    Test {
+        name: "trial_tabs_take_a_match_from_each_other",
+        engines: BOTH,
+        run: tabs_take_a_match_from_each_other,
+    },
+    Test {
+        name: "trial_an_open_match_is_not_deleted_and_outlives_a_cleared_storage",
+        engines: BOTH,
+        run: an_open_match_is_not_deleted_and_outlives_a_cleared_storage,
+    },
+    Test {
+        name: "trial_finished_matches_leave_room_for_new_ones",
+        engines: BOTH,
+        run: finished_matches_leave_room_for_new_ones,
+    },
+];
+
+/// Stands before the page's own loader: the address says how late the database opens and how often it
+/// fails first (`?late=4600&fails=2`), and whether the browser has locks (`?nolocks=1`).
+const BAD_LUCK: &str = "
+const luck = new URLSearchParams(location.search);
+const [late, fails] = ['late', 'fails'].map((name) => Number(luck.get(name) ?? 0));
+if (luck.has('nolocks')) Object.defineProperty(Navigator.prototype, 'locks', { value: undefined });
+if (late + fails > 0) {
+  const open = IDBFactory.prototype.open;
+  let failed = 0;
+  IDBFactory.prototype.open = function (...args) {
+    const request = { onsuccess: null, onerror: null, onupgradeneeded: null, result: undefined, error: null };
+    const factory = this;
+    setTimeout(() => {
+      if (failed < fails) {
+        failed += 1;
+        request.error = new DOMException('for a trial', 'UnknownError');
+        request.onerror?.(new Event('error'));
+        return;
+      }
+      const real = open.apply(factory, args);
+      const pass = (name) => (event) => {
+        request.result = name === 'onerror' ? undefined : real.result;
+        request.error = name === 'onerror' ? real.error : null;
+        request[name]?.(event);
+      };
+      for (const name of ['onsuccess', 'onerror', 'onupgradeneeded']) real[name] = pass(name);
+    }, late);
+    return request;
+  };
+}
+";
+
+/// A page whose address can bring bad luck. Its worker refuses the altered loader, so it comes from the
+/// server each time.
+fn unlucky(stage: &mut Stage) {
+    let (name, loader) = built("loader-", ".js");
+    let mut altered = BAD_LUCK.as_bytes().to_vec();
+    altered.extend(loader);
+    stage.hand_out(&name, &altered);
+}
+
+/// Opens the match of an id with this bad luck.
+fn open_with(referee: &mut Referee, luck: &str, id: &str) {
+    let address = format!("{}?{luck}#/play/{id}", referee.stage.url());
+    referee.browser().goto(&address);
+    referee.stage.started();
+}
+
+/// Points in turn, so that no set ever ends.
+fn in_turn(from: usize, count: usize) -> Vec<Side> {
+    (from..from + count)
+        .map(|n| if n % 2 == 0 { Side::Left } else { Side::Right })
+        .collect()
+}
+
+/// On the court of a match of this id.
+fn on_court<'a>(stage: &'a mut Stage, id: &str) -> Referee<'a> {
+    unlucky(stage);
+    let mut referee = Referee::at(stage);
+    referee.go_on_with(id, begun());
+    referee.browser().find("#half-left");
+    referee
+}
+
+/// What the mark says, and how many points the halves show, at one moment.
+fn shown(referee: &mut Referee) -> (bool, usize) {
+    let seen = referee.browser().value(
+        "[document.querySelector('#saved')?.classList.contains('safe') ?? false,
+          ['left', 'right'].map((s) => Number(document.querySelector(`#half-${s} .half-score`)?.innerText ?? 0))
+            .reduce((a, b) => a + b, 0)]",
+    );
+    let points = seen[1].as_u64().unwrap_or_default();
+    (seen[0] == json!(true), points as usize)
+}
+
+/// Takes the last lines out of local storage, as a kill does.
+fn behind(referee: &mut Referee, id: &str, lines: usize) {
+    referee.browser().run(
+        "const head = `dutystand/m/${arguments[0]}/`;
+         const keys = Object.keys(localStorage).filter((k) => k.startsWith(head)).sort();
+         keys.slice(-arguments[1]).forEach((k) => localStorage.removeItem(k));",
+        json!([id, lines]),
+    );
+}
+
+/// Changes one line of the match: in local storage, in the database, or in both.
+fn damage(referee: &mut Referee, id: &str, n: u32, local: bool, durable: bool) {
+    referee.browser().run(
+        "const [id, n, local, durable] = arguments;
+         const spoilt = (line) => line.replace('\"at\":', '\"at\":9');
+         const key = `dutystand/m/${id}/${String(n).padStart(5, '0')}`;
+         if (local) localStorage.setItem(key, spoilt(localStorage.getItem(key)));
+         if (!durable) return true;
+         return new Promise((done, broken) => {
+           const open = indexedDB.open('dutystand');
+           open.onerror = () => broken(open.error);
+           open.onsuccess = () => {
+             const write = open.result.transaction('lines', 'readwrite');
+             const store = write.objectStore('lines');
+             const read = store.get([id, n]);
+             read.onsuccess = () => store.put(spoilt(read.result), [id, n]);
+             write.oncomplete = () => { open.result.close(); done(true); };
+             write.onabort = () => broken(write.error);
+           };
+         });",
+        json!([id, n, local, durable]),
+    );
+}
+
+/// Empties everything that the page has stored, as somebody can in the browser's settings.
+fn empty(referee: &mut Referee) {
+    referee.browser().run(
+        "localStorage.clear();
+         return new Promise((done, broken) => {
+           const gone = indexedDB.deleteDatabase('dutystand');
+           gone.onsuccess = () => done(true);
+           gone.onerror = () => broken(gone.error);
+         });",
+        json!([]),
+    );
+}
+
+fn writes(referee: &mut Referee) -> bool {
+    let banner = "document.querySelector('#stands-still') === null";
+    referee.browser().value(banner) == json!(true)
+}
+
+fn take_over(referee: &mut Referee) {
+    referee.tap_in("#stands-still", "Take over here");
+    referee.browser().wait_until(
+        "this tab writes",
+        "document.querySelector('#stands-still') === null",
+    );
+}
+
+fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
+    stage.keeps()?;
+    let mut referee = on_court(stage, "late");
+    referee.points(&in_turn(0, 12), 40);
+    referee.saved();
+    let whole = referee.replay();
+    behind(&mut referee, "late", 9);
+    referee.stage.kill_browser();
+    referee.stage.start_browser();
+    open_with(&mut referee, "late=5500", "late");
+    // Meanwhile nothing is called saved, and a tap says why it does nothing.
+    referee.reads_at("#stands-still", "has not been read yet");
+    assert!(!shown(&mut referee).0);
+    let before = shown(&mut referee).1;
+    referee.point(Side::Left);
+    referee.tap_in("[role=dialog]", "Leave it");
+    assert_eq!(shown(&mut referee).1, before);
+    referee.browser().wait_until(
+        "the second copy was read",
+        "document.querySelector('#stands-still') === null",
+    );
+    referee.reads_at("#damaged", "One copy was read late");
+    assert_eq!(referee.replay().entries(), whole.entries());
+    Ok(())
+}
+
+fn a_failing_database_is_waited_for(stage: &mut Stage) -> Ran {
+    stage.keeps()?;
+    let mut referee = on_court(stage, "fails");
+    referee.points(&in_turn(0, 8), 40);
+    referee.saved();
+    let whole = referee.replay();
+    behind(&mut referee, "fails", 4);
+    open_with(&mut referee, "fails=3", "fails");
+    referee.browser().wait_until(
+        "the second copy was read",
+        "document.querySelector('#stands-still') === null && document.querySelector('#half-left') !== null",
+    );
+    assert_eq!(referee.replay().entries(), whole.entries());
+    Ok(())
+}
+
+fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage, "torn");
+    let downloads = referee.catch_downloads();
+    referee.points(&in_turn(0, 12), 40);
+    referee.saved();
+    let whole = referee.replay();
+    let n = begun().len() as u32;
+    damage(&mut referee, "torn", n + 2, true, false);
+    damage(&mut referee, "torn", n + 5, false, true);
+    referee.stage.reload();
+    referee.browser().find("#half-left");
+    let both = format!("Entries {}, {} are damaged", n + 2, n + 5);
+    referee.reads_at("#damaged", &both);
+    assert_eq!(referee.replay().entries(), whole.entries());
+    referee.tap("Understood");
+
+    // The same place in both: that entry alone is missing, stays as it is, and is said.
+    damage(&mut referee, "torn", n + 3, true, true);
+    let bytes = referee.kept().durable[n as usize + 2].1.clone();
+    referee.stage.reload();
+    referee.browser().find("#half-left");
+    let one = format!("Entry {} is damaged in both copies", n + 3);
+    referee.reads_at("#damaged", &one);
+    let kept = referee.kept();
+    assert_eq!(kept.durable[n as usize + 2].1, bytes);
+    assert_eq!(
+        (kept.local.len(), kept.durable.len()),
+        (whole.entries().len(), whole.entries().len())
+    );
+    assert_eq!(shown(&mut referee).1, 11);
+    referee.point(Side::Left);
+    referee.saved();
+    assert_eq!(referee.kept().durable.len(), whole.entries().len() + 1);
+    // It leaves with the export.
+    referee.tap("Menu");
+    referee.tap("Export");
+    let (_, text) = referee.caught(&downloads);
+    let value: Value = serde_json::from_str(&text).expect("a file");
+    assert_eq!(value["unread"], json!([bytes]));
+    assert_eq!(record::read(&text).log.entries.len(), whole.entries().len());
+    Ok(())
+}
+
+fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
+    for luck in ["", "nolocks=1"] {
+        let id = format!("tabs{}", luck.len());
+        let mut referee = on_court(stage, &id);
+        let mut points = 0;
+        open_with(&mut referee, luck, &id);
+        referee.browser().find("#half-left");
+        let first = referee.browser().tab();
+        let second = referee.browser().open_tab();
+        open_with(&mut referee, luck, &id);
+        referee.reads("This match is open in another tab.");
+        let mut promised = 0;
+        for round in 0..6 {
+            take_over(&mut referee);
+            referee.points(&in_turn(points, 3), 15);
+            referee.saved();
+            let (_, seen) = shown(&mut referee);
+            assert!(
+                seen >= promised + 3,
+                "{seen} after {promised} in round {round}"
+            );
+            promised = seen;
+            points = seen;
+            let other = if round % 2 == 0 { &first } else { &second };
+            referee.browser().switch_to(other);
+            referee.reads("Here you can only look.");
+            assert!(!writes(&mut referee));
+            referee.browser().wait_until(
+                "what the other one wrote is seen",
+                &format!("['left', 'right'].map((s) => Number(document.querySelector(`#half-${{s}} .half-score`).innerText)).reduce((a, b) => a + b) === {seen}"),
+            );
+        }
+        assert_eq!(referee.kept().entries().len(), begun().len() + promised);
+        referee.browser().switch_to(&second);
+        referee.browser().goto("about:blank");
+        referee.browser().switch_to(&first);
+    }
+    Ok(())
+}
+
+fn an_open_match_is_not_deleted_and_outlives_a_cleared_storage(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage, "open");
+    referee.points(&in_turn(0, 6), 40);
+    referee.saved();
+    let whole = referee.replay();
+    let first = referee.browser().tab();
+    let second = referee.browser().open_tab();
+    referee.stage.open();
+    referee.tap_at(".sheet-line button[aria-label^='More: ']");
+    referee.tap_at(".sheet-line button[aria-label^='Delete']");
+    referee.tap_in("[role=dialog]", "Delete");
+    referee.reads("The match was not deleted. If it is open in another tab");
+    referee.tap("Delete everything");
+    referee.tap_in("[role=dialog]", "Delete everything");
+    referee.reads("A match that is open in another tab stays");
+    empty(&mut referee);
+    referee.browser().switch_to(&first);
+    referee.point(Side::Left);
+    referee.reads_at("#damaged", "was written again from memory");
+    let after = referee.replay();
+    assert_eq!(after.entries().len(), whole.entries().len() + 1);
+    assert_eq!(&after.entries()[..whole.entries().len()], whole.entries());
+    referee.browser().switch_to(&second);
+    referee.stage.reload();
+    referee.browser().wait_until(
+        "the match is in the list",
+        "document.querySelectorAll('.sheet-line').length === 1",
+    );
+    Ok(())
+}
+
+fn finished(count: u64) -> Vec<KeptMatch> {
+    (1..=count)
+        .map(|seed| KeptMatch {
+            log: Log {
+                id: format!("f{seed}"),
+                entries: rehearse(Preset::SchoolJunior, seed),
+            },
+            ..KeptMatch::default()
+        })
+        .collect()
+}
+
+/// How many lines of matches stand in local storage, by match.
+const IN_LOCAL: &str = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/m/'))
+    .reduce((all, k) => { const id = k.split('/')[2]; all[id] = (all[id] ?? 0) + 1; return all; }, {})";
+
+fn finished_matches_leave_room_for_new_ones(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let all = finished(12);
+    let file = record::write_backup(&all, &OnDesk::default(), None);
+    referee.open_file("all.json", file.as_bytes());
+    referee.reads("all.json: 12 matches new");
+    assert_eq!(referee.browser().value(IN_LOCAL), json!({}));
+    // One that the first version left in local storage goes the same way.
+    let entries = &all[0].log.entries;
+    let mut writer = record::LineWriter::default();
+    let lines: Vec<(String, String)> = entries
+        .iter()
+        .map(|e| (format!("dutystand/m/f1/{:05}", e.n), writer.line(e)))
+        .collect();
+    referee.browser().run(
+        "for (const [key, line] of arguments[0]) localStorage.setItem(key, line);",
+        json!([lines]),
+    );
+    referee.stage.reload();
+    referee.browser().wait_until(
+        "local storage holds no finished match",
+        &format!("Object.keys({IN_LOCAL}).length === 0"),
+    );
+    // Looking at one writes nothing there; its sheet is whole.
+    let sheet = format!("{}#/sheet/f1", referee.stage.url());
+    referee.browser().goto(&sheet);
+    referee.browser().find("#saved.safe");
+    assert_eq!(referee.browser().value(IN_LOCAL), json!({}));
+    assert_eq!(referee.kept().durable.len(), entries.len());
+    Ok(())
+}
+
+// ---- The long form.
+
+/// What came of many kills or days.
+#[derive(Default)]
+struct Figures {
+    runs: usize,
+    saved: usize,
+    lost: usize,
+    broken: Vec<String>,
+}
+
+fn number(name: &str, default: usize) -> usize {
+    let given = std::env::var(name).ok();
+    given.and_then(|text| text.parse().ok()).unwrap_or(default)
+}
+
+/// Prints the figures; whether nothing was lost.
+pub fn print() -> bool {
+    let (kills, days) = (number("KILLS", 300), number("DAYS", 100));
+    let begun = Instant::now();
+    let outcomes: Vec<(Engine, String, bool)> = std::thread::scope(|scope| {
+        let all: Vec<_> = BOTH
+            .iter()
+            .map(|&engine| {
+                scope.spawn(move || {
+                    if let Err(why) = engine.present() {
+                        return (engine, format!("not tried: {why}"), false);
+                    }
+                    let killed = kill_again_and_again(engine, kills);
+                    let unlucky = bad_days(engine, days);
+                    let mut text = String::new();
+                    for (what, of) in [("kills", &killed), ("bad days", &unlucky)] {
+                        let _ = writeln!(
+                            text,
+                            "  {:>4} {what}: {} entries shown as saved, {} of them lost, {} other faults",
+                            of.runs,
+                            of.saved,
+                            of.lost,
+                            of.broken.len()
+                        );
+                        for broken in &of.broken {
+                            let _ = writeln!(text, "       {broken}");
+                        }
+                    }
+                    let good = [&killed, &unlucky].iter().all(|f| f.lost == 0 && f.broken.is_empty());
+                    (engine, text, good)
+                })
+            })
+            .collect();
+        all.into_iter()
+            .map(|one| one.join().expect("a fault is caught"))
+            .collect()
+    });
+    for (engine, text, _) in &outcomes {
+        println!("{}\n{text}", engine.name());
+    }
+    println!("in {} s", begun.elapsed().as_secs());
+    outcomes.iter().all(|(_, _, good)| *good)
+}
+
+/// A match that is played on after each kill; a new one after so many, or reading it would take longer and
+/// longer.
+const KILLS_A_MATCH: usize = 20;
+
+fn kill_again_and_again(engine: Engine, kills: usize) -> Figures {
+    let mut figures = Figures::default();
+    let mut random = fastrand::Rng::with_seed(11);
+    let mut done = 0;
+    while done < kills {
+        let mut stage = Stage::new(engine);
+        let id = format!("kill{done}");
+        let mut promised = 0;
+        {
+            let mut referee = on_court(&mut stage, &id);
+            referee.saved();
+        }
+        for _ in 0..KILLS_A_MATCH.min(kills - done) {
+            done += 1;
+            figures.runs += 1;
+            let mut referee = Referee { stage: &mut stage };
+            let taps = random.usize(1..8);
+            let from = shown(&mut referee).1;
+            referee.points(&in_turn(from, taps), random.u32(5..60));
+            std::thread::sleep(Duration::from_millis(random.u64(0..120)));
+            if let (true, points) = shown(&mut referee) {
+                figures.saved += points.saturating_sub(promised);
+                promised = points;
+            }
+            referee.stage.kill_browser();
+            referee.stage.start_browser();
+            let luck = ["", "late=1500", "late=4600", "fails=2"][random.usize(0..4)];
+            open_with(&mut referee, luck, &id);
+            referee.browser().wait_until(
+                "the match is read",
+                "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
+            );
+            referee.saved();
+            let (_, points) = shown(&mut referee);
+            if points < promised {
+                figures.lost += promised - points;
+                figures
+                    .broken
+                    .push(format!("kill {done} with {luck:?}: {points} of {promised}"));
+            }
+            promised = points;
+            let kept = referee.kept();
+            if kept.local != kept.durable {
+                figures
+                    .broken
+                    .push(format!("kill {done}: the copies differ"));
+            }
+        }
+    }
+    figures
+}
+
+fn bad_days(engine: Engine, days: usize) -> Figures {
+    let mut figures = Figures::default();
+    let mut random = fastrand::Rng::with_seed(12);
+    let mut done = 0;
+    while done < days {
+        let mut stage = Stage::new(engine);
+        unlucky(&mut stage);
+        for _ in 0..10.min(days - done) {
+            done += 1;
+            figures.runs += 1;
+            bad_day(&mut stage, done, &mut random, &mut figures);
+        }
+    }
+    figures
+}
+
+/// One match with several mishaps, each after some points.
+fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &mut Figures) {
+    let id = format!("day{day}");
+    let mut referee = Referee::at(stage);
+    referee.go_on_with(&id, begun());
+    referee.browser().find("#half-left");
+    let mut happened = Vec::new();
+    for _ in 0..4 {
+        let from = shown(&mut referee).1;
+        let taps = random.usize(1..6);
+        referee.points(&in_turn(from, taps), random.u32(10..50));
+        referee.saved();
+        let entries: Vec<Entry> = referee.replay().entries().to_vec();
+        figures.saved += taps;
+        let n = entries.len() as u32;
+        let what = random.usize(0..6);
+        happened.push(what);
+        match what {
+            0 => {
+                behind(&mut referee, &id, random.usize(1..6));
+                let luck = format!("late={}", random.u32(500..6_000));
+                open_with(&mut referee, &luck, &id);
+            }
+            1 => {
+                behind(&mut referee, &id, random.usize(1..6));
+                let luck = format!("fails={}", random.u32(1..4));
+                open_with(&mut referee, &luck, &id);
+            }
+            2 => {
+                let (one, other) = (random.u32(2..n), random.u32(2..n));
+                damage(&mut referee, &id, one, true, false);
+                if one != other {
+                    damage(&mut referee, &id, other, false, true);
+                }
+                referee.stage.reload();
+            }
+            3 => {
+                empty(&mut referee);
+                referee.browser().wait_until(
+                    "it is written again",
+                    "document.querySelector('#damaged')?.innerText.includes('written again') ?? false",
+                );
+            }
+            4 => {
+                let first = referee.browser().tab();
+                let second = referee.browser().open_tab();
+                open_with(&mut referee, "", &id);
+                referee.browser().find("#stands-still");
+                take_over(&mut referee);
+                referee.browser().goto("about:blank");
+                referee.browser().switch_to(&first);
+                referee.browser().find("#stands-still");
+                take_over(&mut referee);
+                drop(second);
+            }
+            _ => {
+                referee.stage.kill_browser();
+                referee.stage.start_browser();
+                open_with(&mut referee, "", &id);
+            }
+        }
+        referee.browser().wait_until(
+            "the match is read",
+            "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
+        );
+        referee.saved();
+        let kept = referee.kept();
+        if kept.local != kept.durable {
+            figures
+                .broken
+                .push(format!("day {day} {happened:?}: the copies differ"));
+        }
+        let now = Replay::of(kept.entries());
+        let there = entries
+            .iter()
+            .filter(|e| now.entry(e.n) == Some(*e))
+            .count();
+        if there < entries.len() {
+            figures.lost += entries.len() - there;
+            figures.broken.push(format!(
+                "day {day} {happened:?}: {there} of {}",
+                entries.len()
+            ));
+        }
+    }
+}
