@@ -7,6 +7,7 @@
 pub mod keeper;
 pub mod lease;
 pub mod merge;
+pub mod parts;
 pub mod ports;
 pub mod store;
 pub mod summary;

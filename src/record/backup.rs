@@ -166,6 +166,15 @@ pub fn open(text: &str) -> Opened {
     }
 }
 
+/// Reads one match of a backup that was taken apart; `place` counts from 1.
+#[must_use]
+pub fn open_part(text: &str, place: usize) -> ReadMatch {
+    match serde_json::from_str::<Value>(text) {
+        Ok(value) => read_match(&value, text, place),
+        Err(_) => read_match(&Value::Null, text, place),
+    }
+}
+
 /// The matches of a backup as they stand in it.
 #[derive(Default, Deserialize)]
 struct Texts<'a> {

@@ -15,8 +15,8 @@ mod unread;
 mod wire;
 
 pub use backup::{
-    open, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch, MOST_BACKUP_BYTES,
-    MOST_MATCHES, NAME as BACKUP,
+    open, open_part, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch,
+    MOST_BACKUP_BYTES, MOST_MATCHES, NAME as BACKUP,
 };
 pub use chain::Link;
 pub use code::Code;

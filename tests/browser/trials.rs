@@ -37,6 +37,11 @@ pub const TESTS: &[Test] = &[
         run: copies_damaged_in_different_places_are_put_together,
     },
     Test {
+        name: "trial_what_cannot_be_read_leaves_with_the_file",
+        engines: &[Engine::Chromium],
+        run: what_cannot_be_read_leaves_with_the_file,
+    },
+    Test {
         name: "trial_tabs_take_a_match_from_each_other",
         engines: BOTH,
         run: tabs_take_a_match_from_each_other,
@@ -197,7 +202,7 @@ fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
     behind(&mut referee, "late", 9);
     referee.stage.kill_browser();
     referee.stage.start_browser();
-    open_with(&mut referee, "late=5500", "late");
+    open_with(&mut referee, "late=9000", "late");
     // Meanwhile nothing is called saved, and a tap says why it does nothing.
     referee.reads_at("#stands-still", "has not been read yet");
     assert!(!shown(&mut referee).0);
@@ -232,7 +237,6 @@ fn a_failing_database_is_waited_for(stage: &mut Stage) -> Ran {
 
 fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage, "torn");
-    let downloads = referee.catch_downloads();
     referee.points(&in_turn(0, 12), 40);
     referee.saved();
     let whole = referee.replay();
@@ -263,13 +267,34 @@ fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran
     referee.point(Side::Left);
     referee.saved();
     assert_eq!(referee.kept().durable.len(), whole.entries().len() + 1);
-    // It leaves with the export.
+    // The log shows it in its place.
     referee.tap("Menu");
-    referee.tap("Export");
+    referee.tap("Every entry");
+    referee.reads_at(".log", &one);
+    Ok(())
+}
+
+fn what_cannot_be_read_leaves_with_the_file(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage, "torn");
+    let downloads = referee.catch_downloads();
+    referee.points(&in_turn(0, 6), 40);
+    referee.saved();
+    let whole = referee.replay();
+    let n = begun().len() as u32 + 3;
+    damage(&mut referee, "torn", n, true, true);
+    let bytes = referee.kept().durable[n as usize - 1].1.clone();
+    referee.stage.reload();
+    referee.browser().find("#half-left");
+    referee.tap("Understood");
+    referee.tap("Menu");
+    referee.tap("Export the match as a file");
     let (_, text) = referee.caught(&downloads);
     let value: Value = serde_json::from_str(&text).expect("a file");
     assert_eq!(value["unread"], json!([bytes]));
-    assert_eq!(record::read(&text).log.entries.len(), whole.entries().len());
+    assert_eq!(
+        record::read(&text).log.entries.len(),
+        whole.entries().len() - 1
+    );
     Ok(())
 }
 

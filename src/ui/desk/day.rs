@@ -52,7 +52,7 @@ pub fn DemoDay(
             .for_each(|id| PAPERS.forget(id));
         let here = untrack(|| library.all()).into_iter().flatten();
         for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
-            library.delete(kept.id, Callback::new(|_| ()));
+            library.delete(kept.id);
         }
         shell.news(words::DAY_IS_GONE.to_owned());
     };

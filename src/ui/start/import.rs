@@ -7,9 +7,11 @@ use leptos::prelude::*;
 
 use super::kept::put_away;
 use super::library::Library;
+use crate::app::parts::{Parts, Step};
 use crate::device::{self, WriterLock};
 use crate::record::{
-    self, BackupReading, Log, OnDesk, Opened, Reading, Strokes, TakeIn, MOST_BACKUP_BYTES,
+    self, BackupReading, Log, OnDesk, Opened, ReadMatch, Reading, Strokes, TakeIn,
+    MOST_BACKUP_BYTES, MOST_MATCHES,
 };
 use crate::sheet::FileKind;
 use crate::ui::before::{drawn, keep_drawn};
@@ -34,35 +36,38 @@ pub fn Import(
 ) -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
+    // How far it is, and whether somebody wants it to stop.
+    let progress = RwSignal::new(None::<String>);
+    let stopped = RwSignal::new(false);
     let take = move |event: leptos::ev::Event| {
         let files = device::picked_files(&event);
         device::spawn(async move {
-            let mut hand = Hand::new(session, library);
-            library.arrived(Vec::new(), vec![words::TAKING_IN.to_owned()]);
+            stopped.try_set(false);
+            progress.try_set(Some(words::TAKING_IN.to_owned()));
+            library.arrived(Vec::new(), Vec::new());
+            let mut hand = Hand::new(session, library, progress, stopped);
             // What another tab has written meanwhile counts too.
             library.reread().await;
             let all = files.len();
             let mut taken = 0;
             for file in files {
+                if hand.is_stopped() {
+                    break;
+                }
                 let name = file.name();
                 let here = match file.read_text(MOST_BACKUP_BYTES as u64).await {
                     Err(trouble) => {
                         hand.says.push(text::unreadable_file(&name, &trouble));
                         false
                     }
-                    Ok(content) => match also.and_then(|also| also(&name, &content)) {
-                        Some((say, here)) => {
-                            hand.says.push(say);
-                            here
-                        }
-                        None => hand.open(&name, &content).await,
-                    },
+                    Ok(content) => hand.file(&name, &content, also).await,
                 };
                 taken += usize::from(here);
             }
             if all > 1 {
                 hand.says.insert(0, words::files_taken(taken, all));
             }
+            progress.try_set(None);
             library.reread().await;
             library.arrived(hand.came, hand.says);
         });
@@ -84,6 +89,14 @@ pub fn Import(
                     {text::RECEIVE}
                 </button>
             </div>
+            {move || progress.get().map(|words| view! {
+                <div class="row" id="import-progress">
+                    <p role="status">{words}</p>
+                    <button type="button" class="button" on:click=move |_| stopped.set(true)>
+                        {words::STOP}
+                    </button>
+                </div>
+            })}
             <div role="status" class="stack">
                 <For each=move || library.said() key=Clone::clone let:sentence>
                     <p class="sentence">{sentence}</p>
@@ -100,7 +113,7 @@ pub async fn take_in(
     library: Library,
     session: Session,
 ) -> (Vec<String>, Option<String>) {
-    let mut hand = Hand::new(session, library);
+    let mut hand = Hand::new(session, library, RwSignal::new(None), RwSignal::new(false));
     library.reread().await;
     let name = text::THE_RECORD;
     let reading = record::read(&record::write(&log));
@@ -115,21 +128,102 @@ pub async fn take_in(
 struct Hand {
     session: Session,
     library: Library,
+    progress: RwSignal<Option<String>>,
+    stopped: RwSignal<bool>,
     says: Vec<String>,
     came: Vec<String>,
 }
 
+/// So many bytes of a backup are walked through in one task; what a slow phone does in a few milliseconds.
+const STRETCH: usize = 256 * 1024;
+
 impl Hand {
-    fn new(session: Session, library: Library) -> Hand {
+    fn new(
+        session: Session,
+        library: Library,
+        progress: RwSignal<Option<String>>,
+        stopped: RwSignal<bool>,
+    ) -> Hand {
         Hand {
             session,
             library,
+            progress,
+            stopped,
             says: Vec::new(),
             came: Vec::new(),
         }
     }
 
-    /// Takes in a file; says whether anything of it is here now.
+    /// Whether somebody wants no more of it; what is here by then stays.
+    fn is_stopped(&self) -> bool {
+        // The screen may be gone by now: what was begun there is brought to its end.
+        self.stopped.try_get_untracked() == Some(true)
+    }
+
+    /// Takes in a file of any kind; says whether anything of it is here now.
+    async fn file(&mut self, name: &str, content: &str, also: Option<Also>) -> bool {
+        if content.len() > STRETCH {
+            // Only a backup is as long as that, and it is not read in one go.
+            if let Some(here) = self.in_parts(name, content).await {
+                return here;
+            }
+        }
+        match also.and_then(|also| also(name, content)) {
+            Some((say, here)) => {
+                self.says.push(say);
+                here
+            }
+            None => self.open(name, content).await,
+        }
+    }
+
+    /// Takes in a backup match by match; none where it is not a whole one.
+    async fn in_parts(&mut self, name: &str, content: &str) -> Option<bool> {
+        let mut parts = Parts::default();
+        let mut found = Vec::new();
+        let (head, tail) = loop {
+            match parts.step(content, STRETCH) {
+                Step::Further => device::pause(0).await,
+                Step::Part(part) => found.push(part),
+                Step::End { head, tail } => break (head, tail),
+                Step::Broken => return None,
+            }
+        };
+        let Opened::Backup(around) = record::open(&[&content[..head], &content[tail..]].concat())
+        else {
+            return None;
+        };
+        if around.problems.iter().any(|p| p.fatal) || found.len() > MOST_MATCHES {
+            return None;
+        }
+        for problem in &around.problems {
+            self.says.push(words::backup_problem(name, &problem.say));
+        }
+        let all = found.len();
+        let mut counts = [0; 4];
+        let mut here = false;
+        for (place, part) in (1..).zip(found) {
+            self.progress.try_set(Some(words::taking_in(place, all)));
+            device::pause(0).await;
+            if self.is_stopped() {
+                self.says.push(words::stopped_at(name, place - 1, all));
+                break;
+            }
+            let one = record::open_part(&content[part], place);
+            if one.reading.is_nothing() {
+                for problem in &one.reading.problems {
+                    self.says.push(words::backup_problem(name, &problem.say));
+                }
+                continue;
+            }
+            device::pause(0).await;
+            here |= self.one_of_many(name, one, &mut counts).await;
+        }
+        self.says.push(words::backup_taken(name, counts));
+        Some(self.lay_on_desk(name, around.desk) || here)
+    }
+
+    /// Takes in one file that is small, or no whole backup.
     async fn open(&mut self, name: &str, content: &str) -> bool {
         if let Some(kind @ (FileKind::Paper | FileKind::Pool)) = FileKind::of(content) {
             self.says.push(words::of_the_desk(name, kind.words()));
@@ -155,23 +249,29 @@ impl Hand {
             return false;
         }
         let mut counts = [0; 4];
+        let mut here = false;
         for one in backup.matches {
-            let Some(how) = self.take(name, one.reading, one.drawn).await else {
-                continue;
-            };
-            counts[match &how {
-                TakeIn::New(id) => {
-                    put_away(id, one.archived);
-                    0
-                }
-                TakeIn::Longer(_) => 1,
-                TakeIn::Beside(_) => 2,
-                TakeIn::Here(_) => 3,
-            }] += 1;
+            here |= self.one_of_many(name, one, &mut counts).await;
         }
         self.says.push(words::backup_taken(name, counts));
-        let on_desk = self.lay_on_desk(name, backup.desk);
-        on_desk || counts.iter().any(|count| *count > 0)
+        self.lay_on_desk(name, backup.desk) || here
+    }
+
+    async fn one_of_many(&mut self, name: &str, one: ReadMatch, counts: &mut [usize; 4]) -> bool {
+        let Some(how) = self.take(name, one.reading, one.drawn).await else {
+            return false;
+        };
+        let kind = match &how {
+            TakeIn::New(id) => {
+                put_away(id, one.archived);
+                0
+            }
+            TakeIn::Longer(_) => 1,
+            TakeIn::Beside(_) => 2,
+            TakeIn::Here(_) => 3,
+        };
+        counts[kind] += 1;
+        true
     }
 
     /// What a backup holds beside matches; says whether any of it is here now.

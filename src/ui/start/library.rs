@@ -11,6 +11,7 @@ use crate::game::Entry;
 use crate::record::{self, LineWriter, Log, TakeIn};
 use crate::ui::before::forget_drafts;
 use crate::ui::session::{use_session, Session};
+use crate::ui::text_before::library as words;
 
 /// Lists that were made meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 8;
@@ -286,8 +287,8 @@ impl Library {
         });
     }
 
-    /// Removes a match from this phone for good. `done` hears whether it went.
-    pub fn delete(self, id: String, done: Callback<bool>) {
+    /// Removes a match from this phone for good, and says so where it did not go.
+    pub fn delete(self, id: String) {
         let session = self.session;
         let open = untrack(|| session.id());
         device::spawn(async move {
@@ -296,7 +297,9 @@ impl Library {
             }
             let gone = self.forget(&id).await;
             self.refresh();
-            done.try_run(gone);
+            if !gone {
+                self.arrived(Vec::new(), vec![words::NOT_DELETED.to_owned()]);
+            }
         });
     }
 

@@ -213,9 +213,7 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
         words::ARCHIVE
     };
     let put_away = move || library.put_away(&id.get_value(), !away);
-    let failed = RwSignal::new(false);
-    let gone = Callback::new(move |gone: bool| failed.set(!gone));
-    let delete = Callback::new(move |()| library.delete(id.get_value(), gone));
+    let delete = Callback::new(move |()| library.delete(id.get_value()));
     view! {
         <div class="row">
             {export}
@@ -223,9 +221,6 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
             {button(away_words, Box::new(put_away))}
             {button(text::DELETE, Box::new(move || asking.set(true)))}
         </div>
-        <Show when=move || failed.get()>
-            <p class="sentence bad" role="alert">{words::NOT_DELETED}</p>
-        </Show>
         <Confirm
             open=asking
             question=Signal::stored(question)

@@ -28,6 +28,23 @@ pub const IS_ARCHIVED: &str = "put away";
 /// While files are read.
 pub const TAKING_IN: &str = "Taking it in \u{2026}";
 
+/// How far it is.
+#[must_use]
+pub fn taking_in(place: usize, all: usize) -> String {
+    format!("Taking in match {place} of {all} \u{2026}")
+}
+
+/// Ends it.
+pub const STOP: &str = "Stop";
+
+/// Where it was ended.
+#[must_use]
+pub fn stopped_at(name: &str, taken: usize, all: usize) -> String {
+    format!(
+        "{name}: stopped after {taken} of {all} matches. Open the file again to take in the rest."
+    )
+}
+
 /// Heading.
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
