@@ -194,20 +194,17 @@ fn take_over(referee: &mut Referee) {
 }
 
 fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
-    stage.keeps()?;
     let mut referee = on_court(stage, "late");
     referee.points(&in_turn(0, 12), 40);
     referee.saved();
     let whole = referee.replay();
     behind(&mut referee, "late", 9);
-    referee.stage.kill_browser();
-    referee.stage.start_browser();
     open_with(&mut referee, "late=9000", "late");
     // Meanwhile nothing is called saved, and a tap says why it does nothing.
     referee.reads_at("#stands-still", "has not been read yet");
     assert!(!shown(&mut referee).0);
     let before = shown(&mut referee).1;
-    referee.point(Side::Left);
+    referee.tap_at("#half-left");
     referee.tap_in("[role=dialog]", "Leave it");
     assert_eq!(shown(&mut referee).1, before);
     referee.browser().wait_until(
@@ -220,7 +217,6 @@ fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
 }
 
 fn a_failing_database_is_waited_for(stage: &mut Stage) -> Ran {
-    stage.keeps()?;
     let mut referee = on_court(stage, "fails");
     referee.points(&in_turn(0, 8), 40);
     referee.saved();
