@@ -4,7 +4,7 @@
 ///
 /// The text is walked through once, byte by byte, and may be left and gone on with at any time. Whether
 /// what is found can be read is for the reader of each part to say.
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub struct Parts {
     at: usize,
     depth: usize,
@@ -38,22 +38,6 @@ pub enum Step {
 }
 
 const LIST: &[u8] = b"matches";
-
-impl Default for Parts {
-    fn default() -> Parts {
-        Parts {
-            at: 0,
-            depth: 0,
-            in_text: false,
-            escaped: false,
-            quoted: None,
-            named: false,
-            list: None,
-            part: None,
-            end: None,
-        }
-    }
-}
 
 impl Parts {
     /// Walks on by so many bytes at most.
