@@ -48,7 +48,7 @@ pub fn file(bytes: &[u8]) {
     let all = Sheet::of(&replay);
     let html = sheet::document(&all, WallClock(60));
     assert!(!html.contains("<script") && !html.contains("<img"));
-    assert!(sheet::csv(&replay).starts_with("entry,"));
+    assert!(sheet::points_csv(&[("x", &replay)], WallClock(60)).starts_with("\u{feff}match,"));
     let _ = sheet::text(&all, WallClock::default());
     let _ = audit::audit(&reading, &replay);
     let _ = review::Review::of(&replay);

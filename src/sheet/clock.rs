@@ -22,6 +22,13 @@ impl WallClock {
         format!("{year:04}-{month:02}-{day:02}")
     }
 
+    /// Such as `2026-05-09 18:05:30`, as a spreadsheet reads a moment.
+    #[must_use]
+    pub fn moment(self, ms: i64) -> String {
+        let seconds = ms.div_euclid(1000).rem_euclid(60);
+        format!("{} {}:{seconds:02}", self.date(ms), self.time(ms))
+    }
+
     /// Its name, such as `UTC+02:00`.
     #[must_use]
     pub fn name(self) -> String {

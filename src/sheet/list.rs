@@ -1,14 +1,12 @@
 //! What lies on a desk, one line each: both teams, where the match stands, whether it is sealed, and how
 //! much of it is to be looked at.
 
-use std::fmt::Write;
-
 use serde_json::{json, Value};
 
 use super::paper::{Checkup, Draft, Fault};
-use super::spreadsheet::quoted;
+use super::spreadsheet::{number, quoted, Table};
 use super::standings::{self, Played};
-use super::{audit, paper};
+use super::{audit, paper, WallClock};
 use crate::game::entry::Detail;
 use crate::game::{Phase, Replay};
 use crate::record::{seals, Reading};
@@ -230,22 +228,33 @@ pub fn json(lines: &[(String, Line)]) -> Value {
     json!({ "list": list.collect::<Vec<_>>() })
 }
 
-/// The lines as a table for a spreadsheet; `last_at` is milliseconds since 1970 UTC.
+/// The lines as a table for a spreadsheet; `last_at` is milliseconds since 1970 UTC, beside it stand the
+/// time of the world and that of the hall.
 #[must_use]
-pub fn csv(lines: &[(String, Line)]) -> String {
-    let mut out = String::from(
-        "file,kind,group,match_no,A,B,sets_A,sets_B,points,over,seal,findings,last_at\r\n",
-    );
+pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
+    let mut table = Table::new(&[
+        "file",
+        "kind",
+        "group",
+        "match_no",
+        "A",
+        "B",
+        "sets_A",
+        "sets_B",
+        "points",
+        "over",
+        "seal",
+        "findings",
+        "last_at",
+        "last_utc",
+        "last_local",
+    ]);
     for (name, line) in lines {
         let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
-        let sets = |team: Team| line.sets.map(|s| s[team].to_string()).unwrap_or_default();
-        let last_at = line.last_at.map(|at| at.to_string()).unwrap_or_default();
-        // Writing into a string cannot fail.
-        let _ = write!(
-            out,
-            "{},{},{},{},{},{},{},{},{},{},{},{},{last_at}\r\n",
+        let sets = |team: Team| number(line.sets.map(|s| s[team]));
+        table.line(&[
             quoted(name),
-            if line.on_paper { "paper" } else { "record" },
+            number(Some(if line.on_paper { "paper" } else { "record" })),
             quoted(&line.group),
             quoted(&line.number),
             quoted(&line.teams.a),
@@ -253,10 +262,13 @@ pub fn csv(lines: &[(String, Line)]) -> String {
             sets(Team::A),
             sets(Team::B),
             quoted(&points.join(" ")),
-            if line.is_over { "yes" } else { "no" },
-            line.seal.code(),
-            line.findings,
-        );
+            number(Some(if line.is_over { "yes" } else { "no" })),
+            number(Some(line.seal.code())),
+            number(Some(line.findings)),
+            number(line.last_at),
+            number(line.last_at.map(|at| WallClock::default().moment(at))),
+            number(line.last_at.map(|at| hall.moment(at))),
+        ]);
     }
-    out
+    table.finish()
 }

@@ -26,7 +26,7 @@ pub mod words;
 
 pub use clock::WallClock;
 pub use clock_doubt::{clock_doubts, ClockDoubt};
-pub use csv::csv;
+pub use csv::points_csv;
 pub use file_kind::FileKind;
 pub use find::fits;
 pub use fold_print::fold_print;

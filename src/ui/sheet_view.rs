@@ -14,7 +14,7 @@ use super::start::hand_over;
 use super::text;
 use crate::device::{offset_minutes, print_page, Parcel};
 use crate::game::Replay;
-use crate::sheet::{csv, document, parts, Sheet, WallClock};
+use crate::sheet::{document, parts, points_csv, Sheet, WallClock};
 use crate::ui::part::afterwards::{afterwards, by_and_by};
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
@@ -27,7 +27,11 @@ pub fn SheetScreen() -> impl IntoView {
         let html = session.look(|replay| document(&drawn_on(session, replay), wall_clock(replay)));
         give(session, "html", "text/html", html);
     };
-    let points = move |_| give(session, "csv", "text/csv", session.look(csv));
+    let points = move |_| {
+        let id = untrack(|| session.id()).unwrap_or_default();
+        let table = session.look(|replay| points_csv(&[(id.as_str(), replay)], wall_clock(replay)));
+        give(session, "csv", "text/csv", table);
+    };
     let go = move |to: fn(String) -> Screen| {
         if let Some(id) = untrack(|| session.id()) {
             shell.go(to(id));

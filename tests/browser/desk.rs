@@ -28,6 +28,11 @@ pub const TESTS: &[Test] = &[
         run: desk_keys_in_a_paper_set_without_a_mouse,
     },
     Test {
+        name: "desk_keys_in_a_whole_sheet_with_its_lists",
+        engines: CHROMIUM,
+        run: desk_keys_in_a_whole_sheet_with_its_lists,
+    },
+    Test {
         name: "desk_looks_back_on_a_match",
         engines: CHROMIUM,
         run: desk_looks_back_on_a_match,
@@ -270,6 +275,71 @@ fn desk_keys_in_a_paper_set_without_a_mouse(stage: &mut Stage) -> Ran {
         ),
     );
     Ok(())
+}
+
+/// The same for a whole sheet that begins empty: what is keyed in is all that is known.
+fn keys_of_all(sheet: &Draft) -> String {
+    let mut draft = Draft::new(sheet.rules.preset);
+    let mut keys = String::new();
+    let parts = (Cell::HEAD..=sheet.sets()).chain([Cell::RESULT]);
+    for set in parts {
+        let mut at = draft.cells(set).first().copied();
+        while let Some(cell) = at {
+            let mut typed = String::new();
+            for letter in sheet.get(cell).chars() {
+                typed.push(letter);
+                keys.push(letter);
+                draft.set(cell, &typed);
+            }
+            let full = !typed.is_empty() && draft.is_full(cell);
+            at = draft.next(cell);
+            if !full {
+                keys.push('\n');
+            }
+        }
+    }
+    assert_eq!(&draft, sheet, "every box can be reached");
+    keys
+}
+
+fn desk_keys_in_a_whole_sheet_with_its_lists(stage: &mut Stage) -> Ran {
+    let sheet = Draft::of(&demo::day().paper);
+    let two_digits = |c: &Cell| c.part == Part::List && sheet.get(*c).len() == 2;
+    assert!(sheet.cells(Cell::HEAD).iter().any(two_digits));
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#to-desk");
+    referee.tap("Key in a paper sheet");
+    referee.browser().find(".keying");
+    // Nothing is tapped: the first key goes into the first box.
+    let first = sheet.cells(Cell::HEAD)[0].key();
+    referee.browser().wait_until(
+        "the cursor stands in the first box",
+        &format!("document.activeElement.id === '{first}'"),
+    );
+    for key in keys_of_all(&sheet).chars() {
+        press(referee.browser(), key);
+        if key == '\n' {
+            // A hand is slower than the next part of the sheet.
+            referee.still();
+        }
+    }
+    let kept = "Object.entries(localStorage).find(([k]) => k.startsWith('dutystand/s/paper/'))[1]";
+    let written = referee.browser().value(kept);
+    assert_eq!(Draft::of_written(written.as_str().expect("a draft")), sheet);
+    // After the last box everything is checked, and whoever listens hears it.
+    let marks = sheet.check(true).marks;
+    referee.browser().wait_until(
+        "everything is checked",
+        "document.activeElement.id === 'marks'",
+    );
+    match marks.len() {
+        0 => referee.reads_at("#marks", "Every box agrees."),
+        1 => referee.reads_at("#marks", "One box is marked"),
+        n => referee.reads_at("#marks", &format!("{n} boxes are marked")),
+    }
+    referee.tap("Set 1");
+    referee.browser().picture("paper-set");
+    is_fit(&mut referee)
 }
 
 fn desk_looks_back_on_a_match(stage: &mut Stage) -> Ran {

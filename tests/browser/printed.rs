@@ -5,17 +5,69 @@ use dutystand::game::{rehearse, Entry, Kind, Replay};
 use dutystand::rules::{Preset, Shirt};
 use dutystand::sheet::{document, Sheet, WallClock};
 
+use serde_json::json;
+
 use crate::driver::Engine;
+use crate::referee::Referee;
 use crate::stage::Stage;
 use crate::whole_match::pages;
-use crate::{Ran, Test};
+use crate::{Ran, Test, ALL};
 
 /// The tests of this file.
-pub const TESTS: &[Test] = &[Test {
-    name: "three_sets_take_one_page_and_five_take_two",
-    engines: &[Engine::Chromium],
-    run: three_sets_take_one_page_and_five_take_two,
-}];
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "three_sets_take_one_page_and_five_take_two",
+        engines: &[Engine::Chromium],
+        run: three_sets_take_one_page_and_five_take_two,
+    },
+    Test {
+        name: "no_screen_prints_a_button",
+        engines: ALL,
+        run: no_screen_prints_a_button,
+    },
+];
+
+/// Lets the rules for paper hold on the screen as well, and names what could be pressed and shows.
+const PRESSED_ON_PAPER: &str = "(() => {
+    for (const sheet of document.styleSheets) {
+      for (const rule of sheet.cssRules) {
+        if (rule instanceof CSSMediaRule && rule.media.mediaText === 'print') rule.media.mediaText = 'all';
+      }
+    }
+    return [...document.querySelectorAll('button, .button, input, select, [role=button]')]
+      .filter((e) => e.getClientRects().length > 0 && getComputedStyle(e).visibility === 'visible')
+      .map((e) => e.outerHTML.slice(0, 120));
+  })()";
+
+/// Whatever screen is printed, nothing that could be pressed goes on paper; and a sheet printed from its
+/// screen takes as many pages as the page that is saved.
+fn no_screen_prints_a_button(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("printed", rehearse(Preset::SchoolJunior, 4));
+    referee.browser().find("#sheet-page");
+    referee.browser().wait_until(
+        "the whole sheet is there",
+        "document.querySelector('.paper') !== null \
+         && document.querySelector('.paper[aria-busy]') === null",
+    );
+    if referee.browser().engine() == Engine::Chromium {
+        let paper = referee.browser().paper();
+        assert_eq!(pages(&paper), 1);
+    }
+    for place in ["sheet/printed", "review/printed", "log/printed"] {
+        let address = format!("{}#/{place}", referee.stage.url());
+        referee.browser().goto(&address);
+        referee.stage.reload();
+        referee.browser().wait_until(
+            "the screen is there",
+            "document.querySelectorAll('main *').length > 5",
+        );
+        let pressed = referee.browser().value(PRESSED_ON_PAPER);
+        assert_eq!(pressed, json!([]), "{place}");
+    }
+    referee.browser().picture("printed");
+    Ok(())
+}
 
 /// Fourteen players of a team and five others, all with long names, and a competition with one.
 fn dressed(entries: &mut [Entry]) {

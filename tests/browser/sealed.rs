@@ -164,7 +164,7 @@ fn saved_as_the_desk_prints(referee: &mut Referee, downloads: &std::path::Path, 
     assert_eq!(page, sheet::document(&Sheet::of(&replay), clock));
     referee.tap_at("#sheet-points");
     let (_, points) = referee.caught(downloads);
-    assert_eq!(points, sheet::csv(&replay));
+    assert_eq!(points, sheet::points_csv(&[(&log.id, &replay)], clock));
 }
 
 fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {

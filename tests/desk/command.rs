@@ -193,7 +193,7 @@ fn a_desk_is_listed_for_readers_scripts_and_spreadsheets() {
     assert_eq!(listed["list"][1]["paper"], true);
     let csv = desk(&["list", "--csv", &record, &sheet]).out;
     assert_eq!(csv.lines().count(), 3);
-    assert!(csv.starts_with("file,kind,group,match_no,A,B,sets_A,"));
+    assert!(csv.starts_with("\u{feff}file,kind,group,match_no,A,B,sets_A,"));
 }
 
 #[test]
@@ -457,23 +457,64 @@ fn a_bad_hand_over_is_said_with_the_way_out() {
     assert!(run.err.contains("Hand over the file."), "{}", run.err);
 }
 
-/// The points as a table: numbers and codes alone, whatever somebody typed as a name, so that no cell is
-/// taken for a formula and none needs quotes.
+/// The cells of a line of a table: quotes hold together what stands between them.
+fn cells(line: &str) -> Vec<String> {
+    let mut cells = vec![String::new()];
+    let mut inside = false;
+    for sign in line.chars() {
+        match sign {
+            '"' => inside = !inside,
+            ',' if !inside => cells.push(String::new()),
+            _ => {}
+        }
+        if sign != ',' || inside {
+            cells.last_mut().expect("one cell at least").push(sign);
+        }
+    }
+    cells
+}
+
+/// The points of several matches are one table. What somebody typed as a name stands in quotes and is no
+/// formula, also where semicolons or tabs part the cells; everything else is numbers and codes.
 #[test]
-fn points_as_a_table_hold_no_typed_word() {
+fn points_of_many_matches_are_one_table_that_opens_rightly() {
     let hostile = rehearsed(6)
         .replace("Otters", "=HYPERLINK(1)")
-        .replace("Herons", "@SUM(1+1),\\\"x\\\"");
-    let run = desk(&["sheet", "--csv", &file("hostile.json", &hostile)]);
-    let mut lines = run.out.split_terminator("\r\n");
-    let columns = lines.next().expect("a head").split(',').count();
+        .replace("Herons", "@SUM(1+1),\\\"x\\\";y\\tz");
+    let first = file("hostile.json", &hostile);
+    let second = file("second.json", &rehearsed(7));
+    let run = desk(&["sheet", "--csv", "--clock", "+02:00", &first, &second]);
+    assert!(run.out.starts_with('\u{feff}'), "the mark of UTF-8");
+    let mut lines = run
+        .out
+        .trim_start_matches('\u{feff}')
+        .split_terminator("\r\n");
+    let head: Vec<&str> = lines.next().expect("a head").split(',').collect();
+    let column = |name: &str| head.iter().position(|h| *h == name).expect("that column");
+    let mut matches = std::collections::BTreeSet::new();
     let mut points = 0;
     for line in lines {
-        let cells: Vec<&str> = line.split(',').collect();
-        assert_eq!(cells.len(), columns, "{line}");
-        let plain = |c: char| c.is_ascii_alphanumeric() || c == '_';
-        assert!(cells.iter().all(|cell| cell.chars().all(plain)), "{line}");
+        let cells = cells(line);
+        assert_eq!(cells.len(), head.len(), "{line}");
+        for cell in &cells {
+            let quoted = cell.starts_with('"') && cell.ends_with('"') && cell.len() >= 2;
+            let plain = |c: char| c.is_ascii_alphanumeric() || "_-: ".contains(c);
+            assert!(quoted || cell.chars().all(plain), "{cell} in {line}");
+            assert!(
+                !cell.starts_with("\"=") && !cell.starts_with("\"@"),
+                "{cell}"
+            );
+        }
+        // The hall is two hours ahead of the world.
+        let [utc, local] = ["utc", "local"].map(|name| cells[column(name)].clone());
+        let minute = |moment: &str| {
+            let (hours, rest) = moment[11..].split_once(':').expect("a time");
+            hours.parse::<u32>().expect("hours") * 60 + rest[..2].parse::<u32>().expect("minutes")
+        };
+        assert_eq!((minute(&utc) + 120) % (24 * 60), minute(&local), "{line}");
+        matches.insert(cells[column("match")].clone());
         points += 1;
     }
-    assert!(points > 60, "{points}");
+    assert_eq!(matches.len(), 2);
+    assert!(points > 100, "{points}");
 }

@@ -15,8 +15,9 @@ pub const ALL: [Help; 10] = [
         more: "\
 desk list FILE…
 One line a match record or paper sheet: teams, result, state of the seal, number of findings.
-    --csv    as a table for a spreadsheet
-    --json   as one JSON object
+    --csv             as a table for a spreadsheet
+    --clock +02:00    how far the clock in the hall is ahead; without it universal time
+    --json            as one JSON object
 Example:  desk list saturday/*.json
 ",
     },
@@ -79,7 +80,7 @@ Examples: desk standings --text pool.json
 desk sheet FILE…
 The finished sheet as text.
     --html            to print, one page that needs nothing else
-    --csv             its points, for a spreadsheet
+    --csv             the points of all of them as one table for a spreadsheet
     --clock +02:00    how far the clock in the hall is ahead; without it universal time
 Example:  desk sheet --html --clock +01:00 final.json > final.html
 ",

@@ -39,7 +39,7 @@ fn main() -> ExitCode {
             out(more);
             return ExitCode::SUCCESS;
         }
-        ("list", _) => Asked::of(&rest, &["--csv"], &[]).map(|a| list_all(&a)),
+        ("list", _) => Asked::of(&rest, &["--csv"], &["--clock"]).and_then(|a| list_all(&a)),
         ("audit", _) => Asked::of(&rest, &[], &[]).map(|a| audit_all(&a)),
         ("paper", _) => Asked::of(&rest, &["--text", "--record"], &[]).map(|a| paper_all(&a)),
         ("compare", _) => Asked::of(&rest, &["--text"], &[]).and_then(|a| compare_two(&a)),
@@ -170,27 +170,39 @@ fn replay(_name: &str, reading: &Reading) -> Verdict {
     Verdict::of(some("refused") || some("problems"))
 }
 
-fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
-    // The hall's clock is not in the record.
-    let clock = match asked.value("--clock") {
+/// The hall's clock, which is in no record.
+fn hall_clock(asked: &Asked) -> Result<WallClock, String> {
+    match asked.value("--clock") {
         Some(value) => WallClock::read(value)
-            .ok_or("--clock wants how far the hall is ahead, such as +02:00.")?,
-        None => WallClock::default(),
-    };
-    let print = |replay: &Replay| {
-        if asked.is("--html") {
-            out(&sheet::document(&sheet::Sheet::of(replay), clock));
-        } else if asked.is("--csv") {
-            out(&sheet::csv(replay));
-        } else {
-            out(&sheet::text(&sheet::Sheet::of(replay), clock));
-        }
-    };
-    Ok(over_records(&asked.files, |name, reading| {
+            .ok_or_else(|| "--clock wants how far the hall is ahead, such as +02:00.".to_owned()),
+        None => Ok(WallClock::default()),
+    }
+}
+
+fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
+    let clock = hall_clock(asked)?;
+    let mut records: Vec<(String, Replay)> = Vec::new();
+    let verdict = over_records(&asked.files, |name, reading| {
         say_problems(name, reading);
-        print(&Replay::of(reading.log.entries.clone()));
+        let replay = Replay::of(reading.log.entries.clone());
+        if asked.is("--html") {
+            out(&sheet::document(&sheet::Sheet::of(&replay), clock));
+        } else if asked.is("--csv") {
+            records.push((name.to_owned(), replay));
+        } else {
+            out(&sheet::text(&sheet::Sheet::of(&replay), clock));
+        }
         Verdict::of(!reading.problems.is_empty())
-    }))
+    });
+    if asked.is("--csv") {
+        // One table for all of them.
+        let records: Vec<_> = records
+            .iter()
+            .map(|(name, replay)| (name.as_str(), replay))
+            .collect();
+        out(&sheet::points_csv(&records, clock));
+    }
+    Ok(verdict)
 }
 
 fn say_problems(name: &str, reading: &Reading) {
@@ -280,10 +292,11 @@ fn all_given(asked: &Asked, expected: FileKind) -> Vec<(&String, Option<Given>)>
         .collect()
 }
 
-fn list_all(asked: &Asked) -> Verdict {
+fn list_all(asked: &Asked) -> Result<Verdict, String> {
+    let hall = hall_clock(asked)?;
     let (lines, verdict) = lines(all_given(asked, FileKind::Match));
     if asked.is("--csv") {
-        out(&list::csv(&lines));
+        out(&list::csv(&lines, hall));
     } else if asked.json {
         out(&format!("{}\n", list::json(&lines)));
     } else {
@@ -292,7 +305,7 @@ fn list_all(asked: &Asked) -> Verdict {
         }
     }
     let findings = lines.iter().any(|(_, line)| line.findings > 0);
-    verdict.max(Verdict::of(findings))
+    Ok(verdict.max(Verdict::of(findings)))
 }
 
 fn audit_all(asked: &Asked) -> Verdict {

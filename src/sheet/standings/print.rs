@@ -5,7 +5,7 @@ use std::fmt::Write;
 use serde_json::{json, Value};
 
 use super::{say_finding, say_reason, Pool, Standings};
-use crate::sheet::spreadsheet::quoted;
+use crate::sheet::spreadsheet::{number, quoted, Table};
 
 /// The table and the findings as one JSON object.
 #[must_use]
@@ -27,37 +27,47 @@ pub fn json(pool: &Pool, standings: &Standings) -> Value {
     json!({ "table": rows.collect::<Vec<_>>(), "findings": findings.collect::<Vec<_>>() })
 }
 
-/// The table as CSV (RFC 4180), one line a team.
+/// The table for a spreadsheet, one line a team.
 #[must_use]
 pub fn csv(standings: &Standings) -> String {
-    let mut out = String::from(
-        "place,team,played,wins,losses,draws,match_points,sets_won,sets_lost,set_ratio,points_won,\
-         points_lost,point_ratio,decided_by,reason\r\n",
-    );
+    let mut table = Table::new(&[
+        "place",
+        "team",
+        "played",
+        "wins",
+        "losses",
+        "draws",
+        "match_points",
+        "sets_won",
+        "sets_lost",
+        "set_ratio",
+        "points_won",
+        "points_lost",
+        "point_ratio",
+        "decided_by",
+        "reason",
+    ]);
     for row in &standings.rows {
         let t = &row.tally;
-        // Writing into a string cannot fail.
-        let _ = write!(
-            out,
-            "{},{},{},{},{},{},{},{},{},{},{},{},{},{},{}\r\n",
-            row.place,
+        table.line(&[
+            number(Some(row.place)),
             quoted(&row.team),
-            t.played,
-            t.wins,
-            t.losses,
-            t.draws,
-            t.match_points,
-            t.sets.0,
-            t.sets.1,
-            t.set_ratio(),
-            t.points.0,
-            t.points.1,
-            t.point_ratio(),
-            row.decided_by().unwrap_or_default(),
+            number(Some(t.played)),
+            number(Some(t.wins)),
+            number(Some(t.losses)),
+            number(Some(t.draws)),
+            number(Some(t.match_points)),
+            number(Some(t.sets.0)),
+            number(Some(t.sets.1)),
+            number(Some(t.set_ratio())),
+            number(Some(t.points.0)),
+            number(Some(t.points.1)),
+            number(Some(t.point_ratio())),
+            number(row.decided_by()),
             quoted(&say_reason(row)),
-        );
+        ]);
     }
-    out
+    table.finish()
 }
 
 /// The table as lines to read.

@@ -10,6 +10,8 @@ use super::{button, hand_over, words};
 use crate::device;
 use crate::rules::{Preset, Team};
 use crate::sheet::paper::{self, Cell, Draft, Mark, Part};
+use crate::sheet::words::roman;
+use crate::ui::part::afterwards::after_the_frame;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::text_before;
 
@@ -51,6 +53,15 @@ pub fn form(id: &str) -> AnyView {
         not_kept: RwSignal::new(false),
     };
     Effect::new(move |_| form.check());
+    // The first key belongs to the first box; a new screen leads to its heading with its first frame.
+    let first = form
+        .draft
+        .with_untracked(|d| d.cells(form.shown.get_untracked()).first().copied());
+    if let Some(first) = first {
+        after_the_frame(move || {
+            device::focus_on(&first.key());
+        });
+    }
     view! {
         <div class="desk keying stack">
             {move || form.not_kept.get().then(|| view! {
@@ -127,11 +138,21 @@ impl Form {
             return;
         }
         let next = self.draft.with_untracked(|d| match cell.set {
-            Cell::RESULT => Cell::RESULT,
-            set if d.is_decided_after(set) => Cell::RESULT,
-            set => set + 1,
+            // After the last box of all everything is checked.
+            Cell::RESULT => None,
+            set if d.is_decided_after(set) => Some(Cell::RESULT),
+            set => Some(set + 1),
         });
-        self.show(next);
+        match next {
+            Some(next) => self.show(next),
+            None => {
+                self.all.set(true);
+                device::spawn(async {
+                    leptos::task::tick().await;
+                    device::focus_on("marks");
+                });
+            }
+        }
     }
 
     fn show(self, set: u8) {
@@ -284,7 +305,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
             .iter()
             .filter(|m| m.cell.set == set && of(&m.cell))
             .map(|m| {
-                let place = words::place_of(m.cell);
+                let place = words::place_of(m.cell, &form.draft.read());
                 let rule = m.rule.map(words::rule);
                 view! {
                     <li id=says(m.cell) class="sentence bad">
@@ -310,6 +331,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
         .into_any()
     };
     let columns = match part {
+        Part::Round => "boxes sixes",
         Part::TimeOut => "boxes pairs",
         Part::Change => "boxes fives",
         Part::Sanction => "boxes fours",
@@ -319,11 +341,27 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
     view! {
         <div class="keyed-line" class:team-a=team == Team::A class:team-b=team == Team::B>
             {head}
-            <div class=columns>
+            <div class=columns style:--columns=form.draft.with_untracked(|d| d.rules.players_on_court.to_string())>
+                {(part == Part::Round).then(|| columns_of_rounds(form, set, team))}
                 <For each=cells key=|cell| cell.key() children=move |cell| one(form, cell) />
             </div>
             {said}
         </div>
+    }
+    .into_any()
+}
+
+/// Above the totals of the turns: the columns of the paper, and a cross where a team has no first turn.
+fn columns_of_rounds(form: Form, set: u8, team: Team) -> AnyView {
+    let columns = form.draft.with_untracked(|d| d.rules.players_on_court);
+    let left_out = move || form.draft.read().turns_left_out(set, team);
+    view! {
+        {(1..=columns)
+            .map(|column| view! { <span class="column" aria-hidden="true">{roman(column.into())}</span> })
+            .collect_view()}
+        {move || (0..left_out())
+            .map(|_| view! { <span class="column" aria-hidden="true">{words::NO_FIRST_TURN}</span> })
+            .collect_view()}
     }
     .into_any()
 }
@@ -335,7 +373,7 @@ fn says(cell: Cell) -> String {
 fn one(form: Form, cell: Cell) -> AnyView {
     let first = Cell { column: 0, ..cell };
     let marked = move || form.marks.read().iter().any(|m| m.cell == first);
-    let name = move || words::name_of(cell, form.draft.read().name(cell.team));
+    let name = move || words::name_of(cell, &form.draft.read());
     let mode = if cell.takes_letters() {
         "text"
     } else {
@@ -374,9 +412,7 @@ fn marks_of_all(form: Form) -> AnyView {
         .iter()
         .map(|m| {
             let cell = m.cell;
-            let name = form
-                .draft
-                .with_untracked(|d| words::where_is(cell, d.name(cell.team)));
+            let name = form.draft.with_untracked(|d| words::where_is(cell, d));
             let to = move || {
                 form.shown.set(cell.set);
                 focus(cell);
@@ -386,7 +422,7 @@ fn marks_of_all(form: Form) -> AnyView {
         .collect_view();
     view! {
         <section class="stack" aria-live="polite">
-            <p id="marks" class:mark-ok=marks.is_empty() && all>
+            <p id="marks" tabindex="-1" class:mark-ok=marks.is_empty() && all>
                 {words::marks(marks.len(), all)}
             </p>
             <ul class="row">{ways}</ul>

@@ -9,6 +9,7 @@ use crate::device;
 use crate::rules::Preset;
 use crate::sheet::list::{csv, say_findings, Line};
 use crate::sheet::paper::Draft;
+use crate::sheet::WallClock;
 use crate::ui::shelf::{Shelf, PAPERS, POOLS};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::start::{Also, Import, Library};
@@ -166,7 +167,10 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
         .iter()
         .filter_map(|item| Some((item.id.clone(), item.line.clone()?)))
         .collect();
-    let spreadsheet = move |_| save("desk.csv", csv(&lines));
+    // The clock of the hall: this phone's, on the day of the first match that has a time.
+    let last_at = lines.iter().find_map(|(_, line)| line.last_at);
+    let hall = WallClock(last_at.map_or(0, device::offset_minutes));
+    let spreadsheet = move |_| save("desk.csv", csv(&lines, hall));
     view! {
         <div class="row">
             <button type="button" class="button" id="desk-csv" on:click=spreadsheet>

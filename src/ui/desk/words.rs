@@ -5,8 +5,9 @@ use leptos::prelude::*;
 use super::items::Item;
 use crate::rules::{ByTeam, Score};
 use crate::sheet::list::{say_findings, Line};
-use crate::sheet::paper::{Cell, Part};
+use crate::sheet::paper::{Cell, Draft, Part};
 use crate::sheet::standings::{words as criterion_words, Criterion};
+use crate::sheet::words::roman;
 use crate::sheet::FormProblem;
 use crate::ui::text;
 
@@ -326,11 +327,11 @@ pub const fn letters_of(part: Part) -> Option<&'static str> {
 }
 
 /// A box among several of its part, in words; none where it has only one.
-pub fn place_of(cell: Cell) -> Option<String> {
+pub fn place_of(cell: Cell, draft: &Draft) -> Option<String> {
     let n = cell.row + 1;
     Some(match cell.part {
         Part::LineUp => format!("Place {n}"),
-        Part::Round => format!("Turn {n}"),
+        Part::Round => round_of(cell, draft),
         Part::TimeOut => format!("Time-out {n}"),
         Part::Change => format!("Substitution {n}"),
         Part::Sanction => format!("Sanction {n}"),
@@ -339,8 +340,15 @@ pub fn place_of(cell: Cell) -> Option<String> {
     })
 }
 
+/// A total of a turn at service as the paper has it: by column and round.
+fn round_of(cell: Cell, draft: &Draft) -> String {
+    let (column, round) = draft.round_of(cell);
+    format!("column {}, round {round}", roman(column.into()))
+}
+
 /// The full name of a box, for whoever listens.
-pub fn name_of(cell: Cell, team: &str) -> String {
+pub fn name_of(cell: Cell, draft: &Draft) -> String {
+    let team = draft.name(cell.team);
     let n = cell.row + 1;
     let column = match (cell.part, cell.column) {
         (Part::TimeOut, 0) | (Part::Change | Part::Sanction, 2) => "own points",
@@ -357,7 +365,7 @@ pub fn name_of(cell: Cell, team: &str) -> String {
         Part::List => format!("{team}, number {n} of the list"),
         Part::First => "First service, A or B".into(),
         Part::LineUp => format!("{team}, place {n}"),
-        Part::Round => format!("{team}, total after turn {n}"),
+        Part::Round => format!("{team}, {}, total", round_of(cell, draft)),
         Part::Final => format!("{team}, points at the end"),
         Part::TimeOut => format!("{team}, time-out {n}, {column}"),
         Part::Change => format!("{team}, substitution {n}, {column}"),
@@ -389,13 +397,16 @@ pub const fn short_column(cell: Cell) -> &'static str {
 }
 
 /// A box on the whole sheet.
-pub fn where_is(cell: Cell, team: &str) -> String {
+pub fn where_is(cell: Cell, draft: &Draft) -> String {
     format!(
         "{}: {}",
         part_of_sheet(cell.set),
-        name_of(Cell { column: 0, ..cell }, team)
+        name_of(Cell { column: 0, ..cell }, draft)
     )
 }
+
+/// In the place of the first total of a team that receives first: the paper has a cross there.
+pub const NO_FIRST_TURN: &str = "X";
 
 pub fn rally_order(order: &str) -> String {
     if order.is_empty() {

@@ -125,11 +125,11 @@ impl Draft {
             Part::Name => return false,
             Part::Sets => return true,
             Part::Start | Part::End => return text.len() == 4,
-            Part::List | Part::Libero | Part::LineUp => {
-                return self.is_whole_shirt(cell.team, text);
-            }
+            // No list says yet which numbers there are.
+            Part::List => return text.len() >= self.longest_shirt(),
+            Part::Libero | Part::LineUp => return self.is_whole_shirt(cell, text),
             Part::Change | Part::Sanction if cell.column < 2 => {
-                return self.is_whole_shirt(cell.team, text);
+                return self.is_whole_shirt(cell, text);
             }
             Part::Round => {
                 let before = cell.row.checked_sub(1).map(|row| Cell { row, ..cell });
@@ -163,20 +163,43 @@ impl Draft {
         target.cap.unwrap_or(target.target.saturating_add(14))
     }
 
-    /// Whether no other number of the list, or of the rules, begins with this one.
-    fn is_whole_shirt(&self, team: Team, text: &str) -> bool {
-        let most = self.rules.roster.max_number.to_string().len();
-        let list: Vec<&str> = self.list(team).collect();
+    /// Whether this is a number of the list and no other one begins with it. What stands in the box itself
+    /// says nothing about that.
+    fn is_whole_shirt(&self, cell: Cell, text: &str) -> bool {
+        let listed = |c: &&Cell| {
+            let listed = matches!(c.part, Part::List | Part::Libero);
+            c.set == Cell::HEAD && listed && c.team == cell.team && **c != cell
+        };
+        let list: Vec<&str> = self
+            .cells
+            .keys()
+            .filter(listed)
+            .map(|c| self.get(*c))
+            .collect();
         let longer = |s: &&str| s.len() > text.len() && s.starts_with(text);
-        text.len() >= most || (list.contains(&text) && !list.iter().any(longer))
+        text.len() >= self.longest_shirt() || (list.contains(&text) && !list.iter().any(longer))
     }
 
-    fn list(&self, team: Team) -> impl Iterator<Item = &str> {
-        let of = move |c: &&Cell| {
-            let listed = matches!(c.part, Part::List | Part::Libero);
-            c.set == Cell::HEAD && listed && c.team == team
-        };
-        self.cells.keys().filter(of).map(|c| self.get(*c))
+    /// How many digits a shirt number has at most.
+    fn longest_shirt(&self) -> usize {
+        self.rules.roster.max_number.to_string().len()
+    }
+
+    /// Where a total of a turn at service stands on paper: the column of a place of the rotation, and the
+    /// round, both from 1. The team that receives first has no first turn, so that its totals begin in the
+    /// second column.
+    #[must_use]
+    pub fn round_of(&self, cell: Cell) -> (u8, u8) {
+        let turn = cell.row + self.turns_left_out(cell.set, cell.team);
+        let places = self.rules.players_on_court.max(1);
+        (turn % places + 1, turn / places + 1)
+    }
+
+    /// 1 for a team that receives first, as far as that was keyed in.
+    #[must_use]
+    pub fn turns_left_out(&self, set: u8, team: Team) -> u8 {
+        let first = self.get(Cell::only(set, Part::First, Team::A));
+        u8::from(!first.is_empty() && first != team.letter())
     }
 }
 
