@@ -130,7 +130,7 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
     assert_eq!(scores, [(25, 20), (18, 25), (26, 24), (23, 25), (15, 12)]);
 
     referee.tap("To the sheet");
-    referee.reads("Otters won 3:2");
+    referee.reads_at("#outcome", "Otters won 3:2");
     sheet_is_right(&mut referee, &Sheet::of(&replay));
     two_pages(&mut referee);
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());

@@ -110,10 +110,14 @@ fn first_set(referee: &mut Referee) {
     more(referee, A, "5 in for 9");
 
     more(referee, A, "Improper request");
+    referee.tap("Record the improper request");
     more(referee, A, "Improper request");
+    referee.tap("Record the delay warning");
     referee.reads_at("#announced", "Delay warning (25)");
     more(referee, B, "Another delay");
+    referee.tap("Record the delay warning");
     more(referee, B, "Request that held play up");
+    referee.tap("Record the delay penalty");
     referee.reads_at("#announced", "Delay penalty (25)");
     sanction(referee, A, "number 2", "Warning");
     sanction(referee, A, "number 4", "Penalty");
@@ -302,6 +306,7 @@ fn sanction(referee: &mut Referee, team: &str, person: &str, level: &str) {
     more(referee, team, "Misconduct");
     referee.tap(person);
     referee.tap_in(".levels", &format!("{level}, {person}"));
+    referee.tap(&format!("Record the {}, {person}", level.to_lowercase()));
 }
 
 fn change(referee: &mut Referee, team: &str, used: u8, changes: &[(u16, u16)]) {
