@@ -34,6 +34,17 @@ pub enum Ask {
         /// The set.
         set: u8,
     },
+    /// A player not on the list was found after the match: the match is lost (FIVB Casebook 2024, case
+    /// 4.22), or the points and sets won since he or she came in (7.3.5.4). Until it is answered the
+    /// result stands.
+    UnregisteredAfter {
+        /// Whose player.
+        team: Team,
+        /// The set in which he or she came in.
+        set: u8,
+        /// Whether that was inside an earlier set than the last one.
+        inside: bool,
+    },
 }
 
 impl Ask {
@@ -43,16 +54,19 @@ impl Ask {
         match self {
             Ask::WhoOpens { .. } => "who_opens",
             Ask::UnregisteredInside { .. } => "unregistered_inside_set",
+            Ask::UnregisteredAfter { .. } => "unregistered_after_match",
         }
     }
 
     /// The codes of the choices.
     #[must_use]
-    pub const fn choices(self) -> [&'static str; 2] {
+    pub const fn choices(self) -> &'static [&'static str] {
         match self {
-            Ask::WhoOpens { .. } => ["A", "B"],
-            // That set and all later ones the team won are lost; or it stands and only those are.
-            Ask::UnregisteredInside { .. } => ["lose_set", "keep_set"],
+            Ask::WhoOpens { .. } => &["A", "B"],
+            // That set and all later ones are lost; or it stands and only those are.
+            Ask::UnregisteredInside { .. } => &["lose_set", "keep_set"],
+            Ask::UnregisteredAfter { inside: true, .. } => &["lose_match", "lose_set", "keep_set"],
+            Ask::UnregisteredAfter { inside: false, .. } => &["lose_match", "lose_set"],
         }
     }
 }
@@ -78,6 +92,20 @@ pub(super) fn unregistered_inside(questions: &mut Vec<Question>, entry: u32, tea
     questions.push(Question {
         entry,
         ask: Ask::UnregisteredInside { team, set },
+    });
+}
+
+/// Asks what becomes of a match in which an unregistered player took part.
+pub(super) fn unregistered_after(
+    questions: &mut Vec<Question>,
+    entry: u32,
+    team: Team,
+    set: u8,
+    inside: bool,
+) {
+    questions.push(Question {
+        entry,
+        ask: Ask::UnregisteredAfter { team, set, inside },
     });
 }
 
@@ -112,7 +140,10 @@ pub(super) fn answer(state: &mut State, entry: u32, choice: &str) {
                 play.serving = Some(if choice == "A" { Team::A } else { Team::B });
             }
         }
-        Ask::UnregisteredInside { team, set } => {
+        Ask::UnregisteredAfter { team, .. } if choice == "lose_match" => {
+            late_fault::lose_match(state, team);
+        }
+        Ask::UnregisteredInside { team, set } | Ask::UnregisteredAfter { team, set, .. } => {
             let begin = if choice == "lose_set" {
                 Beginning::ThatSet
             } else {

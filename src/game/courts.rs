@@ -2,11 +2,14 @@
 
 use super::stage::Stage;
 use super::state::State;
-use super::Refusal;
+use crate::rules::Team;
+use super::refusal::{InSet, Refusal};
 
 pub(super) fn check(state: &State) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {
-        return Err(Refusal::NoSetRunning);
+        return Err(Refusal::NoSetRunning {
+            asked: InSet::ChangeOfCourts,
+        });
     };
     match state.rules.decider.change_courts_at {
         Some(at) if state.rules.is_decider(play.number) => {
@@ -27,5 +30,6 @@ pub(super) fn change(state: &mut State) {
     if let Stage::Playing(play) = &mut state.stage {
         play.left = play.left.other();
         play.changed_courts = true;
+        state.left = state.left.map(Team::other);
     }
 }

@@ -214,7 +214,12 @@ impl Replay {
                 see(&before, entry, outcome, &after);
                 before = after;
             } else {
-                see(&before, entry, outcome, &before);
+                let was = before.clone();
+                if matches!(outcome, Outcome::Refused(_)) {
+                    // Part of it may stay open (15.10.4).
+                    let _ = step(&mut before, entry);
+                }
+                see(&was, entry, outcome, &before);
             }
         }
     }

@@ -74,6 +74,11 @@ fn lose(state: &mut State, mut record: SetRecord) {
 
 /// The match is lost in the fewest sets, each to nothing, whatever was played (6.4.1, 6.4.2).
 pub(super) fn default(state: &mut State, team: Team) {
+    lose_all(state, team, How::Default);
+}
+
+/// The same, however it comes.
+pub(super) fn lose_all(state: &mut State, team: Team, how: How) {
     let winner = team.other();
     let left_over = state.shown().cloned().map(Box::new);
     let needed = state
@@ -83,7 +88,7 @@ pub(super) fn default(state: &mut State, team: Team) {
     let made = (1..=needed)
         .map(|number| {
             let mut record = SetRecord {
-                how: How::Default,
+                how,
                 ..lost(number, team)
             };
             record.score[winner] = state.rules.target_of(number).points_to_win_against(0);
@@ -91,10 +96,10 @@ pub(super) fn default(state: &mut State, team: Team) {
         })
         .collect();
     let wiped = std::mem::replace(&mut state.sets, made);
-    // Whatever was asked about them is decided by the default.
+    // Whatever was asked about them is decided so.
     state.questions.clear();
     state.stage = Stage::Finished(Ending {
-        how: How::Default,
+        how,
         lost_by: Some(team),
         left_over,
         wiped,

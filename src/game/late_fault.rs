@@ -6,73 +6,122 @@ use std::sync::Arc;
 use super::ask;
 use super::ending::{Ending, How, SetRecord};
 use super::entry::{Fault, Found, LateFault};
+use super::forfeit;
 use super::line_up;
 use super::rally;
 use super::set::{PointFor, SetPlay};
 use super::stage::{Coming, Stage};
 use super::state::State;
+use super::team_state::OutFor;
 use super::Refusal;
 use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
-    let play = at_hand(state)?;
-    let positions = fault
-        .positions
-        .as_ref()
-        .filter(|_| play.follows_places(fault.team));
-    if let Some(positions) = positions {
-        line_up::check_numbers(state, positions)?;
-        let team = fault.team;
-        if let Some(&number) = positions.iter().find(|&&s| !state.teams[team].lists(s)) {
-            return Err(Refusal::NotListed { team, number });
-        }
-    }
+    let play = at_hand(state, fault.fault)?;
+    check_positions(state, play, fault)?;
     check_since(state, play, fault)?;
-    let known = &state.teams[fault.team];
-    let mut liberos = positions
-        .into_iter()
-        .flatten()
-        .filter(|&&s| known.is_libero(s));
+    if fault.fault == Fault::Rotation {
+        check_server(play, fault)?;
+    }
+    Ok(())
+}
+
+/// The right places are whole, and of players who may stand there.
+fn check_positions(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), Refusal> {
+    let Some(positions) = fault.positions.as_ref().filter(|_| play.follows_places(fault.team)) else {
+        return Ok(());
+    };
+    let team = fault.team;
+    let known = &state.teams[team];
+    line_up::check_numbers(state, positions)?;
+    if let Some(&number) = positions.iter().find(|&&s| !known.lists(s)) {
+        return Err(Refusal::NotListed { team, number });
+    }
+    if revises_next(state, fault) {
+        return positions
+            .iter()
+            .try_for_each(|&number| line_up::may_start(state, team, number));
+    }
+    let mut liberos = positions.iter().filter(|&&s| known.is_libero(s));
     match (liberos.next(), liberos.next()) {
         (Some(&number), Some(_)) => Err(Refusal::LiberoOnCourt { number }),
         _ => Ok(()),
     }
 }
 
+/// Whether the right places are a revised line-up for the set to come: for a player who was not on the
+/// list, found between the sets, where that team's line-up is in already (7.3.5.4).
+fn revises_next(state: &State, fault: &LateFault) -> bool {
+    fault.fault == Fault::UnregisteredPlayer
+        && state
+            .coming()
+            .is_some_and(|coming| coming.line_ups[fault.team].is_some())
+}
+
 fn check_since(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), Refusal> {
     let Some(since) = fault.since else {
         return Ok(());
     };
+    let kind = fault.fault;
     let set = since.set.unwrap_or(play.number);
     if set == play.number {
-        return stood(play, since.score);
+        return stood(play, kind, since.score);
     }
     // A line-up ends with its set, and a decision can be put right only until the next one begins
     // (FIVB Casebook 2024, case 7.5); a player who is not on the list is wrong in every set (7.3.5.4).
     if set == 0 || set > play.number {
-        return Err(Refusal::SetNotPlayed { set });
+        return Err(Refusal::SetNotPlayed { set, fault: kind });
     }
     let earlier = state.sets().find(|s| s.number == set);
     match earlier {
-        Some(record) if fault.fault == Fault::UnregisteredPlayer => match &record.play {
+        Some(record) if kind == Fault::UnregisteredPlayer => match &record.play {
             // A set that was lost for such a player already is not lost once more.
-            Some(play) if record.how != How::Unregistered => stood(play, since.score),
+            Some(play) if record.how != How::Unregistered => stood(play, kind, since.score),
             _ => Err(Refusal::NotByPlay { set }),
         },
         _ => Err(Refusal::EarlierSet {
             set,
             now: play.number,
+            fault: kind,
         }),
     }
 }
 
-fn stood(play: &SetPlay, score: Score) -> Result<(), Refusal> {
+fn stood(play: &SetPlay, fault: Fault, score: Score) -> Result<(), Refusal> {
     match play.moment(score) {
         Some(_) => Ok(()),
         None => Err(Refusal::ScoreNeverStood {
             asked: score,
             nearest: play.nearest(score),
+            fault,
         }),
+    }
+}
+
+/// A wrong server has served: since the moment named, or, where nobody knows it, the rally that was
+/// stopped or has just ended (7.7.1). A fault found after a rally began before that rally, so that it
+/// costs one point and never two (7.7.1.1).
+fn check_server(play: &SetPlay, fault: &LateFault) -> Result<(), Refusal> {
+    let from = fault.since.and_then(|since| play.moment(since.score));
+    let stopped = (fault.during == Found::Rally).then_some(play.serving);
+    let mut servers: Vec<Option<Team>> = match from {
+        Some(from) => play.servers_from(from).collect(),
+        None if stopped.is_some() => Vec::new(),
+        None => play.servers_from(0).last().into_iter().collect(),
+    };
+    servers.extend(stopped);
+    let asked = fault.since.map(|since| since.score);
+    match (servers.is_empty(), play.before_last_rally()) {
+        (true, None) => Err(Refusal::NoRallyYet),
+        (true, Some(before)) => Err(Refusal::RallyBeganBefore {
+            asked: asked.unwrap_or(before),
+            before,
+        }),
+        // Without a toss nobody knows who served.
+        (false, _) if servers.iter().all(|s| s.is_some_and(|s| s != fault.team)) => {
+            Err(Refusal::DidNotServe { team: fault.team })
+        }
+        (false, _) => Ok(()),
     }
 }
 
@@ -81,18 +130,17 @@ impl State {
     /// begins.
     #[must_use]
     pub fn correctable(&self) -> Option<&SetPlay> {
-        at_hand(self).ok()
+        at_hand(self, Fault::Rotation).ok()
     }
 }
 
 /// The same, or why there is none.
-fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
-    match &state.stage {
+fn at_hand(state: &State, fault: Fault) -> Result<&SetPlay, Refusal> {
+    match state.stage_beneath() {
         Stage::Playing(play) => Ok(play),
-        Stage::Suspended { .. } => Err(Refusal::Suspended),
-        Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed),
-        Stage::Coming(_) | Stage::Finished(_) => {
-            let last = state.sets.last().ok_or(Refusal::NothingPlayed)?;
+        Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed { fault }),
+        Stage::Coming(_) | Stage::Finished(_) | Stage::Suspended { .. } => {
+            let last = state.sets.last().ok_or(Refusal::NothingPlayed { fault })?;
             match &last.play {
                 Some(play) if last.how == How::Played => Ok(play),
                 _ => Err(Refusal::NotByPlay { set: last.number }),
@@ -102,43 +150,59 @@ fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
 }
 
 pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
-    let team = fault.team;
-    let Ok(now) = at_hand(state).map(|play| play.number) else {
+    let Ok(now) = at_hand(state, fault.fault).map(|play| play.number) else {
         return;
     };
-    let earlier = fault
-        .since
-        .and_then(|s| Some((s.set.filter(|&set| set < now)?, s.score)));
-    let mut waiting = None;
-    // Found between the sets, a fault of an earlier set leaves nothing on court to put right.
-    if earlier.is_none() || matches!(state.stage, Stage::Playing(_)) {
-        waiting = reopen(state);
-        correct_set(state, n, fault, earlier.is_some());
-    }
-    match earlier {
-        Some((set, score)) if score == Score::default() => {
-            lose_earlier_sets(state, team, set, Beginning::ThatSet);
+    let plays = matches!(state.stage_beneath(), Stage::Playing(_));
+    if fault.fault == Fault::UnregisteredPlayer {
+        unregistered(state, n, fault, now, plays);
+        if plays {
+            rally::settle(state);
         }
-        // Since a score inside an earlier set: the text does not say what becomes of that set.
-        Some((set, _)) => ask::unregistered_inside(&mut state.questions, n, team, set),
-        None => {}
+        return;
     }
+    let waiting = if plays { None } else { reopen(state) };
+    correct_set(state, n, fault, false);
     rally::settle(state);
     // A set that stays won closes again at once, and what was handed in for the next one stands.
-    match (&mut state.stage, waiting) {
+    match (state.stage_beneath_mut(), waiting) {
         (Stage::Coming(coming), Some(waiting)) => *coming = waiting,
         (Stage::Finished(ending), Some(waiting)) => ending.waiting = waiting,
         _ => {}
     }
 }
 
+/// A player who is not on the list takes points and sets with him or her, back to the moment of coming in
+/// (7.3.5.4). While a set is played that one is put right on court. Found after a set, that set is lost
+/// and not played on (FIVB Casebook 2024, case 4.22); after the match the first referee is asked.
+fn unregistered(state: &mut State, n: u32, fault: &LateFault, now: u8, plays: bool) {
+    let team = fault.team;
+    let (set, score) = match fault.since {
+        Some(since) => (since.set.unwrap_or(now), Some(since.score)),
+        None => (now, None),
+    };
+    // Within the last set it makes no difference when: that set is lost.
+    let inside = set < now && score != Some(Score::default());
+    if plays {
+        correct_set(state, n, fault, set < now);
+    }
+    if matches!(state.stage_beneath(), Stage::Finished(_)) {
+        ask::unregistered_after(&mut state.questions, n, team, set, inside);
+    } else if inside {
+        // Since a score inside an earlier set: the text does not say what becomes of that set.
+        ask::unregistered_inside(&mut state.questions, n, team, set);
+    } else if set < now || !plays {
+        lose_earlier_sets(state, team, set, Beginning::ThatSet);
+    }
+    if let (true, Some(positions)) = (revises_next(state, fault), &fault.positions) {
+        line_up::hand_in(state, team, positions);
+    }
+}
+
 /// Brings the last set back on court; what waits for the next one is given back.
 fn reopen(state: &mut State) -> Option<Coming> {
-    if matches!(state.stage, Stage::Playing(_)) {
-        return None;
-    }
     let play = state.sets.pop()?.play.clone()?;
-    match std::mem::replace(&mut state.stage, Stage::Playing(Box::new(play))) {
+    match std::mem::replace(state.stage_beneath_mut(), Stage::Playing(Box::new(play))) {
         Stage::Coming(coming)
         | Stage::Finished(Ending {
             waiting: coming, ..
@@ -156,7 +220,7 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     let opponent = team.other();
     let liberos = state.teams[team].liberos.clone();
     let rules = state.rules;
-    let Stage::Playing(play) = &mut state.stage else {
+    let Stage::Playing(play) = state.stage_beneath_mut() else {
         return;
     };
     // A set that the opponent has won already has no further point (6.2); in any other the point comes
@@ -185,14 +249,15 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
         (false, false) => play.award(opponent, PointFor::LateFault, n),
     }
     play.note_score();
-    ask::expire(&mut state.questions);
-    if let (Some(positions), Stage::Playing(play)) = (&fault.positions, &mut state.stage) {
-        if play.follows_places(fault.team) {
-            // For a player who was not on the list a revised line-up is given (7.3.5.4).
-            let revised = fault.fault == Fault::UnregisteredPlayer;
-            play.sides[team].put_right(positions, revised, |s| liberos.contains(&s));
-        }
+    if let Some(positions) = fault.positions.as_ref().filter(|_| play.follows_places(fault.team)) {
+        // For a player who was not on the list a revised line-up is given (7.3.5.4).
+        let revised = fault.fault == Fault::UnregisteredPlayer;
+        let side = &mut play.sides[team];
+        let freed = side.put_right(positions, revised, |s| liberos.contains(&s));
+        let out = &mut state.teams[team].out;
+        out.retain(|(s, why)| *why != OutFor::Exceptional || !freed.contains(s));
     }
+    ask::expire(&mut state.questions);
 }
 
 /// Where lost sets begin.
@@ -204,23 +269,22 @@ pub(super) enum Beginning {
     TheNext,
 }
 
-/// An unregistered player loses the set in which he or she came in, and every later one that the
-/// team won, to nothing (7.3.5.4); if that decides the match, what was played after it is void.
+/// An unregistered player loses the set in which he or she came in, every later one that the team won, and
+/// the team's points in the others; the opponent keeps its points beyond the target (7.3.5.4; FIVB
+/// Casebook 2024, case 4.22). If that decides the match, what was played after it is void.
 pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin: Beginning) {
     let winner = team.other();
     for record in &mut state.sets {
         let lost = match record.number.cmp(&since) {
             std::cmp::Ordering::Less => false,
             std::cmp::Ordering::Equal => begin == Beginning::ThatSet,
-            std::cmp::Ordering::Greater => record.winner == team,
+            std::cmp::Ordering::Greater => true,
         };
         if lost {
             let record: &mut SetRecord = Arc::make_mut(record);
+            let to_nothing = state.rules.target_of(record.number).points_to_win_against(0);
             record.score[team] = 0;
-            record.score[winner] = state
-                .rules
-                .target_of(record.number)
-                .points_to_win_against(0);
+            record.score[winner] = record.score[winner].max(to_nothing);
             record.winner = winner;
             record.how = How::Unregistered;
         }
@@ -242,4 +306,9 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
             state.stage = Stage::Coming(std::mem::take(&mut ending.waiting));
         }
     }
+}
+
+/// The whole match is lost for an unregistered player (FIVB Casebook 2024, case 4.22).
+pub(super) fn lose_match(state: &mut State, team: Team) {
+    forfeit::lose_all(state, team, How::Unregistered);
 }

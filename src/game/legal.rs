@@ -50,9 +50,9 @@ pub(super) fn candidates(state: &State, all: &mut Vec<Kind>) {
         }
     }
     for question in state.questions() {
-        all.extend(question.ask.choices().map(|choice| Kind::Answer {
+        all.extend(question.ask.choices().iter().map(|choice| Kind::Answer {
             entry: question.entry,
-            choice: choice.to_owned(),
+            choice: (*choice).to_owned(),
         }));
     }
     for team in Team::BOTH {
@@ -81,8 +81,9 @@ fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
         .iter()
         .flat_map(|l| l.staff.iter().map(|s| s.role.clone()));
     let mut people: Vec<Who> = staff.map(Who::Staff).collect();
-    if !people.contains(&Who::Staff("coach".to_owned())) {
-        people.push(Who::Staff("coach".to_owned()));
+    let coach = Who::Staff("coach".to_owned());
+    if !people.iter().any(|who| who.is_same(&coach)) {
+        people.push(coach);
     }
     people.extend(numbers.into_iter().map(Who::Player));
     for who in people {

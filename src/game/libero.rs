@@ -4,10 +4,16 @@ use super::entry::Change;
 use super::refusal::{Asked, Refusal};
 use super::set::{SetPlay, Side};
 use super::state::State;
+use super::substitution;
 use crate::rules::{Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Refusal> {
-    let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
+    let play = state.on_floor();
+    if !state.rules.line_ups || play.is_some_and(|play| !play.follows_places(team)) {
+        // Nobody knows who stands on court: only written down.
+        return Ok(());
+    }
+    let play = play.ok_or(Refusal::LiberoBeforeLineUps)?;
     let side = &play.sides[team];
     let known = &state.teams[team];
     match side.slots.iter().position(|s| s.libero == Some(change.out)) {
@@ -76,15 +82,22 @@ fn check_leaves(
     if into != replaced && !to_libero {
         return Err(Refusal::NotForLibero { libero, replaced });
     }
+    let only_declared = known.declared_libero == Some(libero);
     if to_libero {
         check_comes(state, play, team, into)?;
+        if only_declared {
+            return Err(Refusal::RegularReturnsFirst { libero, replaced });
+        }
         check_place(play, team, place, libero, into)?;
     } else if let Some(why) = known.barred(into, play.number) {
         return Err(Refusal::PlayerBarred { number: into, why });
     }
-    let at_once = known.barred(libero, play.number).is_some()
-        || known.hurt_libero == Some(libero)
-        || !known.is_libero(libero);
+    // One who has become unable to play leaves at once, and so does one whom a new list has no longer
+    // as a libero; one who was only declared unable waits for a completed rally like any other
+    // (19.3.2.1, 19.4.1).
+    let at_once = known.is_sent_off(libero, play.number)
+        || known.unable_libero == Some(libero)
+        || (!known.is_libero(libero) && !only_declared);
     if at_once {
         Ok(())
     } else {
@@ -111,15 +124,12 @@ fn check_place(
 
 /// Whether a libero may come in at all now.
 fn check_comes(state: &State, play: &SetPlay, team: Team, libero: Shirt) -> Result<(), Refusal> {
-    if let Some(why) = state.teams[team].barred(libero, play.number) {
-        return Err(Refusal::PlayerBarred {
+    match state.teams[team].barred(libero, play.number) {
+        Some(why) => Err(Refusal::PlayerBarred {
             number: libero,
             why,
-        });
-    }
-    match play.sides[team].libero_waits {
-        Some(until) if play.completed <= until => Err(Refusal::LiberoWaits { number: libero }),
-        _ => Ok(()),
+        }),
+        None => Ok(()),
     }
 }
 
@@ -132,10 +142,36 @@ fn check_rally_between(side: &Side, play: &SetPlay) -> Result<(), Refusal> {
     }
 }
 
+/// Who could come in where the acting libero of a place cannot go on: the player he or she stands in for,
+/// in the back row the other libero too; where that player was sent off, whoever could be substituted
+/// for him or her. Somebody sent off comes in for nobody (21.3.2.1, 21.3.3.1).
+pub(super) fn could_come_in(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    place: usize,
+) -> Vec<Shirt> {
+    let side = &play.sides[team];
+    let known = &state.teams[team];
+    let slot = side.slots[place];
+    let can_play = |s: Shirt| known.barred(s, play.number).is_none();
+    let mut all = if can_play(slot.player) {
+        vec![slot.player]
+    } else {
+        substitution::could_come_in(state, play, team, slot.player)
+    };
+    if !is_front(place) {
+        let others = known.liberos.iter().copied();
+        all.extend(others.filter(|&s| !side.holds(s) && can_play(s)));
+    }
+    all
+}
+
 pub(super) fn make(state: &mut State, team: Team, change: Change) {
     let comes = state.teams[team].is_libero(change.into);
-    if state.teams[team].hurt_libero == Some(change.out) {
-        state.teams[team].hurt_libero = None;
+    let known = &mut state.teams[team];
+    for left in [&mut known.unable_libero, &mut known.declared_libero] {
+        left.take_if(|libero| *libero == change.out);
     }
     let Some(play) = state.on_floor_mut() else {
         return;

@@ -7,13 +7,13 @@ use super::Refusal;
 use crate::rules::{ByTeam, Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<(), Refusal> {
-    let Some(coming) = state.coming() else {
-        return Err(Refusal::LineUpPlayed { team });
-    };
     if !state.rules.line_ups {
         // Kept in the log; nobody follows it.
         return Ok(());
     }
+    let Some(coming) = state.coming() else {
+        return Err(Refusal::LineUpPlayed { team });
+    };
     check_numbers(state, positions)?;
     if state.teams[team].list.is_none() {
         return Err(Refusal::NoTeamList { team });
@@ -65,21 +65,43 @@ pub(super) fn check_numbers(state: &State, positions: &[Shirt]) -> Result<(), Re
 
 pub(super) fn hand_in(state: &mut State, team: Team, positions: &[Shirt]) {
     withdraw(state, team);
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Some(coming) = state.coming_mut() {
         coming.line_ups[team] = Some(positions.to_vec());
     }
     make_ready(state);
 }
 
-/// Takes a team's line-up back; what the other team has done on its own stands.
+/// Takes a team's line-up back; what the other team has done on its own stands. Where line-ups are not
+/// followed nothing hangs on one.
 pub(super) fn withdraw(state: &mut State, team: Team) {
-    if let Stage::Coming(coming) = &mut state.stage {
+    if !state.rules.line_ups {
+        return;
+    }
+    if let Some(coming) = state.coming_mut() {
         coming.line_ups[team] = None;
         coming.kept[team] = None;
         if let Some(ready) = coming.ready.take() {
             let other = team.other();
             coming.kept[other] = Some(ready.sides[other].clone());
         }
+    }
+}
+
+/// The set to come as it is counted in where line-ups are not kept: substitutions before its first service
+/// count in it.
+pub(super) fn count_ahead(state: &mut State) {
+    let number = state.next_number();
+    let opener = state.opener_to_come();
+    let left = state.left_to_come().unwrap_or(Team::A);
+    if let (false, Some(coming)) = (state.rules.line_ups, state.coming_mut()) {
+        let barred = coming.barred;
+        coming.ready.get_or_insert_with(|| {
+            let mut play = SetPlay::start(number, opener, left, &ByTeam::default());
+            for team in Team::BOTH {
+                play.sides[team].barred = barred[team];
+            }
+            Box::new(play)
+        });
     }
 }
 
@@ -91,7 +113,7 @@ pub(super) fn make_ready(state: &mut State) {
     let number = state.next_number();
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Some(coming) = state.coming_mut() {
         if let (Some(a), Some(b)) = (&coming.line_ups.a, &coming.line_ups.b) {
             let line_ups = ByTeam {
                 a: a.clone(),
@@ -136,6 +158,8 @@ pub(super) fn begin(state: &mut State, entry: u32) {
     let left = state.left_to_come().unwrap_or(Team::A);
     let line_ups = state.rules.line_ups;
     if let Stage::Coming(coming) = &mut state.stage {
+        // Without any toss so far nobody knows, whatever is drawn.
+        state.left = (coming.toss.is_some() || state.left.is_some()).then_some(left);
         let mut coming = std::mem::take(coming);
         let mut play = coming.ready.take().unwrap_or_else(|| {
             // Begun against the advice: the side whose line-up is in is followed, of the other one its

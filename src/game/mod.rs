@@ -56,11 +56,11 @@ pub use preview::{
     SubstitutionPreview,
 };
 pub use reducer::{apply, may};
-pub use refusal::{Asked, Refusal};
+pub use refusal::{Asked, InSet, Refusal};
 pub use rehearsal::{rehearse, rehearse_by};
 pub use sanction::{Sanction, SanctionKind};
 pub use say::{say, say_question};
-pub use set::{Point, PointFor, SetPlay, Side, Slot};
+pub use set::{CameBy, CameIn, Point, PointFor, SetPlay, Side, Slot};
 pub use signer::Signer;
 pub use stage::Phase;
 pub use state::{RunningTimer, Said, Signature, State};

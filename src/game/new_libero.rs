@@ -70,31 +70,30 @@ pub(super) fn name(
     why: Option<LiberoWhy>,
 ) {
     let set = state.set_at_hand();
-    let known = &state.teams[team];
-    // Where nobody said why: hurt or sent off is unable, anything else is declared.
-    let unable = match why {
-        Some(why) => why == LiberoWhy::Unable,
-        None => replaces
-            .iter()
-            .any(|&s| known.hurt_libero == Some(s) || known.barred(s, set).is_some()),
-    };
+    let acting = state
+        .on_floor()
+        .and_then(|play| play.sides[team].acting_libero())
+        .map(|(_, libero)| libero)
+        .filter(|libero| replaces.contains(libero));
     let known = &mut state.teams[team];
+    if let Some(acting) = acting {
+        // Who was hurt or sent off has become unable, whatever was said; where nothing was said too.
+        let became_unable = why != Some(LiberoWhy::Declared)
+            || known.unable_libero == Some(acting)
+            || known.is_sent_off(acting, set);
+        // For one who has become unable the new one may come in at once, for one who was only declared
+        // so the regular player returns first (19.4.1, 19.4.2.2; FIVB Casebook 2024, case 5.23).
+        if became_unable {
+            known.unable_libero = Some(acting);
+        } else {
+            known.declared_libero = Some(acting);
+        }
+    }
     known.liberos.retain(|s| !replaces.contains(s));
     known.liberos.push(number);
     for &old in replaces {
         if !known.out.iter().any(|(s, _)| *s == old) {
             known.out.push((old, OutFor::Redesignated));
-        }
-    }
-    if let Some(play) = state.on_floor_mut() {
-        let completed = play.completed;
-        let side = &mut play.sides[team];
-        if unable {
-            // The new libero may come in at once (19.4.2.2).
-            side.libero_moved = None;
-            side.libero_waits = None;
-        } else {
-            side.libero_waits = Some(completed);
         }
     }
 }

@@ -34,6 +34,8 @@ pub enum Notice {
     SubstitutionsLeft { team: Team, left: u8 },
     /// A question waits for an answer.
     Question { entry: u32 },
+    /// The reason given with the last rally was dropped: the serving team may stand anywhere (7.4).
+    CauseDropped { entry: u32 },
 }
 
 impl Notice {
@@ -53,6 +55,7 @@ impl Notice {
             Notice::LastTimeOut { .. } => "last_time_out",
             Notice::SubstitutionsLeft { .. } => "substitutions_left",
             Notice::Question { .. } => "question",
+            Notice::CauseDropped { .. } => "cause_dropped",
         }
     }
 
@@ -71,7 +74,8 @@ impl Notice {
             Notice::DoNotStart { .. }
             | Notice::Toss
             | Notice::ChangeCourts
-            | Notice::Question { .. } => None,
+            | Notice::Question { .. }
+            | Notice::CauseDropped { .. } => None,
         }
     }
 }
@@ -80,11 +84,12 @@ impl Notice {
 #[must_use]
 pub fn notices(state: &State) -> Vec<Notice> {
     let mut due = Vec::new();
+    due.extend(questions(state));
+    let dropped = state.dropped_cause();
+    due.extend(dropped.map(|entry| Notice::CauseDropped { entry }));
     if state.heading().is_none() || state.phase() == Phase::Finished {
-        due.extend(questions(state));
         return due;
     }
-    due.extend(questions(state));
     due.extend(leavers(state));
     match &state.stage {
         Stage::Playing(play) => {

@@ -7,7 +7,7 @@ use super::entry::By;
 use super::set::PointFor;
 use super::stage::{Coming, Stage};
 use super::state::{Said, State};
-use super::Refusal;
+use super::refusal::{InSet, Refusal};
 use crate::rules::{Cause, Edition, Sets, Team};
 
 /// A rally that was played is never refused while a set runs: a point must not be lost to
@@ -15,12 +15,17 @@ use crate::rules::{Cause, Edition, Sets, Team};
 pub(super) fn check(state: &State) -> Result<(), Refusal> {
     match state.stage {
         Stage::Playing(_) => Ok(()),
-        _ => Err(Refusal::NoSetRunning),
+        _ => Err(Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        }),
     }
 }
 
 pub(super) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>, by: Option<By>) {
-    if let Some(cause) = cause {
+    let serving = state.play().and_then(|play| play.serving);
+    let impossible = |&cause: &Cause| stands_free(state, cause, serving, won_by).is_some();
+    let dropped = cause.filter(impossible).map(|_| n);
+    if let Some(cause) = cause.filter(|_| dropped.is_none()) {
         Arc::make_mut(&mut state.causes).insert(
             n,
             Said {
@@ -31,6 +36,15 @@ pub(super) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>
         );
     }
     point(state, n, won_by, PointFor::Rally);
+    // The rally counts, its reason does not.
+    state.dropped_cause = dropped;
+}
+
+/// The serving team, where it lost a rally for a reason that it cannot have given: under the 2025 text it
+/// may stand anywhere in its court (7.4).
+fn stands_free(state: &State, cause: Cause, served: Option<Team>, won_by: Team) -> Option<Team> {
+    let free = cause == Cause::PositionFault && state.rules.edition == Edition::E2025;
+    served.filter(|&team| free && team != won_by)
 }
 
 /// Gives a point in the running set and looks what it ends.
@@ -40,29 +54,28 @@ pub(super) fn point(state: &mut State, n: u32, to: Team, why: PointFor) {
     }
     for team in Team::BOTH {
         // Whoever played on was not unable to.
-        state.teams[team].hurt_libero = None;
+        state.teams[team].unable_libero = None;
     }
+    state.dropped_cause = None;
     super::ask::expire(&mut state.questions);
     settle(state);
 }
 
 pub(super) fn check_explain(state: &State, entry: u32, cause: Cause) -> Result<(), Refusal> {
     let rally = state.rally(entry).ok_or(Refusal::NoSuchRally { entry })?;
-    // Under the 2025 text the serving team may stand anywhere in its court (7.4).
-    let serving_lost = rally.served.filter(|&t| t != rally.to);
-    match serving_lost {
-        Some(serving) if cause == Cause::PositionFault && state.rules.edition == Edition::E2025 => {
-            Err(Refusal::ServingTeamStandsFree { serving })
-        }
-        _ => Ok(()),
+    match stands_free(state, cause, rally.served, rally.to) {
+        Some(serving) => Err(Refusal::ServingTeamStandsFree { serving }),
+        None => Ok(()),
     }
 }
 
 pub(super) fn explain(state: &mut State, entry: u32, said: Said) {
+    state.dropped_cause.take_if(|rally| *rally == entry);
     Arc::make_mut(&mut state.causes).insert(entry, said);
 }
 
-/// No point, same server (6.1.2.2, 17.1.1, 17.2).
+/// No point, same server (6.1.2.2, 17.1.1, 17.2). A libero leaves at once only where it was said that he or
+/// she was hurt.
 pub(super) fn replay(state: &mut State, hurt: Option<By>) {
     if let Some(By {
         team,
@@ -70,7 +83,7 @@ pub(super) fn replay(state: &mut State, hurt: Option<By>) {
     }) = hurt
     {
         if state.teams[team].is_libero(number) {
-            state.teams[team].hurt_libero = Some(number);
+            state.teams[team].unable_libero = Some(number);
         }
     }
     if let Stage::Playing(play) = &mut state.stage {
@@ -129,7 +142,11 @@ pub(super) fn finish_if_decided(state: &mut State, how: How) {
         return;
     }
     let cut_off = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
-    let (left_over, waiting) = match cut_off {
+    let beneath = match cut_off {
+        Stage::Suspended { then, .. } => *then,
+        stage => stage,
+    };
+    let (left_over, waiting) = match beneath {
         Stage::Playing(play) => (Some(play), Coming::default()),
         Stage::Coming(coming) => (None, coming),
         Stage::Suspended { .. } | Stage::Finished(_) => (None, Coming::default()),

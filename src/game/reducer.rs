@@ -39,12 +39,15 @@ pub fn may(state: &State, entry: &Entry) -> Result<(), Refusal> {
     check(state, entry)
 }
 
-/// Takes an entry up in place; a refused one changes nothing.
+/// Takes an entry up in place; a refused one changes nothing but what part of it stays open (15.10.4).
 pub(super) fn step(state: &mut State, entry: &Entry) -> Result<Taken, Refusal> {
     let against = match check(state, entry) {
         Ok(()) => None,
         Err(refusal) if entry.insist.is_some() && !refusal.is_final() => Some(refusal),
-        Err(refusal) => return Err(refusal),
+        Err(refusal) => {
+            substitution::keep_open(state, &entry.kind, &refusal);
+            return Err(refusal);
+        }
     };
     carry_out(state, entry);
     Ok(Taken { against })

@@ -5,7 +5,7 @@
 //! numbered alike in both; chapter 25 ff. moved, and no refusal comes from there. From memory for the
 //! 2021-2024 text.) The words are in [`super::say`].
 
-use super::entry::{Change, Level, Who};
+use super::entry::{Change, Fault, Level, Who};
 use super::team_state::{Barred, OutFor};
 use crate::rules::{Invalid, Score, Shirt, Team};
 
@@ -20,6 +20,19 @@ pub enum Asked {
     NewLibero,
     /// To have recovery time.
     Recovery,
+}
+
+/// What belongs into a running set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum InSet {
+    /// A rally, played or stopped.
+    Rally,
+    /// A time-out.
+    TimeOut,
+    /// Recovery time.
+    Recovery,
+    /// The change of courts.
+    ChangeOfCourts,
 }
 
 /// Why an entry is refused.
@@ -40,11 +53,13 @@ pub enum Refusal {
     /// Play is not interrupted.
     NotSuspended,
     /// No set is running.
-    NoSetRunning,
+    NoSetRunning { asked: InSet },
     /// A set is running.
     SetRunning,
     /// Players can come and go only once both line-ups are in.
     NobodyOnCourt,
+    /// A libero comes in only once the line-ups are in.
+    LiberoBeforeLineUps,
     /// Entry 1 cannot be taken back.
     StrikeFirst,
     /// Only an earlier entry can be taken back.
@@ -87,6 +102,8 @@ pub enum Refusal {
     TwoCaptains { first: Shirt, second: Shirt },
     /// More liberos than the competition allows.
     TooManyLiberos { liberos: usize, most: u8 },
+    /// No toss in a running set.
+    TossInSet,
     /// No toss is due now.
     TossNotDue { set: u8 },
     /// The toss is missing.
@@ -139,6 +156,10 @@ pub enum Refusal {
     NoSubstitutionLeft { used: u8, wanted: usize, most: u8 },
     /// The starter has left and returned once.
     PlaceClosed { number: Shirt },
+    /// An exceptional substitution has closed the place.
+    ClosedByExceptional { number: Shirt },
+    /// A substitute who is not on the team list.
+    UnlistedSubstitute { team: Team, number: Shirt },
     /// Only the starter can come in for this substitute.
     OnlyStarterReturns { out: Shirt, starter: Shirt },
     /// A starter returns only to the own place.
@@ -172,8 +193,8 @@ pub enum Refusal {
     RallyBetween,
     /// Only the replaced player or the other libero comes in.
     NotForLibero { libero: Shirt, replaced: Shirt },
-    /// The new libero waits for a completed rally.
-    LiberoWaits { number: Shirt },
+    /// For a libero who was only declared unable the regular player returns first.
+    RegularReturnsFirst { libero: Shirt, replaced: Shirt },
     /// The replaced player cannot become the libero.
     ReplacedPlayer { number: Shirt },
     /// The other libero can play on.
@@ -189,13 +210,23 @@ pub enum Refusal {
 
     // Faults found late.
     /// That score never stood.
-    ScoreNeverStood { asked: Score, nearest: Score },
+    ScoreNeverStood {
+        asked: Score,
+        nearest: Score,
+        fault: Fault,
+    },
     /// Only an unregistered player reaches back into an earlier set.
-    EarlierSet { set: u8, now: u8 },
+    EarlierSet { set: u8, now: u8, fault: Fault },
     /// That set has not been played yet.
-    SetNotPlayed { set: u8 },
+    SetNotPlayed { set: u8, fault: Fault },
     /// No set to correct.
-    NothingPlayed,
+    NothingPlayed { fault: Fault },
+    /// Found after a rally: the wrong service was at the score before it.
+    RallyBeganBefore { asked: Score, before: Score },
+    /// Found after a rally, and none was completed.
+    NoRallyYet,
+    /// A team that did not serve cannot have had a wrong server.
+    DidNotServe { team: Team },
     /// The set was decided without play.
     NotByPlay { set: u8 },
 
@@ -238,20 +269,27 @@ impl Refusal {
             | R::NoSuchChoice { .. } => "log",
             R::MatchOver => "6.3.1",
             R::Suspended | R::NotSuspended => "17.3.1",
-            R::NoSetRunning => "12.3",
+            R::NoSetRunning { asked } => match asked {
+                InSet::Rally => "12.3",
+                InSet::TimeOut => "15.4.1",
+                InSet::Recovery => "17.1.2",
+                InSet::ChangeOfCourts => "18.2.2",
+            },
             R::SetRunning => "6.2",
             R::NobodyOnCourt => "15.3.2",
+            R::LiberoBeforeLineUps => "19.3.2.3",
             R::ListClosed => "4.1.3",
             R::TooManyPlayers { .. } => "4.1.1",
             R::NumberTwice { .. } | R::NumberOutOfRange { .. } => "4.3.3",
             R::TwoCaptains { .. } => "4.1.2",
             R::TooManyLiberos { .. } => "19.1.1",
-            R::TossNotDue { .. } | R::TossMissing { .. } => "7.1",
+            R::TossInSet | R::TossNotDue { .. } | R::TossMissing { .. } => "7.1",
             R::NoTeamList { .. } => "4.1.3",
             R::LineUpGiven { .. } | R::LineUpPlayed { .. } => "7.3.4",
             R::LineUpMissing { .. } => "7.3.2",
             R::LineUpSize { .. } | R::TwiceInLineUp { .. } => "7.3.1",
-            R::NotListed { .. } => "4.2.2",
+            R::NotListed { .. } => "4.1.3",
+            R::UnlistedSubstitute { .. } => "15.9.1",
             R::LiberoInLineUp { .. } => "19.3.2.3",
             R::PlayerBarred {
                 why: Barred::Expelled,
@@ -284,7 +322,7 @@ impl Refusal {
             },
             R::NamedTwice { .. } => "15.5.1",
             R::LiberoNotSubstituted { .. } | R::LiberoNoSubstitute { .. } => "15.5.1",
-            R::PlaceClosed { .. } | R::OtherPlace { .. } => "15.6.1",
+            R::PlaceClosed { .. } | R::ClosedByExceptional { .. } | R::OtherPlace { .. } => "15.6.1",
             R::OnlyStarterReturns { .. } | R::SubstituteUsed { .. } => "15.6.2",
             R::EntriesUsed { .. } => "school",
             R::LegalChangeExists { .. } => "15.7",
@@ -296,15 +334,22 @@ impl Refusal {
             R::LiberoServes { .. } => "19.3.1.3",
             R::RallyBetween => "19.3.2.1",
             R::NotForLibero { .. } => "19.3.2.2",
-            R::LiberoWaits { .. } => "19.4.2.2",
+            R::RegularReturnsFirst { .. } => "19.4.2.2",
             R::ReplacedPlayer { .. } | R::AlreadyLibero { .. } => "19.4.2.1",
             R::OtherLibero { .. } => "19.4.3.1",
             R::TeamWarned { .. } => "21.1",
             R::NotHeavier { .. } => "21.4.2",
-            R::ScoreNeverStood { .. }
-            | R::EarlierSet { .. }
-            | R::SetNotPlayed { .. }
-            | R::NothingPlayed => "7.7.2",
+            R::ScoreNeverStood { fault, .. }
+            | R::EarlierSet { fault, .. }
+            | R::SetNotPlayed { fault, .. }
+            | R::NothingPlayed { fault } => match fault {
+                Fault::Rotation => "7.7.2",
+                Fault::IllegalSubstitution | Fault::IllegalLibero => "15.9.2",
+                Fault::WrongLineUp => "7.3.5.3",
+                Fault::UnregisteredPlayer => "7.3.5.4",
+            },
+            R::RallyBeganBefore { .. } | R::NoRallyYet => "7.7.1.1",
+            R::DidNotServe { .. } => "7.7.1",
             R::NotByPlay { .. } => "6.4",
             R::RecoveryUsed { .. } | R::SomebodyCanComeIn { .. } => "17.1.2",
             R::OverFourHours => "17.3.3",
@@ -338,6 +383,7 @@ impl Refusal {
                 | R::SecondRequest { .. }
                 | R::NoSubstitutionLeft { .. }
                 | R::PlaceClosed { .. }
+                | R::ClosedByExceptional { .. }
                 | R::OnlyStarterReturns { .. }
                 | R::OtherPlace { .. }
                 | R::SubstituteUsed { .. }
@@ -351,7 +397,8 @@ impl Refusal {
                 | R::LiberoServes { .. }
                 | R::RallyBetween
                 | R::NotForLibero { .. }
-                | R::LiberoWaits { .. }
+                | R::RegularReturnsFirst { .. }
+                | R::DidNotServe { .. }
                 | R::ReplacedPlayer { .. }
                 | R::OtherLibero { .. }
                 | R::TeamWarned { .. }

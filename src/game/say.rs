@@ -4,6 +4,7 @@
 
 use super::ask::{Ask, Question};
 use super::entry::{Change, Level, Who};
+use super::refusal::InSet;
 use super::state::State;
 use super::team_state::{Barred, OutFor};
 use super::Refusal;
@@ -21,9 +22,17 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::MatchOver => "The match is over. A remark or a signature can still be added.".into(),
         R::Suspended => "Play is interrupted. Resume it first.".into(),
         R::NotSuspended => "Play is not interrupted, so there is nothing to resume.".into(),
-        R::NoSetRunning => "No set is running. Begin the set first.".into(),
+        R::NoSetRunning { asked: InSet::Recovery } => {
+            "The line-ups are not in, so nobody is on court. Recovery time is for a player who is.".into()
+        }
+        R::NoSetRunning { asked: InSet::Rally | InSet::TimeOut | InSet::ChangeOfCourts } => {
+            "No set is running. Begin the set first.".into()
+        }
         R::SetRunning => "A set is running. This can be done before the next one.".into(),
         R::NobodyOnCourt => "Players come and go only once both line-ups are in.".into(),
+        R::LiberoBeforeLineUps => {
+            "The libero comes in only once both line-ups are in and checked.".into()
+        }
         R::StrikeFirst => {
             "The entry that opened the match cannot be taken back. Delete the match instead.".into()
         }
@@ -81,6 +90,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::TooManyLiberos { liberos, most } => {
             format!("{liberos} liberos are too many: this competition allows {most}.")
         }
+        R::TossInSet => "A set is running. The toss was held before it.".into(),
         R::TossNotDue { set } => format!(
             "No toss before set {set}: the team that did not serve first in the last set opens it."
         ),
@@ -104,6 +114,10 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
         R::NotListed { team, number } => format!(
             "Number {number} is not on the list of {}. Only listed players may play.",
+            name(*team)
+        ),
+        R::UnlistedSubstitute { team, number } => format!(
+            "Number {number} is not on the list of {} and cannot come in. Only listed players may play.",
             name(*team)
         ),
         R::TwiceInLineUp { number } => {
@@ -157,8 +171,11 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "{used} of {most} substitutions are used, {wanted} more cannot be granted in this set."
         ),
         R::PlaceClosed { number } => format!(
-            "The place of number {number} has had its way out and back. No further change there in \
-             this set."
+            "In the place of number {number} the starter has left and come back. No further change \
+             there in this set."
+        ),
+        R::ClosedByExceptional { number } => format!(
+            "Number {number} came in by an exceptional substitution. No regular change there in this set."
         ),
         R::OnlyStarterReturns { out, starter } => {
             format!("Only number {starter} can come back for number {out}.")
@@ -196,7 +213,8 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("Libero {number} is on court. Only one libero plays at a time.")
         }
         R::BackRowOnly { number } => format!(
-            "Number {number} is in the front row. The libero comes in only for places 1, 6 and 5."
+            "Number {number} is in the front row. The libero comes in only for {}.",
+            back_row(state.rules().players_on_court)
         ),
         R::LeavesBySubstitution { number } => format!(
             "Number {number} may not be on court and leaves by a substitution; a libero cannot fill the \
@@ -209,11 +227,12 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "Between two libero replacements a rally has to be completed. Wait for the next one.".into()
         }
         R::NotForLibero { libero, replaced } => format!(
-            "For libero {libero} only number {replaced} or the other libero comes in."
+            "For libero {libero} only number {replaced} or another libero of the team comes in."
         ),
-        R::LiberoWaits { number } => {
-            format!("The new libero {number} may come in after the next completed rally.")
-        }
+        R::RegularReturnsFirst { libero, replaced } => format!(
+            "Libero {libero} was only declared unable, so number {replaced} comes back first. The new \
+             libero comes in after the next completed rally."
+        ),
         R::ReplacedPlayer { number } => format!(
             "Number {number} is the player the libero stands in for and cannot become the libero."
         ),
@@ -226,25 +245,41 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "{} have had their one warning. The next step is a penalty.",
             name(*team)
         ),
+        R::NotHeavier { who, had: Level::Disqualification } => format!(
+            "{} is disqualified. There is no heavier sanction; note what happened as a remark.",
+            person(who)
+        ),
         R::NotHeavier { who, had } => format!(
             "{} has had {}. The next sanction for the same person is a heavier one.",
             person(who),
             level(*had)
         ),
 
-        R::ScoreNeverStood { asked, nearest } => format!(
+        R::ScoreNeverStood { asked, nearest, .. } => format!(
             "{} never stood in this set. The nearest score that did is {}.",
             asked.marked(),
             nearest.marked()
         ),
-        R::SetNotPlayed { set } => {
+        R::SetNotPlayed { set, .. } => {
             format!("Set {set} has not been played yet. Name a score of a set that was.")
         }
-        R::EarlierSet { set, now } => format!(
+        R::EarlierSet { set, now, .. } => format!(
             "Set {set} is closed: this can be put right only until the next set begins. Name a score \
              of set {now}."
         ),
-        R::NothingPlayed => "No set has been played that could be put right.".into(),
+        R::NothingPlayed { .. } => "No set has been played that could be put right.".into(),
+        R::RallyBeganBefore { asked, before } => format!(
+            "At {asked} nobody has served since: the rally that just ended began at {before}. Name \
+             {before}, so that the fault costs one point."
+        ),
+        R::NoRallyYet => {
+            "No rally has been completed in this set, so no fault was found after one.".into()
+        }
+        R::DidNotServe { team } => format!(
+            "{} did not serve then, so they had no wrong server. Choose the team that served, or an \
+             earlier score.",
+            name(*team)
+        ),
         R::NotByPlay { set } => {
             format!("Set {set} was not decided by play, so there are no points to put right.")
         }
@@ -269,7 +304,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
 
 /// The question in words, and each choice in words.
 #[must_use]
-pub fn say_question(question: &Question, state: &State) -> (String, [String; 2]) {
+pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>) {
     match question.ask {
         Ask::WhoOpens { due } => (
             format!(
@@ -277,7 +312,7 @@ pub fn say_question(question: &Question, state: &State) -> (String, [String; 2])
                  say who serves; {} were due. Who serves?",
                 state.name(due)
             ),
-            [state.name(Team::A).to_owned(), state.name(Team::B).to_owned()],
+            vec![state.name(Team::A).to_owned(), state.name(Team::B).to_owned()],
         ),
         Ask::UnregisteredInside { team, set } => (
             format!(
@@ -285,11 +320,39 @@ pub fn say_question(question: &Question, state: &State) -> (String, [String; 2])
                  say what becomes of that set. Is it lost?",
                 state.name(team)
             ),
-            [
-                format!("Set {set} and later ones they won are lost"),
-                format!("Set {set} stands, later ones they won are lost"),
-            ],
+            choices(question.ask, |code| unregistered_choice(code, set)),
         ),
+        Ask::UnregisteredAfter { team, set, .. } => (
+            format!(
+                "A player of {} who is not on the list came in during set {set}, and the match is over. \
+                 The rules lose the points and sets won since; the casebook of 2024 loses the match. \
+                 The competition's own rules come first. What is lost?",
+                state.name(team)
+            ),
+            choices(question.ask, |code| unregistered_choice(code, set)),
+        ),
+    }
+}
+
+fn choices(ask: Ask, words: impl Fn(&str) -> String) -> Vec<String> {
+    ask.choices().iter().map(|code| words(code)).collect()
+}
+
+fn unregistered_choice(code: &str, set: u8) -> String {
+    match code {
+        "lose_match" => "The match is lost".to_owned(),
+        "keep_set" => format!("Set {set} stands, later ones are lost"),
+        _ => format!("Set {set} and later ones are lost"),
+    }
+}
+
+/// The places of the back row: with fewer than six on court place 6 falls away first, then 5 (our choice, no
+/// source).
+const fn back_row(players_on_court: u8) -> &'static str {
+    match players_on_court {
+        4 => "place 1",
+        5 => "places 1 and 5",
+        _ => "places 1, 6 and 5",
     }
 }
 

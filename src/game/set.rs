@@ -25,13 +25,37 @@ impl Slot {
     }
 }
 
+/// A player who came on court.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct CameIn {
+    /// The player.
+    pub player: Shirt,
+    /// The starter of the place.
+    pub starter: Shirt,
+    /// How.
+    pub by: CameBy,
+}
+
+/// How a player came on court.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CameBy {
+    /// In the line-up.
+    LineUp,
+    /// By a regular substitution.
+    Substitution,
+    /// By an exceptional one (15.7).
+    Exceptional,
+    /// Put there when a fault found late was put right.
+    PutRight,
+}
+
 /// One team in a set.
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
 pub struct Side {
     /// The places in order, place 1 first; empty where line-ups are not kept.
     pub slots: Vec<Slot>,
-    /// Every time a player came on court, with the starter of the place; starters first.
-    pub entered: Vec<(Shirt, Shirt)>,
+    /// Every time a player came on court; starters first.
+    pub entered: Vec<CameIn>,
     /// Time-outs taken.
     pub time_outs: u8,
     /// Regular substitutions made.
@@ -42,10 +66,11 @@ pub struct Side {
     pub request_used: bool,
     /// Whether a request rejected with a delay warning bars any further one (15.2.4).
     pub barred: bool,
+    /// The legal part of a request that was rejected because of the other part: it stays open until the
+    /// next completed rally, whatever the rejection cost (15.10.4).
+    pub open_part: Vec<Change>,
     /// Completed rallies of the set when a libero last came or went (19.3.2.1).
     pub libero_moved: Option<u16>,
-    /// A libero named after the old one was declared unable waits beyond this many rallies (19.4.2.2).
-    pub libero_waits: Option<u16>,
 }
 
 impl Side {
@@ -62,7 +87,7 @@ impl Side {
                     closed: false,
                 })
                 .collect(),
-            entered: line_up.iter().map(|&s| (s, s)).collect(),
+            entered: line_up.iter().map(|&s| CameIn::starting(s)).collect(),
             ..Side::default()
         }
     }
@@ -72,7 +97,7 @@ impl Side {
     pub fn line_up(&self) -> Vec<Shirt> {
         self.entered[..self.slots.len().min(self.entered.len())]
             .iter()
-            .map(|e| e.0)
+            .map(|e| e.player)
             .collect()
     }
 
@@ -107,7 +132,7 @@ impl Side {
     /// How often a player has come on court in this set, starting counted.
     #[must_use]
     pub fn entries_of(&self, shirt: Shirt) -> usize {
-        self.entered.iter().filter(|(s, _)| *s == shirt).count()
+        self.entered.iter().filter(|e| e.player == shirt).count()
     }
 
     /// The starter of the place that a player is bound to, if he or she has been on court.
@@ -115,8 +140,8 @@ impl Side {
     pub fn bound_to(&self, shirt: Shirt) -> Option<Shirt> {
         self.entered
             .iter()
-            .find(|(s, _)| *s == shirt)
-            .map(|(_, starter)| *starter)
+            .find(|e| e.player == shirt)
+            .map(|e| e.starter)
     }
 
     /// One place clockwise (7.6.2): the player of place 2 comes to place 1.
@@ -126,24 +151,41 @@ impl Side {
         }
     }
 
-    /// Puts a player in for the holder of a place.
-    pub(super) fn bring_in(&mut self, change: Change) {
+    /// Puts a player in for the holder of a place, by a substitution, and counts it; an exceptional one
+    /// closes the place to regular ones.
+    pub(super) fn bring_in(&mut self, change: Change, exceptional: bool) {
         if let Some(place) = self.place_of(change.out) {
             let slot = &mut self.slots[place];
             slot.player = change.into;
-            self.entered.push((change.into, slot.starter));
+            slot.closed |= exceptional;
+            self.entered.push(CameIn {
+                player: change.into,
+                starter: slot.starter,
+                by: if exceptional {
+                    CameBy::Exceptional
+                } else {
+                    CameBy::Substitution
+                },
+            });
         }
+        let count = if exceptional {
+            &mut self.exceptional
+        } else {
+            &mut self.substitutions
+        };
+        *count = count.saturating_add(1);
     }
 
     /// Puts the side into the given order; each shirt keeps the place it holds, a shirt that holds
     /// none takes over a place that would be left without one. In a `revised` line-up such a shirt
-    /// starts the set there.
+    /// starts the set there. Gives back whom an exceptional substitution had taken out that counts no
+    /// more.
     pub(super) fn put_right(
         &mut self,
         positions: &[Shirt],
         revised: bool,
         is_libero: impl Fn(Shirt) -> bool,
-    ) {
+    ) -> Vec<Shirt> {
         let before = std::mem::take(&mut self.slots);
         let mut left = before.clone();
         let mut take =
@@ -193,42 +235,85 @@ impl Side {
             .collect();
         let held: Vec<(Shirt, Shirt)> = before.iter().map(|s| (s.starter, s.player)).collect();
         self.slots = right;
-        for (starter, old) in held {
-            self.note_put_right(starter, old, revised);
-        }
+        held.into_iter()
+            .flat_map(|(starter, old)| self.note_put_right(starter, old, revised))
+            .collect()
     }
 
-    /// Where putting right has changed the holder of a place: a change that it undoes never was
-    /// (15.9.2), any other is an entry of its own.
-    fn note_put_right(&mut self, starter: Shirt, old: Shirt, revised: bool) {
-        let is_new = |shirt: Shirt| self.bound_to(shirt).is_none();
+    /// Where putting right has changed the holder of a place: what has brought the wrong one in never was
+    /// and counts no more (15.9.2.2, 7.3.5.4); a player who was not there before is put there.
+    fn note_put_right(&mut self, starter: Shirt, old: Shirt, revised: bool) -> Vec<Shirt> {
         let Some(place) = self.slots.iter().position(|s| s.starter == starter) else {
-            return;
+            return Vec::new();
         };
-        let starts = revised && is_new(self.slots[place].player);
-        let slot = &mut self.slots[place];
-        let new = slot.player;
+        let new = self.slots[place].player;
         if new == old {
-            return;
+            return Vec::new();
         }
-        if starts {
-            slot.starter = new;
-            slot.closed = false;
-            self.entered.retain(|e| e.1 != starter || e.0 == starter);
-            if let Some(entry) = self.entered.iter_mut().find(|e| e.1 == starter) {
-                *entry = (new, new);
-            }
-            return;
-        }
-        let times: Vec<usize> = (0..self.entered.len())
-            .filter(|&i| self.entered[i].1 == starter)
+        let in_place: Vec<usize> = (0..self.entered.len())
+            .filter(|&i| self.entered[i].starter == starter)
             .collect();
-        match times[..] {
-            [.., before, last] if self.entered[before].0 == new && self.entered[last].0 == old => {
-                slot.closed = false;
-                self.entered.remove(last);
+        let came = in_place
+            .iter()
+            .rposition(|&i| self.entered[i].player == new);
+        let starts = revised && self.bound_to(new).is_none();
+        // What stays of the history of the place: up to the right player, or, where nobody knows how the
+        // right one came, all but the wrong one.
+        let stays = match came {
+            Some(came) => came + 1,
+            None if starts => 1,
+            None if revised => in_place.len().saturating_sub(1).max(1),
+            None => in_place.len(),
+        };
+        let freed = self.take_out(&in_place[stays.min(in_place.len())..]);
+        if starts {
+            self.slots[place].starter = new;
+            if let Some(first) = self.entered.iter_mut().find(|e| e.starter == starter) {
+                *first = CameIn::starting(new);
             }
-            _ => self.entered.push((new, starter)),
+        } else if came.is_none() {
+            self.entered.push(CameIn {
+                player: new,
+                starter,
+                by: CameBy::PutRight,
+            });
+        }
+        let starter = self.slots[place].starter;
+        self.slots[place].closed = self
+            .entered
+            .iter()
+            .any(|e| e.starter == starter && e.by == CameBy::Exceptional);
+        freed
+    }
+
+    /// Takes entries out of the history, and out of the counts. Gives back who had left by the
+    /// exceptional ones among them.
+    fn take_out(&mut self, entries: &[usize]) -> Vec<Shirt> {
+        let mut freed = Vec::new();
+        for &i in entries.iter().rev() {
+            let gone = self.entered.remove(i);
+            match gone.by {
+                CameBy::Substitution => self.substitutions = self.substitutions.saturating_sub(1),
+                CameBy::Exceptional => {
+                    self.exceptional = self.exceptional.saturating_sub(1);
+                    let before = &self.entered[..i];
+                    let left = before.iter().rev().find(|e| e.starter == gone.starter);
+                    freed.extend(left.map(|e| e.player));
+                }
+                CameBy::LineUp | CameBy::PutRight => {}
+            }
+        }
+        freed
+    }
+}
+
+impl CameIn {
+    /// A player who starts the set in his or her own place.
+    const fn starting(player: Shirt) -> CameIn {
+        CameIn {
+            player,
+            starter: player,
+            by: CameBy::LineUp,
         }
     }
 }
@@ -356,8 +441,10 @@ impl SetPlay {
         self.completed = self.completed.saturating_add(1);
         self.replay_open = false;
         for team in Team::BOTH {
-            self.sides[team].request_used = false;
-            self.sides[team].barred = false;
+            let side = &mut self.sides[team];
+            side.request_used = false;
+            side.barred = false;
+            side.open_part.clear();
         }
     }
 
@@ -435,6 +522,26 @@ impl SetPlay {
         self.points
             .iter()
             .rposition(|p| p.why != PointFor::Penalty && p.cancelled_by.is_none())
+    }
+
+    /// Who served the rallies from that place among the points on, as far as known; penalties are no
+    /// rallies.
+    pub fn servers_from(&self, from: usize) -> impl Iterator<Item = Option<Team>> + '_ {
+        let rallies = self.points.iter().skip(from);
+        rallies
+            .filter(|p| p.why != PointFor::Penalty)
+            .map(|p| p.served)
+    }
+
+    /// The score at which the last rally began, if one was completed.
+    #[must_use]
+    pub fn before_last_rally(&self) -> Option<Score> {
+        let last = self.points.iter().rposition(|p| p.why != PointFor::Penalty)?;
+        self.stood
+            .iter()
+            .rev()
+            .find(|s| s.points <= last)
+            .map(|s| s.score)
     }
 
     /// Cancels the points of `team` from the given place on, and the scores that contained them.

@@ -4,10 +4,10 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::ask::Question;
-use super::ending::{Ending, How, SetRecord};
+use super::ending::{How, SetRecord};
 use super::entry::{By, Check, Heading, SeenBy, Timer, Toss};
 use super::sanction::Sanction;
-use super::set::SetPlay;
+use super::set::{SetPlay, Side};
 use super::stage::{Coming, Phase, Stage};
 use super::team_state::TeamState;
 use crate::rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
@@ -33,6 +33,14 @@ pub struct State {
     pub(super) carried: ByTeam<Vec<u32>>,
     /// The entry of the seal, while it holds.
     pub(super) sealed: Option<u32>,
+    /// Who is on the left: by the toss before the first set, then as the last set began and the teams
+    /// changed courts; unknown without any toss.
+    pub(super) left: Option<Team>,
+    /// Sets that another court has cancelled (17.3.2.2): they count for nothing, and why their rallies
+    /// ended can still be said.
+    pub(super) cancelled: Vec<Arc<SetPlay>>,
+    /// The last rally, where the reason given with it was dropped because the rules do not know it.
+    pub(super) dropped_cause: Option<u32>,
 }
 
 /// What was said about a rally.
@@ -94,6 +102,9 @@ impl State {
             interrupted: 0,
             carried: ByTeam::default(),
             sealed: None,
+            left: None,
+            cancelled: Vec::new(),
+            dropped_cause: None,
         }
     }
 
@@ -212,6 +223,13 @@ impl State {
         }
     }
 
+    pub(super) fn coming_mut(&mut self) -> Option<&mut Coming> {
+        match self.stage_beneath_mut() {
+            Stage::Coming(c) => Some(c),
+            _ => None,
+        }
+    }
+
     /// The set that a sanction given now counts in: the one played, else the one to come.
     #[must_use]
     pub fn set_at_hand(&self) -> u8 {
@@ -266,7 +284,17 @@ impl State {
         }
         let coming = self.coming()?;
         let opener = coming.again?.opener?;
-        Some((opener, coming.ready.as_ref().and_then(|r| r.server())))
+        // Known once that side's line-up stands, whether the other's does or not.
+        let first = |side: &Side| side.on_court().next();
+        let ready = coming.ready.as_ref().map(|r| &r.sides[opener]);
+        let server = match ready.or(coming.kept[opener].as_ref()) {
+            Some(side) => first(side),
+            None => coming.line_ups[opener]
+                .as_ref()
+                .filter(|_| self.rules.line_ups)
+                .and_then(|l| l.first().copied()),
+        };
+        Some((opener, server))
     }
 
     /// Who opens the set to come, as far as that is settled (12.1).
@@ -313,21 +341,18 @@ impl State {
         self.warmed_up.contains(&team)
     }
 
-    /// Who is on the left, once a set has begun.
+    /// Who is on the left, where a toss has settled it: the toss's before the first set, then as the
+    /// last set began. It changes with the first service of a set and with a change of courts.
     #[must_use]
     pub fn left(&self) -> Option<Team> {
-        match self.stage_beneath() {
-            Stage::Playing(play) => Some(play.left),
-            Stage::Finished(Ending {
-                left_over: Some(play),
-                ..
-            }) => Some(play.left),
-            _ => self
-                .sets
-                .iter()
-                .rev()
-                .find_map(|s| s.play.as_ref().map(|p| p.left)),
-        }
+        self.left
+    }
+
+    /// The last rally, where the reason given with it was dropped: under the 2025 text the serving
+    /// team has no positions to be wrong in (7.4).
+    #[must_use]
+    pub fn dropped_cause(&self) -> Option<u32> {
+        self.dropped_cause
     }
 
     /// What lasts the match for a team.
@@ -426,6 +451,7 @@ impl State {
             .into_iter()
             .chain(left_over)
             .chain(records.filter_map(|s| s.play.as_ref()))
+            .chain(self.cancelled.iter().rev().map(Arc::as_ref))
             .flat_map(|play| play.points.iter().rev())
             .find(|p| p.entry == entry && p.why == super::set::PointFor::Rally)
     }

@@ -1,8 +1,11 @@
 //! Injured players who cannot be replaced, and interruptions of the match (17.1.2, 17.3).
 
+use std::sync::Arc;
+
 use super::entry::Court;
+use super::libero;
 use super::line_up::may_start;
-use super::refusal::{Asked, Refusal};
+use super::refusal::{Asked, InSet, Refusal};
 use super::stage::{Again, Coming, Stage};
 use super::state::State;
 use super::substitution;
@@ -15,9 +18,9 @@ pub const RECOVERY_SECONDS: u16 = 180;
 const FOUR_HOURS: i64 = 4 * 60 * 60 * 1000;
 
 pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result<(), Refusal> {
-    let Stage::Playing(play) = &state.stage else {
-        return Err(Refusal::NoSetRunning);
-    };
+    let play = state.on_floor().ok_or(Refusal::NoSetRunning {
+        asked: InSet::Recovery,
+    })?;
     if play.follows_places(team) && !play.sides[team].on_court().any(|s| s == number) {
         return Err(Refusal::NotOnCourt {
             number,
@@ -32,9 +35,8 @@ pub(super) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
         return Ok(());
     }
     let side = &play.sides[team];
-    let into = match side.slots.iter().find(|s| s.libero == Some(number)) {
-        // A libero gives way to the player he or she stands in for.
-        Some(slot) => vec![slot.player],
+    let into = match side.slots.iter().position(|s| s.libero == Some(number)) {
+        Some(place) => libero::could_come_in(state, play, team, place),
         None => substitution::could_come_in(state, play, team, number),
     };
     if into.is_empty() {
@@ -88,6 +90,7 @@ pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
     };
     match (*then, court) {
         (Stage::Playing(play), Court::Other) => {
+            state.cancelled.push(Arc::new((*play).clone()));
             let line_ups = ByTeam::new(|team| {
                 let starters = play.sides[team].line_up();
                 // Whoever was sent off, or is a libero now, is missing: that team hands in a new

@@ -1,6 +1,7 @@
 //! Substitutions: regular, forced and exceptional (15.2, 15.5 to 15.8, 15.10.4).
 
-use super::entry::{Change, Forced};
+use super::entry::{Change, Forced, Kind};
+use super::line_up;
 use super::refusal::{Asked, Refusal};
 use super::request;
 use super::set::{SetPlay, Side, Slot};
@@ -17,24 +18,76 @@ pub(super) fn check(
     if changes.is_empty() {
         return Err(Refusal::NoChange);
     }
-    let play = state.on_floor().ok_or(Refusal::NobodyOnCourt)?;
-    if !play.follows_places(team) {
-        // Nobody knows who stands on court: only counted.
-        request::check_open(play, team)?;
-        return check_count(state, &play.sides[team], changes.len());
+    let play = state.on_floor();
+    if !state.rules.line_ups || play.is_some_and(|play| !play.follows_places(team)) {
+        return check_counted(state, team, changes.len());
     }
+    let play = play.ok_or(Refusal::NobodyOnCourt)?;
     check_objects(state, play, team, changes)?;
     let forced = |change: &Change| forced_by(state, play, team, *change, reason);
-    if changes.iter().any(|c| forced(c).is_none()) {
-        request::check_open(play, team)?;
-        if play.sides[team].request_used {
-            return Err(Refusal::SecondRequest { team });
-        }
+    let side = &play.sides[team];
+    // The legal part of a request that was rejected for its other part is no new request (15.10.4).
+    let is_open = changes.iter().all(|c| side.open_part.contains(c));
+    if !is_open && changes.iter().any(|c| forced(c).is_none()) {
+        check_request(state, play, team, changes)?;
     }
     check_all(changes, |change, made| match forced(&change) {
         None => check_change(state, play, team, change, made),
         Some(forced) => check_forced(state, play, team, change, forced, made),
     })
+}
+
+/// Where nobody is followed a substitution is only counted, before a set in the one to come.
+fn check_counted(state: &State, team: Team, wanted: usize) -> Result<(), Refusal> {
+    match state.on_floor() {
+        Some(play) => {
+            request::check_open(play, team)?;
+            check_count(state, play.sides[team].substitutions, wanted)
+        }
+        None if state.coming().is_some_and(|c| c.barred[team]) => {
+            Err(Refusal::RequestBarred { team })
+        }
+        None => check_count(state, 0, wanted),
+    }
+}
+
+/// Whether a team may ask for regular changes now. A delay from a rejected request may have been written
+/// down before the request it came from, so a barred team's request that is illegal only in part is
+/// refused for that part (15.10.4).
+fn check_request(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    changes: &[Change],
+) -> Result<(), Refusal> {
+    let side = &play.sides[team];
+    if side.request_used {
+        request::check_open(play, team)?;
+        return Err(Refusal::SecondRequest { team });
+    }
+    match request::check_open(play, team) {
+        Err(Refusal::RequestBarred { .. }) if side.open_part.is_empty() && changes.len() > 1 => {
+            let judged = check_all(changes, |change, made| {
+                check_change(state, play, team, change, made)
+            });
+            match judged {
+                Err(Refusal::PartlyIllegal { legal, because }) => {
+                    Err(Refusal::PartlyIllegal { legal, because })
+                }
+                Ok(()) | Err(_) => Err(Refusal::RequestBarred { team }),
+            }
+        }
+        open => open,
+    }
+}
+
+/// Keeps open what is legal in a request that was refused for its other part.
+pub(super) fn keep_open(state: &mut State, kind: &Kind, refusal: &Refusal) {
+    if let (Kind::Substitution { team, .. }, Refusal::PartlyIllegal { legal, .. }) = (kind, refusal) {
+        if let Some(play) = state.on_floor_mut() {
+            play.sides[*team].open_part.clone_from(legal);
+        }
+    }
 }
 
 /// What forces a change: the reason given, or that the player was sent off, which the log knows.
@@ -76,7 +129,7 @@ fn check_objects(
             });
         }
         if !state.teams[team].lists(change.into) {
-            return Err(Refusal::NotListed {
+            return Err(Refusal::UnlistedSubstitute {
                 team,
                 number: change.into,
             });
@@ -138,7 +191,7 @@ fn check_change(
     let side = &play.sides[team];
     let limits = state.rules.substitutions;
     check_newcomer(state, play, team, change.into)?;
-    check_count(state, side, made + 1)?;
+    check_count(state, side.substitutions, made + 1)?;
     let Some(slot) = side.place_of(change.out).map(|place| side.slots[place]) else {
         return Err(Refusal::NotOnCourt {
             number: change.out,
@@ -162,11 +215,11 @@ fn check_change(
 }
 
 /// Whether so many more fit into the limit of the set (15.1).
-fn check_count(state: &State, side: &Side, wanted: usize) -> Result<(), Refusal> {
+fn check_count(state: &State, used: u8, wanted: usize) -> Result<(), Refusal> {
     match state.rules.substitutions.per_set {
-        Some(most) if usize::from(side.substitutions) + wanted > usize::from(most) => {
+        Some(most) if usize::from(used) + wanted > usize::from(most) => {
             Err(Refusal::NoSubstitutionLeft {
-                used: side.substitutions,
+                used,
                 wanted,
                 most,
             })
@@ -179,14 +232,14 @@ fn check_count(state: &State, side: &Side, wanted: usize) -> Result<(), Refusal>
 /// a starter, and only that starter comes in for him or her (15.6.2).
 fn check_paired(side: &Side, slot: &Slot, into: Shirt) -> Result<(), Refusal> {
     if slot.closed {
-        return Err(Refusal::PlaceClosed {
+        return Err(Refusal::ClosedByExceptional {
             number: slot.player,
         });
     }
     let times_in_place = side
         .entered
         .iter()
-        .filter(|(_, starter)| *starter == slot.starter)
+        .filter(|e| e.starter == slot.starter)
         .count();
     match times_in_place {
         // The starter has not left yet.
@@ -299,6 +352,7 @@ pub(super) fn bench<'a>(
 }
 
 pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Option<Forced>) {
+    line_up::count_ahead(state);
     for &change in changes {
         let Some(play) = state.on_floor() else {
             return;
@@ -317,16 +371,11 @@ pub(super) fn make(state: &mut State, team: Team, changes: &[Change], reason: Op
             return;
         };
         let side = &mut play.sides[team];
-        side.bring_in(change);
-        if exceptional {
-            side.exceptional = side.exceptional.saturating_add(1);
-            if let Some(place) = side.place_of(change.into) {
-                side.slots[place].closed = true;
-            }
-        } else {
-            side.substitutions = side.substitutions.saturating_add(1);
-        }
+        side.bring_in(change, exceptional);
         // A forced change does not use up the request (15.2.3).
-        side.request_used |= !forced;
+        if !forced {
+            side.request_used = true;
+            side.open_part.clear();
+        }
     }
 }

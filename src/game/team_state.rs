@@ -24,8 +24,11 @@ pub struct TeamState {
     pub out: Vec<(Shirt, OutFor)>,
     /// Players who have had their recovery time (17.1.2).
     pub recovered: Vec<Shirt>,
-    /// A libero who was hurt in a stopped rally and may leave at once.
-    pub hurt_libero: Option<Shirt>,
+    /// The acting libero who has become unable to play, hurt in a stopped rally or said so with the new
+    /// libero's name, and may leave at once (19.3.2.1).
+    pub unable_libero: Option<Shirt>,
+    /// The acting libero who was only declared unable: the regular player returns first (19.4.2.2).
+    pub declared_libero: Option<Shirt>,
 }
 
 impl TeamState {
@@ -51,6 +54,16 @@ impl TeamState {
             })
     }
 
+    /// Whether a player was sent off: expelled for the given set, or disqualified.
+    #[must_use]
+    pub fn is_sent_off(&self, number: Shirt, set: u8) -> bool {
+        self.expelled.contains(&(number, set))
+            || self
+                .conduct
+                .iter()
+                .any(|c| *c == (Who::Player(number), Level::Disqualification))
+    }
+
     /// Whether a number is a libero's.
     #[must_use]
     pub fn is_libero(&self, number: Shirt) -> bool {
@@ -62,7 +75,7 @@ impl TeamState {
     pub fn heaviest(&self, who: &Who) -> Option<Level> {
         self.conduct
             .iter()
-            .filter(|(w, _)| w == who)
+            .filter(|(w, _)| w.is_same(who))
             .map(|(_, l)| *l)
             .max()
     }

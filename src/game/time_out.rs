@@ -3,12 +3,14 @@
 use super::request;
 use super::stage::Stage;
 use super::state::State;
-use super::Refusal;
+use super::refusal::{InSet, Refusal};
 use crate::rules::Team;
 
 pub(super) fn check(state: &State, team: Team) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {
-        return Err(Refusal::NoSetRunning);
+        return Err(Refusal::NoSetRunning {
+            asked: InSet::TimeOut,
+        });
     };
     request::check_open(play, team)?;
     match state.rules.time_outs.per_set {

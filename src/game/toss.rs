@@ -153,7 +153,7 @@ pub(super) fn decides(state: &State, set: u8) -> bool {
 
 pub(super) fn check(state: &State) -> Result<(), Refusal> {
     if state.coming().is_none() {
-        return Err(Refusal::SetRunning);
+        return Err(Refusal::TossInSet);
     }
     let set = state.next_number();
     // Without any toss so far nobody is due to open, whatever set it is.
@@ -165,6 +165,9 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
 }
 
 pub(super) fn take(state: &mut State, toss: Toss) {
+    if state.sets.is_empty() {
+        state.left = Some(toss.left);
+    }
     if let Stage::Coming(coming) = &mut state.stage {
         coming.toss = Some(toss);
         if let Some(again) = &mut coming.again {

@@ -27,6 +27,7 @@ pub enum Cause {
     Screen,
     PositionFault,
     RotationFault,
+    OutsideCourt,
     Antenna,
     OutsideCrossing,
     ServiceWinner,
@@ -60,8 +61,11 @@ impl Group {
 }
 
 impl Cause {
+    /// How many there are.
+    pub const COUNT: usize = 26;
+
     /// All of them; inside a group the commonest first (common practice, no source).
-    pub const ALL: [Cause; 25] = [
+    pub const ALL: [Cause; Cause::COUNT] = [
         Cause::BallIn,
         Cause::BallOut,
         Cause::BallTouched,
@@ -85,6 +89,7 @@ impl Cause {
         Cause::BlockFault,
         Cause::PositionFault,
         Cause::RotationFault,
+        Cause::OutsideCourt,
         Cause::LiberoFault,
         Cause::NotSaid,
     ];
@@ -114,6 +119,7 @@ impl Cause {
             Cause::Screen => "screen",
             Cause::PositionFault => "position_fault",
             Cause::RotationFault => "rotation_fault",
+            Cause::OutsideCourt => "outside_court",
             Cause::Antenna => "antenna",
             Cause::OutsideCrossing => "outside_crossing",
             Cause::ServiceWinner => "service_winner",
@@ -151,6 +157,7 @@ impl Cause {
             | Cause::BlockFault
             | Cause::PositionFault
             | Cause::RotationFault
+            | Cause::OutsideCourt
             | Cause::LiberoFault => Group::Positions,
             Cause::NotSaid => return None,
         })
@@ -170,10 +177,11 @@ impl Cause {
             Cause::DoubleContact => Signal::DoubleContact,
             Cause::Catch | Cause::AssistedHit => Signal::Catch,
             Cause::NetTouch | Cause::ServiceNet => Signal::NetTouch,
-            Cause::UnderNet | Cause::ServiceFoot => Signal::LineOrUnder,
+            // 22 is also for a player outside the own court at the service hit (7.4).
+            Cause::UnderNet | Cause::ServiceFoot | Cause::OutsideCourt => Signal::LineOrUnder,
             Cause::OverNet => Signal::OverNet,
-            // Diagram 11 (21) covers back-row and libero attacks alike; a libero who blocks is
-            // shown by 12, which the text of the card says.
+            // Diagram 11 (21) covers back-row and libero attacks alike. A libero who blocks makes a
+            // block fault (14.6.6) with its signal 12: see `libero_kinds`.
             Cause::AttackFault | Cause::LiberoFault => Signal::AttackFault,
             Cause::BlockFault | Cause::Screen => Signal::BlockOrScreen,
             Cause::ServiceTime => Signal::ServiceDelay,
@@ -181,6 +189,13 @@ impl Cause {
             Cause::PositionFault | Cause::RotationFault => Signal::Position,
             Cause::NotSaid => return None,
         })
+    }
+
+    /// What a fault of a libero can have been, each with a signal of its own: an attack or a set from the
+    /// front zone (13.3.5, 13.3.6, signal 21), or a block (14.6.6, signal 12), which is a block fault.
+    #[must_use]
+    pub const fn libero_kinds() -> [Cause; 2] {
+        [Cause::LiberoFault, Cause::BlockFault]
     }
 
     /// Whose player a referee would point at: where the ball was simply in, one of the side that won

@@ -62,7 +62,8 @@ pub enum Signal {
     OverNet,
     /// 21: attack-hit fault.
     AttackFault,
-    /// 22: penetration, ball under the net, foot fault at the service.
+    /// 22: penetration, ball under the net, foot fault at the service, a player outside the own court at
+    /// the service hit.
     LineOrUnder,
     /// 23: double fault and replay.
     Replay,
@@ -145,7 +146,13 @@ impl Signal {
     #[must_use]
     pub fn arm(self, concerned: Team, left: Team) -> Arm {
         match self {
-            Signal::ChangeOfCourts
+            // A T of both hands before the one on the side that asks; a palm over the fingers of the
+            // other hand; a card over the other wrist.
+            Signal::TimeOut
+            | Signal::BallTouched
+            | Signal::DelayWarning
+            | Signal::DelayPenalty
+            | Signal::ChangeOfCourts
             | Signal::Substitution
             | Signal::Disqualification
             | Signal::EndOfSet

@@ -142,7 +142,7 @@ fn notice(notice: &Notice) -> Value {
         Notice::DoNotStart { item } => {
             out.insert("item".into(), item.as_str().into());
         }
-        Notice::Question { entry } => {
+        Notice::Question { entry } | Notice::CauseDropped { entry } => {
             out.insert("entry".into(), (*entry).into());
         }
         _ => {}

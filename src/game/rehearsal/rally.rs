@@ -141,7 +141,7 @@ impl Table {
                         .find(|q| q.entry == entry)
                         .cloned();
                     if let Some(question) = asked {
-                        let choice = self.pick(&question.ask.choices()).unwrap_or_default();
+                        let choice = self.pick(question.ask.choices()).unwrap_or_default();
                         self.enter(
                             Kind::Answer {
                                 entry,

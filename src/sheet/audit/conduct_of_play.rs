@@ -71,11 +71,11 @@ fn unlisted(state: &State) -> Vec<Finding> {
     for play in plays.chain(state.play()) {
         for (team, side) in play.sides.iter() {
             let known = state.team(team);
-            for (number, _) in side.entered.iter().filter(|(n, _)| !known.lists(*n)) {
+            for came in side.entered.iter().filter(|e| !known.lists(e.player)) {
                 let what = What::NotListed {
                     team,
                     set: play.number,
-                    number: *number,
+                    number: came.player,
                 };
                 if findings.iter().all(|f| f.what != what) {
                     findings.push(Finding { entry: None, what });

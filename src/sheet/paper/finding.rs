@@ -163,7 +163,7 @@ impl Fault {
 
 fn against(about: BoxKind, refusal: &Refusal) -> &'static str {
     match (about, refusal) {
-        (_, Refusal::NotListed { .. }) => "unknown_player",
+        (_, Refusal::NotListed { .. } | Refusal::UnlistedSubstitute { .. }) => "unknown_player",
         (BoxKind::LineUp, Refusal::TwiceInLineUp { .. }) => "line_up_repeats",
         (BoxKind::LineUp, _) => "illegal_line_up",
         (BoxKind::TimeOut, Refusal::NoTimeOutLeft { .. }) => "too_many_time_outs",

@@ -230,7 +230,7 @@ pub fn stand_left(state: &State) -> Team {
         Some(play) => play.left,
         None => state
             .left_to_come()
-            .or_else(|| state.left())
+            .or_else(|| state.shown().map(|play| play.left))
             .unwrap_or(Team::A),
     }
 }

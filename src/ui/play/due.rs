@@ -157,7 +157,7 @@ fn Question(entry: u32) -> impl IntoView {
                 <div class="row">
                     {words
                         .into_iter()
-                        .zip(choices)
+                        .zip(choices.iter().copied())
                         .map(|(word, choice)| {
                             view! {
                                 <button

@@ -103,6 +103,7 @@ pub fn SignalCard(
     view! {
         <section class="signal-card" aria-label=text::SIGNAL>
             <ol class="signal-steps">{steps}</ol>
+            {which_libero_fault(talked, cause)}
             <div class="row">
                 <span class="chosen">{text::cause(cause)}</span>
                 <button type="button" class="button small" on:click=move |_| again.set(Some(entry))>
@@ -236,13 +237,43 @@ fn who_can(session: Session, entry: u32, team: Team) -> Vec<Shirt> {
     })
 }
 
+/// A fault of the libero has one of two signals: which, is asked where the signal is shown.
+fn which_libero_fault(talked: Memo<Option<Talked>>, cause: Cause) -> Option<AnyView> {
+    (cause == Cause::LiberoFault).then(|| {
+        let session = use_session();
+        let kinds = Cause::libero_kinds();
+        let words = fixed(kinds.map(text::libero_did));
+        let chosen = Callback::new(move |i: usize| kinds[i] == cause);
+        let tap = Callback::new(move |i: usize| {
+            if let Some(talked) = talked.get_untracked() {
+                let (by, seen_by) = talked.said.map_or((None, None), |s| (s.by, s.seen_by));
+                say_again(session, talked, kinds[i], by, seen_by);
+            }
+        });
+        asked(
+            text::LIBERO_WHICH,
+            buttons(Lie::Grid, words, Some(chosen), tap),
+        )
+    })
+}
+
 /// The number to the reason, free to skip.
 fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt>>) -> AnyView {
     let session = use_session();
     let numbers = Memo::new(move |_| {
         let talked = talked.get();
         talked.map_or_else(Vec::new, |t| {
-            who_can(session, t.entry, cause.told_of(t.won_by))
+            let team = cause.told_of(t.won_by);
+            let mut numbers = who_can(session, t.entry, team);
+            if cause == Cause::OutsideCourt && t.server_lost {
+                // The server alone may stand outside the court (7.4); a side that lost its service has
+                // not rotated since.
+                let state = session.state_now();
+                let play = state.correctable();
+                let server = play.and_then(|play| play.sides[team].on_court().next());
+                numbers.retain(|number| Some(*number) != server);
+            }
+            numbers
         })
     });
     let choices = leptos::prelude::Signal::derive(move || {

@@ -81,10 +81,28 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::Screen => "Screen",
         Cause::PositionFault => "Position fault",
         Cause::RotationFault => "Wrong server",
+        Cause::OutsideCourt => "Outside court",
         Cause::Antenna => "Antenna",
         Cause::OutsideCrossing => "Outside antenna",
         Cause::ServiceWinner => "Ace",
         Cause::NotSaid => "Not said",
+    }
+}
+
+/// The question that decides which signal shows a fault of the libero.
+pub const LIBERO_WHICH: &str = "What did the libero do?";
+
+/// One answer to it, with the number of its signal.
+#[must_use]
+pub fn libero_did(cause: Cause) -> String {
+    let did = if cause == Cause::BlockFault {
+        "Blocked or tried to block"
+    } else {
+        "Attacked, or set in the front zone"
+    };
+    match cause.signal() {
+        Some(signal) => format!("{did}: signal {}", signal.number()),
+        None => did.to_owned(),
     }
 }
 
@@ -124,6 +142,9 @@ pub fn notice(notice: &Notice, state: &State) -> String {
         Notice::SubstitutionsLeft { team, left: 0 } => format!("{}: no change left", name(team)),
         Notice::SubstitutionsLeft { team, left } => format!("{}: {left} change left", name(team)),
         Notice::Question { .. } => "A question to the first referee".into(),
+        Notice::CauseDropped { .. } => {
+            "Point kept, reason dropped: the serving team may stand anywhere in its court".into()
+        }
     }
 }
 

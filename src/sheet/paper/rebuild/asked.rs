@@ -72,7 +72,7 @@ impl Table<'_> {
                 || doubtful
                     && !matches!(
                         why,
-                        Refusal::NotListed { .. } | Refusal::NoSubstitutionLeft { .. }
+                        Refusal::UnlistedSubstitute { .. } | Refusal::NoSubstitutionLeft { .. }
                     );
             if !said {
                 let place = format!("substitutions[{i}]");
