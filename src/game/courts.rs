@@ -1,9 +1,9 @@
 //! The change of courts in the deciding set (18.2.2).
 
+use super::refusal::{InSet, Refusal};
 use super::stage::Stage;
 use super::state::State;
 use crate::rules::Team;
-use super::refusal::{InSet, Refusal};
 
 pub(super) fn check(state: &State) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {

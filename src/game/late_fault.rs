@@ -28,7 +28,11 @@ pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
 
 /// The right places are whole, and of players who may stand there.
 fn check_positions(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), Refusal> {
-    let Some(positions) = fault.positions.as_ref().filter(|_| play.follows_places(fault.team)) else {
+    let Some(positions) = fault
+        .positions
+        .as_ref()
+        .filter(|_| play.follows_places(fault.team))
+    else {
         return Ok(());
     };
     let team = fault.team;
@@ -249,7 +253,11 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
         (false, false) => play.award(opponent, PointFor::LateFault, n),
     }
     play.note_score();
-    if let Some(positions) = fault.positions.as_ref().filter(|_| play.follows_places(fault.team)) {
+    if let Some(positions) = fault
+        .positions
+        .as_ref()
+        .filter(|_| play.follows_places(fault.team))
+    {
         // For a player who was not on the list a revised line-up is given (7.3.5.4).
         let revised = fault.fault == Fault::UnregisteredPlayer;
         let side = &mut play.sides[team];
@@ -281,12 +289,19 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
             std::cmp::Ordering::Greater => true,
         };
         if lost {
-            let record: &mut SetRecord = Arc::make_mut(record);
-            let to_nothing = state.rules.target_of(record.number).points_to_win_against(0);
-            record.score[team] = 0;
-            record.score[winner] = record.score[winner].max(to_nothing);
-            record.winner = winner;
-            record.how = How::Unregistered;
+            let to_nothing = state
+                .rules
+                .target_of(record.number)
+                .points_to_win_against(0);
+            let mut score = Score::default();
+            score[winner] = record.score[winner].max(to_nothing);
+            // A set that was lost to nothing anyway stays as it was played.
+            if (record.score, record.winner) != (score, winner) {
+                let record: &mut SetRecord = Arc::make_mut(record);
+                record.score = score;
+                record.winner = winner;
+                record.how = How::Unregistered;
+            }
         }
     }
     let mut void = Vec::new();

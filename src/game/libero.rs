@@ -145,12 +145,7 @@ fn check_rally_between(side: &Side, play: &SetPlay) -> Result<(), Refusal> {
 /// Who could come in where the acting libero of a place cannot go on: the player he or she stands in for,
 /// in the back row the other libero too; where that player was sent off, whoever could be substituted
 /// for him or her. Somebody sent off comes in for nobody (21.3.2.1, 21.3.3.1).
-pub(super) fn could_come_in(
-    state: &State,
-    play: &SetPlay,
-    team: Team,
-    place: usize,
-) -> Vec<Shirt> {
+pub(super) fn could_come_in(state: &State, play: &SetPlay, team: Team, place: usize) -> Vec<Shirt> {
     let side = &play.sides[team];
     let known = &state.teams[team];
     let slot = side.slots[place];

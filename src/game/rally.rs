@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use super::ending::{Ending, How, SetRecord};
 use super::entry::By;
+use super::refusal::{InSet, Refusal};
 use super::set::PointFor;
 use super::stage::{Coming, Stage};
 use super::state::{Said, State};
-use super::refusal::{InSet, Refusal};
 use crate::rules::{Cause, Edition, Sets, Team};
 
 /// A rally that was played is never refused while a set runs: a point must not be lost to

@@ -536,7 +536,10 @@ impl SetPlay {
     /// The score at which the last rally began, if one was completed.
     #[must_use]
     pub fn before_last_rally(&self) -> Option<Score> {
-        let last = self.points.iter().rposition(|p| p.why != PointFor::Penalty)?;
+        let last = self
+            .points
+            .iter()
+            .rposition(|p| p.why != PointFor::Penalty)?;
         self.stood
             .iter()
             .rev()

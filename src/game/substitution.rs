@@ -83,7 +83,8 @@ fn check_request(
 
 /// Keeps open what is legal in a request that was refused for its other part.
 pub(super) fn keep_open(state: &mut State, kind: &Kind, refusal: &Refusal) {
-    if let (Kind::Substitution { team, .. }, Refusal::PartlyIllegal { legal, .. }) = (kind, refusal) {
+    if let (Kind::Substitution { team, .. }, Refusal::PartlyIllegal { legal, .. }) = (kind, refusal)
+    {
         if let Some(play) = state.on_floor_mut() {
             play.sides[*team].open_part.clone_from(legal);
         }
@@ -218,11 +219,7 @@ fn check_change(
 fn check_count(state: &State, used: u8, wanted: usize) -> Result<(), Refusal> {
     match state.rules.substitutions.per_set {
         Some(most) if usize::from(used) + wanted > usize::from(most) => {
-            Err(Refusal::NoSubstitutionLeft {
-                used,
-                wanted,
-                most,
-            })
+            Err(Refusal::NoSubstitutionLeft { used, wanted, most })
         }
         _ => Ok(()),
     }

@@ -1,9 +1,9 @@
 //! Time-outs (15.1, 15.4).
 
+use super::refusal::{InSet, Refusal};
 use super::request;
 use super::stage::Stage;
 use super::state::State;
-use super::refusal::{InSet, Refusal};
 use crate::rules::Team;
 
 pub(super) fn check(state: &State, team: Team) -> Result<(), Refusal> {

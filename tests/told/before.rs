@@ -1,7 +1,7 @@
 //! Before the first service: the record, lists, toss, line-ups (chapters 4 and 7, 19.1, 19.3.2.3).
 
 use dutystand::game::entry::{Amendment, Court, Heading, LiberoWhy, Player, TeamList};
-use dutystand::game::{Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
+use dutystand::game::{Entry, InSet, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
 use dutystand::rules::{ByTeam, Invalid, Preset, Roster, Rules, SetTarget, Sets, Shirt, Team};
 use Team::{A, B};
 
@@ -124,7 +124,7 @@ fn r4_1_3_a_list_may_be_sent_again_before_the_match() {
         .enter(numbers(A, &[21, 22, 23, 24, 25, 26, 27], &[21]))
         .refuses(
             line_up(A, &[1, 2, 3, 4, 5, 6]),
-            "4.2.2",
+            "4.1.3",
             Refusal::NotListed {
                 team: A,
                 number: Shirt(1),
@@ -251,7 +251,7 @@ fn log_a_tally_grows_into_a_match() {
         .enter(list(B, 12, &[12]))
         .score(2, 1)
         .enter(substitution(A, &[(4, 8)]))
-        .refuses_under(libero(A, 5, 12), "19.")
+        .enter(libero(A, 5, 12))
         .set_to(A)
         .notices(&Notice::LineUp { team: A })
         .line_ups();
@@ -506,12 +506,12 @@ fn r7_3_4_a_line_up_is_handed_in_once() {
     story.stand(A, &[1, 2, 3, 4, 5, 6]);
 }
 
-/// 4.2.2: only listed players may play.
+/// 4.1.3: only listed players may play.
 #[test]
-fn r4_2_2_only_listed_players_stand_in_a_line_up() {
+fn r4_1_3_only_listed_players_stand_in_a_line_up() {
     Story::listed(international(), &[12]).refuses_even_so(
         line_up(B, &[1, 2, 3, 4, 5, 13]),
-        "4.2.2",
+        "4.1.3",
         Refusal::NotListed {
             team: B,
             number: Shirt(13),
@@ -538,7 +538,7 @@ fn r15_3_2_nobody_comes_or_goes_before_both_line_ups_are_in() {
         .enter(line_up(A, &[1, 2, 3, 4, 5, 6]));
     story
         .refuses(substitution(A, &[(1, 7)]), "15.3.2", Refusal::NobodyOnCourt)
-        .refuses_even_so(libero(A, 5, 12), "15.3.2", Refusal::NobodyOnCourt)
+        .refuses_even_so(libero(A, 5, 12), "19.3.2.3", Refusal::LiberoBeforeLineUps)
         .enter(line_up(B, &[1, 2, 3, 4, 5, 6]))
         .enter(substitution(A, &[(1, 7)]))
         .enter(libero(A, 5, 12))
@@ -548,9 +548,35 @@ fn r15_3_2_nobody_comes_or_goes_before_both_line_ups_are_in() {
         .substitutions(A, 1, 0);
 }
 
+fn no_set(asked: InSet) -> Refusal {
+    Refusal::NoSetRunning { asked }
+}
+
+/// 15.4.1: a time-out belongs between a completed rally and the whistle for the next service.
+#[test]
+fn r15_4_1_no_time_out_before_the_set() {
+    Story::listed(international(), &[12])
+        .enter(toss(A, A))
+        .line_ups()
+        .refuses_even_so(time_out(A), "15.4.1", no_set(InSet::TimeOut))
+        .enter(Kind::BeginSet)
+        .set_to(A)
+        .refuses(time_out(A), "15.4.1", no_set(InSet::TimeOut));
+}
+
+/// 19.3.2.3: the libero comes in once the line-ups are in and checked.
+#[test]
+fn r19_3_2_3_no_libero_before_the_line_ups() {
+    Story::listed(international(), &[12])
+        .refuses_even_so(libero(A, 5, 12), "19.3.2.3", Refusal::LiberoBeforeLineUps)
+        .enter(toss(A, A))
+        .line_ups()
+        .enter(libero(A, 5, 12));
+}
+
 /// 12.3: nothing is played before the first service is authorised.
 #[test]
-fn r12_3_no_rally_and_no_time_out_before_the_set() {
+fn r12_3_no_rally_before_the_set() {
     let rally = Kind::Rally {
         won_by: A,
         cause: None,
@@ -559,19 +585,22 @@ fn r12_3_no_rally_and_no_time_out_before_the_set() {
     Story::listed(international(), &[12])
         .enter(toss(A, A))
         .line_ups()
-        .refuses_even_so(rally.clone(), "12.3", Refusal::NoSetRunning)
-        .refuses(time_out(A), "12.3", Refusal::NoSetRunning)
+        .refuses_even_so(rally.clone(), "12.3", no_set(InSet::Rally))
         .enter(Kind::BeginSet)
         .set_to(A)
-        .refuses(rally, "12.3", Refusal::NoSetRunning);
+        .refuses(rally, "12.3", no_set(InSet::Rally));
 }
 
 /// 6.2: what belongs before a set is refused while one runs.
 #[test]
 fn r6_2_a_running_set_is_not_begun_again() {
-    Story::international()
-        .refuses(Kind::BeginSet, "6.2", Refusal::SetRunning)
-        .refuses(toss(B, B), "6.2", Refusal::SetRunning);
+    Story::international().refuses(Kind::BeginSet, "6.2", Refusal::SetRunning);
+}
+
+/// 7.1: the toss is held before a set.
+#[test]
+fn r7_1_no_toss_in_a_running_set() {
+    Story::international().refuses_even_so(toss(B, B), "7.1", Refusal::TossInSet);
 }
 
 /// 21.3.3.1 and 21.5: disqualified before the match is out of every line-up.

@@ -304,12 +304,12 @@ fn r17_3_misconduct_while_interrupted_is_sanctioned() {
         .serves(B, 2);
 }
 
-/// 4.2.2: only a listed player can be sanctioned as one.
+/// 4.1.3: only a listed player can be sanctioned as one.
 #[test]
-fn r4_2_2_only_a_listed_player_is_sanctioned() {
+fn r4_1_3_only_a_listed_player_is_sanctioned() {
     Story::international().refuses_even_so(
         card(A, player(44), Level::Warning),
-        "4.2.2",
+        "4.1.3",
         Refusal::NotListed {
             team: A,
             number: Shirt(44),
@@ -354,4 +354,36 @@ fn r6_2_penalties_beyond_a_won_set_count_in_the_next() {
         .sets(&[(2, 0), (0, 2)])
         .sets_out()
         .score(0, 1);
+}
+
+/// 21.4.2: a member of the staff is one person, whatever the case and spacing of the word written.
+#[test]
+fn r21_4_2_a_coach_is_one_person_however_written() {
+    let staff = |role: &str| Who::Staff(role.to_owned());
+    for role in ["Coach", " coach ", "CO ACH"] {
+        Story::international()
+            .enter(card(A, coach(), Level::Penalty))
+            .refuses(
+                card(A, staff(role), Level::Penalty),
+                "21.4.2",
+                had(staff(role), Level::Penalty),
+            )
+            .enter(card(A, staff(role), Level::Expulsion));
+    }
+    Story::international()
+        .enter(card(A, coach(), Level::Penalty))
+        .enter(card(A, staff("assistant coach"), Level::Penalty))
+        .enter(card(B, staff("Coach"), Level::Penalty));
+}
+
+/// 21.3.3: nothing is heavier than a disqualification, and no sentence says so.
+#[test]
+fn r21_4_2_nothing_is_heavier_than_a_disqualification() {
+    let mut story = Story::international();
+    let why = had(player(4), Level::Disqualification);
+    story
+        .enter(card(A, player(4), Level::Disqualification))
+        .refuses(card(A, player(4), Level::Penalty), "21.4.2", why.clone());
+    let sentence = dutystand::game::say(&why, story.replay().state());
+    assert!(!sentence.contains("next sanction"), "{sentence}");
 }

@@ -1,7 +1,7 @@
 //! The change of courts in the deciding set (18.2.2).
 
 use dutystand::game::entry::{Fault, Found};
-use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
+use dutystand::game::{InSet, Kind, Level, Notice, Phase, Refusal};
 use dutystand::rules::{Preset, Sets, Team};
 use Team::{A, B};
 
@@ -74,9 +74,13 @@ fn r18_2_2_an_ordinary_set_has_no_change() {
         Refusal::NotDecider,
     );
     let mut story = Story::listed(Preset::International.rules(), &[12]);
-    story
-        .enter(toss(A, A))
-        .refuses_even_so(Kind::ChangeCourts, "12.3", Refusal::NoSetRunning);
+    story.enter(toss(A, A)).refuses_even_so(
+        Kind::ChangeCourts,
+        "18.2.2",
+        Refusal::NoSetRunning {
+            asked: InSet::ChangeOfCourts,
+        },
+    );
 }
 
 /// Where a competition plays the decider without a change, none is made.

@@ -1,7 +1,7 @@
 //! Forced and exceptional substitutions, recovery time (15.7, 15.8, 17.1.2).
 
 use dutystand::game::entry::{Forced, ReplayWhy, Scope};
-use dutystand::game::{Asked, Barred, Kind, Level, Notice, OutFor, Refusal};
+use dutystand::game::{Asked, Barred, InSet, Kind, Level, Notice, OutFor, Refusal};
 use dutystand::rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
@@ -142,7 +142,7 @@ fn r15_7_an_exceptional_substitute_can_be_replaced_exceptionally() {
         .refuses(
             substitution(A, &[(9, 10)]),
             "15.6.1",
-            Refusal::PlaceClosed { number: Shirt(9) },
+            Refusal::ClosedByExceptional { number: Shirt(9) },
         )
         .enter(forced(A, 9, 10, Forced::Injury))
         .substitutions(A, 2, 2);
@@ -414,4 +414,76 @@ fn r15_7_the_ways_on_for_one_player() {
         assert_eq!(legal_for(state, A, number), all, "{number}");
     }
     assert!(!legal_for(state, A, Shirt(5)).is_empty());
+}
+
+/// 17.1.2 and 21.3.3.1: one who was disqualified or expelled comes in for nobody, not for the libero who stood
+/// in for him or her either.
+#[test]
+fn r17_1_2_a_player_sent_off_comes_in_for_no_libero() {
+    for level in [Level::Disqualification, Level::Expulsion] {
+        let mut story = Story::opened(Preset::International.rules());
+        for team in Team::BOTH {
+            let Kind::TeamList(mut list) = crate::support::list(team, 12, &[12]) else {
+                unreachable!("a list");
+            };
+            list.players.retain(|p| p.number.0 <= 6 || p.libero);
+            story.enter(Kind::TeamList(list));
+        }
+        story
+            .enter(crate::story::toss(A, A))
+            .sets_out()
+            .enter(libero(B, 5, 12))
+            .rallies("A")
+            .enter(card(B, player(5), level))
+            .enter(crate::story::hurt(B, 12))
+            .enter(recovery(B, 12));
+    }
+    // With somebody to come in for the one sent off there is a way.
+    Story::international()
+        .enter(libero(B, 5, 12))
+        .rallies("A")
+        .enter(card(B, player(5), Level::Disqualification))
+        .refuses(
+            recovery(B, 12),
+            "17.1.2",
+            Refusal::SomebodyCanComeIn {
+                number: Shirt(12),
+                into: (7..=11).map(Shirt).collect(),
+            },
+        );
+    // Or with a second libero.
+    Story::two_liberos().enter(libero(B, 5, 12)).refuses(
+        recovery(B, 12),
+        "17.1.2",
+        Refusal::SomebodyCanComeIn {
+            number: Shirt(12),
+            into: vec![Shirt(5), Shirt(11)],
+        },
+    );
+}
+
+/// 17.1.2: recovery is open once the line-ups are in, before the first service too (match-log contract).
+#[test]
+fn r17_1_2_recovery_before_the_first_service() {
+    let mut story = Story::opened(Preset::International.rules());
+    for team in Team::BOTH {
+        story.enter(crate::support::list(team, 6, &[]));
+    }
+    story
+        .enter(crate::story::toss(A, A))
+        .refuses_even_so(
+            recovery(A, 4),
+            "17.1.2",
+            Refusal::NoSetRunning {
+                asked: InSet::Recovery,
+            },
+        )
+        .line_ups()
+        .enter(recovery(A, 4))
+        .enter(Kind::BeginSet)
+        .refuses(
+            recovery(A, 4),
+            "17.1.2",
+            Refusal::RecoveryUsed { number: Shirt(4) },
+        );
 }

@@ -6,13 +6,13 @@ use dutystand::game::entry::Fault::{
 };
 use dutystand::game::entry::Found::{AfterRally, Rally};
 use dutystand::game::entry::Scope;
-use dutystand::game::{How, Kind, Level, Phase, PointFor, Refusal};
+use dutystand::game::{say_question, How, Kind, Level, Notice, Phase, PointFor, Refusal};
 use dutystand::rules::{ByTeam, Score, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
-    card, coach, improper, incomplete, late, libero, put_right, since, since_in, substitution,
-    time_out, Story,
+    answer, card, coach, improper, incomplete, late, libero, put_right, since, since_in,
+    substitution, time_out, Story,
 };
 use crate::support::list;
 
@@ -350,25 +350,52 @@ fn r7_3_5_4_found_between_the_sets_nothing_is_opened_again() {
         .serves(A, 1);
 }
 
-/// The same found after the match: the sets won since are lost, and the match may be open again.
+/// The same found after the match: 7.3.5.4 loses the points and sets won since, the casebook of 2024 (case
+/// 4.22) the match, so the core asks and the result stands until it is answered (match-log contract).
 #[test]
-fn r7_3_5_4_found_after_the_match_it_may_be_open_again() {
-    let won = || {
+fn r7_3_5_4_found_after_the_match_the_core_asks() {
+    let found = |set| {
         let mut story = Story::international();
-        story.set_to(A).sets_out().set_to(A).sets_out().set_to(A);
         story
+            .set_to(A)
+            .sets_out()
+            .set_to(A)
+            .sets_out()
+            .set_to(A)
+            .enter(late(A, UnregisteredPlayer, since_in(set, 0, 0), AfterRally))
+            .won_by(Some(A));
+        let entry = story.last();
+        story.notices(&Notice::Question { entry });
+        let question = story.replay().state().questions()[0].clone();
+        assert_eq!(question.ask.choices(), ["lose_match", "lose_set"]);
+        let (words, choices) = say_question(&question, story.replay().state());
+        assert!(
+            words.contains("Otters") && words.contains("competition"),
+            "{words}"
+        );
+        assert_eq!(choices.len(), 2);
+        (story, entry)
     };
-    won()
-        .enter(late(A, UnregisteredPlayer, since_in(2, 0, 0), AfterRally))
+    let (mut story, entry) = found(2);
+    story
+        .enter(answer(entry, "lose_set"))
         .sets(&[(25, 0), (0, 25), (0, 25)])
         .phase(Phase::BetweenSets)
         .sets_out()
         .set_to(A)
         .phase(Phase::BetweenSets);
-    won()
-        .enter(late(A, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+    let (mut story, entry) = found(1);
+    story
+        .enter(answer(entry, "lose_set"))
         .sets(&[(0, 25), (0, 25), (0, 25)])
         .won_by(Some(B));
+    let (mut story, entry) = found(3);
+    story
+        .enter(answer(entry, "lose_match"))
+        .sets(&[(0, 25), (0, 25), (0, 25)])
+        .won_by(Some(B))
+        .without("question");
+    assert_eq!(story.replay().state().ended(), Some(How::Unregistered));
 }
 
 /// 19.1.3: the right places have one libero at most.
@@ -397,6 +424,7 @@ fn r7_7_2_since_a_score_that_never_stood() {
     let never = |a, b, x, y| Refusal::ScoreNeverStood {
         asked: Score { a, b },
         nearest: Score { a: x, b: y },
+        fault: Rotation,
     };
     Story::international()
         .rallies("AAA")
@@ -415,36 +443,46 @@ fn r7_7_2_since_a_score_that_never_stood() {
 
 /// A cancelled score cannot be the moment of a later fault (match-log contract, settled points).
 #[test]
-fn r7_7_2_a_cancelled_score_never_stood() {
+fn r15_9_2_a_cancelled_score_never_stood() {
     Story::international()
         .rallies("AAAA")
         .enter(late(A, Rotation, since(2, 0), Rally))
         .score(2, 1)
         .refuses(
-            late(B, Rotation, since(4, 0), Rally),
-            "7.7.2",
+            late(B, IllegalSubstitution, since(4, 0), Rally),
+            "15.9.2",
             Refusal::ScoreNeverStood {
                 asked: Score { a: 4, b: 0 },
                 nearest: Score { a: 2, b: 0 },
+                fault: IllegalSubstitution,
             },
         )
-        .enter(late(B, Rotation, since(2, 0), Rally))
+        .enter(late(B, IllegalSubstitution, since(2, 0), Rally))
         .score(3, 0)
         .serves(A, 2);
 }
 
 /// FIVB Casebook 2024, case 7.5: an ordinary fault of an earlier set is closed.
 #[test]
-fn r7_7_2_an_earlier_set_is_closed() {
-    for fault in [Rotation, IllegalSubstitution, IllegalLibero, WrongLineUp] {
+fn an_earlier_set_is_closed() {
+    for (fault, rule) in [
+        (Rotation, "7.7.2"),
+        (IllegalSubstitution, "15.9.2"),
+        (IllegalLibero, "15.9.2"),
+        (WrongLineUp, "7.3.5.3"),
+    ] {
         Story::international()
             .set_to(A)
             .sets_out()
             .rallies("B")
             .refuses(
                 late(A, fault, since_in(1, 3, 0), Rally),
-                "7.7.2",
-                Refusal::EarlierSet { set: 1, now: 2 },
+                rule,
+                Refusal::EarlierSet {
+                    set: 1,
+                    now: 2,
+                    fault,
+                },
             );
     }
 }
@@ -456,25 +494,26 @@ fn r7_7_2_a_later_set_has_no_moments() {
         .refuses_even_so(
             late(A, Rotation, since_in(3, 0, 0), Rally),
             "7.7.2",
-            Refusal::SetNotPlayed { set: 3 },
+            Refusal::SetNotPlayed {
+                set: 3,
+                fault: Rotation,
+            },
         )
         .set_to(A)
         .refuses(
             late(A, UnregisteredPlayer, since_in(2, 0, 0), Rally),
-            "7.7.2",
-            Refusal::SetNotPlayed { set: 2 },
+            "7.3.5.4",
+            Refusal::SetNotPlayed {
+                set: 2,
+                fault: UnregisteredPlayer,
+            },
         );
 }
 
 /// 6.2: a set that the opponent has won all the same has no further point.
 #[test]
 fn r6_2_a_won_set_has_no_further_point() {
-    for fault in [
-        Rotation,
-        IllegalSubstitution,
-        WrongLineUp,
-        UnregisteredPlayer,
-    ] {
+    for fault in [IllegalSubstitution, WrongLineUp] {
         for during in [Rally, AfterRally] {
             Story::international()
                 .rallies("BBB")
@@ -488,12 +527,14 @@ fn r6_2_a_won_set_has_no_further_point() {
         }
     }
     // Points of the faulty team in the set it has lost are cancelled; the set stays won.
-    Story::international()
-        .rallies("BBB")
-        .set_to(A)
-        .enter(late(B, UnregisteredPlayer, since(0, 1), AfterRally))
-        .sets(&[(25, 1)])
-        .phase(Phase::BetweenSets);
+    for fault in [Rotation, IllegalSubstitution] {
+        Story::international()
+            .rallies("BBB")
+            .set_to(A)
+            .enter(late(B, fault, since(0, 1), AfterRally))
+            .sets(&[(25, 1)])
+            .phase(Phase::BetweenSets);
+    }
 }
 
 /// 7.7.2: before any set there is nothing.
@@ -502,11 +543,11 @@ fn r7_7_2_nothing_to_put_right_before_the_match() {
     Story::listed(dutystand::rules::Preset::International.rules(), &[12]).refuses_even_so(
         late(A, Rotation, None, Rally),
         "7.7.2",
-        Refusal::NothingPlayed,
+        Refusal::NothingPlayed { fault: Rotation },
     );
 }
 
-/// 7.3.1 and 4.2.2: the right places are a whole line-up of listed players.
+/// 7.3.1 and 4.1.3: the right places are a whole line-up of listed players.
 #[test]
 fn r7_3_1_the_right_places_are_a_whole_line_up() {
     Story::international()
@@ -521,7 +562,7 @@ fn r7_3_1_the_right_places_are_a_whole_line_up() {
         )
         .refuses_even_so(
             put_right(A, WrongLineUp, since(0, 0), Rally, &[1, 2, 3, 4, 5, 44]),
-            "4.2.2",
+            "4.1.3",
             Refusal::NotListed {
                 team: A,
                 number: Shirt(44),
@@ -572,7 +613,7 @@ fn r7_3_4_line_ups_stay_where_the_set_stays_won() {
     Story::international()
         .set_to(A)
         .line_ups()
-        .enter(late(B, Rotation, since(24, 0), AfterRally))
+        .enter(late(B, IllegalSubstitution, since(24, 0), AfterRally))
         .phase(Phase::BetweenSets)
         .sets(&[(25, 0)])
         .without("line_up")
@@ -616,10 +657,11 @@ fn r6_4_an_earlier_set_decided_without_play_has_no_moments() {
         .rallies("A")
         .refuses(
             late(A, UnregisteredPlayer, since_in(1, 5, 5), Rally),
-            "7.7.2",
+            "7.3.5.4",
             Refusal::ScoreNeverStood {
                 asked: Score { a: 5, b: 5 },
                 nearest: Score::default(),
+                fault: UnregisteredPlayer,
             },
         );
     let mut story = Story::opened(dutystand::rules::Preset::International.rules());
@@ -780,21 +822,25 @@ fn r21_5_a_penalty_outlives_the_end_of_a_match_that_goes_on() {
 /// 7.3.4: the line-ups of a set that did not come, because the match was over, stand when it does.
 #[test]
 fn r7_3_4_line_ups_wait_for_a_match_that_goes_on() {
+    // Sets to one point, so that the point for the fault decides the set anew.
     let mut rules = dutystand::rules::Preset::International.rules();
     rules.sets = dutystand::rules::Sets::BestOf(3);
+    rules.set.target = 1;
+    rules.set.lead = 1;
     Story::by(rules)
-        .set_to(B)
+        .rallies("B")
         .sets_out()
-        .rallies(&"AB".repeat(24))
-        .rallies("AA")
+        .rallies("A")
+        .sets(&[(0, 1), (1, 0)])
         .enter(crate::story::toss(B, A))
         .line_ups()
         .enter(late(B, UnregisteredPlayer, since_in(1, 0, 0), AfterRally))
+        .sets(&[(1, 0), (1, 0)])
         .won_by(Some(A))
-        .enter(late(B, Rotation, since(24, 24), AfterRally))
+        .enter(late(B, IllegalSubstitution, since(0, 0), AfterRally))
         .won_by(Some(A))
         .enter(late(A, IllegalSubstitution, since(0, 0), AfterRally))
-        .sets(&[(25, 0), (0, 25)])
+        .sets(&[(1, 0), (0, 1)])
         .phase(Phase::BetweenSets)
         .without("line_up")
         .enter(Kind::BeginSet)
@@ -829,4 +875,242 @@ fn r21_5_a_penalty_for_the_next_set_outlives_another_court() {
         .set_to(A)
         .sets_out()
         .score(1, 0);
+}
+
+/// 7.7.1: a team that is not serving cannot have a wrong server; with the moment named it must have served
+/// then or later before the fault was found (match-log contract).
+#[test]
+fn r7_7_1_a_team_that_did_not_serve_had_no_wrong_server() {
+    let did_not = |team| Refusal::DidNotServe { team };
+    Story::international()
+        .rallies("A")
+        .refuses(late(B, Rotation, since(1, 0), Rally), "7.7.1", did_not(B))
+        .refuses(late(B, Rotation, since(0, 0), Rally), "7.7.1", did_not(B))
+        .refuses(late(B, Rotation, None, Rally), "7.7.1", did_not(B))
+        .refuses(late(B, Rotation, None, AfterRally), "7.7.1", did_not(B))
+        .insists(late(B, Rotation, since(1, 0), Rally), did_not(B))
+        .score(2, 0);
+    // B has served since, though A serves again.
+    Story::international()
+        .rallies("BA")
+        .enter(late(B, Rotation, since(0, 1), Rally))
+        .score(2, 1);
+    // And not after that: A serves at 1-1 and on.
+    Story::international().rallies("BAA").refuses(
+        late(B, Rotation, since(1, 1), Rally),
+        "7.7.1",
+        did_not(B),
+    );
+    // Of any other fault the serving team is not asked.
+    Story::international()
+        .rallies("A")
+        .enter(late(B, WrongLineUp, since(1, 0), Rally))
+        .score(2, 0);
+}
+
+/// 7.7.1.1: found after a rally, the wrong service was at the score before it; the present score would cost two
+/// points.
+#[test]
+fn r7_7_1_1_after_a_rally_the_present_score_is_too_late() {
+    let too_late = |asked: (u16, u16), before: (u16, u16)| Refusal::RallyBeganBefore {
+        asked: Score {
+            a: asked.0,
+            b: asked.1,
+        },
+        before: Score {
+            a: before.0,
+            b: before.1,
+        },
+    };
+    Story::international()
+        .rallies("AAB")
+        .refuses_even_so(
+            late(A, Rotation, since(2, 1), AfterRally),
+            "7.7.1.1",
+            too_late((2, 1), (2, 0)),
+        )
+        .enter(late(A, Rotation, since(2, 0), AfterRally))
+        .score(2, 1);
+    // A penalty in between is no rally.
+    Story::international()
+        .rallies("A")
+        .enter(card(B, coach(), Level::Penalty))
+        .refuses_even_so(
+            late(A, Rotation, since(1, 0), AfterRally),
+            "7.7.1.1",
+            too_late((1, 0), (0, 0)),
+        );
+    Story::international().refuses_even_so(
+        late(A, Rotation, since(0, 0), AfterRally),
+        "7.7.1.1",
+        Refusal::NoRallyYet,
+    );
+}
+
+/// FIVB Casebook 2024, case 4.22, and 7.3.5.4: found after a set, that set is lost to nothing and is not played
+/// on, whenever the player came in; the opponent keeps what it has beyond the target.
+#[test]
+fn r7_3_5_4_found_after_the_set_the_set_is_lost() {
+    for moment in [since(0, 0), since(10, 0), None] {
+        Story::international()
+            .set_to(A)
+            .enter(late(A, UnregisteredPlayer, moment, AfterRally))
+            .phase(Phase::BetweenSets)
+            .sets(&[(0, 25)])
+            .sets_out()
+            .serves(B, 1);
+    }
+    Story::international()
+        .rallies(&"AB".repeat(24))
+        .rallies("BB")
+        .sets(&[(24, 26)])
+        .enter(late(A, UnregisteredPlayer, since(0, 0), AfterRally))
+        .sets(&[(0, 26)])
+        .phase(Phase::BetweenSets);
+    Story::international()
+        .rallies(&"AB".repeat(27))
+        .rallies("AA")
+        .enter(late(A, UnregisteredPlayer, since(0, 0), AfterRally))
+        .sets(&[(0, 27)]);
+}
+
+/// 7.3.5.4: points in the sets that the team lost since go as well (match-log contract).
+#[test]
+fn r7_3_5_4_points_in_sets_that_were_lost_go_as_well() {
+    Story::international()
+        .set_to(A)
+        .sets_out()
+        .rallies(&"A".repeat(20))
+        .set_to(B)
+        .sets_out()
+        .rallies(&"AB".repeat(25))
+        .rallies("BB")
+        .sets(&[(25, 0), (20, 25), (25, 27)])
+        .sets_out()
+        .rallies("AAB")
+        .enter(late(A, UnregisteredPlayer, since_in(2, 0, 0), Rally))
+        .sets(&[(25, 0), (0, 25), (0, 27)])
+        .score(0, 2)
+        .phase(Phase::Playing);
+}
+
+/// 7.3.5.4: after a set `positions` are the revised line-up of the next one, where that team's line-up is in
+/// already; else the team hands one in anyway (match-log contract).
+#[test]
+fn r7_3_5_4_the_next_line_up_is_revised_where_it_is_in() {
+    let revised =
+        |places: &[u16]| put_right(A, UnregisteredPlayer, since(0, 0), AfterRally, places);
+    Story::international()
+        .set_to(B)
+        .line_ups()
+        .enter(substitution(B, &[(4, 8)]))
+        .refuses(
+            revised(&[1, 2, 3, 12, 5, 6]),
+            "19.3.2.3",
+            Refusal::LiberoInLineUp { number: Shirt(12) },
+        )
+        .enter(revised(&[1, 2, 3, 7, 5, 6]))
+        .stand(A, &[1, 2, 3, 7, 5, 6])
+        .stand(B, &[1, 2, 3, 8, 5, 6])
+        .substitutions(B, 1, 0)
+        .enter(Kind::BeginSet)
+        .enter(substitution(A, &[(7, 4)]));
+    Story::international()
+        .set_to(B)
+        .enter(revised(&[1, 2, 3, 7, 5, 6]))
+        .notices(&Notice::LineUp { team: A })
+        .sets_out()
+        .stand(A, &[1, 2, 3, 4, 5, 6]);
+}
+
+/// 7.3.5.4: the substitution that brought an unregistered player in counts no more.
+#[test]
+fn r7_3_5_4_the_substitution_of_an_unregistered_player_counts_no_more() {
+    Story::international()
+        .rallies("A")
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .enter(put_right(
+            A,
+            UnregisteredPlayer,
+            since(1, 0),
+            Rally,
+            &[1, 2, 3, 4, 5, 6],
+        ))
+        .score(1, 1)
+        .substitutions(A, 0, 0);
+    // Another player takes the place: the place begins anew with that one.
+    Story::international()
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .enter(put_right(
+            A,
+            UnregisteredPlayer,
+            since(0, 0),
+            Rally,
+            &[1, 2, 3, 9, 5, 6],
+        ))
+        .substitutions(A, 0, 0)
+        .enter(substitution(A, &[(9, 10)]))
+        .substitutions(A, 1, 0);
+}
+
+/// 15.9.2.2: an illegal substitution that is put right counts no more; a legal one before it does.
+#[test]
+fn r15_9_2_2_an_illegal_substitution_put_right_counts_no_more() {
+    Story::international()
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .insists(
+            substitution(A, &[(8, 9)]),
+            Refusal::OnlyStarterReturns {
+                out: Shirt(8),
+                starter: Shirt(4),
+            },
+        )
+        .substitutions(A, 2, 0)
+        .rallies("A")
+        .enter(put_right(
+            A,
+            IllegalSubstitution,
+            since(1, 0),
+            Rally,
+            &[1, 2, 3, 8, 5, 6],
+        ))
+        .substitutions(A, 1, 0)
+        .enter(substitution(A, &[(8, 4)]))
+        .substitutions(A, 2, 0)
+        .rallies("B");
+    // Without `positions` nothing is put right, so it counts.
+    Story::international()
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .enter(late(A, IllegalSubstitution, since(0, 0), Rally))
+        .substitutions(A, 1, 0);
+}
+
+/// 15.9.2.2 with 15.7: nor does an exceptional one, and whom it had taken out may play again.
+#[test]
+fn r15_9_2_2_an_exceptional_substitution_put_right_takes_nobody_out() {
+    use dutystand::game::entry::Forced;
+    Story::international()
+        .enter(substitution(A, &[(4, 8)]))
+        .rallies("A")
+        .enter(substitution(A, &[(8, 4)]))
+        .rallies("A")
+        .enter(crate::story::forced(A, 4, 9, Forced::Injury))
+        .substitutions(A, 2, 1)
+        .rallies("A")
+        .enter(put_right(
+            A,
+            IllegalSubstitution,
+            since(2, 0),
+            Rally,
+            &[1, 2, 3, 4, 5, 6],
+        ))
+        .substitutions(A, 2, 0)
+        .without("must_substitute")
+        .set_to(B)
+        .sets_out()
+        .stand(A, &[1, 2, 3, 4, 5, 6]);
 }

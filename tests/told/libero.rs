@@ -255,15 +255,15 @@ fn r19_1_2_only_a_libero_comes_in_so() {
         );
 }
 
-/// 4.2.2: nobody unlisted comes in for a libero.
+/// 4.1.3: nobody unlisted comes in for a libero.
 #[test]
-fn r4_2_2_nobody_unlisted_comes_in_for_a_libero() {
+fn r4_1_3_nobody_unlisted_comes_in_for_a_libero() {
     Story::international()
         .enter(libero(A, 5, 12))
         .rallies("A")
         .refuses_even_so(
             libero(A, 12, 44),
-            "4.2.2",
+            "4.1.3",
             Refusal::NotListed {
                 team: A,
                 number: Shirt(44),
@@ -449,4 +449,57 @@ fn r19_3_1_1_no_libero_follows_another_into_the_front_row() {
             Refusal::BackRowOnly { number: Shirt(12) },
         )
         .enter(libero(B, 12, 5));
+}
+
+/// 19.3.2.1: a rally stopped for an injury frees a libero only where it was said who was hurt (match-log
+/// contract); the official may insist.
+#[test]
+fn r19_3_2_1_an_injury_without_a_number_frees_no_libero() {
+    let hurt_somebody = Kind::Replay {
+        why: ReplayWhy::Injury,
+        hurt: Some(dutystand::game::entry::By {
+            team: A,
+            number: None,
+        }),
+        rally: None,
+    };
+    for stop in [stopped(ReplayWhy::Injury), hurt_somebody] {
+        Story::international()
+            .enter(libero(A, 5, 12))
+            .enter(stop)
+            .refuses(libero(A, 12, 5), "19.3.2.1", Refusal::RallyBetween)
+            .insists(libero(A, 12, 5), Refusal::RallyBetween);
+    }
+}
+
+/// 19.3.1.1 with fewer than six on court: places 2, 3 and 4 are the front row; place 6 falls away first, then
+/// 5 (match-log contract; our choice, no source).
+#[test]
+fn r19_3_1_1_the_back_row_of_a_smaller_team() {
+    for (players, back, words) in [
+        (6, &[5, 6][..], "places 1, 6 and 5"),
+        (5, &[5][..], "places 1 and 5"),
+        (4, &[][..], "place 1"),
+    ] {
+        let mut rules = Preset::International.rules();
+        rules.players_on_court = players;
+        let mut story = Story::by(rules);
+        for number in 2..=4 {
+            let why = Refusal::BackRowOnly {
+                number: Shirt(number),
+            };
+            let sentence = dutystand::game::say(&why, story.replay().state());
+            assert!(sentence.contains(words), "{sentence}");
+            let change = crate::story::change(number, 12);
+            let kind = Kind::LiberoReplacement { team: B, change };
+            let entry = dutystand::game::Entry::new(99, kind);
+            assert_eq!(story.replay().may(&entry), Err(why));
+        }
+        for &number in back {
+            let mut story = Story::by(rules);
+            story.enter(libero(B, number, 12));
+        }
+        // Place 1 of the receiving team is back row too.
+        story.enter(libero(B, 1, 12));
+    }
 }

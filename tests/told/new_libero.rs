@@ -1,9 +1,9 @@
 //! Naming a new libero (19.4).
 
 use dutystand::game::entry::LiberoWhy::{Declared, Unable};
-use dutystand::game::{Barred, Level, OutFor, Refusal};
-use dutystand::rules::{Shirt, Team};
-use Team::A;
+use dutystand::game::{Barred, Kind, Level, Notice, OutFor, Refusal};
+use dutystand::rules::{Preset, Shirt, Team};
+use Team::{A, B};
 
 use crate::story::{card, hurt, libero, new_libero, player, substitution, Story};
 use crate::support::line_up;
@@ -34,14 +34,17 @@ fn r19_4_2_2_after_an_injury_the_new_libero_comes_in_at_once() {
         .refuses(line_up(A, &[1, 2, 3, 4, 5, 12]), "19.4.2.2", redesignated());
 }
 
-/// 19.4.2.2: also after the replaced player has come back in that interruption.
+/// 19.4.1 and 19.3.2.1: once the replaced player is back, the libero who was hurt is no longer the acting
+/// one, and the new one waits for a completed rally like any other (match-log contract).
 #[test]
-fn r19_4_2_2_the_new_libero_may_come_in_after_the_replaced_player_was_back() {
+fn r19_3_2_1_the_new_libero_waits_after_the_replaced_player_was_back() {
     Story::international()
         .enter(libero(A, 5, 12))
         .enter(hurt(A, 12))
         .enter(libero(A, 12, 5))
         .enter(new_libero(A, &[12], 9, Unable))
+        .refuses(libero(A, 5, 9), "19.3.2.1", Refusal::RallyBetween)
+        .rallies("A")
         .enter(libero(A, 5, 9))
         .stand(A, &[1, 2, 3, 4, 9, 6]);
 }
@@ -49,15 +52,18 @@ fn r19_4_2_2_the_new_libero_may_come_in_after_the_replaced_player_was_back() {
 /// 19.4.2.2 and FIVB Casebook 2024, case 5.23: declared unable, the replaced player comes back and the
 /// new libero waits for a completed rally.
 #[test]
-fn r19_4_2_2_after_a_declaration_the_new_libero_waits() {
-    let waits = || Refusal::LiberoWaits { number: Shirt(9) };
+fn r19_4_2_2_after_a_declaration_the_regular_player_returns_first() {
+    let returns_first = || Refusal::RegularReturnsFirst {
+        libero: Shirt(12),
+        replaced: Shirt(5),
+    };
     Story::international()
         .enter(libero(A, 5, 12))
         .rallies("A")
         .enter(new_libero(A, &[12], 9, Declared))
-        .refuses(libero(A, 12, 9), "19.4.2.2", waits())
+        .refuses(libero(A, 12, 9), "19.4.2.2", returns_first())
         .enter(libero(A, 12, 5))
-        .refuses(libero(A, 5, 9), "19.4.2.2", waits())
+        .refuses(libero(A, 5, 9), "19.3.2.1", Refusal::RallyBetween)
         .rallies("A")
         .enter(libero(A, 5, 9))
         .stand(A, &[1, 2, 3, 4, 9, 6]);
@@ -68,12 +74,6 @@ fn r19_4_2_2_after_a_declaration_the_new_libero_waits() {
 fn r19_4_2_2_a_libero_on_the_bench_is_declared_unable() {
     Story::international()
         .enter(new_libero(A, &[12], 9, Declared))
-        .refuses(
-            libero(A, 5, 9),
-            "19.4.2.2",
-            Refusal::LiberoWaits { number: Shirt(9) },
-        )
-        .rallies("A")
         .refuses_even_so(
             libero(A, 5, 12),
             "19.1.2",
@@ -112,10 +112,10 @@ fn r19_4_2_1_nobody_in_the_coming_line_up_becomes_the_libero() {
 
 /// 19.4.2.1: somebody listed.
 #[test]
-fn r4_2_2_nobody_unlisted_becomes_the_libero() {
+fn r4_1_3_nobody_unlisted_becomes_the_libero() {
     Story::international().refuses_even_so(
         new_libero(A, &[12], 44, Unable),
-        "4.2.2",
+        "4.1.3",
         Refusal::NotListed {
             team: A,
             number: Shirt(44),
@@ -222,11 +222,7 @@ fn r19_4_2_1_the_replaced_player_first_comes_back_and_is_substituted() {
         .enter(libero(A, 12, 5))
         .enter(substitution(A, &[(5, 8)]))
         .enter(new_libero(A, &[12], 5, Declared))
-        .refuses(
-            libero(A, 6, 5),
-            "19.4.2.2",
-            Refusal::LiberoWaits { number: Shirt(5) },
-        )
+        .refuses(libero(A, 6, 5), "19.3.2.1", Refusal::RallyBetween)
         .rallies("A")
         .enter(libero(A, 6, 5))
         .stand(A, &[1, 2, 3, 4, 8, 5]);
@@ -285,6 +281,84 @@ fn r19_4_insisting_names_one_all_the_same() {
             new_libero(A, &[12], 9, Declared),
             Refusal::OtherLibero { number: Shirt(11) },
         )
-        .insists(libero(A, 5, 9), Refusal::LiberoWaits { number: Shirt(9) })
+        .enter(libero(A, 5, 9))
         .stand(A, &[1, 2, 3, 4, 9, 6]);
+}
+
+/// 19.3.2.1 and 19.4.1: the acting libero who came in in this interruption and is only declared unable
+/// waits for a completed rally before the regular player returns.
+#[test]
+fn r19_3_2_1_a_declaration_frees_no_libero() {
+    Story::international()
+        .rallies("A")
+        .enter(libero(B, 5, 12))
+        .enter(new_libero(B, &[12], 9, Declared))
+        .refuses(libero(B, 12, 5), "19.3.2.1", Refusal::RallyBetween)
+        .rallies("A")
+        .notices(&Notice::LiberoMustLeave {
+            team: B,
+            player: Shirt(12),
+        })
+        .enter(libero(B, 12, 5))
+        .rallies("A")
+        .enter(libero(B, 5, 9))
+        .stand(B, &[1, 2, 3, 4, 9, 6]);
+}
+
+/// 19.4.1: only the acting libero becomes unable; a libero on the bench frees nobody.
+#[test]
+fn r19_3_2_1_only_the_acting_libero_gives_way_at_once() {
+    Story::international()
+        .enter(libero(B, 5, 12))
+        .rallies("A")
+        .enter(libero(B, 12, 5))
+        .enter(new_libero(B, &[12], 9, Unable))
+        .refuses(libero(B, 6, 9), "19.3.2.1", Refusal::RallyBetween)
+        .rallies("A")
+        .enter(libero(B, 6, 9));
+}
+
+/// 19.4.2.1: a missing `why` means unable (match-log contract); without a replacement so far there is no
+/// rally to wait for, before the first service neither.
+#[test]
+fn r19_4_2_1_without_a_replacement_so_far_no_rally_is_needed() {
+    let said_nothing = Kind::NewLibero {
+        team: B,
+        replaces: vec![Shirt(12)],
+        number: Shirt(9),
+        why: None,
+    };
+    for why in [said_nothing.clone(), new_libero(B, &[12], 9, Declared)] {
+        Story::international()
+            .enter(why.clone())
+            .enter(libero(B, 5, 9))
+            .stand(B, &[1, 2, 3, 4, 9, 6]);
+        let mut before = Story::listed(Preset::International.rules(), &[12]);
+        before
+            .enter(crate::story::toss(A, A))
+            .line_ups()
+            .enter(why)
+            .enter(libero(B, 5, 9))
+            .enter(Kind::BeginSet)
+            .stand(B, &[1, 2, 3, 4, 9, 6]);
+    }
+    // Of the acting libero it means that he or she has become unable: the new one comes in at once.
+    Story::international()
+        .enter(libero(B, 5, 12))
+        .enter(said_nothing)
+        .enter(libero(B, 12, 9))
+        .stand(B, &[1, 2, 3, 4, 9, 6]);
+}
+
+/// 19.4.1: who was sent off has become unable, whatever the coach calls it.
+#[test]
+fn r19_4_1_a_libero_sent_off_has_become_unable() {
+    for level in [Level::Expulsion, Level::Disqualification] {
+        Story::international()
+            .enter(libero(A, 5, 12))
+            .enter(card(A, player(12), level))
+            .enter(new_libero(A, &[12], 9, Declared))
+            .enter(libero(A, 12, 9))
+            .stand(A, &[1, 2, 3, 4, 9, 6]);
+    }
 }

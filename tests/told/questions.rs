@@ -228,10 +228,11 @@ fn r21_5_between_two_penalties_no_score_stood() {
         .score(1, 1)
         .refuses(
             late(A, UnregisteredPlayer, crate::story::since(0, 1), Rally),
-            "7.7.2",
+            "7.3.5.4",
             Refusal::ScoreNeverStood {
                 asked: dutystand::rules::Score { a: 0, b: 1 },
                 nearest: dutystand::rules::Score { a: 1, b: 1 },
+                fault: UnregisteredPlayer,
             },
         )
         .enter(late(
@@ -241,4 +242,41 @@ fn r21_5_between_two_penalties_no_score_stood() {
             Rally,
         ))
         .score(0, 2);
+}
+
+/// After the match, since a score inside an earlier set: the match, that set with the later ones, or those alone;
+/// an answer can be taken back, and the result stands until there is one.
+#[test]
+fn r7_3_5_4_found_after_the_match_inside_an_earlier_set() {
+    let mut story = Story::international();
+    story
+        .set_to(A)
+        .sets_out()
+        .set_to(A)
+        .sets_out()
+        .rallies(&"B".repeat(23))
+        .set_to(A)
+        .won_by(Some(A))
+        .enter(late(A, UnregisteredPlayer, since_in(1, 10, 0), Rally))
+        .won_by(Some(A));
+    let found = story.last();
+    let question = story.replay().state().questions()[0].clone();
+    assert_eq!(
+        question.ask.choices(),
+        ["lose_match", "lose_set", "keep_set"]
+    );
+    assert_eq!(say_question(&question, story.replay().state()).1.len(), 3);
+    for (choice, sets) in [
+        ("lose_match", &[(0, 25), (0, 25), (0, 25)][..]),
+        ("lose_set", &[(0, 25), (0, 25), (0, 25)][..]),
+        ("keep_set", &[(25, 0), (0, 25), (0, 25)][..]),
+    ] {
+        story.enter(answer(found, choice)).sets(sets);
+        let answered = story.last();
+        story.enter(strike(answered)).won_by(Some(A));
+    }
+    story
+        .enter(answer(found, "keep_set"))
+        .phase(Phase::BetweenSets)
+        .without("question");
 }

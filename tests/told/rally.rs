@@ -273,3 +273,83 @@ fn r17_3_1_nothing_is_played_while_interrupted() {
         .rallies("A")
         .score(2, 0);
 }
+
+/// 7.4 of the 2025 text: a rally noted with a position fault of the serving team counts, its reason is dropped,
+/// and that is said until the next point (match-log contract).
+#[test]
+fn r7_4_a_rally_keeps_its_point_and_loses_an_impossible_reason() {
+    let rally = |won_by| Kind::Rally {
+        won_by,
+        cause: Some(Cause::PositionFault),
+        by: None,
+    };
+    let mut story = Story::international();
+    story.enter(rally(B));
+    let entry = story.last();
+    story
+        .score(0, 1)
+        .serves(B, 2)
+        .notices(&Notice::CauseDropped { entry });
+    assert_eq!(story.replay().state().said(entry), None);
+    // B serves now, so a position fault of A is the receiving team's.
+    story.enter(rally(B)).without("cause_dropped");
+    let other = story.last();
+    let said = story.replay().state().said(other).expect("kept");
+    assert_eq!(said.cause, Cause::PositionFault);
+    // Another reason given afterwards settles it.
+    let mut story = Story::international();
+    story.enter(rally(B));
+    let entry = story.last();
+    story
+        .enter(explain(entry, Cause::OutsideCourt))
+        .without("cause_dropped");
+    // By the text of 2021 both teams stand in their order.
+    let mut rules = Preset::International.rules();
+    rules.edition = dutystand::rules::Edition::E2021;
+    let mut story = Story::by(rules);
+    story.enter(rally(B)).without("cause_dropped");
+    let said = story.replay().state().said(story.last());
+    assert_eq!(said.map(|s| s.cause), Some(Cause::PositionFault));
+}
+
+/// 7.4: a player of either team other than the server stands outside the own court at the service hit.
+#[test]
+fn r7_4_either_team_can_have_a_player_outside_its_court() {
+    for won_by in Team::BOTH {
+        let mut story = Story::international();
+        story.enter(Kind::Rally {
+            won_by,
+            cause: Some(Cause::OutsideCourt),
+            by: None,
+        });
+        let entry = story.last();
+        story.without("cause_dropped");
+        assert!(story.replay().state().said(entry).is_some());
+    }
+    assert_eq!(Cause::OutsideCourt.signal().map(|s| s.number()), Some("22"));
+}
+
+/// Before the first set the side on the left is the toss's, without a toss unknown; it changes with the first
+/// service of a set only, also where a set was never played, which counts for the change (18.2.1).
+#[test]
+fn r18_2_1_the_side_changes_with_the_first_service() {
+    use crate::story::incomplete;
+    use dutystand::game::entry::Scope;
+    let left = |story: &Story| story.replay().state().left();
+    let mut story = Story::listed(Preset::International.rules(), &[12]);
+    assert_eq!(left(&story), None);
+    story.enter(toss(A, B));
+    assert_eq!(left(&story), Some(B));
+    story.enter(toss(A, A)).line_ups();
+    assert_eq!(left(&story), Some(A));
+    story.enter(Kind::BeginSet).set_to(A).line_ups();
+    assert_eq!(left(&story), Some(A));
+    // Set 2 would have begun with B on the left; it is not played.
+    story.enter(incomplete(B, Scope::Set)).line_ups();
+    assert_eq!(left(&story), Some(A));
+    story.enter(Kind::BeginSet);
+    assert_eq!(left(&story), Some(A));
+    assert_eq!(story.replay().state().set_number(), 3);
+    story.set_to(B).sets_out();
+    assert_eq!(left(&story), Some(B));
+}

@@ -2,11 +2,11 @@
 
 use dutystand::game::entry::Forced;
 use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::{Signal, Team};
+use dutystand::rules::{Shirt, Signal, Team};
 use Team::{A, B};
 
 use crate::story::{
-    card, coach, delay, forced, improper, libero, rejected, substitution, time_out, Story,
+    card, change, coach, delay, forced, improper, libero, rejected, substitution, time_out, Story,
 };
 
 /// 15.11.2: the first improper request of a team in the match is only noted.
@@ -279,4 +279,55 @@ fn the_signal_is_that_of_what_became_of_it() {
         shown(Kind::TimeOut { team: A }),
         Some((Signal::TimeOut, Some(A)))
     );
+}
+
+/// 15.10.4: the legal part of a rejected request stays open until the next completed rally, whether the delay
+/// was written down after the request or before it.
+#[test]
+fn r15_10_4_the_legal_part_stays_open_whatever_came_first() {
+    let request = || substitution(A, &[(5, 9), (8, 10)]);
+    let partly = || Refusal::PartlyIllegal {
+        legal: vec![change(5, 9)],
+        because: Box::new(Refusal::OnlyStarterReturns {
+            out: Shirt(8),
+            starter: Shirt(4),
+        }),
+    };
+    let barred = || Refusal::RequestBarred { team: A };
+    let begun = || {
+        let mut story = Story::international();
+        story.enter(substitution(A, &[(4, 8)])).rallies("A");
+        story
+    };
+    begun()
+        .refuses(request(), "15.6.2", partly())
+        .enter(rejected(A))
+        .refuses(substitution(A, &[(6, 11)]), "15.2.4", barred())
+        .enter(substitution(A, &[(5, 9)]))
+        .substitutions(A, 2, 0)
+        .refuses(substitution(A, &[(6, 11)]), "15.2.4", barred());
+    begun()
+        .enter(rejected(A))
+        .refuses(request(), "15.6.2", partly())
+        .refuses(time_out(A), "15.2.4", barred())
+        .enter(substitution(A, &[(5, 9)]))
+        .stand(A, &[1, 2, 3, 8, 9, 6]);
+    // A rally later it is a request like any other.
+    begun()
+        .refuses(request(), "15.6.2", partly())
+        .enter(rejected(A))
+        .rallies("A")
+        .enter(rejected(A))
+        .score(2, 1)
+        .enter(substitution(A, &[(6, 11)]))
+        .refuses(
+            substitution(A, &[(5, 9)]),
+            "15.2.2",
+            Refusal::SecondRequest { team: A },
+        );
+    // A request that is legal or illegal as a whole has no such part.
+    begun()
+        .enter(rejected(A))
+        .refuses(substitution(A, &[(5, 9), (6, 11)]), "15.2.4", barred())
+        .refuses(substitution(A, &[(5, 9)]), "15.2.4", barred());
 }

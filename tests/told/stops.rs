@@ -1,7 +1,7 @@
 //! Rallies that do not count, and interruptions of the match (6.1.2.2, 17).
 
 use dutystand::game::entry::{Court, Fault, Forced, Found, ReplayWhy, Scope};
-use dutystand::game::{Kind, Level, Notice, Outcome, Phase, Refusal};
+use dutystand::game::{InSet, Kind, Level, Notice, Outcome, Phase, Refusal};
 use dutystand::rules::{Cause, Shirt, Team};
 use Team::{A, B};
 
@@ -155,7 +155,9 @@ fn r12_3_nothing_is_replayed_between_the_sets() {
     Story::international().set_to(A).refuses_even_so(
         stopped(ReplayWhy::Other),
         "12.3",
-        Refusal::NoSetRunning,
+        Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        },
     );
 }
 
@@ -371,17 +373,21 @@ fn r6_4_3_a_team_can_be_incomplete_while_interrupted() {
         .won_by(Some(B));
 }
 
-/// 7.7.2: nothing is put right while interrupted, and there is nothing to put right in a set that is
-/// to be played again.
+/// 7.7.2: there is nothing to put right in a set that is to be played again.
 #[test]
 fn r7_7_2_a_cancelled_set_is_not_put_right() {
     let fault = || late(A, Fault::Rotation, None, Found::Rally);
     Story::international()
         .rallies("AA")
         .enter(suspend())
-        .refuses(fault(), "17.3.1", Refusal::Suspended)
         .enter(resume(Court::Other))
-        .refuses(fault(), "7.7.2", Refusal::NothingPlayed);
+        .refuses(
+            fault(),
+            "7.7.2",
+            Refusal::NothingPlayed {
+                fault: Fault::Rotation,
+            },
+        );
 }
 
 /// 17.3.2.2 with 19.3.2.3: a starter who is the libero now stands in no line-up; the team hands in a
@@ -400,4 +406,122 @@ fn r17_3_2_2_a_starter_who_became_the_libero_is_missing() {
         .enter(resume(Court::Other))
         .notices(&Notice::LineUp { team: A })
         .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: A });
+}
+
+/// 17.3 and 7.7.2: while play is interrupted a fault found late is put right; what belongs to play is not
+/// taken (match-log contract).
+#[test]
+fn r7_7_2_a_fault_is_put_right_while_interrupted() {
+    Story::international()
+        .rallies("AAA")
+        .enter(suspend())
+        .enter(late(
+            A,
+            Fault::Rotation,
+            crate::story::since(1, 0),
+            Found::Rally,
+        ))
+        .phase(Phase::Suspended)
+        .score(1, 1)
+        .serves(B, 2)
+        .refuses(delay(A), "17.3.1", Refusal::Suspended)
+        .refuses(crate::story::improper(A), "17.3.1", Refusal::Suspended)
+        .refuses(crate::story::recovery(A, 4), "17.3.1", Refusal::Suspended)
+        .enter(resume(Court::Same))
+        .serves(B, 2);
+}
+
+/// The point for it can end the set and the match, interrupted or not.
+#[test]
+fn r6_2_a_late_fault_ends_a_set_while_interrupted() {
+    let mut story = Story::international();
+    story
+        .set_to(B)
+        .sets_out()
+        .set_to(B)
+        .sets_out()
+        .rallies(&"B".repeat(24))
+        .rallies("A")
+        .enter(suspend())
+        .enter(late(
+            A,
+            Fault::IllegalSubstitution,
+            crate::story::since(1, 24),
+            Found::Rally,
+        ))
+        .sets(&[(0, 25), (0, 25), (1, 25)])
+        .won_by(Some(B));
+    Story::international()
+        .rallies(&"B".repeat(24))
+        .rallies("A")
+        .enter(suspend())
+        .enter(late(
+            A,
+            Fault::IllegalSubstitution,
+            crate::story::since(1, 24),
+            Found::Rally,
+        ))
+        .sets(&[(1, 25)])
+        .phase(Phase::Suspended)
+        .enter(resume(Court::Other))
+        .phase(Phase::BetweenSets)
+        .sets(&[(1, 25)]);
+}
+
+/// 6.4.3: a team that cannot go on loses the set, and the interruption is over with it (match-log contract).
+#[test]
+fn r6_4_3_incomplete_for_a_set_ends_the_interruption() {
+    Story::international()
+        .rallies("AAB")
+        .enter(suspend())
+        .enter(incomplete(A, Scope::Set))
+        .phase(Phase::BetweenSets)
+        .sets(&[(2, 25)])
+        .refuses(resume(Court::Same), "17.3.1", Refusal::NotSuspended)
+        .sets_out()
+        .serves(B, 1);
+}
+
+/// 17.3.2.2: why a rally of the cancelled set ended can still be said (match-log contract).
+#[test]
+fn r17_3_2_2_the_rallies_of_a_cancelled_set_are_explained() {
+    use dutystand::rules::Cause;
+    let mut story = Story::international();
+    story.rallies("AB");
+    let rally = story.last();
+    story
+        .enter(suspend())
+        .enter(resume(Court::Other))
+        .enter(crate::story::explain(rally, Cause::BallOut))
+        .refuses(
+            crate::story::explain(rally, Cause::PositionFault),
+            "7.4",
+            Refusal::ServingTeamStandsFree { serving: A },
+        )
+        .enter(Kind::BeginSet)
+        .enter(crate::story::explain(rally, Cause::NetTouch))
+        .score(0, 0);
+}
+
+/// 17.3.2.2: who serves first is named once the line-up of that side stands, whether the other's does or not.
+#[test]
+fn r17_3_2_2_the_server_is_named_once_that_line_up_stands() {
+    let cut = |team: Team| {
+        let mut story = Story::international();
+        story
+            .rallies("A")
+            .enter(card(team, player(3), Level::Disqualification))
+            .enter(suspend())
+            .enter(resume(Court::Other))
+            .notices(&Notice::LineUp { team });
+        story
+    };
+    cut(B).serves(A, 1);
+    let mut story = cut(A);
+    assert_eq!(story.replay().state().serving(), Some((A, None)));
+    story
+        .enter(crate::support::line_up(A, &[7, 2, 8, 4, 5, 6]))
+        .serves(A, 7)
+        .enter(substitution(A, &[(7, 1)]))
+        .serves(A, 1);
 }

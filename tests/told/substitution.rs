@@ -238,13 +238,13 @@ fn r15_5_a_request_has_a_change() {
     Story::international().refuses_even_so(substitution(A, &[]), "15.5", Refusal::NoChange);
 }
 
-/// 15.9.1 and 4.2.2: an unlisted player cannot come in.
+/// 15.9.1: a substitution with a player who is not on the list is illegal.
 #[test]
-fn r4_2_2_only_listed_players_come_in() {
+fn r15_9_1_only_listed_players_come_in() {
     Story::international().refuses_even_so(
         substitution(A, &[(4, 44)]),
-        "4.2.2",
-        Refusal::NotListed {
+        "15.9.1",
+        Refusal::UnlistedSubstitute {
             team: A,
             number: Shirt(44),
         },

@@ -1,6 +1,6 @@
 //! Taking back: strikes, and what becomes of later entries (match-log contract).
 
-use dutystand::game::{Asked, Kind, Outcome, Phase, Refusal};
+use dutystand::game::{Asked, InSet, Kind, Outcome, Phase, Refusal};
 use dutystand::rules::{Shirt, Team};
 use Team::A;
 
@@ -232,7 +232,12 @@ fn r12_3_without_its_beginning_a_set_has_no_rallies() {
         .phase(Phase::Preparation)
         .score(0, 0);
     for n in begun + 1..=begun + 3 {
-        assert_eq!(outcome(&story, n), Outcome::Refused(Refusal::NoSetRunning));
+        assert_eq!(
+            outcome(&story, n),
+            Outcome::Refused(Refusal::NoSetRunning {
+                asked: InSet::Rally
+            })
+        );
     }
     story.enter(Kind::BeginSet).rallies("B").score(0, 1);
 }

@@ -1,7 +1,7 @@
 //! The tally: points and the serving team, nothing else (match-log contract: `line_ups` false).
 
 use dutystand::game::entry::{Fault, Found};
-use dutystand::game::{Kind, Level, Phase, Refusal};
+use dutystand::game::{InSet, Kind, Level, Phase, Refusal};
 use dutystand::rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
@@ -68,19 +68,67 @@ fn tally_nothing_is_limited() {
     story.time_outs(A, 5).substitutions(B, 9, 0);
 }
 
-/// Nothing is substituted before a set begins.
+/// A substitution before a set counts in it; a time-out belongs into a running one (match-log contract).
 #[test]
-fn tally_nothing_is_counted_between_the_sets() {
+fn tally_a_substitution_before_a_set_counts_in_it() {
     Story::opened(Preset::Tally.rules())
-        .refuses(substitution(A, &[(1, 2)]), "15.3.2", Refusal::NobodyOnCourt)
-        .refuses(time_out(A), "12.3", Refusal::NoSetRunning)
-        .phase(Phase::Preparation);
+        .enter(substitution(A, &[(1, 2)]))
+        .substitutions(A, 1, 0)
+        .refuses(
+            time_out(A),
+            "15.4.1",
+            Refusal::NoSetRunning {
+                asked: InSet::TimeOut,
+            },
+        )
+        .phase(Phase::Preparation)
+        .enter(Kind::BeginSet)
+        .enter(substitution(A, &[(2, 3)]))
+        .substitutions(A, 2, 0)
+        .set_to(A)
+        .enter(substitution(A, &[(3, 4)]))
+        .substitutions(A, 1, 0)
+        // A line-up and a list written down meanwhile follow nobody and lose nothing.
+        .enter(crate::support::list(A, 6, &[]))
+        .enter(crate::support::line_up(A, &[7, 7, 8]))
+        .enter(toss(B, A))
+        .enter(Kind::BeginSet)
+        .substitutions(A, 1, 0)
+        .enter(crate::support::line_up(A, &[1]));
 }
 
-/// Nobody is known to be on court, so no libero comes in.
+/// 15.1: one beyond a stated limit is refused, before a set too.
 #[test]
-fn tally_no_libero_comes_in() {
-    begun().refuses_under(libero(A, 5, 12), "19.");
+fn r15_1_a_stated_limit_holds_without_line_ups() {
+    let mut rules = Preset::Tally.rules();
+    rules.substitutions.per_set = Some(2);
+    let over = |used, wanted| Refusal::NoSubstitutionLeft {
+        used,
+        wanted,
+        most: 2,
+    };
+    Story::opened(rules)
+        .refuses(
+            substitution(A, &[(1, 7), (2, 8), (3, 9)]),
+            "15.1",
+            over(0, 3),
+        )
+        .enter(substitution(A, &[(1, 7), (2, 8)]))
+        .refuses(substitution(A, &[(3, 9)]), "15.1", over(2, 1))
+        .enter(Kind::BeginSet)
+        .refuses(substitution(A, &[(3, 9)]), "15.1", over(2, 1))
+        .enter(substitution(B, &[(3, 9)]));
+}
+
+/// A libero replacement is taken and nobody is followed, so there is no rally to wait for.
+#[test]
+fn tally_a_libero_replacement_is_written_down() {
+    Story::opened(Preset::Tally.rules())
+        .enter(libero(A, 5, 12))
+        .enter(Kind::BeginSet)
+        .enter(libero(A, 12, 5))
+        .enter(libero(A, 6, 12))
+        .substitutions(A, 0, 0);
 }
 
 /// Chapter 21 and 16 hold all the same.
@@ -132,15 +180,18 @@ fn r18_2_2_a_tally_changes_courts_in_the_decider() {
 #[test]
 fn r18_2_1_a_tally_without_a_toss_keeps_the_courts_for_the_decider() {
     let mut story = begun();
+    let drawn = |story: &Story| story.replay().state().play().expect("begun").left;
     let mut left = Vec::new();
     for team in [A, B, A] {
-        left.push(story.replay().state().left().expect("begun"));
+        left.push(drawn(&story));
         story.set_to(team).enter(Kind::BeginSet);
     }
-    left.push(story.replay().state().left().expect("begun"));
+    left.push(drawn(&story));
     assert_eq!(left, [A, B, A, B]);
     story.set_to(B).enter(Kind::BeginSet);
-    assert_eq!(story.replay().state().left(), Some(B));
+    assert_eq!(drawn(&story), B);
+    // Drawn so, and known to nobody (match-log contract).
+    assert_eq!(story.replay().state().left(), None);
 }
 
 /// A player may be named all the same.
