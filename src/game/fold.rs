@@ -4,6 +4,7 @@ use super::entry::{Entry, Kind, ReplayWhy};
 use super::reducer::{may, step};
 use super::seal;
 use super::state::State;
+use super::substitution;
 use super::Refusal;
 
 /// What became of an entry.
@@ -215,9 +216,8 @@ impl Replay {
                 before = after;
             } else {
                 let was = before.clone();
-                if matches!(outcome, Outcome::Refused(_)) {
-                    // Part of it may stay open (15.10.4).
-                    let _ = step(&mut before, entry);
+                if let Outcome::Refused(refusal) = outcome {
+                    substitution::keep_open(&mut before, &entry.kind, refusal);
                 }
                 see(&was, entry, outcome, &before);
             }

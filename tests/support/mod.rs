@@ -7,7 +7,7 @@ pub mod random;
 pub mod source;
 
 use dutystand::game::entry::{Heading, Player, TeamList, Toss};
-use dutystand::game::{Entry, Kind, Replay};
+use dutystand::game::{Entry, Kind, Replay, State};
 use dutystand::record;
 use dutystand::rules::{ByTeam, Preset, Rules, Shirt, Team};
 
@@ -142,4 +142,15 @@ pub fn code(kind: &Kind) -> String {
     let json = record::write_entry(&Entry::new(1, kind.clone()));
     let value: serde_json::Value = serde_json::from_str(&json).expect("written by us");
     value["kind"].as_str().expect("a kind").to_owned()
+}
+
+/// A state without what a refused request leaves open: its legal part (15.10.4).
+pub fn counts(state: &State) -> String {
+    let text = format!("{state:?}");
+    let mut parts = text.split("open_part: [");
+    let mut out = parts.next().unwrap_or_default().to_owned();
+    for part in parts {
+        out.push_str(part.split_once(']').map_or(part, |(_, behind)| behind));
+    }
+    out
 }

@@ -4,7 +4,7 @@ use dutystand::game::entry::{
     By, Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope, Since, Toss,
 };
 use dutystand::game::{
-    notices, say, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay, State, Who,
+    notices, say, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay, Who,
 };
 use dutystand::rules::{Cause, Preset, Rules, Score, Shirt, Team};
 
@@ -125,11 +125,11 @@ impl Story {
             Err(why.clone()),
             "asked before: {kind:?}"
         );
-        let before = counts(self.replay.state());
+        let before = support::counts(self.replay.state());
         let outcome = self.replay.push(entry).clone();
         assert_eq!(outcome, Outcome::Refused(why.clone()), "{kind:?}");
         assert_eq!(
-            counts(self.replay.state()),
+            support::counts(self.replay.state()),
             before,
             "a refused entry changed something: {kind:?}"
         );
@@ -325,17 +325,6 @@ impl Story {
         assert!(all.iter().all(|n| n.code() != code), "{code} in {all:?}");
         self
     }
-}
-
-/// A state without what a refused request leaves open: its legal part (15.10.4).
-fn counts(state: &State) -> String {
-    let text = format!("{state:?}");
-    let mut parts = text.split("open_part: [");
-    let mut out = parts.next().unwrap_or_default().to_owned();
-    for part in parts {
-        out.push_str(part.split_once(']').map_or(part, |(_, behind)| behind));
-    }
-    out
 }
 
 /// The whole numbers in a text, in order.
