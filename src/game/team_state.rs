@@ -60,8 +60,7 @@ impl TeamState {
         self.expelled.contains(&(number, set))
             || self
                 .conduct
-                .iter()
-                .any(|c| *c == (Who::Player(number), Level::Disqualification))
+                .contains(&(Who::Player(number), Level::Disqualification))
     }
 
     /// Whether a number is a libero's.

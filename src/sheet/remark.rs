@@ -167,19 +167,18 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
             )
         }
         Kind::LateFault(fault) => {
-            let now = after
-                .play()
-                .or_else(|| after.sets().last()?.play.as_ref())?;
-            let gone = before
-                .play()
-                .or_else(|| before.sets().last()?.play.as_ref())
-                .map_or_else(Score::default, |p| p.score);
-            format!(
-                "Fault found late, {}: score {} put right to {}.",
-                name(fault.team),
-                gone.marked(),
-                now.score.marked()
-            )
+            let changed = put_right(before, after);
+            let what = if changed.is_empty() {
+                "no score changes so far".to_owned()
+            } else {
+                changed.join("; ")
+            };
+            format!("Fault found late, {}: {what}.", name(fault.team))
+        }
+        Kind::Rally { cause: Some(_), .. } => {
+            after.dropped_cause()?;
+            "Position fault of the serving team: the point counts, the reason does not (rule 7.4)."
+                .to_owned()
         }
         Kind::Suspend { why } => format!("Play was interrupted: {why}."),
         Kind::Resume { .. } => "Play was resumed.".to_owned(),
@@ -195,4 +194,31 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
         }
         _ => return None,
     })
+}
+
+/// What a fault found late has done to the score of each set so far.
+fn put_right(before: &State, after: &State) -> Vec<String> {
+    let score = |state: &State, number: u8| {
+        let play = state.play().filter(|play| play.number == number);
+        let set = state.sets().find(|set| set.number == number);
+        play.map(|play| play.score).or(set.map(|set| set.score))
+    };
+    let now = before.set_number();
+    let one = |number: u8| {
+        let of = if number == now {
+            "score".to_owned()
+        } else {
+            format!("set {number}")
+        };
+        match (score(before, number)?, score(after, number)) {
+            (was, Some(is)) if was == is => None,
+            (was, Some(is)) => Some(format!(
+                "{of} {} put right to {}",
+                was.marked(),
+                is.marked()
+            )),
+            (was, None) => Some(format!("set {number}, {}, counts no more", was.marked())),
+        }
+    };
+    (1..=now).filter_map(one).collect()
 }

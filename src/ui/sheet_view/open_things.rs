@@ -129,7 +129,7 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
             let answers = question.map(|q| {
                 let (_, said) = say_question(q, state);
                 said.into_iter()
-                    .zip(q.ask.choices())
+                    .zip(q.ask.choices().iter().copied())
                     .map(|(said, choice)| {
                         view! {
                             <button type="button" class="button small"
