@@ -155,7 +155,11 @@ pub fn open(text: &str) -> Opened {
         return Opened::Match(file::read(text));
     }
     let Ok(value) = serde_json::from_str::<Value>(trimmed) else {
-        return Opened::Match(file::read(text));
+        return if trimmed.starts_with(&format!("{{\"log\":\"{NAME}\"")) {
+            Opened::Backup(mended(trimmed))
+        } else {
+            Opened::Match(file::read(text))
+        };
     };
     match value.as_object() {
         Some(object) if object.get("log").and_then(Value::as_str) == Some(NAME) => {
@@ -173,6 +177,40 @@ pub fn open_part(text: &str, place: usize) -> ReadMatch {
         Ok(value) => read_match(&value, text, place),
         Err(_) => read_match(&Value::Null, text, place),
     }
+}
+
+/// What can be read of a backup that is damaged or cut off: each match begins with a line of its own and
+/// ends with another, as [`write_backup`] makes them.
+fn mended(text: &str) -> BackupReading {
+    let mut backup = BackupReading::default();
+    let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
+    let places = text.match_indices(&begins).take(MOST_MATCHES);
+    for (place, _) in places {
+        let text = &text[place + "\"match\":".len()..];
+        let ends = text
+            .find("\n]}")
+            .map_or(text.len(), |end| end + "\n]}".len());
+        let reading = file::read(&text[..ends]);
+        if !reading.is_nothing() {
+            backup.matches.push(ReadMatch {
+                reading,
+                ..ReadMatch::default()
+            });
+        }
+    }
+    let nothing = backup.matches.is_empty();
+    let say = if nothing {
+        "The backup is damaged or cut off before its first match. Ask for it once more."
+    } else {
+        "the backup is damaged or cut off; what is whole of its matches was read, and what was put away or \
+         drawn is not told"
+    };
+    backup.problems.push(Problem {
+        entry: None,
+        fatal: nothing,
+        say: say.to_owned(),
+    });
+    backup
 }
 
 /// The matches of a backup as they stand in it.
@@ -434,6 +472,26 @@ mod tests {
     }
 
     #[test]
+    fn a_backup_that_is_cut_off_gives_the_matches_before_the_cut() {
+        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
+        let third = text.find("\"id\":\"m3\"").expect("the third match");
+        let read = backup(&text[..third + 4_000]);
+        assert!(read.problems[0].say.contains("cut off"));
+        let entries: Vec<usize> = read
+            .matches
+            .iter()
+            .map(|m| m.reading.log.entries.len())
+            .collect();
+        let whole = |seed| kept(seed).log.entries.len();
+        assert_eq!(entries[..2], [whole(1), whole(2)]);
+        assert!(entries[2] > 5 && entries[2] < whole(3), "{entries:?}");
+        assert!(read.matches[2].reading.cut_off);
+        // Cut off before the first match there is nothing to read, and it is still said.
+        let read = backup(&text[..40]);
+        assert!(read.matches.is_empty() && read.problems[0].fatal);
+    }
+
+    #[test]
     fn one_bad_match_does_not_hide_the_others() {
         let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
         let bad = text
@@ -491,7 +549,9 @@ mod tests {
     fn deep_nesting_is_no_backup() {
         let deep = "[".repeat(100_000);
         let text = format!("{{\"log\":\"volleyball-backup\",\"version\":1,\"matches\":{deep}");
-        assert!(matches!(open(&text), Opened::Match(r) if r.is_nothing()));
+        assert!(
+            matches!(open(&text), Opened::Backup(b) if b.matches.is_empty() && b.problems[0].fatal)
+        );
     }
 
     proptest! {

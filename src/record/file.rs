@@ -123,6 +123,10 @@ pub fn read(text: &str) -> Reading {
         return reading;
     }
     let text = text.trim_start_matches('\u{feff}');
+    if text.trim().is_empty() {
+        reading.whole("There is nothing in this file. Ask for it once more.".to_owned());
+        return reading;
+    }
     let damage = match serde_json::from_str(text) {
         Ok(value) => {
             read_value(&value, text, &mut reading);

@@ -243,9 +243,9 @@ fn backed_up(stage: &mut Stage) -> Ran {
 fn damaged(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let text = record::write_backup(&some(), &OnDesk::default(), None);
-    referee.open_file("cut.json", &text.as_bytes()[..text.len() / 2]);
-    referee.reads("cut.json: This is not JSON, or it is cut off");
-    let newer = text.replacen("\"version\":2", "\"version\":9", 1);
+    referee.open_file("cut.json", &text.as_bytes()[..60]);
+    referee.reads("cut.json: The backup is damaged or cut off before its first match");
+    let newer = text.replacen("\"version\":1", "\"version\":9", 1);
     referee.open_file("newer.json", newer.as_bytes());
     referee.reads("newer version (9) of this program");
     assert_eq!(lines(&mut referee), 0);

@@ -124,6 +124,7 @@ fn first_set(referee: &mut Referee) {
     referee.court_is_right(false);
 
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     more(referee, A, "Misconduct");
     referee.tap_at("#panel-close");
@@ -190,6 +191,7 @@ fn second_set(referee: &mut Referee) {
     referee.point_for(A);
 
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
     referee.reads_at("#care-steps", "Stop play.");
     referee.tap_in(".panel", B);
