@@ -4,6 +4,7 @@
 //! and prints figures (`KILLS=300 DAYS=100` an engine unless said otherwise).
 
 use std::fmt::Write;
+use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::time::{Duration, Instant};
 
 use dutystand::game::{rehearse, Entry, Replay};
@@ -489,44 +490,69 @@ fn kill_again_and_again(engine: Engine, kills: usize) -> Figures {
             let mut referee = on_court(&mut stage, &id);
             referee.saved();
         }
-        for _ in 0..KILLS_A_MATCH.min(kills - done) {
-            done += 1;
-            figures.runs += 1;
-            let mut referee = Referee { stage: &mut stage };
-            let taps = random.usize(1..8);
-            let from = shown(&mut referee).1;
-            referee.points(&in_turn(from, taps), random.u32(5..60));
-            std::thread::sleep(Duration::from_millis(random.u64(0..120)));
-            if let (true, points) = shown(&mut referee) {
-                figures.saved += points.saturating_sub(promised);
-                promised = points;
+        let last = kills.min(done + KILLS_A_MATCH);
+        let killing = AssertUnwindSafe(|| {
+            while done < last {
+                done += 1;
+                kill_once(
+                    &mut stage,
+                    &id,
+                    done,
+                    &mut promised,
+                    &mut random,
+                    &mut figures,
+                );
             }
-            referee.stage.kill_browser();
-            referee.stage.start_browser();
-            let luck = ["", "late=1500", "late=4600", "fails=2"][random.usize(0..4)];
-            open_with(&mut referee, luck, &id);
-            referee.browser().wait_until(
-                "the match is read",
-                "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
-            );
-            referee.saved();
-            let (_, points) = shown(&mut referee);
-            if points < promised {
-                figures.lost += promised - points;
-                figures
-                    .broken
-                    .push(format!("kill {done} with {luck:?}: {points} of {promised}"));
-            }
-            promised = points;
-            let kept = referee.kept();
-            if kept.local != kept.durable {
-                figures
-                    .broken
-                    .push(format!("kill {done}: the copies differ"));
-            }
+        });
+        if catch_unwind(killing).is_err() {
+            figures.broken.push(format!("kill {done} came to no end"));
         }
     }
     figures
+}
+
+/// Some points, a kill, and what is there afterwards.
+fn kill_once(
+    stage: &mut Stage,
+    id: &str,
+    done: usize,
+    promised: &mut usize,
+    random: &mut fastrand::Rng,
+    figures: &mut Figures,
+) {
+    figures.runs += 1;
+    let mut referee = Referee { stage };
+    let taps = random.usize(1..8);
+    let from = shown(&mut referee).1;
+    referee.points(&in_turn(from, taps), random.u32(5..60));
+    std::thread::sleep(Duration::from_millis(random.u64(0..120)));
+    if let (true, points) = shown(&mut referee) {
+        figures.saved += points.saturating_sub(*promised);
+        *promised = points;
+    }
+    referee.stage.kill_browser();
+    referee.stage.start_browser();
+    let luck = ["", "late=1500", "late=4600", "fails=2"][random.usize(0..4)];
+    open_with(&mut referee, luck, id);
+    referee.browser().wait_until(
+                "the match is read",
+                "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
+            );
+    referee.saved();
+    let (_, points) = shown(&mut referee);
+    if points < *promised {
+        figures.lost += *promised - points;
+        figures
+            .broken
+            .push(format!("kill {done} with {luck:?}: {points} of {promised}"));
+    }
+    *promised = points;
+    let kept = referee.kept();
+    if kept.local != kept.durable {
+        figures
+            .broken
+            .push(format!("kill {done}: the copies differ"));
+    }
 }
 
 fn bad_days(engine: Engine, days: usize) -> Figures {
@@ -539,7 +565,11 @@ fn bad_days(engine: Engine, days: usize) -> Figures {
         for _ in 0..10.min(days - done) {
             done += 1;
             figures.runs += 1;
-            bad_day(&mut stage, done, &mut random, &mut figures);
+            let day = AssertUnwindSafe(|| bad_day(&mut stage, done, &mut random, &mut figures));
+            if catch_unwind(day).is_err() {
+                figures.broken.push(format!("day {done} came to no end"));
+                break;
+            }
         }
     }
     figures
@@ -587,6 +617,8 @@ fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &
                     "it is written again",
                     "document.querySelector('#damaged')?.innerText.includes('written again') ?? false",
                 );
+                // Or the next emptied storage would seem to be said already.
+                referee.tap("Understood");
             }
             4 => {
                 let first = referee.browser().tab();
