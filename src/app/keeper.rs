@@ -427,12 +427,16 @@ impl Inner {
                 self.emptied();
                 {
                     let mut state = self.state.borrow_mut();
+                    // The database may be empty as well: nothing is called saved before it was read again.
+                    state.is_read = false;
+                    state.marked_there = false;
                     if state.local_wanted {
                         let all: Vec<Put> = state.lines.iter().map(|(n, l)| put(*n, l)).collect();
                         state.to_local = all.into_iter().map(|put| (put.n, put)).collect();
                     }
                 }
                 self.mark();
+                self.read();
                 true
             }
             // It could not be put there, or storage cannot be read now.

@@ -201,6 +201,8 @@ fn emptied_storage_is_written_again_and_said() {
         world.local.clear();
     }
     keeper.look();
+    // What was noticed is not called saved before the database has it again.
+    assert_ne!(keeper.saved(), Saved::Safe);
     run(&world);
     assert_eq!(world.borrow().database.lines["m"], lines);
     assert_eq!(
