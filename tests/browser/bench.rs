@@ -4,6 +4,7 @@
 //! same machine in the same run, turn by turn; milliseconds alone say little about a phone.
 
 use dutystand::game::{rehearse, Entry, Kind, Phase, Replay};
+use dutystand::record::{self, KeptMatch, Log, OnDesk};
 use dutystand::rules::{Preset, Rules, Sets, Team};
 use serde_json::{json, Value};
 
@@ -129,6 +130,7 @@ pub fn print() -> Result<(), String> {
     tasks();
     day();
     length();
+    many();
     Ok(())
 }
 
@@ -320,6 +322,103 @@ fn long_tasks(browser: &mut Browser) -> (usize, f64) {
     let found = browser.value("window.longTasks.splice(0)");
     let all: Vec<f64> = serde_json::from_value(found).expect("a list of milliseconds");
     (all.len(), all.into_iter().fold(0.0, f64::max))
+}
+
+/// So many matches on a phone.
+const MANY: u64 = 200;
+
+/// Notes when the first buttons and the first screenful of the list have been handed to the screen, and
+/// the tasks of the page's thread over 50 ms.
+const WATCH_LIST: &str = "
+    window.longTasks = [];
+    new PerformanceObserver((list) => {
+      for (const task of list.getEntries()) window.longTasks.push(task.duration);
+    }).observe({ type: 'longtask' });
+    const note = (name, ready) => new MutationObserver((_, watch) => {
+      if (!document.body || !ready()) return;
+      watch.disconnect();
+      requestAnimationFrame(() => setTimeout(() => {
+        document.documentElement.dataset[name] = performance.now();
+      }));
+    }).observe(document, { childList: true, subtree: true });
+    note('buttons', () => document.querySelector('#new-match'));
+    note('list', () => document.querySelector('.sheet-line') || document.body.innerText.includes('None yet.'));";
+
+/// The start with many matches against the start with none, and taking them in.
+fn many() {
+    println!("\n{MANY} matches on the phone, processor 4 times slower, Chromium");
+    println!(
+        "{:<34} {:>9} {:>9} {:>7}",
+        "", "with them", "empty", "ratio"
+    );
+    let matches: Vec<KeptMatch> = (1..=MANY)
+        .map(|seed| KeptMatch {
+            log: Log {
+                id: format!("m{seed}"),
+                entries: rehearse(Preset::SchoolJunior, seed),
+            },
+            ..KeptMatch::default()
+        })
+        .collect();
+    let file = record::write_backup(&matches, &OnDesk::default(), None);
+    let (mut full, mut empty) = (Stage::new(Engine::Chromium), Stage::new(Engine::Chromium));
+    for stage in [&mut full, &mut empty] {
+        stage.open();
+        stage.ready_offline();
+        let browser = stage.browser();
+        browser.cdp(
+            "Page.addScriptToEvaluateOnNewDocument",
+            json!({ "source": WATCH_LIST }),
+        );
+        browser.slow_down(4.0);
+    }
+    full.reload();
+    long_tasks(full.browser());
+    let mut referee = Referee { stage: &mut full };
+    referee.open_file("all.json", file.as_bytes());
+    // Longer than a person would be asked to wait for anything else.
+    for _ in 0..20 {
+        let done = "document.body.innerText.includes('matches new') && !document.querySelector('#import-progress')";
+        if referee.browser().value(done) == json!(true) {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_secs(5));
+    }
+    let (over, longest) = long_tasks(referee.browser());
+    println!("taking them in: {over} tasks over 50 ms, the longest {longest:.0} ms");
+    let address = [full.url(), empty.url()];
+    let (mut with_them, mut without): ([Vec<f64>; 2], [Vec<f64>; 2]) = Default::default();
+    let mut tasks = Vec::new();
+    for _ in 0..LOADS {
+        for (stage, address, times) in [
+            (&mut full, &address[0], &mut with_them),
+            (&mut empty, &address[1], &mut without),
+        ] {
+            let browser = stage.browser();
+            browser.goto("about:blank");
+            browser.goto(address);
+            browser.wait_until(
+                "the list is painted",
+                "'list' in document.documentElement.dataset",
+            );
+            for (times, name) in times.iter_mut().zip(["buttons", "list"]) {
+                let at = format!("Number(document.documentElement.dataset.{name})");
+                times.push(browser.value(&at).as_f64().expect("a time"));
+            }
+        }
+        tasks.push(long_tasks(full.browser()).1);
+    }
+    let ([buttons, list], [empty_buttons, empty_list]) = (with_them, without);
+    line("first buttons", middle(buttons), middle(empty_buttons));
+    line(
+        "first screenful of the list",
+        middle(list),
+        middle(empty_list),
+    );
+    println!(
+        "the longest task until then, median {:.0} ms",
+        middle(tasks)
+    );
 }
 
 /// The same tap and a step back in a short log and in a long one.
