@@ -250,6 +250,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.point_for(A);
     // A rally is stopped for it: no point, then what becomes of the player.
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
     referee.reads_at("#care-steps", "Stop play.");
     referee.tap_in(".panel", B);
@@ -361,11 +362,31 @@ fn a_replay_and_a_remark(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.point_for(B);
     let before = referee.court();
+    // A new rally: nobody has a point for it.
     referee.tap_at("#replay");
+    assert!(!referee.sees("Something on court"), "first, which rally");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     assert_eq!(referee.court(), before, "no point, the same server");
     let replay = referee.court_is_right(false);
-    assert!(matches!(last(&replay), Kind::Replay { .. }));
+    assert!(matches!(last(&replay), Kind::Replay { rally: None, .. }));
+    referee.tap_at("#take-back");
+    // The last one: its point goes with one entry, and one tap brings it back.
+    referee.point_for(A);
+    referee.reason("Net", "Net touch");
+    let point = referee.court();
+    referee.tap_at("#replay");
+    referee.tap("This rally (1:1): its point goes");
+    referee.reads_at("#follows", "Score 1:1 becomes 0:1");
+    referee.browser().picture("replay-last-rally");
+    referee.tap("Both teams at fault");
+    assert_eq!(referee.court(), before, "score and service go back");
+    let replay = referee.court_is_right(false);
+    assert!(matches!(last(&replay), Kind::Replay { rally: Some(_), .. }));
+    referee.tap_at("#take-back");
+    assert_eq!(referee.court(), point);
+    referee.tap_at("#take-back");
+    referee.tap_at("#take-back");
     referee.tap(&format!("More {A}"));
     let field = referee.browser().find_named("Remark for the sheet");
     referee.browser().write(&field, "Ball from the next court");

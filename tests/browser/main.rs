@@ -15,6 +15,7 @@ mod desk;
 mod desk_files;
 mod driver;
 mod files;
+mod finger;
 mod first_set;
 mod incidents;
 mod kept;
@@ -77,6 +78,7 @@ const FILES: &[&[Test]] = &[
     taken_back::TESTS,
     incidents::TESTS,
     beforehand::TESTS,
+    finger::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
     tally::TESTS,
