@@ -252,7 +252,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.tap_at("#replay");
     referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
-    referee.reads_at("#care-steps", "Stop play.");
+    referee.reads_at("#care-steps", "Stop play at once.");
     referee.tap_in(".panel", B);
     referee.tap("Number 4");
     let replay = referee.replay();

@@ -124,6 +124,7 @@ fn first_set(referee: &mut Referee) {
     referee.court_is_right(false);
 
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     more(referee, A, "Misconduct");
     referee.tap_at("#panel-close");
@@ -190,8 +191,9 @@ fn second_set(referee: &mut Referee) {
     referee.point_for(A);
 
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
-    referee.reads_at("#care-steps", "Stop play.");
+    referee.reads_at("#care-steps", "Stop play at once.");
     referee.tap_in(".panel", B);
     referee.tap("Number 13");
     referee.tap("3 minutes to recover");
