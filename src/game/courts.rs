@@ -8,8 +8,8 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {
         return Err(Refusal::NoSetRunning);
     };
-    match state.rules.decider.change_courts_at {
-        Some(at) if state.rules.is_decider(play.number) => {
+    match state.rules.courts_change_at(play.number) {
+        Some(at) => {
             if play.changed_courts {
                 Err(Refusal::CourtsChanged)
             } else if play.change_of_courts_due(&state.rules) {
@@ -18,7 +18,7 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
                 Err(Refusal::CourtsNotDue { at })
             }
         }
-        _ => Err(Refusal::NotDecider),
+        None => Err(Refusal::NotDecider),
     }
 }
 

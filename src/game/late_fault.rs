@@ -86,7 +86,7 @@ impl State {
 }
 
 /// The same, or why there is none.
-fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
+pub(super) fn at_hand(state: &State) -> Result<&SetPlay, Refusal> {
     match &state.stage {
         Stage::Playing(play) => Ok(play),
         Stage::Suspended { .. } => Err(Refusal::Suspended),
@@ -133,7 +133,7 @@ pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
 }
 
 /// Brings the last set back on court; what waits for the next one is given back.
-fn reopen(state: &mut State) -> Option<Coming> {
+pub(super) fn reopen(state: &mut State) -> Option<Coming> {
     if matches!(state.stage, Stage::Playing(_)) {
         return None;
     }
@@ -161,7 +161,7 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     };
     // A set that the opponent has won already has no further point (6.2); in any other the point comes
     // first and the cancelling after it (15.9.2).
-    let had_won = rules.target_of(play.number).winner(play.score) == Some(opponent);
+    let had_won = play.winner(&rules) == Some(opponent);
     let from = match fault.since {
         _ if whole_set => Some(0),
         Some(since) => play.moment(since.score),

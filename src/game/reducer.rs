@@ -4,12 +4,12 @@
 //! nothing could be carried out at all and then where a rule is against it, and `carry_out`, which
 //! cannot fail. An official who insists passes the second kind of objection, never the first.
 
-use super::entry::{Entry, Kind};
+use super::entry::{Entry, Kind, Toss};
 use super::stage::Phase;
 use super::state::{Said, State};
 use super::{
-    ask, conduct, courts, forfeit, late_fault, libero, line_up, new_libero, notes, opening, rally,
-    request, seal, stop, substitution, time_out, toss, Refusal,
+    ask, conduct, correction, courts, discrepancy, forfeit, joined, late_fault, libero, line_up,
+    new_libero, notes, opening, rally, request, seal, stop, substitution, time_out, toss, Refusal,
 };
 
 /// An entry that was taken up.
@@ -67,6 +67,9 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::Strike { entry: target, .. } => return check_strike(entry.n, *target),
         Kind::Answer { entry, choice } => return ask::check(state, *entry, choice),
         Kind::LateFault(fault) => return late_fault::check(state, fault),
+        Kind::WrongInformation { score, .. } => {
+            return correction::check_wrong_information(state, *score)
+        }
         _ => {}
     }
     match state.phase() {
@@ -86,6 +89,16 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     match &entry.kind {
         Kind::TeamList(list) => opening::check_list(state, list),
         Kind::Toss(_) => toss::check(state),
+        Kind::FirstService { .. } => joined::check_first_service(state),
+        Kind::Joined(joined) => joined::check(state, joined),
+        Kind::ScoreCorrection { score, serving, .. } => correction::check(state, *score, *serving),
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => discrepancy::check(state, *team, changes, *kept),
+        Kind::LateReplacement { team } => request::check_late_replacement(state, *team),
+        Kind::TimeUp => rally::check_time_up(state),
         Kind::LineUp { team, positions } => line_up::check(state, *team, positions),
         Kind::BeginSet => line_up::check_begin(state),
         Kind::Rally { .. } => rally::check(state),
@@ -125,6 +138,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         | Kind::Answer { .. }
         | Kind::Seal { .. }
         | Kind::Reopen { .. }
+        | Kind::WrongInformation { .. }
         | Kind::LateFault(_) => Ok(()),
     }
 }
@@ -149,6 +163,19 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::TeamList(list) => opening::take_list(state, list),
         Kind::Check(check) => notes::check(state, check),
         Kind::Toss(toss) => toss::take(state, *toss),
+        Kind::FirstService { team, left } => toss::settle(state, Toss::new(*team, *left)),
+        Kind::Joined(joined) => joined::take(state, n, joined),
+        Kind::ScoreCorrection { score, serving, .. } => {
+            correction::correct(state, n, *score, *serving);
+        }
+        Kind::WrongInformation { score, .. } => correction::go_back(state, n, *score),
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => discrepancy::settle(state, *team, changes, *kept),
+        Kind::LateReplacement { team } => request::late_replacement(state, n, *team),
+        Kind::TimeUp => rally::time_up(state),
         Kind::LineUp { team, positions } => line_up::hand_in(state, *team, positions),
         Kind::BeginSet => line_up::begin(state, n),
         Kind::Rally { won_by, cause, by } => rally::play(state, n, *won_by, *cause, *by),

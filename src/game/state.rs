@@ -33,6 +33,10 @@ pub struct State {
     pub(super) carried: ByTeam<Vec<u32>>,
     /// The entry of the seal, while it holds.
     pub(super) sealed: Option<u32>,
+    /// The entry with which this record took the match over.
+    pub(super) joined: Option<u32>,
+    /// Whether a toss is in this record.
+    pub(super) tossed: bool,
 }
 
 /// What was said about a rally.
@@ -94,6 +98,8 @@ impl State {
             interrupted: 0,
             carried: ByTeam::default(),
             sealed: None,
+            joined: None,
+            tossed: false,
         }
     }
 
@@ -107,6 +113,28 @@ impl State {
     #[must_use]
     pub fn sealed(&self) -> Option<u32> {
         self.sealed
+    }
+
+    /// The entry with which this record took over a match that was being played; none where it was kept
+    /// from its beginning.
+    #[must_use]
+    pub fn joined(&self) -> Option<u32> {
+        self.joined
+    }
+
+    /// The score of a running set that was taken over and waits for its line-ups.
+    #[must_use]
+    pub fn score_taken_over(&self) -> Option<Score> {
+        Some(self.coming()?.joined?.score())
+    }
+
+    /// Time-outs of a team in the whole match, as far as this record knows.
+    #[must_use]
+    pub fn time_outs_in_match(&self, team: Team) -> u8 {
+        let over = self.sets.iter().filter_map(|s| s.play.as_ref());
+        over.chain(self.play()).fold(0, |sum, play| {
+            sum.saturating_add(play.sides[team].time_outs)
+        })
     }
 
     /// What is played by.
@@ -240,7 +268,10 @@ impl State {
         if let Some(play) = self.play() {
             return play.number;
         }
-        if self.coming().is_some_and(|c| c.again.is_some()) {
+        if self
+            .coming()
+            .is_some_and(|c| c.again.is_some() || c.joined.is_some())
+        {
             return self.next_number();
         }
         self.sets.last().map_or(1, |s| s.number)
@@ -255,6 +286,9 @@ impl State {
         if self.coming().is_some_and(|c| c.again.is_some()) {
             return Score::default();
         }
+        if let Some(score) = self.score_taken_over() {
+            return score;
+        }
         self.sets.last().map_or_else(Score::default, |s| s.score)
     }
 
@@ -265,6 +299,10 @@ impl State {
             return play.serving.map(|team| (team, play.server()));
         }
         let coming = self.coming()?;
+        if let Some(joined) = coming.joined {
+            let team = joined.serving?;
+            return Some((team, coming.ready.as_ref().and_then(|r| r.server())));
+        }
         let opener = coming.again?.opener?;
         Some((opener, coming.ready.as_ref().and_then(|r| r.server())))
     }
@@ -276,6 +314,13 @@ impl State {
         coming
             .again
             .map_or_else(|| super::toss::opener(self, coming), |again| again.opener)
+    }
+
+    /// Who serves first when play goes on: the opener, or whoever was to serve in a set that was taken over.
+    #[must_use]
+    pub fn server_to_come(&self) -> Option<Team> {
+        let joined = self.coming()?.joined.and_then(|j| j.serving);
+        joined.or_else(|| self.opener_to_come())
     }
 
     /// Who starts the set to come on the left, as far as that is settled (18.2.1).

@@ -1,6 +1,6 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
-use super::{ClockDoubt, LiberoTurn, SealBox};
+use super::{ClockDoubt, LiberoTurn, SealBox, SetSheet};
 use crate::game::{Choice, How, Level, Sanction, SanctionKind, Who};
 use crate::record::{spaced, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
@@ -246,6 +246,7 @@ pub fn how(how: How) -> Option<&'static str> {
         How::Played => None,
         How::Incomplete => Some("incomplete team"),
         How::Default => Some("default"),
+        How::Joined => Some("before this record began"),
         How::Unregistered => Some("player not on the list"),
     }
 }
@@ -266,6 +267,16 @@ pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> 
     };
     let minutes = minutes.map(|minutes| format!("{minutes} min"));
     clock.into_iter().chain(minutes).collect()
+}
+
+/// From when on, and from what score, a set was kept that this record took over.
+#[must_use]
+pub fn kept_from(set: &SetSheet, time: impl Fn(Option<i64>) -> Option<String>) -> Option<String> {
+    let (at, score) = set.taken_over?;
+    Some(match time(at) {
+        Some(at) => format!("kept from {at} at {score}"),
+        None => format!("kept from {score}"),
+    })
 }
 
 /// How long a match lasted.

@@ -1,7 +1,7 @@
 //! What an audit can find.
 
 use crate::game::Refusal;
-use crate::rules::{Shirt, Team};
+use crate::rules::{Score, Shirt, Team};
 
 /// Something to look at.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -63,6 +63,12 @@ pub enum What {
     CheckFailed { item: String, note: Option<String> },
     /// A question that the rules leave open was never answered.
     OpenQuestion { say: String },
+    /// The record was begun while the match was being played.
+    TakenOver { set: u8, score: Option<Score> },
+    /// A score that was put right as miscounted.
+    ScoreCorrected { score: Score, why: String },
+    /// Play went back for wrong information by the officials.
+    WrongInformation { score: Score, why: String },
     /// The match is not over.
     Unfinished,
     /// Entries without a time.
@@ -133,6 +139,9 @@ impl What {
             What::BeganUnsafe { .. } => "began_unsafe",
             What::CheckFailed { .. } => "check_failed",
             What::OpenQuestion { .. } => "open_question",
+            What::TakenOver { .. } => "joined",
+            What::ScoreCorrected { .. } => "score_correction",
+            What::WrongInformation { .. } => "wrong_information",
             What::Unfinished => "unfinished",
             What::NoTimes { .. } => "no_times",
             What::TimeBackwards { .. } => "time_backwards",

@@ -73,6 +73,19 @@ pub fn say(finding: &Finding, state: &State) -> String {
             format!("This check failed and nobody cleared it: {}{note}.", plain(item))
         }
         What::OpenQuestion { say } => format!("Never answered: {say}"),
+        What::TakenOver {
+            set,
+            score: Some(score),
+        } => format!(
+            "The record was begun in set {set}, at {score}. What was played before is not in it."
+        ),
+        What::TakenOver { set, score: None } => {
+            format!("The record was begun before set {set}. What was played before is not in it.")
+        }
+        What::ScoreCorrected { score, why } => format!("The score was corrected to {score}: {why}"),
+        What::WrongInformation { score, why } => {
+            format!("Play went back to {score} for wrong information by the officials: {why}")
+        }
         What::Unfinished => "The match is not over in this record.".to_owned(),
         What::NoTimes { entries } => match entries {
             1 => "One entry has no time.".to_owned(),
