@@ -1,8 +1,7 @@
 //! Scores that are put right though no team was at fault, differences found before a set, and libero
 //! replacements that came late.
 
-use dutystand::game::entry::{Amendment, Kind};
-use dutystand::game::{Joined, Level, Phase, PointFor, Refusal};
+use dutystand::game::{Joined, Kind, Level, Phase, PointFor, Refusal};
 use dutystand::rules::{Preset, Score, Team};
 use Team::{A, B};
 
@@ -277,15 +276,11 @@ fn r12_3_a_replacement_is_late_only_in_a_set() {
     );
 }
 
-/// A grown tally goes back as a match does, with the order it was given.
+/// A tally goes back as well: points and service.
 #[test]
 fn wrong_information_in_a_tally_goes_back_too() {
     let mut story = tally();
-    story
-        .enter(Kind::Heading(Box::new(Amendment::default())))
-        .rallies("ABB")
-        .enter(back_to(1, 0))
-        .score(1, 0);
+    story.rallies("ABB").enter(back_to(1, 0)).score(1, 0);
     assert_eq!(story.replay().state().serving(), Some((A, None)));
     story.enter(substitution(A, &[(1, 2)]));
 }

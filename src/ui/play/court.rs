@@ -6,7 +6,7 @@ use super::delay::Delaying;
 use super::replay::Which;
 use crate::device::{self, Focus};
 use crate::game::entry::By;
-use crate::game::{begun_by, orphaned_by, Kind, State, Timed};
+use crate::game::{begun_by, interval, orphaned_by, Kind, State};
 use crate::rules::Team;
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
@@ -250,8 +250,5 @@ pub fn follow(session: Session, kind: &Kind) {
 
 /// Starts the pause between sets.
 pub fn start_interval(session: Session) {
-    let interval = Timed::Interval.start(None, session.state_now().rules());
-    if let Some(timer) = interval {
-        session.tell(Kind::Timer(timer));
-    }
+    session.tell(Kind::Timer(interval(&session.state_now())));
 }
