@@ -100,7 +100,7 @@ fn a_delay(stage: &mut Stage) -> Ran {
     referee.tap("Improper request");
     referee.reads_at(
         "#becomes",
-        "Second improper request in this match: delay warning Yellow card on the wrist, left arm",
+        "Second improper request in this match: delay warning Yellow card on the wrist",
     );
     referee.reads_at("#consequence", "No point, service stays");
     referee.reads_at(

@@ -252,7 +252,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.tap_at("#replay");
     referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
-    referee.reads_at("#care-steps", "Stop play.");
+    referee.reads_at("#care-steps", "Stop play at once.");
     referee.tap_in(".panel", B);
     referee.tap("Number 4");
     let replay = referee.replay();
@@ -511,8 +511,10 @@ fn a_reason_names_the_signals(stage: &mut Stage) -> Ran {
 fn every_signal_can_be_learned(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#to-signals");
-    let drawn = "document.querySelectorAll('.signal-list .figure svg').length";
-    assert_eq!(referee.browser().value(drawn), 27);
+    referee.browser().wait_until(
+        "every signal is drawn",
+        "document.querySelectorAll('.signal-list .figure svg').length === 27",
+    );
     referee.tap_at("#learn");
     let mut seen = std::collections::BTreeSet::new();
     for _ in 0..27 {

@@ -123,13 +123,14 @@ fn on_court<'a>(stage: &'a mut Stage, id: &str) -> Referee<'a> {
     referee
 }
 
+/// How many points both halves show together.
+const POINTS_SHOWN: &str = "['left', 'right'].map((s) => Number(document.querySelector(`#half-${s} .half-score`)?.innerText ?? 0)).reduce((a, b) => a + b, 0)";
+
 /// What the mark says, and how many points the halves show, at one moment.
 fn shown(referee: &mut Referee) -> (bool, usize) {
-    let seen = referee.browser().value(
-        "[document.querySelector('#saved')?.classList.contains('safe') ?? false,
-          ['left', 'right'].map((s) => Number(document.querySelector(`#half-${s} .half-score`)?.innerText ?? 0))
-            .reduce((a, b) => a + b, 0)]",
-    );
+    let seen = referee.browser().value(&format!(
+        "[document.querySelector('#saved')?.classList.contains('safe') ?? false, {POINTS_SHOWN}]"
+    ));
     let points = seen[1].as_u64().unwrap_or_default();
     (seen[0] == json!(true), points as usize)
 }
@@ -299,7 +300,6 @@ fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
     for luck in ["", "nolocks=1"] {
         let id = format!("tabs{}", luck.len());
         let mut referee = on_court(stage, &id);
-        let mut points = 0;
         open_with(&mut referee, luck, &id);
         referee.browser().find("#half-left");
         let first = referee.browser().tab();
@@ -309,22 +309,20 @@ fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
         let mut promised = 0;
         for round in 0..6 {
             take_over(&mut referee);
-            referee.points(&in_turn(points, 3), 15);
+            referee.points(&in_turn(promised, 3), 15);
             referee.saved();
-            let (_, seen) = shown(&mut referee);
-            assert!(
-                seen >= promised + 3,
-                "{seen} after {promised} in round {round}"
+            promised += 3;
+            referee.browser().wait_until(
+                &format!("{promised} points are shown in round {round}"),
+                &format!("{POINTS_SHOWN} === {promised}"),
             );
-            promised = seen;
-            points = seen;
             let other = if round % 2 == 0 { &first } else { &second };
             referee.browser().switch_to(other);
             referee.reads("Here you can only look.");
             assert!(!writes(&mut referee));
             referee.browser().wait_until(
                 "what the other one wrote is seen",
-                &format!("['left', 'right'].map((s) => Number(document.querySelector(`#half-${{s}} .half-score`).innerText)).reduce((a, b) => a + b) === {seen}"),
+                &format!("{POINTS_SHOWN} === {promised}"),
             );
         }
         assert_eq!(referee.kept().entries().len(), begun().len() + promised);

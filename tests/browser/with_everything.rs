@@ -192,7 +192,7 @@ fn second_set(referee: &mut Referee) {
     referee.tap_at("#replay");
     referee.tap("A new rally: no point was entered");
     referee.tap("Somebody hurt");
-    referee.reads_at("#care-steps", "Stop play.");
+    referee.reads_at("#care-steps", "Stop play at once.");
     referee.tap_in(".panel", B);
     referee.tap("Number 13");
     referee.tap("3 minutes to recover");
