@@ -51,14 +51,28 @@ const BY_NAME: &str = "
         && e.getClientRects().length > 0 && !e.closest('[inert]'));
 ";
 
-/// Brings an element into view and says what lies over its middle, if anything does.
+/// Brings an element into view, waits until it rests, and says what lies over its middle, if anything does.
 const UNCOVER: &str = "
     const e = arguments[0];
-    e.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
-    const box = e.getBoundingClientRect();
-    const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
-    if (top === null) return 'lies outside the screen';
-    return e.contains(top) ? null : 'is covered by ' + top.outerHTML.slice(0, 200);
+    const place = () => {
+        e.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+        return e.getBoundingClientRect();
+    };
+    // A page that is not shown draws no frame.
+    const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); });
+    return (async () => {
+        let box = place();
+        for (let tries = 0; tries < 60; tries += 1) {
+            await frame();
+            const now = place();
+            const rests = now.left === box.left && now.top === box.top;
+            box = now;
+            if (rests) break;
+        }
+        const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+        if (top === null) return 'lies outside the screen';
+        return e.contains(top) ? null : 'is covered by ' + top.outerHTML.slice(0, 200);
+    })();
 ";
 
 /// A running browser with one page.

@@ -70,6 +70,11 @@ pub const TESTS: &[Test] = &[
         run: only_the_court,
     },
     Test {
+        name: "a_fault_of_the_libero_asks_which_signal",
+        engines: CHROMIUM,
+        run: a_fault_of_the_libero,
+    },
+    Test {
         name: "a_tally_takes_late_faults_names_and_a_full_match",
         engines: CHROMIUM,
         run: a_tally_grows,
@@ -505,6 +510,46 @@ fn a_reason_names_the_signals(stage: &mut Stage) -> Ran {
         "the card is gone",
         "document.querySelector('.signal-step') === null",
     );
+    Ok(())
+}
+
+/// A libero's attack and a libero's block have signals of their own (21 and 12), and a player outside the court
+/// has the signal of the lines (22), either team's; a time-out takes both arms.
+fn a_fault_of_the_libero(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    let steps = "[...document.querySelectorAll('.signal-step')].map((e) => e.innerText.replace(/\\s+/g, ' ').trim())";
+    let says = |referee: &mut Referee, step: &str| {
+        let there = format!("{steps}.includes({})", serde_json::json!(step));
+        referee.browser().wait_until(step, &there);
+    };
+    referee.point(Side::Right);
+    referee.reason("Places", "Libero fault");
+    says(&mut referee, "3 Left arm Attack-hit fault (21)");
+    referee.reads("What did the libero do?");
+    referee.browser().picture("libero-which-phone");
+    referee.tap("Blocked or tried to block: signal 12");
+    says(&mut referee, "3 Both arms Block fault or screen (12)");
+    let replay = referee.court_is_right(false);
+    let entry = replay.last_rally().expect("a rally").n;
+    let said = replay.state().said(entry).expect("a reason");
+    assert_eq!(said.cause.code(), "block_fault");
+    // Either team's player other than the server: B served and lost, so its server is not offered.
+    referee.point(Side::Left);
+    referee.reason("Places", "Outside court");
+    says(&mut referee, "3 Right arm Line fault or under the net (22)");
+    assert!(
+        !referee.sees("It was number 2"),
+        "the server may stand outside"
+    );
+    referee.tap("It was number 4");
+    referee.browser().picture("outside-court-phone");
+    let replay = referee.court_is_right(false);
+    let entry = replay.last_rally().expect("a rally").n;
+    let said = replay.state().said(entry).expect("a reason");
+    assert_eq!(said.cause.code(), "outside_court");
+    assert_eq!(said.by.and_then(|by| by.number), Some(Shirt(4)));
+    referee.tap(&format!("Time-out {A}, 0 of 2 used"));
+    referee.reads_at("#announced", "Both arms Time-out (4)");
     Ok(())
 }
 

@@ -209,7 +209,12 @@ fn second_set(referee: &mut Referee) {
     let score = referee.replay().state().score();
     more(referee, B, "Fault found late");
     referee.tap("Wrong server");
-    referee.tap(&format!("Since {}:{}", score.a, score.b - 2));
+    let (a, b) = (score.a, score.b - 2);
+    let since = match referee.side_of(A) {
+        Side::Left => format!("Since {a}:{b}"),
+        Side::Right => format!("Since {b}:{a}"),
+    };
+    referee.tap(&since);
     referee.reads_at("#consequence", "points of Herons go");
     referee.tap("Record the fault");
     referee.reads_at("#announced", "Position or rotation fault (13)");
