@@ -183,6 +183,29 @@ pub enum Kind {
         /// A team it is about.
         team: Option<Team>,
     },
+    /// A player is named who speaks for the team while its captain is not on court (5.1.2).
+    GameCaptain {
+        /// Whose.
+        team: Team,
+        /// The player.
+        number: Shirt,
+    },
+    /// A protest is announced.
+    Protest {
+        /// Whose.
+        team: Team,
+        /// Who announced it, where it was said; else whoever speaks for the team.
+        number: Option<Shirt>,
+        /// What was announced; may be empty.
+        text: String,
+    },
+    /// A protest is written on the sheet.
+    ProtestStatement {
+        /// Which.
+        about: Protested,
+        /// The words.
+        text: String,
+    },
     /// A signature.
     Sign {
         /// Whose: captain, coach, scorer, referee.
@@ -588,6 +611,15 @@ pub enum Found {
     Rally,
     /// The rally had ended.
     AfterRally,
+}
+
+/// Which protest is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Protested {
+    /// The one that this entry announced.
+    Entry(u32),
+    /// One that nobody has announced, of this team.
+    Unannounced(Team),
 }
 
 /// What an incomplete team loses.

@@ -288,6 +288,9 @@ const fn leaves_the_rally_last(kind: &Kind) -> bool {
         | Kind::LiberoReplacement { .. }
         | Kind::NewLibero { .. }
         | Kind::Recovery { .. }
+        | Kind::GameCaptain { .. }
+        | Kind::Protest { .. }
+        | Kind::ProtestStatement { .. }
         | Kind::ChangeCourts
         | Kind::Strike { .. } => true,
         Kind::Match(_)

@@ -113,6 +113,7 @@ fn of_player(team: Team, out: Shirt, numbers: &[Shirt], all: &mut Vec<Kind>) {
         Some(Forced::Disqualified),
     ];
     all.push(Kind::Recovery { team, number: out });
+    all.push(Kind::GameCaptain { team, number: out });
     for &into in numbers.iter().filter(|&&n| n != out) {
         let change = Change { out, into };
         for reason in reasons {

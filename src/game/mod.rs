@@ -11,6 +11,7 @@ mod ending;
 pub mod entry;
 mod fold;
 mod forfeit;
+mod game_captain;
 mod late_fault;
 mod legal;
 mod libero;
@@ -21,6 +22,7 @@ mod notice;
 mod opening;
 mod prepared;
 mod preview;
+mod protest;
 mod rally;
 mod reducer;
 mod refusal;
@@ -44,6 +46,10 @@ pub use ask::{Ask, Question};
 pub use ending::{How, SetRecord};
 pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Replay};
+pub use game_captain::{
+    can_be_named, captain, is_missing, last_speaker, named_before, requester, speaker, Requester,
+    Speaker,
+};
 pub use legal::{legal, legal_for};
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
@@ -55,6 +61,7 @@ pub use preview::{
     level_for, preview_sanction, preview_substitution, Conduct, MayReturn, SanctionPreview,
     SubstitutionPreview,
 };
+pub use protest::Protest;
 pub use reducer::{apply, may};
 pub use refusal::{Asked, InSet, Refusal};
 pub use rehearsal::{rehearse, rehearse_by};

@@ -1,6 +1,7 @@
 //! What is due, said once at the moment it matters.
 
 use super::entry::Check;
+use super::game_captain;
 use super::libero;
 use super::stage::{Phase, Stage};
 use super::state::State;
@@ -32,6 +33,8 @@ pub enum Notice {
     LastTimeOut { team: Team },
     /// A team has one substitution left, or none; the coach is told (24.2.7).
     SubstitutionsLeft { team: Team, left: u8 },
+    /// The captain is not on court and nobody is named who speaks for the team (5.1.2).
+    GameCaptain { team: Team },
     /// A question waits for an answer.
     Question { entry: u32 },
     /// The reason given with the last rally was dropped: the serving team may stand anywhere (7.4).
@@ -54,6 +57,7 @@ impl Notice {
             Notice::LiberoMustLeave { .. } => "libero_must_leave",
             Notice::LastTimeOut { .. } => "last_time_out",
             Notice::SubstitutionsLeft { .. } => "substitutions_left",
+            Notice::GameCaptain { .. } => "game_captain",
             Notice::Question { .. } => "question",
             Notice::CauseDropped { .. } => "cause_dropped",
         }
@@ -70,6 +74,7 @@ impl Notice {
             | Notice::MustSubstitute { team, .. }
             | Notice::LiberoMustLeave { team, .. }
             | Notice::LastTimeOut { team }
+            | Notice::GameCaptain { team }
             | Notice::SubstitutionsLeft { team, .. } => Some(*team),
             Notice::DoNotStart { .. }
             | Notice::Toss
@@ -108,6 +113,12 @@ pub fn notices(state: &State) -> Vec<Notice> {
         }
         Stage::Suspended { .. } | Stage::Finished(_) => {}
     }
+    due.extend(
+        Team::BOTH
+            .into_iter()
+            .filter(|&team| game_captain::is_missing(state, team))
+            .map(|team| Notice::GameCaptain { team }),
+    );
     due
 }
 

@@ -8,8 +8,8 @@ use super::entry::{Entry, Kind};
 use super::stage::Phase;
 use super::state::{Said, State};
 use super::{
-    ask, conduct, courts, forfeit, late_fault, libero, line_up, new_libero, notes, opening, rally,
-    request, seal, stop, substitution, time_out, toss, Refusal,
+    ask, conduct, courts, forfeit, game_captain, late_fault, libero, line_up, new_libero, notes, opening, rally,
+    protest, request, seal, stop, substitution, time_out, toss, Refusal,
 };
 
 /// An entry that was taken up.
@@ -70,6 +70,8 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::Strike { entry: target, .. } => return check_strike(entry.n, *target),
         Kind::Answer { entry, choice } => return ask::check(state, *entry, choice),
         Kind::LateFault(fault) => return late_fault::check(state, fault),
+        Kind::Protest { team, number, .. } => return protest::check(state, *team, *number),
+        Kind::ProtestStatement { about, .. } => return protest::check_statement(state, *about),
         _ => {}
     }
     match state.phase() {
@@ -117,6 +119,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::Incomplete { .. } | Kind::Default { .. } | Kind::Suspend { .. } => Ok(()),
         Kind::ChangeCourts => courts::check(state),
         Kind::Resume { .. } => Err(Refusal::NotSuspended),
+        Kind::GameCaptain { team, number } => game_captain::check(state, *team, *number),
         Kind::Match(_)
         | Kind::Heading(_)
         | Kind::Check(_)
@@ -128,6 +131,8 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         | Kind::Answer { .. }
         | Kind::Seal { .. }
         | Kind::Reopen { .. }
+        | Kind::Protest { .. }
+        | Kind::ProtestStatement { .. }
         | Kind::LateFault(_) => Ok(()),
     }
 }
@@ -206,9 +211,13 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::Timer(timer) => notes::timer(state, entry, timer),
         Kind::Sign { role, name } => notes::sign(state, n, role, name.as_ref()),
         Kind::Answer { entry, choice } => ask::answer(state, *entry, choice),
+        Kind::GameCaptain { team, number } => game_captain::name(state, *team, *number),
+        Kind::Protest { team, number, text } => protest::announce(state, n, *team, *number, text),
+        Kind::ProtestStatement { about, text } => protest::write(state, n, *about, text),
         Kind::Seal { .. } => seal::close(state, n),
         Kind::Reopen { .. } => seal::reopen(state),
         // A remark stands in the log alone; a strike is the fold's.
         Kind::Remark { .. } | Kind::Strike { .. } => {}
     }
+    game_captain::settle(state);
 }

@@ -20,6 +20,8 @@ pub enum Asked {
     NewLibero,
     /// To have recovery time.
     Recovery,
+    /// To speak for the team.
+    GameCaptain,
 }
 
 /// What belongs into a running set.
@@ -208,6 +210,24 @@ pub enum Refusal {
     /// The next sanction must be heavier.
     NotHeavier { who: Who, had: Level },
 
+    // Who speaks, and protests.
+    /// A game captain is named once both line-ups are in.
+    NoSetForGameCaptain,
+    /// The team captain is on court.
+    CaptainSpeaks { captain: Shirt },
+    /// A player who has to leave the court cannot speak for the team.
+    LeavesCourt { number: Shirt },
+    /// Only the game captain announces a protest.
+    NotGameCaptain { number: Shirt, speaker: Shirt },
+    /// No protest was announced.
+    NotAnnounced { team: Team },
+    /// That entry announces no protest.
+    NoSuchProtest { entry: u32 },
+    /// That protest is written already.
+    ProtestWritten { entry: u32 },
+    /// It is written after the match.
+    ProtestAfterMatch,
+
     // Faults found late.
     /// That score never stood.
     ScoreNeverStood {
@@ -266,7 +286,9 @@ impl Refusal {
             | R::NotLastRally { .. }
             | R::BeforeReplay { .. }
             | R::NoQuestion { .. }
-            | R::NoSuchChoice { .. } => "log",
+            | R::NoSuchChoice { .. }
+            | R::NoSuchProtest { .. }
+            | R::ProtestWritten { .. } => "log",
             R::MatchOver => "6.3.1",
             R::Suspended | R::NotSuspended => "17.3.1",
             R::NoSetRunning { asked } => match asked {
@@ -319,6 +341,7 @@ impl Refusal {
                 Asked::LiberoReplacement => "19.3.1.1",
                 Asked::NewLibero => "19.4.2.1",
                 Asked::Recovery => "17.1.2",
+                Asked::GameCaptain => "5.1.2",
             },
             R::NamedTwice { .. } => "15.5.1",
             R::LiberoNotSubstituted { .. } | R::LiberoNoSubstitute { .. } => "15.5.1",
@@ -340,6 +363,9 @@ impl Refusal {
             R::OtherLibero { .. } => "19.4.3.1",
             R::TeamWarned { .. } => "21.1",
             R::NotHeavier { .. } => "21.4.2",
+            R::NoSetForGameCaptain | R::CaptainSpeaks { .. } | R::LeavesCourt { .. } => "5.1.2",
+            R::NotGameCaptain { .. } | R::NotAnnounced { .. } => "5.1.2.1",
+            R::ProtestAfterMatch => "5.1.3",
             R::ScoreNeverStood { fault, .. }
             | R::EarlierSet { fault, .. }
             | R::SetNotPlayed { fault, .. }
@@ -404,6 +430,9 @@ impl Refusal {
                 | R::OtherLibero { .. }
                 | R::TeamWarned { .. }
                 | R::NotHeavier { .. }
+                | R::NotGameCaptain { .. }
+                | R::NotAnnounced { .. }
+                | R::ProtestAfterMatch
                 | R::RecoveryUsed { .. }
                 | R::SomebodyCanComeIn { .. }
                 | R::OverFourHours

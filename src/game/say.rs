@@ -255,6 +255,32 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             level(*had)
         ),
 
+        R::NoSetForGameCaptain => {
+            "A game captain speaks for the set. Enter both line-ups first.".into()
+        }
+        R::CaptainSpeaks { captain } => format!(
+            "Captain {captain} is on court and speaks for the team. Nobody else is named."
+        ),
+        R::LeavesCourt { number } => format!(
+            "Number {number} has to leave the court and cannot speak for the team. Choose a player who \
+             stays."
+        ),
+        R::NotGameCaptain { number, speaker } => format!(
+            "Number {number} does not speak for the team. Only the game captain, number {speaker}, \
+             announces a protest."
+        ),
+        R::NotAnnounced { team } => format!(
+            "{} announced no protest at the time, so none is written on the sheet.",
+            name(*team)
+        ),
+        R::NoSuchProtest { entry } => format!("Entry {entry} announces no protest that stands."),
+        R::ProtestWritten { entry } => format!(
+            "This protest is written already, in entry {entry}. Undo that entry to write it anew."
+        ),
+        R::ProtestAfterMatch => {
+            "A protest is written on the sheet after the match. Until then its announcement stands.".into()
+        }
+
         R::ScoreNeverStood { asked, nearest, .. } => format!(
             "{} never stood in this set. The nearest score that did is {}.",
             asked.marked(),

@@ -71,6 +71,8 @@ pub struct Side {
     pub open_part: Vec<Change>,
     /// Completed rallies of the set when a libero last came or went (19.3.2.1).
     pub libero_moved: Option<u16>,
+    /// Who was named to speak for the team while its captain is not on court (5.1.2).
+    pub game_captain: Option<Shirt>,
 }
 
 impl Side {

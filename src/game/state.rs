@@ -6,6 +6,7 @@ use std::sync::Arc;
 use super::ask::Question;
 use super::ending::{How, SetRecord};
 use super::entry::{By, Check, Heading, SeenBy, Timer, Toss};
+use super::protest::Protest;
 use super::sanction::Sanction;
 use super::set::{SetPlay, Side};
 use super::stage::{Coming, Phase, Stage};
@@ -24,6 +25,7 @@ pub struct State {
     pub(super) causes: Arc<BTreeMap<u32, Said>>,
     pub(super) checks: Arc<Vec<Check>>,
     pub(super) signatures: Arc<Vec<Signature>>,
+    pub(super) protests: Arc<Vec<Protest>>,
     pub(super) timers: Vec<RunningTimer>,
     pub(super) questions: Vec<Question>,
     pub(super) warmed_up: Vec<Option<Team>>,
@@ -96,6 +98,7 @@ impl State {
             causes: Arc::default(),
             checks: Arc::default(),
             signatures: Arc::default(),
+            protests: Arc::default(),
             timers: Vec::new(),
             questions: Vec::new(),
             warmed_up: Vec::new(),
@@ -398,6 +401,12 @@ impl State {
     #[must_use]
     pub fn signatures(&self) -> &[Signature] {
         &self.signatures
+    }
+
+    /// Protests that were announced.
+    #[must_use]
+    pub fn protests(&self) -> &[Protest] {
+        &self.protests
     }
 
     /// Count-downs that were started and not stopped.

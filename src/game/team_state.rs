@@ -24,6 +24,8 @@ pub struct TeamState {
     pub out: Vec<(Shirt, OutFor)>,
     /// Players who have had their recovery time (17.1.2).
     pub recovered: Vec<Shirt>,
+    /// Who was named game captain last (5.1.2).
+    pub spoke_last: Option<Shirt>,
     /// The acting libero who has become unable to play, hurt in a stopped rally or said so with the new
     /// libero's name, and may leave at once (19.3.2.1).
     pub unable_libero: Option<Shirt>,

@@ -207,6 +207,22 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             text: f.text("text")?,
             team: f.some_word("team", TEAMS)?,
         },
+        "game_captain" => K::GameCaptain {
+            team: team()?,
+            number: f.shirt("number")?,
+        },
+        "protest" => K::Protest {
+            team: team()?,
+            number: f.some_u16("number")?.map(Shirt),
+            text: f.text_or_empty("text")?,
+        },
+        "protest_statement" => K::ProtestStatement {
+            about: match f.some_u32("entry")? {
+                Some(entry) => mem::Protested::Entry(entry),
+                None => mem::Protested::Unannounced(team()?),
+            },
+            text: f.text("text")?,
+        },
         "sign" => K::Sign {
             role: f.text("role")?,
             name: f.some_text("name")?,

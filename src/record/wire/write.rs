@@ -163,6 +163,24 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             w.text("text", text);
             w.some_text("team", team.map(Team::letter));
         }
+        K::GameCaptain { team, number } => {
+            w.text("team", team.letter());
+            w.number("number", number.0.into());
+        }
+        K::Protest { team, number, text } => {
+            w.text("team", team.letter());
+            if let Some(number) = number {
+                w.number("number", number.0.into());
+            }
+            w.text("text", text);
+        }
+        K::ProtestStatement { about, text } => {
+            match about {
+                mem::Protested::Entry(entry) => w.number("entry", (*entry).into()),
+                mem::Protested::Unannounced(team) => w.text("team", team.letter()),
+            }
+            w.text("text", text);
+        }
         K::Sign { role, name } => {
             w.text("role", role);
             w.some_text("name", name.as_deref());
@@ -210,6 +228,9 @@ fn code(kind: &mem::Kind) -> &'static str {
         K::Resume { .. } => "resume",
         K::Timer(_) => "timer",
         K::Remark { .. } => "remark",
+        K::GameCaptain { .. } => "game_captain",
+        K::Protest { .. } => "protest",
+        K::ProtestStatement { .. } => "protest_statement",
         K::Sign { .. } => "sign",
         K::Strike { .. } => "strike",
         K::Answer { .. } => "answer",

@@ -1,0 +1,86 @@
+//! Protests: announced at once by the game captain after the explanation (5.1.2.1), written on the sheet
+//! after the match (5.1.3, 23.2.4). What was not announced is not written.
+
+use std::sync::Arc;
+
+use super::entry::Protested;
+use super::game_captain;
+use super::stage::Phase;
+use super::state::State;
+use super::Refusal;
+use crate::rules::{Score, Shirt, Team};
+
+/// A protest that was announced.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Protest {
+    /// The entry that announced it.
+    pub entry: u32,
+    /// Whose.
+    pub team: Team,
+    /// Who announced it, where known.
+    pub number: Option<Shirt>,
+    /// What was announced; may be empty.
+    pub text: String,
+    /// The set at that moment, or the last one.
+    pub set: u8,
+    /// Its score then.
+    pub score: Score,
+    /// The entry and the words that were written after the match.
+    pub written: Option<(u32, String)>,
+}
+
+pub(super) fn check(state: &State, team: Team, number: Option<Shirt>) -> Result<(), Refusal> {
+    let speaker = game_captain::last_speaker(state, team).map(game_captain::Speaker::number);
+    match (number, speaker) {
+        (Some(number), Some(speaker)) if number != speaker => {
+            Err(Refusal::NotGameCaptain { number, speaker })
+        }
+        _ => Ok(()),
+    }
+}
+
+pub(super) fn announce(
+    state: &mut State,
+    entry: u32,
+    team: Team,
+    number: Option<Shirt>,
+    text: &str,
+) {
+    let speaker = game_captain::last_speaker(state, team).map(game_captain::Speaker::number);
+    let protest = Protest {
+        entry,
+        team,
+        number: number.or(speaker),
+        text: text.to_owned(),
+        set: state.set_number(),
+        score: state.score(),
+        written: None,
+    };
+    Arc::make_mut(&mut state.protests).push(protest);
+}
+
+pub(super) fn check_statement(state: &State, about: Protested) -> Result<(), Refusal> {
+    let entry = match about {
+        Protested::Entry(entry) => entry,
+        Protested::Unannounced(team) => return Err(Refusal::NotAnnounced { team }),
+    };
+    let protest = state.protests.iter().find(|p| p.entry == entry);
+    let protest = protest.ok_or(Refusal::NoSuchProtest { entry })?;
+    if let Some((entry, _)) = protest.written {
+        return Err(Refusal::ProtestWritten { entry });
+    }
+    if state.phase() != Phase::Finished {
+        return Err(Refusal::ProtestAfterMatch);
+    }
+    Ok(())
+}
+
+pub(super) fn write(state: &mut State, n: u32, about: Protested, text: &str) {
+    // What was never announced stands in the log and among the remarks alone.
+    if let Protested::Entry(entry) = about {
+        let protests = Arc::make_mut(&mut state.protests);
+        if let Some(protest) = protests.iter_mut().find(|p| p.entry == entry) {
+            protest.written = Some((n, text.to_owned()));
+        }
+    }
+}
