@@ -8,8 +8,8 @@ use super::entry::{Entry, Kind};
 use super::stage::Phase;
 use super::state::{Said, State};
 use super::{
-    ask, conduct, courts, forfeit, game_captain, late_fault, libero, line_up, new_libero, notes, opening, rally,
-    protest, request, seal, stop, substitution, time_out, toss, Refusal,
+    ask, conduct, courts, forfeit, game_captain, late_fault, libero, line_up, new_libero, notes,
+    opening, protest, rally, request, seal, stop, substitution, time_out, toss, Refusal,
 };
 
 /// An entry that was taken up.

@@ -4,7 +4,7 @@
 
 use super::paper::{self, PaperSheet};
 use super::Sheet;
-use crate::game::entry::{Amendment, Detail};
+use crate::game::entry::{Amendment, Detail, Protested};
 use crate::game::{rehearse, Entry, Kind, Replay};
 use crate::record::Log;
 use crate::rules::{ByTeam, Cause, Preset, Team};
@@ -191,6 +191,10 @@ fn without(entries: Vec<Entry>, gone: u32) -> Vec<Entry> {
             Some(*entry)
         }
         Kind::Replay { rally, .. } => *rally,
+        Kind::ProtestStatement {
+            about: Protested::Entry(entry),
+            ..
+        } => Some(*entry),
         _ => None,
     };
     let mut numbers = std::collections::BTreeMap::new();
@@ -205,6 +209,10 @@ fn without(entries: Vec<Entry>, gone: u32) -> Vec<Entry> {
         if let Kind::Explain { entry: of, .. }
         | Kind::Strike { entry: of, .. }
         | Kind::Answer { entry: of, .. }
+        | Kind::ProtestStatement {
+            about: Protested::Entry(of),
+            ..
+        }
         | Kind::Replay {
             rally: Some(of), ..
         } = &mut entry.kind

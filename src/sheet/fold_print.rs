@@ -4,7 +4,8 @@
 use serde_json::{json, Map, Value};
 
 use crate::game::{
-    notices, say, say_question, Notice, Outcome, PointFor, Refusal, Replay, SetPlay, State, Who,
+    notices, say, say_question, speaker, Notice, Outcome, PointFor, Refusal, Replay, SetPlay,
+    State, Who,
 };
 use crate::record::Reading;
 use crate::rules::{ByTeam, Score, Shirt, Team};
@@ -94,6 +95,11 @@ fn state_json(state: &State) -> Map<String, Value> {
     put("notices", notices(state).iter().map(notice).collect());
     put("questions", questions(state));
     put("cancelled", cancelled(state));
+    put(
+        "game_captain",
+        by_team(|team| speaker(state, team).map(|s| s.number().0).into()),
+    );
+    put("protests", protests(state));
     put("winner", state.winner().map(Team::letter).into());
     out
 }
@@ -158,6 +164,19 @@ fn questions(state: &State) -> Value {
             let (say, _) = say_question(question, state);
             json!({ "entry": question.entry, "code": question.ask.code(),
                 "choices": question.ask.choices(), "say": say })
+        })
+        .collect()
+}
+
+/// Every protest that was announced, with what was written.
+fn protests(state: &State) -> Value {
+    state
+        .protests()
+        .iter()
+        .map(|p| {
+            json!({ "entry": p.entry, "team": p.team.letter(), "number": p.number.map(|n| n.0),
+                "text": p.text, "set": p.set, "score": score(p.score),
+                "written": p.written.as_ref().map(|(entry, text)| json!({ "entry": entry, "text": text })) })
         })
         .collect()
 }

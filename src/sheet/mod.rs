@@ -36,7 +36,7 @@ pub use picture::Picture;
 pub use places::{libero_turns, Entered, Half, LiberoTurn, Place, Turn};
 pub use remark::RemarkLine;
 pub use score_sheet::{
-    PointMark, Replacement, Requested, ResultBox, Round, SealBox, SetSheet, Sheet, Signed,
+    Named, PointMark, Replacement, Requested, ResultBox, Round, SealBox, SetSheet, Sheet, Signed,
     Substitution, TeamBlock,
 };
 pub use text::text;

@@ -1,7 +1,7 @@
 //! The remarks of a sheet: what was written, what was insisted on, what was taken back, and what the
 //! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7).
 
-use crate::game::entry::{Entry, Forced};
+use crate::game::entry::{Entry, Forced, Protested};
 use crate::game::{say, Kind, Outcome, Replay, State};
 use crate::rules::{Score, Team};
 
@@ -29,17 +29,27 @@ pub fn lines(replay: &Replay) -> Vec<RemarkLine> {
         let doubt = doubts.next_if(|(of, _)| *of == entry.n);
         let texts = match outcome {
             Outcome::Struck(by) => taken_back(replay, entry, *by).into_iter().collect(),
-            _ => texts(before, entry, outcome, after),
+            _ => texts(before, entry, outcome, after, replay.state()),
         };
         for text in doubt
             .map(|(_, doubt)| words::clock_doubt(doubt))
             .into_iter()
             .chain(texts)
         {
+            // A protest comes after the point that it is about, which may have ended the set.
+            let is_protest = matches!(entry.kind, Kind::Protest { .. });
             lines.push(RemarkLine {
                 entry: entry.n,
-                set: before.set_at_hand(),
-                score: before.play().map_or_else(Score::default, |p| p.score),
+                set: if is_protest {
+                    before.set_number()
+                } else {
+                    before.set_at_hand()
+                },
+                score: if is_protest {
+                    before.score()
+                } else {
+                    before.play().map_or_else(Score::default, |p| p.score)
+                },
                 text,
             });
         }
@@ -47,10 +57,22 @@ pub fn lines(replay: &Replay) -> Vec<RemarkLine> {
     lines
 }
 
-fn texts(before: &State, entry: &Entry, outcome: &Outcome, after: &State) -> Vec<String> {
+fn texts(
+    before: &State,
+    entry: &Entry,
+    outcome: &Outcome,
+    after: &State,
+    end: &State,
+) -> Vec<String> {
     let mut texts = Vec::new();
     match outcome {
-        Outcome::Taken | Outcome::Insisted(_) => texts.extend(noted(before, &entry.kind, after)),
+        Outcome::Taken | Outcome::Insisted(_) => {
+            let protest = end.protests().iter().find(|p| p.entry == entry.n);
+            texts.extend(match protest {
+                Some(protest) => Some(words::protest(protest, before, end)),
+                None => noted(before, &entry.kind, after),
+            });
+        }
         Outcome::Struck(_) => {}
         Outcome::Refused(refusal) => texts.push(format!(
             "Entry {} does not count ({}): {}",
@@ -179,6 +201,15 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
             after.dropped_cause()?;
             "Position fault of the serving team: the point counts, the reason does not (rule 7.4)."
                 .to_owned()
+        }
+        Kind::ProtestStatement { about, text } => {
+            let team = match about {
+                Protested::Unannounced(team) => *team,
+                Protested::Entry(entry) => {
+                    before.protests().iter().find(|p| p.entry == *entry)?.team
+                }
+            };
+            words::protest_written(name(team), text)
         }
         Kind::Suspend { why } => format!("Play was interrupted: {why}."),
         Kind::Resume { .. } => "Play was resumed.".to_owned(),

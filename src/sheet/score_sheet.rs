@@ -101,6 +101,8 @@ pub struct SetSheet {
     pub time_outs: Vec<Requested>,
     /// Libero replacements.
     pub liberos: Vec<Replacement>,
+    /// Who was named to speak for a team while its captain was not on court (5.1.2).
+    pub game_captains: Vec<Named>,
     /// When the first service was authorised, milliseconds since 1970.
     pub began: Option<i64>,
     /// When the last point was entered.
@@ -172,6 +174,17 @@ pub struct Replacement {
     pub team: Team,
     /// Who left, who came.
     pub change: Change,
+    /// The score then.
+    pub score: Score,
+}
+
+/// A game captain with the score at which he or she was named.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Named {
+    /// Whose.
+    pub team: Team,
+    /// Who.
+    pub number: Shirt,
     /// The score then.
     pub score: Score,
 }
@@ -368,6 +381,13 @@ impl Writer {
                 self.set(number).liberos.push(Replacement {
                     team: *team,
                     change: *change,
+                    score,
+                });
+            }
+            Kind::GameCaptain { team, number: who } => {
+                self.set(number).game_captains.push(Named {
+                    team: *team,
+                    number: *who,
                     score,
                 });
             }

@@ -239,6 +239,10 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
             words::change(s.change.out, s.change.into)
         )?;
     }
+    let spoke = words::game_captains(set, team);
+    if !spoke.is_empty() {
+        writeln!(out, "    game captain {}", spoke.join(", "))?;
+    }
     let liberos = libero_turns(set, team);
     let liberos: Vec<String> = liberos
         .iter()

@@ -1,7 +1,7 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
-use super::{ClockDoubt, LiberoTurn, SealBox};
-use crate::game::{Choice, How, Level, Sanction, SanctionKind, Who};
+use super::{ClockDoubt, LiberoTurn, SealBox, SetSheet};
+use crate::game::{Choice, How, Level, Phase, Protest, Sanction, SanctionKind, State, Who};
 use crate::record::{spaced, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
@@ -305,6 +305,48 @@ pub fn libero_turn(turn: &LiberoTurn, team: Team) -> String {
 
 /// Marks an exceptional substitution.
 pub const EXCEPTIONAL: &str = " E";
+
+/// A protest that was announced (FIVB Official Volleyball Rules 2025-2028, 5.1.2.1), and that nothing
+/// was written about it after the match.
+#[must_use]
+pub fn protest(protest: &Protest, state: &State, end: &State) -> String {
+    let by = protest
+        .number
+        .map(|number| format!(" by number {number}"))
+        .unwrap_or_default();
+    let about = match protest.text.as_str() {
+        "" => String::new(),
+        text => format!(": {text}"),
+    };
+    let unwritten = match (&protest.written, end.phase()) {
+        (None, Phase::Finished) => " Nothing was written after the match.",
+        _ => "",
+    };
+    let stop = if about.ends_with(['.', '!', '?']) {
+        ""
+    } else {
+        "."
+    };
+    let name = state.name(protest.team);
+    format!("Protest announced, {name}{by}{about}{stop}{unwritten}")
+}
+
+/// A protest as it was written after the match (5.1.3).
+#[must_use]
+pub fn protest_written(name: &str, text: &str) -> String {
+    format!("Protest as written after the match, {name}: {text}")
+}
+
+/// Who spoke for a team while its captain was not on court.
+pub const GAME_CAPTAINS: &str = "Game captain";
+
+/// Each of them in a set, with the score since when.
+#[must_use]
+pub fn game_captains(set: &SetSheet, team: Team) -> Vec<String> {
+    let of = set.game_captains.iter().filter(|named| named.team == team);
+    of.map(|named| format!("{} from {}", named.number, own_first(named.score, team)))
+        .collect()
+}
 
 /// A line of the sanctions box.
 #[must_use]

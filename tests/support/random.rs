@@ -2,7 +2,7 @@
 
 use dutystand::game::entry::{
     About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
-    ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
+    Protested, ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
 use dutystand::game::{legal, Entry, Kind, Level, Replay, Timed, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
@@ -161,6 +161,20 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         Just(Kind::Remark {
             text: "late bus".into(),
             team: None
+        }),
+        (team(), shirt()).prop_map(|(team, number)| Kind::GameCaptain { team, number }),
+        (team(), proptest::option::of(shirt())).prop_map(|(team, number)| Kind::Protest {
+            team,
+            number,
+            text: "touched block".into(),
+        }),
+        (0u32..60, team()).prop_map(|(entry, team)| Kind::ProtestStatement {
+            about: if entry < 40 {
+                Protested::Entry(entry)
+            } else {
+                Protested::Unannounced(team)
+            },
+            text: "It had touched the block.".into(),
         }),
         Just(Kind::Sign {
             role: "scorer".into(),

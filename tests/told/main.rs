@@ -11,6 +11,7 @@ mod story;
 
 mod before;
 mod beforehand;
+mod captains;
 mod chains;
 mod conduct;
 mod courts;

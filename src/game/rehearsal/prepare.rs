@@ -4,7 +4,7 @@ use std::ops::Range;
 
 use super::{below, Table, NAMES};
 use crate::game::entry::{
-    About, Amendment, Check, Detail, Heading, Player, Staff, TeamList, Toss, Won,
+    About, Amendment, Check, Detail, Heading, Player, Protested, Staff, TeamList, Toss, Won,
 };
 use crate::game::{Kind, Signer, Timed};
 use crate::rules::{ByTeam, Rules, Shirt, Team};
@@ -114,6 +114,17 @@ impl Table {
 
     /// Who signs when the match is over.
     pub(super) fn sign(&mut self) {
+        let announced: Vec<u32> = self.state().protests().iter().map(|p| p.entry).collect();
+        for entry in announced {
+            // A captain may let it rest.
+            if !self.now_and_then(3) {
+                let kind = Kind::ProtestStatement {
+                    about: Protested::Entry(entry),
+                    text: "The ball had touched the block before it went out.".to_owned(),
+                };
+                self.enter(kind, 60..180);
+            }
+        }
         let after = [
             Signer::Scorer,
             Signer::Captain(Team::A),

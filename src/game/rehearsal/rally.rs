@@ -4,7 +4,7 @@ use fastrand::Rng;
 
 use super::{below, Table};
 use crate::game::entry::{By, Change, SeenBy};
-use crate::game::{notices, Kind, Notice, Phase};
+use crate::game::{can_be_named, notices, Kind, Notice, Phase};
 use crate::rules::{Cause, Group, Shirt, Team};
 
 impl Table {
@@ -133,6 +133,12 @@ impl Table {
                     }
                 }
                 Notice::MustSubstitute { team, player } => self.replace(team, player, None),
+                // Somebody else may have been asked first, and the captain be back.
+                Notice::GameCaptain { team } => {
+                    if let Some(&number) = can_be_named(self.state(), team).first() {
+                        self.enter(Kind::GameCaptain { team, number }, 2..8);
+                    }
+                }
                 Notice::Question { entry } => {
                     let asked = self
                         .state()

@@ -80,6 +80,17 @@ impl Table {
                     5..30,
                 );
             }
+            44..=46 => {
+                let text = "The block touch was not seen.".to_owned();
+                self.enter(
+                    Kind::Protest {
+                        team,
+                        number: None,
+                        text,
+                    },
+                    5..20,
+                );
+            }
             _ => {}
         }
     }

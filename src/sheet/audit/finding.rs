@@ -63,6 +63,8 @@ pub enum What {
     CheckFailed { item: String, note: Option<String> },
     /// A question that the rules leave open was never answered.
     OpenQuestion { say: String },
+    /// A protest was announced and nothing was written after the match.
+    ProtestNotWritten { team: Team },
     /// The match is not over.
     Unfinished,
     /// Entries without a time.
@@ -133,6 +135,7 @@ impl What {
             What::BeganUnsafe { .. } => "began_unsafe",
             What::CheckFailed { .. } => "check_failed",
             What::OpenQuestion { .. } => "open_question",
+            What::ProtestNotWritten { .. } => "protest_not_written",
             What::Unfinished => "unfinished",
             What::NoTimes { .. } => "no_times",
             What::TimeBackwards { .. } => "time_backwards",
@@ -153,6 +156,7 @@ impl What {
             What::HadToLeave { libero: false, .. } => "15.8",
             What::HadToLeave { .. } => "19.3.1",
             What::CourtsNotChanged { .. } => "18.2.2",
+            What::ProtestNotWritten { .. } => "5.1.3",
             What::Unfinished => "6.3.1",
             _ => return None,
         })

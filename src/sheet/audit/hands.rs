@@ -45,6 +45,7 @@ fn is_decision(entry: &Entry) -> bool {
         | Kind::LateFault(_)
         | Kind::Incomplete { .. }
         | Kind::Default { .. }
+        | Kind::Protest { .. }
         | Kind::Answer { .. } => true,
         Kind::Check(check) => !check.ok,
         _ => false,
@@ -58,6 +59,8 @@ fn after_signing(replay: &Replay) -> Option<Finding> {
         matches!(
             kind,
             Kind::Remark { .. }
+                | Kind::Protest { .. }
+                | Kind::ProtestStatement { .. }
                 | Kind::Timer(_)
                 | Kind::Sign { .. }
                 | Kind::Seal { .. }

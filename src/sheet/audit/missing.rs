@@ -32,7 +32,13 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
             say: say_question(question, state).0,
         },
     }));
-    if state.phase() != Phase::Finished {
+    if state.phase() == Phase::Finished {
+        let unwritten = state.protests().iter().filter(|p| p.written.is_none());
+        findings.extend(unwritten.map(|protest| Finding {
+            entry: Some(protest.entry),
+            what: What::ProtestNotWritten { team: protest.team },
+        }));
+    } else {
         findings.push(Finding {
             entry: None,
             what: What::Unfinished,

@@ -17,6 +17,8 @@ pub enum Remedy {
         /// What was checked.
         item: String,
     },
+    /// The protest that this entry announced is written on the sheet, if the captain wants it.
+    Protest(u32),
     /// The match is played on, or ended as what it is.
     Play,
     /// The entry is looked at, and taken back where it is wrong.
@@ -36,6 +38,7 @@ impl Finding {
             What::Missing(field) => field.remedy(),
             What::OpenQuestion { .. } => self.entry.map_or(Remedy::Remark, Remedy::Answer),
             What::CheckFailed { item, .. } => Remedy::Clear { item: item.clone() },
+            What::ProtestNotWritten { .. } => self.entry.map_or(Remedy::Remark, Remedy::Protest),
             What::Unfinished => Remedy::Play,
             What::Form { .. } | What::Refused { .. } | What::ChangedAfterSigning => Remedy::Log,
             What::NotListed { .. }
@@ -58,7 +61,12 @@ impl Finding {
     pub fn is_left_open(&self) -> bool {
         match self.remedy() {
             Remedy::Sign(_) | Remedy::Answer(_) | Remedy::Clear { .. } | Remedy::Play => true,
-            Remedy::Details | Remedy::Log | Remedy::Remark | Remedy::Stands => false,
+            // The captain may let it rest, and the remark of the announcement says that nothing was written.
+            Remedy::Details
+            | Remedy::Log
+            | Remedy::Remark
+            | Remedy::Protest(_)
+            | Remedy::Stands => false,
         }
     }
 }

@@ -73,6 +73,10 @@ pub fn say(finding: &Finding, state: &State) -> String {
             format!("This check failed and nobody cleared it: {}{note}.", plain(item))
         }
         What::OpenQuestion { say } => format!("Never answered: {say}"),
+        What::ProtestNotWritten { team } => format!(
+            "{} announced a protest, and nothing was written about it after the match.",
+            name(team)
+        ),
         What::Unfinished => "The match is not over in this record.".to_owned(),
         What::NoTimes { entries } => match entries {
             1 => "One entry has no time.".to_owned(),

@@ -86,6 +86,10 @@ impl Paper {
             let changes: Vec<String> = changes.collect();
             self.listed(words::SUBSTITUTIONS, &changes);
         }
+        let spoke = words::game_captains(set, team);
+        if !spoke.is_empty() {
+            self.listed(words::GAME_CAPTAINS, &spoke);
+        }
         self.put("</div>");
     }
 

@@ -103,6 +103,16 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             }
         }
         Kind::Remark { text, .. } => format!("Remark: {text}"),
+        Kind::GameCaptain { team, number } => {
+            format!("Game captain of {}: {number}", name(*team))
+        }
+        Kind::Protest { team, text, .. } if text.is_empty() => {
+            format!("Protest announced by {}", name(*team))
+        }
+        Kind::Protest { team, text, .. } => {
+            format!("Protest announced by {}: {text}", name(*team))
+        }
+        Kind::ProtestStatement { text, .. } => format!("Protest written: {text}"),
         Kind::Sign { role, .. } => format!("Signed: {role}"),
         Kind::Strike { entry, .. } => format!("Entry {entry} taken back"),
         Kind::Seal { code } => format!("Sealed: {}", crate::record::spaced(code)),

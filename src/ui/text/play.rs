@@ -141,6 +141,7 @@ pub fn notice(notice: &Notice, state: &State) -> String {
         Notice::LastTimeOut { team } => format!("{}: no time-out left", name(team)),
         Notice::SubstitutionsLeft { team, left: 0 } => format!("{}: no change left", name(team)),
         Notice::SubstitutionsLeft { team, left } => format!("{}: {left} change left", name(team)),
+        Notice::GameCaptain { team } => format!("{}: who is game captain?", name(team)),
         Notice::Question { .. } => "A question to the first referee".into(),
         Notice::CauseDropped { .. } => {
             "Point kept, reason dropped: the serving team may stand anywhere in its court".into()
