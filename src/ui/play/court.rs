@@ -54,6 +54,10 @@ pub enum Panel {
     NewLibero(Team),
     /// A team is incomplete, or does not play.
     Short(Team),
+    /// Who speaks for the team.
+    GameCaptain(Team),
+    /// A protest.
+    Protest(Team),
     /// Play is interrupted for longer.
     Suspend,
 }

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
 use crate::game::entry::{Change, Kind};
 use crate::game::{notices, say_question, Notice, Replay};
@@ -39,6 +40,8 @@ fn is_news(notice: &Notice, replay: &Replay) -> bool {
         Notice::SubstitutionsLeft { team, .. } => {
             asked_since(&|kind| matches!(kind, Kind::Substitution { team: of, .. } if of == team))
         }
+        // It waits below the court, and may wait long: the line is for what is news.
+        Notice::GameCaptain { .. } => false,
         _ => true,
     }
 }
@@ -97,6 +100,7 @@ pub fn Prompts() -> impl IntoView {
                 })
                 .collect_view()
         }}
+        <CaptainPrompts />
         <Changed />
     }
 }

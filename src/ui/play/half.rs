@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Court};
 use super::pad::Pad;
 use crate::device;
-use crate::game::{Kind, Phase, State};
+use crate::game::{speaker, Kind, Phase, Speaker, State};
 use crate::rules::{Shirt, Team};
 use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::team_mark::TeamMark;
@@ -25,6 +25,8 @@ struct Picture {
     serves: Option<Option<Shirt>>,
     /// Place 1 to place 6; empty where line-ups are not kept.
     places: Vec<Standing>,
+    /// Who speaks for the team.
+    speaker: Option<Speaker>,
 }
 
 /// Who stands at a place.
@@ -32,10 +34,12 @@ struct Picture {
 struct Standing {
     shirt: Shirt,
     libero: bool,
+    speaks: bool,
 }
 
 impl Picture {
     fn of(state: &State, team: Team) -> Picture {
+        let speaker = speaker(state, team);
         let on_floor = state.play().or_else(|| state.ready());
         let places = on_floor.map_or_else(Vec::new, |play| {
             play.sides[team]
@@ -44,6 +48,7 @@ impl Picture {
                 .map(|slot| Standing {
                     shirt: slot.on_court(),
                     libero: slot.libero.is_some(),
+                    speaks: speaker.is_some_and(|s| s.number() == slot.on_court()),
                 })
                 .collect()
         });
@@ -57,6 +62,7 @@ impl Picture {
             sets: state.sets_won()[team],
             serves: serving.filter(|(t, _)| *t == team).map(|(_, s)| s),
             places,
+            speaker,
         }
     }
 }
@@ -129,7 +135,7 @@ pub fn Half(
             <span class="visually-hidden" id=said>
                 {move || {
                     let picture = picture.read();
-                    text::half_said(picture.score, picture.sets, picture.serves)
+                    text::half_said(picture.score, picture.sets, picture.serves, picture.speaker)
                 }}
             </span>
             <span class="half-team">
@@ -189,6 +195,7 @@ fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl
                             class:front=(2..=4).contains(&place)
                             class:server=move || place == 1 && serves.get()
                             class:libero=move || standing.get().is_some_and(|s| s.libero)
+                            class:speaks=move || standing.get().is_some_and(|s| s.speaks)
                         >
                             {move || standing.get().map(|s| s.shirt.to_string())}
                         </span>

@@ -2,6 +2,7 @@
 //! happens below the halves and never covers them.
 
 mod between;
+mod captain;
 mod conduct;
 mod consequence;
 mod court;
@@ -20,6 +21,7 @@ mod more;
 mod new_libero;
 mod pad;
 mod panel;
+mod protest;
 mod reasons;
 mod replay;
 mod service;
@@ -194,6 +196,8 @@ fn opened(panel: Panel) -> AnyView {
         Panel::Late(team) => view! { <late::Late team /> }.into_any(),
         Panel::NewLibero(team) => view! { <new_libero::NewLibero team /> }.into_any(),
         Panel::Short(team) => view! { <short::Short team /> }.into_any(),
+        Panel::GameCaptain(team) => view! { <captain::GameCaptain team /> }.into_any(),
+        Panel::Protest(team) => view! { <protest::Protest team /> }.into_any(),
         Panel::Suspend => view! { <suspend::Suspend /> }.into_any(),
     }
 }
@@ -238,6 +242,7 @@ pub fn Aside() -> impl IntoView {
     view! {
         <section class="aside stack" aria-label=text::ASIDE>
             {teams}
+            <captain::CaptainPrompts />
             {move || {
                 let panel = court.panel();
                 (panel != Panel::Rally).then(|| view! { <div class="card">{opened(panel)}</div> })

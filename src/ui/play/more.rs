@@ -3,6 +3,7 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use super::captain::requests_by;
 use super::court::{use_court, Panel};
 use super::delay::Delaying;
 use super::panel::Frame;
@@ -90,6 +91,10 @@ fn happened(team: Team) -> AnyView {
         if !session.state().team(team).liberos.is_empty() {
             all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
         }
+        if session.state().on_floor().is_some_and(|play| play.follows_places(team)) {
+            all.push((text::GAME_CAPTAIN, Panel::GameCaptain(team)));
+        }
+        all.push((text::PROTEST, Panel::Protest(team)));
         all.push((text::SHORT, Panel::Short(team)));
         all
     });
@@ -105,6 +110,7 @@ fn happened(team: Team) -> AnyView {
     let answers = view! {
         {buttons(Lie::Grid, choices, None, tap)}
         <p class="muted">{text::REQUESTS_MORE}</p>
+        {requests_by(team)}
     };
     asked(text::HAPPENED, answers.into_any())
 }

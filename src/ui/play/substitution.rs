@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::captain::requests_by;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::game::entry::{Change, Forced};
@@ -147,6 +148,7 @@ pub fn Substitution(
             {going(request)}
             {coming(request)}
             {asked(text::CHANGE_REASON, buttons(Lie::Row, reasons, Some(is_reason), set_reason))}
+            {requests_by(team)}
             <Show when=move || ready.get()>
                 <div class="panel-foot">
                     {chosen(request)}

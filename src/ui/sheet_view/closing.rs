@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
 use super::words;
-use crate::game::entry::Check;
+use crate::game::entry::{Check, Protested};
 use crate::game::{Kind, Phase, Replay, Signer};
 use crate::record;
 use crate::sheet::words as paper;
@@ -25,6 +25,11 @@ pub(super) enum Asked {
     Clear {
         /// What was checked.
         item: String,
+    },
+    /// What the captain writes about the protest that an entry announced.
+    Protest {
+        /// The entry.
+        entry: u32,
     },
     /// A remark that tells what can be entered no more.
     Remark {
@@ -50,6 +55,7 @@ pub fn Closing() -> impl IntoView {
         Asked::Sign(place) => paper::SIGNERS[place].1,
         Asked::Details => words::DETAILS,
         Asked::Clear { .. } => words::CLEAR,
+        Asked::Protest { .. } => words::WRITE_PROTEST,
         Asked::Remark { .. } => words::REMARK,
         Asked::Reopen => words::REOPEN_ASK,
     };
@@ -192,7 +198,7 @@ fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
             let done = Callback::new(move |()| open.set(false));
             view! { <DetailsForm done with_rules=false /> }.into_any()
         }
-        Asked::Clear { .. } | Asked::Remark { .. } | Asked::Reopen => {
+        Asked::Clear { .. } | Asked::Protest { .. } | Asked::Remark { .. } | Asked::Reopen => {
             view! { <Reason asked open /> }.into_any()
         }
     }
@@ -210,6 +216,12 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
             words::CLEAR_WHO,
             words::CLEAR_GO,
             words::CLEAR_NEEDS_WHO,
+        ),
+        Asked::Protest { .. } => (
+            words::PROTEST_MORE.to_owned(),
+            words::PROTEST_FIELD,
+            words::WRITE_PROTEST,
+            words::PROTEST_NEEDS_WORDS,
         ),
         Asked::Remark { about } => (
             about.clone(),
@@ -238,6 +250,10 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
                 ok: true,
                 note: Some(typed),
             }),
+            Asked::Protest { entry } => Kind::ProtestStatement {
+                about: Protested::Entry(*entry),
+                text: typed,
+            },
             Asked::Remark { .. } => Kind::Remark {
                 text: typed,
                 team: None,
@@ -250,7 +266,7 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
             <p>{more}</p>
             <label class="field">
                 <span>{label}</span>
-                <input type="text" id="closing-field" maxlength="200" autocomplete="off" node_ref=field />
+                <input type="text" id="closing-field" maxlength="300" autocomplete="off" node_ref=field />
             </label>
             {move || missing.get().then(|| view! {
                 <p class="sentence bad" role="alert">{needed}</p>

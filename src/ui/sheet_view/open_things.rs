@@ -117,6 +117,7 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
         Remedy::Clear { item } => asks(words::CLEAR, Asked::Clear { item }),
         Remedy::Play => leads(words::TO_COURT, |id| Screen::Play { id }),
         Remedy::Log => leads(words::TO_LOG, |id| Screen::Log { id }),
+        Remedy::Protest(entry) => asks(words::WRITE_PROTEST, Asked::Protest { entry }),
         Remedy::Remark => asks(
             words::REMARK,
             Asked::Remark {

@@ -72,6 +72,16 @@ pub fn clear_more(item: &str) -> String {
     format!("This check had failed: {}.", item.replace('_', " "))
 }
 
+/// Writes the protest.
+pub const WRITE_PROTEST: &str = "Write the protest";
+/// What is written.
+pub const PROTEST_MORE: &str =
+    "The captain may write down the protest that was announced, or let it rest.";
+/// The field.
+pub const PROTEST_FIELD: &str = "What the captain writes";
+/// Without words.
+pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It stands on the sheet.";
+
 /// The entry of a finding.
 #[must_use]
 pub fn about_entry(n: u32, words: &str) -> String {

@@ -1,5 +1,6 @@
 //! The words of the screens, in one place; a second language is a second folder like this one.
 
+mod captains;
 mod consequence;
 mod entry;
 mod flows;
@@ -8,6 +9,7 @@ mod sanctions;
 mod score;
 mod signals;
 
+pub use captains::*;
 pub use consequence::*;
 pub use entry::*;
 pub use flows::*;

@@ -2,7 +2,7 @@
 
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
-use crate::game::{Notice, Phase, State, Timed};
+use crate::game::{Notice, Phase, Speaker, State, Timed};
 use crate::rules::{Cause, Group, Shirt, Team, CALL_BACK_SECONDS};
 use crate::sheet::words::side;
 
@@ -47,13 +47,19 @@ pub fn point_pad(state: &State, team: Team, left: bool) -> String {
 
 /// What a half shows, for those who do not see it.
 #[must_use]
-pub fn half_said(score: u16, sets: u8, serves: Option<Option<Shirt>>) -> String {
+pub fn half_said(
+    score: u16,
+    sets: u8,
+    serves: Option<Option<Shirt>>,
+    speaker: Option<Speaker>,
+) -> String {
     let service = match serves {
         Some(Some(number)) => format!(", {number} serves"),
         Some(None) => ", serves".to_owned(),
         None => String::new(),
     };
-    format!("Points {score}, sets {sets}{service}")
+    let speaks = super::speaks_said(speaker);
+    format!("Points {score}, sets {sets}{service}{speaks}")
 }
 
 /// Why a rally ended.
@@ -141,7 +147,7 @@ pub fn notice(notice: &Notice, state: &State) -> String {
         Notice::LastTimeOut { team } => format!("{}: no time-out left", name(team)),
         Notice::SubstitutionsLeft { team, left: 0 } => format!("{}: no change left", name(team)),
         Notice::SubstitutionsLeft { team, left } => format!("{}: {left} change left", name(team)),
-        Notice::GameCaptain { team } => format!("{}: who is game captain?", name(team)),
+        Notice::GameCaptain { team } => super::game_captain_missing(state, *team),
         Notice::Question { .. } => "A question to the first referee".into(),
         Notice::CauseDropped { .. } => {
             "Point kept, reason dropped: the serving team may stand anywhere in its court".into()

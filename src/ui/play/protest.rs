@@ -1,0 +1,92 @@
+//! A protest: announced at once by the game captain, written on the sheet after the match (Official
+//! Volleyball Rules 2025-2028, 5.1.2.1 and 5.1.3).
+
+use leptos::html;
+use leptos::prelude::*;
+
+use super::court::use_court;
+use super::panel::Frame;
+use crate::game::entry::Protested;
+use crate::game::{last_speaker, Kind, Phase};
+use crate::rules::Team;
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The panel.
+#[component]
+pub fn Protest(
+    /// Whose.
+    team: Team,
+) -> impl IntoView {
+    let session = use_session();
+    let court = use_court();
+    let state = session.state_now();
+    let name = text::team_name(&state, team);
+    let is_over = state.phase() == Phase::Finished;
+    let number = last_speaker(&state, team).map(|speaker| speaker.number());
+    let unwritten = state
+        .protests()
+        .iter()
+        .find(|p| p.team == team && p.written.is_none())
+        .map(|p| p.entry);
+    let announced: Vec<String> = state
+        .protests()
+        .iter()
+        .filter(|p| p.team == team)
+        .map(|p| text::announced(p, court.score_order()))
+        .collect();
+    let field = NodeRef::<html::Input>::new();
+    let missing = RwSignal::new(false);
+    let typed = move || {
+        let typed = field.get_untracked().map(|input| input.value());
+        typed.unwrap_or_default().trim().to_owned()
+    };
+    let announce = move |event: leptos::ev::SubmitEvent| {
+        event.prevent_default();
+        court.tell(Kind::Protest {
+            team,
+            number,
+            text: typed(),
+        });
+    };
+    let write = move |_| {
+        let text = typed();
+        if text.is_empty() {
+            return missing.set(true);
+        }
+        let about = unwritten.map_or(Protested::Unannounced(team), Protested::Entry);
+        court.tell(Kind::ProtestStatement { about, text });
+    };
+    view! {
+        <Frame title=text::panel_title(text::PROTEST, &name)>
+            <p>{text::protest_by(number)}</p>
+            {announced.into_iter().map(|line| view! { <p class="means">{line}</p> }).collect_view()}
+            <form class="stack" on:submit=announce>
+                <label class="field">
+                    <span>{text::PROTEST_ABOUT}</span>
+                    <input
+                        type="text"
+                        id="protest-about"
+                        maxlength="300"
+                        autocomplete="off"
+                        node_ref=field
+                    />
+                </label>
+                {move || missing.get().then(|| view! {
+                    <p class="sentence bad" role="alert">{text::PROTEST_NEEDS_WORDS}</p>
+                })}
+                <div class="row">
+                    <button type="submit" class="button primary" id="announce">
+                        {text::PROTEST_ANNOUNCED}
+                    </button>
+                    {is_over.then(|| view! {
+                        <button type="button" class="button" id="write-protest" on:click=write>
+                            {text::protest_write(unwritten.is_some())}
+                        </button>
+                    })}
+                </div>
+            </form>
+            <p class="muted">{text::PROTEST_MORE}</p>
+        </Frame>
+    }
+}
