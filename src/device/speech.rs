@@ -38,7 +38,7 @@ impl Voice {
 
     /// Reads sentence after sentence; `done` is called when the last one is over or could not be read.
     /// It reads until the listeners are dropped.
-    pub fn read(&self, sentences: &[&str], done: impl Fn() + Clone + 'static) -> Listeners {
+    pub fn read(&self, sentences: &[String], done: impl Fn() + Clone + 'static) -> Listeners {
         self.hush();
         let mut held = Vec::new();
         for (i, sentence) in sentences.iter().enumerate() {

@@ -595,6 +595,28 @@ pub enum Fault {
     UnregisteredPlayer,
 }
 
+impl Fault {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: [Fault; 5] = [
+        Fault::Rotation,
+        Fault::WrongLineUp,
+        Fault::IllegalSubstitution,
+        Fault::IllegalLibero,
+        Fault::UnregisteredPlayer,
+    ];
+
+    /// Whether the rules of a match know it. Without line-ups and lists nobody can have been against them,
+    /// and without a libero none is replaced.
+    #[must_use]
+    pub const fn occurs_under(self, rules: &Rules) -> bool {
+        match self {
+            Fault::Rotation | Fault::IllegalSubstitution => true,
+            Fault::WrongLineUp | Fault::UnregisteredPlayer => rules.line_ups,
+            Fault::IllegalLibero => rules.liberos > 0,
+        }
+    }
+}
+
 /// A moment of the match by its score.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Since {

@@ -6,6 +6,7 @@ use super::ask::{Ask, Question};
 use super::entry::{Change, Level, Who};
 use super::refusal::InSet;
 use super::state::State;
+use super::stop::RECOVERY_SECONDS;
 use super::team_state::{Barred, OutFor};
 use super::Refusal;
 use crate::rules::{Invalid, Shirt, Team};
@@ -311,8 +312,9 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
 
         R::RecoveryUsed { number } => format!(
-            "Number {number} has had the three minutes in this match. Without a substitute the team \
-             is incomplete."
+            "Number {number} has had the {} minutes in this match. Without a substitute the team \
+             is incomplete.",
+            RECOVERY_SECONDS / 60
         ),
         R::SomebodyCanComeIn { number, into } => {
             format!("Somebody can come in for number {number}: {}.", numbers(into))

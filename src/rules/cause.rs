@@ -1,6 +1,6 @@
 //! Why a rally ended: the cause codes of a log, where they belong and which signal announces them.
 
-use super::{Signal, Team};
+use super::{Rules, Signal, Team};
 
 /// Why a rally ended. The side at fault follows from who won it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -205,6 +205,15 @@ impl Cause {
         match self {
             Cause::BallIn | Cause::ServiceWinner => won_by,
             _ => won_by.other(),
+        }
+    }
+
+    /// Whether the rules of a match know it: without a libero no fault is a libero's.
+    #[must_use]
+    pub const fn occurs_under(self, rules: &Rules) -> bool {
+        match self {
+            Cause::LiberoFault => rules.liberos > 0,
+            _ => true,
         }
     }
 

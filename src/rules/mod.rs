@@ -19,8 +19,8 @@ pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
     TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
-pub use net::{Height, Measured, NetFault, MEN, WOMEN};
-pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing};
+pub use net::{Height, Measured, NetFault, MEN, WOMEN, SIDE_MORE};
+pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};
 pub use team::{ByTeam, Score, Shirt, Team};

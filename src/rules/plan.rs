@@ -130,7 +130,7 @@ const AFTER_WARM_UP: u16 = 5;
 /// From the toss to the warm-up: Refereeing Guidelines 2024, protocol A (21 and 18 minutes before).
 const TOSS_TO_WARM_UP: u16 = 3;
 /// From arriving at the court to the toss: project design.
-const COURTSIDE: u16 = 15;
+pub const COURTSIDE_MINUTES: u16 = 15;
 
 /// The steps in the order of their times.
 #[must_use]
@@ -144,7 +144,7 @@ pub fn plan(rules: &Rules) -> Vec<Moment> {
     let toss = warm_up + TOSS_TO_WARM_UP;
     let moment = |step, before| Moment { step, before };
     let mut plan = vec![
-        moment(Step::Kit, toss + COURTSIDE),
+        moment(Step::Kit, toss + COURTSIDE_MINUTES),
         moment(Step::Floor, toss + 13),
         moment(Step::Net, toss + 11),
         moment(Step::Ball, toss + 9),

@@ -58,6 +58,10 @@ pub const KEY_RESULT: &str =
 pub const KEY_ROUNDS: &str =
     "Totals and scores at time-outs, substitutions and libero replacements: own points first; every \
      other score with the letters of the teams.";
+/// The same where there is no libero.
+pub const KEY_ROUNDS_NO_LIBERO: &str =
+    "Totals and scores at time-outs and substitutions: own points first; every other score with the \
+     letters of the teams.";
 /// How to read the places.
 pub const KEY_PLACES: &str =
     "Ringed total: end of the set, dashed where it was won on the other team's service; small number: \

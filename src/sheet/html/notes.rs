@@ -154,9 +154,11 @@ impl Paper {
         let points = || sets.iter().flat_map(|s| &s.running);
         let changes = || sets.iter().flat_map(|s| &s.substitutions);
         let places = sets.iter().any(|s| !s.line_ups.a.is_empty());
+        let with_liberos = sheet.heading.as_ref().is_none_or(|h| h.rules.liberos > 0);
         let keys = [
             (true, words::KEY_RESULT),
-            (true, words::KEY_ROUNDS),
+            (with_liberos, words::KEY_ROUNDS),
+            (!with_liberos, words::KEY_ROUNDS_NO_LIBERO),
             (places, words::KEY_PLACES),
             (places && changes().next().is_some(), words::KEY_ENTERED),
             (changes().any(|c| c.exceptional), words::KEY_EXCEPTIONAL),

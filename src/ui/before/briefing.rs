@@ -20,25 +20,22 @@ pub(super) fn Briefings(
         .with_value(|id| draft::kept(id, BRIEFED))
         .unwrap_or_default();
     let ticks = RwSignal::new(kept);
-    let first = |role: usize| {
-        text::BRIEFINGS[..role]
-            .iter()
-            .map(|b| b.1.len())
-            .sum::<usize>()
-    };
+    let lines = StoredValue::new(text::briefings(session.state_now().rules()));
+    let count = move |role: usize| lines.with_value(|lines| lines[role].len());
+    let first = move |role: usize| (0..role).map(count).sum::<usize>();
     let is_read = move |at: usize| ticks.with(|t| t.as_bytes().get(at) == Some(&b'x'));
     let through = move |role: usize| {
         let from = first(role);
-        (from..from + text::BRIEFINGS[role].1.len()).all(is_read)
+        (from..from + count(role)).all(is_read)
     };
     let role = RwSignal::new(
-        (0..text::BRIEFINGS.len())
+        (0..text::BRIEFED.len())
             .find(|&r| !untrack(|| through(r)))
             .unwrap_or(0),
     );
     let tick = move |at: usize, read: bool| {
         ticks.update(|ticks| {
-            let end = first(text::BRIEFINGS.len());
+            let end = first(text::BRIEFED.len());
             *ticks = (0..end)
                 .map(|i| {
                     let was = ticks.as_bytes().get(i) == Some(&b'x');
@@ -61,8 +58,8 @@ pub(super) fn Briefings(
     let _watch = StoredValue::new_local(on_voices(find));
     let reading = RwSignal::new_local(None::<Listeners>);
     let read = move |_| {
-        let sentences = text::BRIEFINGS[role.get_untracked()].1;
-        let begin = |voice: &Voice| voice.read(sentences, move || drop(reading.try_set(None)));
+        let sentences = lines.with_value(|lines| lines[role.get_untracked()].clone());
+        let begin = |voice: &Voice| voice.read(&sentences, move || drop(reading.try_set(None)));
         let begun = reading
             .with_untracked(Option::is_none)
             .then(|| voice.with_untracked(|voice| voice.as_ref().map(begin)));
@@ -97,7 +94,7 @@ pub(super) fn Briefings(
                 aria-pressed=move || (role.get() == own).to_string()
                 on:click=move |_| look_at(own)
             >
-                <span class="team-tab-name">{text::BRIEFINGS[own].0}</span>
+                <span class="team-tab-name">{text::BRIEFED[own]}</span>
                 {move || through(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
@@ -109,7 +106,7 @@ pub(super) fn Briefings(
     };
     let sentences = move || {
         let own = role.get();
-        let one = |(at, words): (usize, &&'static str)| {
+        let one = |(at, words): (usize, &String)| {
             let at = first(own) + at;
             view! {
                 <li>
@@ -125,18 +122,18 @@ pub(super) fn Briefings(
             }
         };
         view! {
-            <ol class="briefing" aria-label=text::BRIEFINGS[own].0>
-                {text::BRIEFINGS[own].1.iter().enumerate().map(one).collect_view()}
+            <ol class="briefing" aria-label=text::BRIEFED[own]>
+                {lines.with_value(|lines| lines[own].iter().enumerate().map(one).collect_view())}
             </ol>
         }
     };
     let go_on = move || {
-        let next = (0..text::BRIEFINGS.len()).find(|&r| !through(r));
+        let next = (0..text::BRIEFED.len()).find(|&r| !through(r));
         match next {
             Some(next) if through(role.get()) => Some(
                 view! {
                     <button type="button" class="button primary" on:click=move |_| look_at(next)>
-                        {text::brief_next(text::BRIEFINGS[next].0)}
+                        {text::brief_next(text::BRIEFED[next])}
                     </button>
                 }
                 .into_any(),
@@ -162,7 +159,7 @@ pub(super) fn Briefings(
     view! {
         <p class="muted">{text::READ_ALOUD}</p>
         <div class="pair" role="group" aria-label=text::WHOM>
-            {(0..text::BRIEFINGS.len()).map(tab).collect_view()}
+            {(0..text::BRIEFED.len()).map(tab).collect_view()}
         </div>
         {aloud}
         {sentences}

@@ -21,9 +21,10 @@ pub(super) type Found = Option<(bool, String)>;
 
 /// What to look at.
 pub(super) fn look_at(step: Step) -> AnyView {
+    let lines = text::look_at(step, use_session().state_now().rules());
     view! {
         <ul class="look-at">
-            {text::look_at(step).iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
+            {lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
         </ul>
     }
     .into_any()

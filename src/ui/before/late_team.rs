@@ -66,7 +66,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     };
     let wrong = Signal::derive(move || {
         let unread = typed.with(|t| !t.trim().is_empty()) && minutes().is_none();
-        unread.then(|| text::WAIT_FORM.to_owned())
+        unread.then(|| text::wait_form(MOST_MINUTES))
     });
     let label = Signal::derive(move || {
         let words = match start.get() {

@@ -141,8 +141,12 @@ fn ListEditor(
             add(&[number]);
         }
     });
-    let first_twelve = move |_| {
-        let new: Vec<Shirt> = (1..=12)
+    // Twelve are the list of a school team (common practice, no source), or fewer where fewer may be on it.
+    let roster = session.state_now().rules().roster;
+    let lowest = roster.min_number.max(1);
+    let highest = (lowest + u16::from(roster.max.min(12)) - 1).min(roster.max_number);
+    let first_numbers = move |_| {
+        let new: Vec<Shirt> = (lowest..=highest)
             .map(Shirt)
             .filter(|&n| list.with_untracked(|l| l.player(n).is_none()))
             .collect();
@@ -224,8 +228,8 @@ fn ListEditor(
             <div class="stack">
             {objection}
             {move || nobody().then(|| view! {
-                <button type="button" class="button" on:click=first_twelve>
-                    {text::ONE_TO_TWELVE}
+                <button type="button" class="button" on:click=first_numbers>
+                    {text::first_numbers(Shirt(lowest), Shirt(highest))}
                 </button>
             })}
             <ul class="chips" aria-label=text::PLAYERS_ON_THE_LIST>

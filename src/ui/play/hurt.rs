@@ -154,7 +154,7 @@ fn grouped(state: &State, of: By) -> Vec<Means> {
                 Some(text::sort_means(preview, change.out))
             }),
             Kind::LiberoReplacement { .. } => Some(text::LIBERO_WAY.to_owned()),
-            Kind::Recovery { .. } => Some(text::RECOVERY_WAY.to_owned()),
+            Kind::Recovery { .. } => Some(text::recovery_way()),
             _ => None,
         };
         match groups.iter_mut().find(|(words, _)| *words == means) {

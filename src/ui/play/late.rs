@@ -13,19 +13,6 @@ use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
 
-const FAULTS: [Fault; 5] = [
-    Fault::Rotation,
-    Fault::WrongLineUp,
-    Fault::IllegalSubstitution,
-    Fault::IllegalLibero,
-    Fault::UnregisteredPlayer,
-];
-const IN_A_TALLY: [Fault; 3] = [
-    Fault::Rotation,
-    Fault::IllegalSubstitution,
-    Fault::IllegalLibero,
-];
-
 /// What has been said so far. Copies are the same.
 #[derive(Clone, Copy)]
 struct Told {
@@ -127,12 +114,18 @@ pub fn Late(
 }
 
 fn what(told: Told) -> AnyView {
-    // Without line-ups and lists nobody can have been against them.
-    let all = told.session.state_now().rules().line_ups;
-    let faults: &'static [Fault] = if all { &FAULTS } else { &IN_A_TALLY };
-    let is = Callback::new(move |i: usize| told.fault.get() == Some(faults[i]));
-    let choose = Callback::new(move |i: usize| told.choose(faults[i]));
+    let rules = *told.session.state_now().rules();
+    let mut faults = Vec::from(Fault::ALL);
+    faults.retain(|fault| fault.occurs_under(&rules));
     let words = fixed(faults.iter().map(|fault| text::fault(*fault)));
+    let faults = StoredValue::new(faults);
+    let at = move |i: usize| faults.with_value(|faults| faults.get(i).copied());
+    let is = Callback::new(move |i: usize| told.fault.get().is_some() && told.fault.get() == at(i));
+    let choose = Callback::new(move |i: usize| {
+        if let Some(fault) = at(i) {
+            told.choose(fault);
+        }
+    });
     asked(text::LATE_WHAT, buttons(Lie::Grid, words, Some(is), choose))
 }
 

@@ -191,9 +191,10 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
 /// The reasons of one group. One that cannot have ended this rally says so.
 fn causes(tapped: Tapped, group: Group) -> AnyView {
     let session = use_session();
+    let rules = *session.state_now().rules();
     let of_group: Vec<Cause> = Cause::ALL
         .into_iter()
-        .filter(|cause| cause.group() == Some(group))
+        .filter(|cause| cause.group() == Some(group) && cause.occurs_under(&rules))
         .collect();
     let explain = |talked: &Talked, cause: Cause| Kind::Explain {
         entry: talked.entry,
@@ -208,7 +209,7 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
             let legal = talked.as_ref().is_some_and(|talked| {
                 cause.fits(talked.server_lost) && session.may(&explain(talked, *cause)).is_ok()
             });
-            Choice::new(text::cause(*cause)).when(legal)
+            Choice::new(text::cause(*cause, &rules)).when(legal)
         };
         all.iter().map(one).collect::<Vec<_>>()
     });

@@ -105,7 +105,7 @@ pub fn SignalCard(
             <ol class="signal-steps">{steps}</ol>
             {which_libero_fault(talked, cause)}
             <div class="row">
-                <span class="chosen">{text::cause(cause)}</span>
+                <span class="chosen">{text::cause(cause, session.state_now().rules())}</span>
                 <button type="button" class="button small" on:click=move |_| again.set(Some(entry))>
                     {text::OTHER_REASON}
                 </button>

@@ -31,7 +31,7 @@ fn all(review: &Review, state: &State) -> AnyView {
         return nothing();
     }
     let questions = review.questions().map(|q| {
-        let question = say(&q, |cause| text::cause(cause).to_owned());
+        let question = say(&q, |cause| text::cause(cause, state.rules()));
         view! { <li>{question}</li> }
     });
     let leads = review
@@ -48,7 +48,7 @@ fn all(review: &Review, state: &State) -> AnyView {
                 <ol class="questions">{questions}</ol>
             </section>
             {part(words::LEAD, words::LEAD_MORE, leads)}
-            {part(words::CALLED, words::CALLED_MORE, calls(review))}
+            {part(words::CALLED, words::CALLED_MORE, calls(review, state))}
             {part(words::PAUSES, "", pauses(review))}
             {part(words::ROTATIONS, words::ROTATIONS_MORE, rotations(review, &names))}
             {part(words::TIME_OUTS, words::TIME_OUTS_MORE, time_outs(review, &names))}
@@ -117,7 +117,7 @@ fn sentence(words: impl Into<String>) -> AnyView {
     view! { <p>{words}</p> }.into_any()
 }
 
-fn calls(review: &Review) -> Vec<AnyView> {
+fn calls(review: &Review, state: &State) -> Vec<AnyView> {
     if review.calls.is_empty() {
         return vec![sentence(words::NOTHING_CALLED)];
     }
@@ -127,7 +127,7 @@ fn calls(review: &Review) -> Vec<AnyView> {
         .map(|c| {
             view! {
                 <div class="called">
-                    <span>{text::cause(c.cause)}</span>
+                    <span>{text::cause(c.cause, state.rules())}</span>
                     <strong class="tabular">{words::calls(c.when.len())}</strong>
                     {picture(review.when(c), false)}
                 </div>

@@ -49,7 +49,11 @@ pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<St
     }
     for team in Team::BOTH {
         if let Some(places) = other_places(old, new, team) {
-            lines.push(format!("{}, place 1 to 6: {places}", team_name(new, team)));
+            let last = new.rules().players_on_court;
+            lines.push(format!(
+                "{}, place 1 to {last}: {places}",
+                team_name(new, team)
+            ));
         }
     }
     no_longer_count(before, after, &mut lines);

@@ -3,7 +3,7 @@
 
 use super::team_name;
 use crate::game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
-use crate::game::{Kind, State};
+use crate::game::{Kind, State, RECOVERY_SECONDS};
 use crate::rules::{Shirt, Team};
 use crate::ui::play::Delaying;
 
@@ -31,9 +31,14 @@ pub const PLAYS_ON: &str = "The adult in charge lets the player go on: nothing t
 pub const LIBERO_WAY: &str =
     "Libero replacement: no substitution. The player may come back after a completed rally.";
 /// Recovery time (17.1.2).
-pub const RECOVERY_WAY: &str =
-    "Nobody can come in: 3 minutes to recover, once in the match for this player. Not recovered: the \
-     team is incomplete.";
+#[must_use]
+pub fn recovery_way() -> String {
+    format!(
+        "Nobody can come in: {} minutes to recover, once in the match for this player. Not recovered: the \
+         team is incomplete.",
+        RECOVERY_SECONDS / 60
+    )
+}
 /// Somebody who does not play was hurt, and play goes on.
 pub const GOES_ON: &str = "Play goes on, nothing to record";
 /// Who takes an official's place (Official Volleyball Rules 2025-2028, 24.2.1 and 26.2.2).
@@ -45,7 +50,10 @@ pub const NOBODY_CAN_COME: &str = "Nobody can come in for this player by the rul
 /// Only the state of the court knows who could come.
 pub const CARE_NO_NUMBER: &str = "To change a player, use Change below the half of the team.";
 /// Starts it.
-pub const RECOVERY: &str = "3 minutes to recover";
+#[must_use]
+pub fn recovery() -> String {
+    format!("{} minutes to recover", RECOVERY_SECONDS / 60)
+}
 /// They did not suffice, or were used.
 pub const CANNOT_GO_ON: &str = "The team cannot go on";
 
@@ -67,7 +75,7 @@ pub fn way_on(kind: &Kind) -> String {
             all.join(", ")
         }
         Kind::LiberoReplacement { change, .. } => super::one_change(change),
-        Kind::Recovery { .. } => RECOVERY.into(),
+        Kind::Recovery { .. } => recovery(),
         Kind::NewLibero { number, .. } => format!("{number} becomes the libero"),
         _ => String::new(),
     }

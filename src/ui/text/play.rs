@@ -3,7 +3,7 @@
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
 use crate::game::{Notice, Phase, Speaker, State, Timed};
-use crate::rules::{Cause, Group, Shirt, Team, CALL_BACK_SECONDS};
+use crate::rules::{Cause, Group, Rules, Shirt, Team, CALL_BACK_SECONDS};
 use crate::sheet::words::side;
 
 /// The court, and what lies below it.
@@ -64,8 +64,8 @@ pub fn half_said(
 
 /// Why a rally ended.
 #[must_use]
-pub const fn cause(cause: Cause) -> &'static str {
-    match cause {
+pub fn cause(cause: Cause, rules: &Rules) -> String {
+    let words = match cause {
         Cause::BallIn => "Ball in",
         Cause::BallOut => "Ball out",
         Cause::BallTouched => "Touched, out",
@@ -79,7 +79,8 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::AttackFault => "Attack fault",
         Cause::BlockFault => "Block fault",
         Cause::LiberoFault => "Libero fault",
-        Cause::ServiceTime => "Over 8 seconds",
+        // 12.4.4
+        Cause::ServiceTime => return format!("Over {} seconds", rules.service_seconds),
         Cause::ServiceFoot => "Foot fault",
         Cause::ServiceToss => "Not tossed",
         Cause::ServiceNet => "Service in net",
@@ -92,7 +93,8 @@ pub const fn cause(cause: Cause) -> &'static str {
         Cause::OutsideCrossing => "Outside antenna",
         Cause::ServiceWinner => "Ace",
         Cause::NotSaid => "Not said",
-    }
+    };
+    words.to_owned()
 }
 
 /// The question that decides which signal shows a fault of the libero.
@@ -361,13 +363,16 @@ pub const SET: &str = "Set";
 pub const INTERVAL: &str = "Interval";
 /// What comes next in the pause, with so many milliseconds left of it.
 #[must_use]
-pub const fn interval_due(left_ms: i64) -> &'static str {
+pub fn interval_due(left_ms: i64) -> String {
     if left_ms <= 0 {
-        "Check the line-ups, then whistle for the service."
+        "Check the line-ups, then whistle for the service.".into()
     } else if left_ms <= CALL_BACK_SECONDS * 1000 {
-        "Whistle now: teams onto the court."
+        "Whistle now: teams onto the court.".into()
     } else {
-        "At 0:30 whistle the teams back."
+        format!(
+            "At {} whistle the teams back.",
+            super::minutes(CALL_BACK_SECONDS)
+        )
     }
 }
 

@@ -4,6 +4,8 @@
 //! the Refereeing Guidelines and Instructions 2024 (rules 22 to 28 there); the rule stands beside
 //! each sentence. What has none is common practice, no source.
 
+use crate::rules::Rules;
+
 /// Name of the choice.
 pub const WHOM: &str = "Who is briefed";
 /// How to use it.
@@ -21,17 +23,45 @@ pub fn brief_next(name: &str) -> String {
     format!("Next: {name}")
 }
 
-/// For whom, and what is said to them.
-pub const BRIEFINGS: [(&str, &[&str]); 3] = [
-    (
-        "Second referee",
+/// For whom.
+pub const BRIEFED: [&str; 3] = ["Second referee", "Scorer", "Line judges"];
+
+/// What is said to each of them, in the order of [`BRIEFED`], by the rules of the match.
+#[must_use]
+pub fn briefings(rules: &Rules) -> [Vec<String>; 3] {
+    let with_liberos = rules.liberos > 0;
+    // 7.3.5, 24.3.1, 19.3.2.1
+    let compare = if with_liberos {
+        "Before each set you compare both teams with their line-up sheets. Then a libero may go in."
+    } else {
+        "Before each set you compare both teams with their line-up sheets."
+    };
+    // 27.2.1.1
+    let write_down = if with_liberos {
+        "Before the match you write down teams, players and liberos, and see that captains and \
+         coaches sign."
+    } else {
+        "Before the match you write down teams and players, and see that captains and coaches sign."
+    };
+    // 27.2.2.4, 27.2.2.5; 18.2.2
+    let last = rules.sets_at_most();
+    let change_at = rules
+        .decider
+        .change_courts_at
+        .filter(|_| rules.is_decider(last));
+    let say_when = match change_at {
+        Some(at) => format!(
+            "Say when a request is not allowed, when a set ends, and when the first team has {at} points \
+             in set {last}: then the teams change courts."
+        ),
+        None => "Say when a request is not allowed, and when a set ends.".to_owned(),
+    };
+    let lines: [&[&str]; 3] = [
         &[
             // 22.2.1; eye contact: Guidelines, rule 23.
             "You stand at the net on the table's side. After every rally and before every service \
              we look at each other.",
-            // 7.3.5, 24.3.1, 19.3.2.1
-            "Before each set you compare both teams with their line-up sheets. Then a libero may go \
-             in.",
+            compare,
             // 24.3.2.1 to 24.3.2.5
             "During play you watch the receiving team's positions, the centre line, the blocker's \
              side of the net and the antenna next to you.",
@@ -46,13 +76,8 @@ pub const BRIEFINGS: [(&str, &[&str]); 3] = [
             "Keep an eye on the benches. When somebody is hurt, stop play at once and get the adult in \
              charge.",
         ],
-    ),
-    (
-        "Scorer",
         &[
-            // 27.2.1.1
-            "Before the match you write down teams, players and liberos, and see that captains and \
-             coaches sign.",
+            write_down,
             // 27.2.1.2
             "Before each set you copy the line-ups. If one is missing, tell the second referee at \
              once.",
@@ -64,17 +89,12 @@ pub const BRIEFINGS: [(&str, &[&str]); 3] = [
             // 27.2.2.3; both hands: Guidelines, rule 25.
             "Write time-outs and substitutions, tell the second referee how many there were, and \
              raise both hands when you are ready. I wait for that.",
-            // 27.2.2.4, 27.2.2.5
-            "Say when a request is not allowed, when a set ends, and when the deciding set reaches \
-             eight.",
+            &say_when,
             // 27.2.2.6
             "Sanctions you write as you are told.",
             // common practice, no source
             "If anything does not fit, stop us before the next service.",
         ],
-    ),
-    (
-        "Line judges",
         &[
             // 29.1
             "With two of you, each stands one or two metres off the corner at a referee's right \
@@ -95,5 +115,6 @@ pub const BRIEFINGS: [(&str, &[&str]); 3] = [
             "Show it at once and hold it until you see that I have seen it. I may decide otherwise; \
              then simply go on.",
         ],
-    ),
-];
+    ];
+    lines.map(|lines| lines.iter().map(|line| (*line).to_owned()).collect())
+}

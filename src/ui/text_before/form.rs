@@ -41,12 +41,17 @@ pub fn preset(preset: Preset) -> &'static str {
 
 /// What a preset is for.
 #[must_use]
-pub fn preset_is_for(preset: Preset) -> &'static str {
+pub fn preset_is_for(preset: Preset) -> String {
+    let with = match preset.rules().liberos {
+        0 => "no libero".to_owned(),
+        1 => "one libero".to_owned(),
+        n => format!("{n} liberos"),
+    };
     match preset {
-        Preset::SchoolJunior => "Shorter, no libero",
-        Preset::SchoolSenior => "Full length, one libero",
-        Preset::International => "The official text",
-        Preset::Tally => "No line-ups, no limits",
+        Preset::SchoolJunior => format!("Shorter, {with}"),
+        Preset::SchoolSenior => format!("Full length, {with}"),
+        Preset::International => "The official text".to_owned(),
+        Preset::Tally => "No line-ups, no limits".to_owned(),
     }
 }
 

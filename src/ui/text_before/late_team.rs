@@ -16,7 +16,10 @@ pub const WAIT_MINUTES_FROM_NOW: &str =
 /// Below it.
 pub const WAIT_USUAL: &str = "Often 10 or 15: common practice, no source.";
 /// Nothing that can be read, or too long.
-pub const WAIT_FORM: &str = "Write whole minutes, 180 at most.";
+#[must_use]
+pub fn wait_form(most: u16) -> String {
+    format!("Write whole minutes, {most} at most.")
+}
 /// Starts the clock.
 pub const START_WAITING: &str = "Start the clock";
 /// Ends it.

@@ -28,7 +28,10 @@ pub const WHOSE_LIST: &str = "Whose list";
 /// Name of the pad.
 pub const SHIRT_NUMBERS: &str = "Shirt numbers of the players";
 /// Fills the list.
-pub const ONE_TO_TWELVE: &str = "Numbers 1 to 12";
+#[must_use]
+pub fn first_numbers(first: Shirt, last: Shirt) -> String {
+    format!("Numbers {first} to {last}")
+}
 /// Name of the list.
 pub const PLAYERS_ON_THE_LIST: &str = "Players on the list";
 /// While nobody is marked.

@@ -1,6 +1,6 @@
 //! The words of what is measured: ball and net.
 
-use crate::rules::{Height, Judged, NetFault, Pressure, Unit};
+use crate::rules::{Height, Judged, NetFault, Pressure, Unit, SIDE_MORE};
 
 /// Label of the reading.
 pub const GAUGE: &str = "What the gauge shows";
@@ -98,8 +98,9 @@ pub fn net_fault(fault: NetFault) -> String {
         NetFault::SidesDiffer(by) => format!("the sides differ by {}", cm(by)),
         NetFault::SideHigh(by) => {
             format!(
-                "a side is {} higher than the net has to be, 2 cm are allowed",
-                cm(by)
+                "a side is {} higher than the net has to be, {} are allowed",
+                cm(by),
+                cm(SIDE_MORE)
             )
         }
         NetFault::SideLow(by) => format!("a side is {} too low", cm(by)),

@@ -1,7 +1,7 @@
 //! The words of the plan: its steps, what to look at in each, and what is said when one is not in order.
 
 use crate::game::Standing;
-use crate::rules::{Step, Timing};
+use crate::rules::{Rules, Step, Timing, COURTSIDE_MINUTES};
 
 /// Before the name of the next step.
 pub const NEXT: &str = "Next";
@@ -37,13 +37,19 @@ pub const LAST_CHECK: &str = "Last check";
 /// What to look at in a step. The measures are those of the FIVB Official Volleyball Rules 2025-2028
 /// (rule numbers beside them); the rest is common practice, no source.
 #[must_use]
-pub fn look_at(step: Step) -> &'static [&'static str] {
-    match step {
-        Step::Kit => &[
-            "Two whistles, watch, coin, pen, cards; this phone charged and silent.",
-            "You are at the court at least 15 minutes before the toss, the table is set up.",
-            "The competition's regulations are at hand, and somebody to ask.",
-        ],
+pub fn look_at(step: Step, rules: &Rules) -> Vec<String> {
+    let with_liberos = rules.liberos > 0;
+    let lines: &[&str] = match step {
+        Step::Kit => {
+            return vec![
+                "Two whistles, watch, coin, pen, cards; this phone charged and silent.".into(),
+                format!(
+                    "You are at the court at least {COURTSIDE_MINUTES} minutes before the toss, the table \
+                     is set up."
+                ),
+                "The competition's regulations are at hand, and somebody to ask.".into(),
+            ]
+        }
         // 1.1, 1.2.1, 1.3.1, 1.5, 1.6
         Step::Floor => &[
             "Dry, level, not slippery, nothing loose, no hole or edge; wet spots are wiped.",
@@ -75,8 +81,12 @@ pub fn look_at(step: Step) -> &'static [&'static str] {
         // 5.1, 4.3, 4.5, 19.2, 5.1.2
         Step::Captains => &[
             "Who is captain? Only the captain on court speaks to the referee, and only while the ball \
-             is out of play.",
-            "Numbers as on the list, liberos in another colour.",
+             is out of play. Whoever is off court has somebody named who does.",
+            if with_liberos {
+                "Numbers as on the list, liberos in another colour."
+            } else {
+                "Numbers as on the list, all shirts alike."
+            },
             "Nothing worn that can hurt: rings, chains and watches off or taped, no hard casts.",
             "Which adult of each team is asked when somebody is hurt?",
             "Anything this hall or competition does its own way: ceiling, near walls, warm-up.",
@@ -84,12 +94,17 @@ pub fn look_at(step: Step) -> &'static [&'static str] {
         ],
         // 7.3.5, 12.3; order: Refereeing Guidelines 2024, protocol.
         Step::LastCheck => &[
-            "Both teams stand as on their line-up sheets; then liberos go in.",
+            if with_liberos {
+                "Both teams stand as on their line-up sheets; then liberos go in."
+            } else {
+                "Both teams stand as on their line-up sheets."
+            },
             "Benches are seated, line judges at their corners, the scorer has raised both hands.",
             "The ball is with the server, the second referee has given you the sign.",
         ],
         Step::Briefing | Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps => &[],
-    }
+    };
+    lines.iter().map(|line| (*line).to_owned()).collect()
 }
 
 /// How a step stands, in a word.
