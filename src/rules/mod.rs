@@ -19,7 +19,7 @@ pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
     TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
-pub use net::{Height, Measured, NetFault, MEN, WOMEN, SIDE_MORE};
+pub use net::{Height, Measured, NetFault, MEN, SIDE_MORE, WOMEN};
 pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};

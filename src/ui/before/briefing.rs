@@ -116,7 +116,7 @@ pub(super) fn Briefings(
                             prop:checked=move || is_read(at)
                             on:change:target=move |ev| tick(at, ev.target().checked())
                         />
-                        <span>{*words}</span>
+                        <span>{words.clone()}</span>
                     </label>
                 </li>
             }

@@ -91,7 +91,11 @@ fn happened(team: Team) -> AnyView {
         if !session.state().team(team).liberos.is_empty() {
             all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
         }
-        if session.state().on_floor().is_some_and(|play| play.follows_places(team)) {
+        if session
+            .state()
+            .on_floor()
+            .is_some_and(|play| play.follows_places(team))
+        {
             all.push((text::GAME_CAPTAIN, Panel::GameCaptain(team)));
         }
         all.push((text::PROTEST, Panel::Protest(team)));

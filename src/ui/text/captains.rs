@@ -71,16 +71,16 @@ pub fn requests_by(state: &State, team: Team) -> Option<String> {
     let name = team_name(state, team);
     match (requester(state, team), speaker(state, team)) {
         (Requester::Coach, _) => None,
-        (Requester::AssistantCoach, _) => {
-            Some(format!("{name} are without a coach: the assistant coach requests."))
-        }
+        (Requester::AssistantCoach, _) => Some(format!(
+            "{name} are without a coach: the assistant coach requests."
+        )),
         (Requester::GameCaptain, Some(speaker)) => Some(format!(
             "{name} are without a coach: the game captain, number {}, requests.",
             speaker.number()
         )),
-        (Requester::GameCaptain, None) => {
-            Some(format!("{name} are without a coach: the game captain requests."))
-        }
+        (Requester::GameCaptain, None) => Some(format!(
+            "{name} are without a coach: the game captain requests."
+        )),
     }
 }
 
@@ -128,5 +128,8 @@ pub fn announced(protest: &Protest, order: ScoreOrder) -> String {
         None => String::new(),
     };
     let score = order.write(&protest.score);
-    format!("Announced in set {} at {score}{about}.{written}", protest.set)
+    format!(
+        "Announced in set {} at {score}{about}.{written}",
+        protest.set
+    )
 }

@@ -47,10 +47,14 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         }
         Kind::BeginSet => "Set begun".into(),
         Kind::Rally { won_by, cause, .. } => match cause {
-            Some(why) => format!("Point {}: {}", name(*won_by), super::cause(*why)),
+            Some(why) => format!(
+                "Point {}: {}",
+                name(*won_by),
+                super::cause(*why, state.rules())
+            ),
             None => format!("Point {}", name(*won_by)),
         },
-        Kind::Explain { cause, .. } => format!("Reason: {}", super::cause(*cause)),
+        Kind::Explain { cause, .. } => format!("Reason: {}", super::cause(*cause, state.rules())),
         Kind::Replay {
             why,
             rally: Some(rally),
