@@ -5,8 +5,9 @@ mod support;
 use dutystand::game::entry::{Change, LateFault, Timer, TimerAction};
 use dutystand::game::entry::{Fault, Found, Since};
 use dutystand::game::{Entry, Kind, Level, Replay, Timed, Who};
+use dutystand::record::{Log, Reading};
 use dutystand::rules::{Score, Shirt, Team};
-use dutystand::sheet::{Round, Sheet};
+use dutystand::sheet::{Round, Sheet, WallClock};
 use support::{line_up, numbered, played, run};
 
 fn totals(rounds: &[Round]) -> Vec<u16> {
@@ -90,6 +91,48 @@ fn substitutions_and_time_outs_stand_with_their_score() {
     assert_eq!(set.time_outs[0].team, Team::A);
     assert_eq!(sheet.result.substitutions.b, 1);
     assert_eq!(sheet.result.time_outs.a, 1);
+}
+
+/// Who spoke while the captain, number 1, was off stands in the set (5.1.2), on paper and in text, and the
+/// fold prints who speaks now.
+#[test]
+fn game_captains_stand_with_their_score() {
+    let mut more = run("AB");
+    more.push(Kind::Substitution {
+        team: Team::B,
+        changes: vec![Change {
+            out: Shirt(1),
+            into: Shirt(9),
+        }],
+        reason: None,
+    });
+    let number = Shirt(4);
+    more.push(Kind::GameCaptain {
+        team: Team::B,
+        number,
+    });
+    let replay = played(more);
+    let sheet = Sheet::of(&replay);
+    let named = sheet.sets[0].game_captains[0];
+    assert_eq!((named.team, named.number), (Team::B, number));
+    assert_eq!(named.score, Score { a: 1, b: 1 });
+    let text = dutystand::sheet::text(&sheet, WallClock(0));
+    assert!(text.contains("game captain 4 from 1:1"), "{text}");
+    let page = dutystand::sheet::document(&sheet, WallClock(0));
+    assert!(page.contains("Game captain") && page.contains("4 from 1:1"));
+    let reading = Reading {
+        log: Log {
+            id: "captains".into(),
+            entries: replay.entries().to_vec(),
+        },
+        ..Reading::default()
+    };
+    let printed = dutystand::sheet::fold_print(&reading);
+    assert_eq!(
+        printed["game_captain"],
+        serde_json::json!({ "A": 1, "B": 4 })
+    );
+    assert_eq!(printed["protests"], serde_json::json!([]));
 }
 
 /// Points cancelled for a wrong server (rule 7.7.2) stay visible, and a remark says what happened.

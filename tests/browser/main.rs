@@ -11,6 +11,7 @@ mod beforehand;
 mod bench;
 mod briefed;
 mod camera;
+mod captains;
 mod desk;
 mod desk_files;
 mod driver;
@@ -68,6 +69,7 @@ const FILES: &[&[Test]] = &[
     pictures::TESTS,
     whole_match::TESTS,
     with_everything::TESTS,
+    captains::TESTS,
     trials::TESTS,
     probe::TESTS,
     smoke::TESTS,

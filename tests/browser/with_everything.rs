@@ -57,7 +57,7 @@ fn before(referee: &mut Referee) {
     referee.new_match("International The official text");
     referee.all_in_order();
     referee.tap("Open");
-    list(referee, A, &[1, 2, 3, 4, 5, 6, 7, 8], 1, 9);
+    list(referee, A, &[1, 2, 3, 4, 5, 6, 7, 8], 3, 9);
     list(referee, B, &[11, 12, 13, 14, 15, 16], 11, 19);
     referee.tap("Next: Toss");
     referee.tossed(A, A);
@@ -106,8 +106,17 @@ fn first_set(referee: &mut Referee) {
     referee.tap(&format!("Time-out {B}, 0 of 2 used"));
     referee.tap("End");
     change(referee, A, 0, &[(3, 8)]);
+    // It was the captain.
+    referee.tap(&format!("Name one {A}"));
+    referee.tap("2 is game captain");
     referee.point_for(A);
     more(referee, A, "5 in for 9");
+    more(referee, A, "Protest");
+    let field = referee.browser().find("#protest-about");
+    referee
+        .browser()
+        .write(&field, "the ball touched the block");
+    referee.tap("Record: protest announced");
 
     more(referee, A, "Improper request");
     referee.tap("Record the improper request");
@@ -282,6 +291,12 @@ fn fifth_set(referee: &mut Referee) {
 
 /// Everybody signs, the record is sealed, opened again and sealed for good.
 fn sign_and_seal(referee: &mut Referee) {
+    let open =
+        format!("{A} announced a protest, and nothing was written about it after the match.");
+    referee.tap(&format!("Write the protest: {open}"));
+    let field = referee.browser().find("#closing-field");
+    referee.browser().write(&field, "It had touched the block");
+    referee.tap_in(".drawer", "Write the protest");
     for who in [
         "Captain A",
         "Captain B",

@@ -1,9 +1,9 @@
 //! Audits: told records, each with the one thing to look at, and laws.
 
-use dutystand::game::entry::{Change, Check, Detail, Player, Staff, TeamList, Toss};
+use dutystand::game::entry::{Change, Check, Detail, Player, Protested, Staff, TeamList, Toss};
 use dutystand::game::{Entry, Kind, Level, Replay, Signer, Who};
 use dutystand::record::{self, Log, Reading};
-use dutystand::rules::{Preset, Rules, Shirt, Team};
+use dutystand::rules::{Preset, Rules, Score, Shirt, Team};
 use dutystand::sheet::audit::{self, Finding, Remedy};
 use dutystand::sheet::{self, Sheet, WallClock};
 use proptest::prelude::*;
@@ -226,6 +226,72 @@ fn each_finding_has_its_remedy() {
     let mut unfinished = clean();
     unfinished.truncate(unfinished.len() - 10);
     assert!(remedies(unfinished).contains(&Remedy::Play));
+}
+
+/// A protest that was announced and never written is looked at, where it can still be written (5.1.3); one
+/// that nobody announced is refused, and told where somebody insists (5.1.2.1).
+#[test]
+fn a_protest_is_announced_and_written() {
+    let end = |kinds: &[Kind]| {
+        let signed = |k: &Kind| matches!(k, Kind::Sign { role, .. } if role == "scorer");
+        at(kinds, signed)
+    };
+    let mut kinds = clean();
+    let begin = at(&kinds, BEGIN);
+    let announced = Kind::Protest {
+        team: Team::B,
+        number: None,
+        text: "touched block".into(),
+    };
+    kinds.insert(begin + 4, announced);
+    let entry = u32::try_from(begin + 5).expect("small");
+    assert_eq!(codes(kinds.clone()), [(Some(entry), "protest_not_written")]);
+    let replay = Replay::of(timed(kinds.clone()));
+    let found = audit::of_log(&replay);
+    assert_eq!(found[0].remedy(), Remedy::Protest(entry));
+    assert_eq!(found[0].what.rule(), Some("5.1.3"));
+    let sheet = Sheet::of(&replay);
+    let told = "Protest announced, Herons by number 1: touched block. Nothing was written after the match.";
+    assert_eq!(sheet.remarks[0].text, told);
+    assert_eq!(
+        (sheet.remarks[0].set, sheet.remarks[0].score),
+        (1, Score { a: 2, b: 1 })
+    );
+    let written = |about| Kind::ProtestStatement {
+        about,
+        text: "It had touched the block.".into(),
+    };
+    let place = end(&kinds);
+    let mut whole = kinds.clone();
+    whole.insert(place, written(Protested::Entry(entry)));
+    assert_eq!(codes(whole.clone()), []);
+    let replay = Replay::of(timed(whole));
+    let sheet = Sheet::of(&replay);
+    let told: Vec<&str> = sheet.remarks.iter().map(|r| r.text.as_str()).collect();
+    assert_eq!(
+        told,
+        [
+            "Protest announced, Herons by number 1: touched block.",
+            "Protest as written after the match, Herons: It had touched the block."
+        ]
+    );
+    let page = sheet::document(&sheet, WallClock(0));
+    assert!(told.iter().all(|line| page.contains(line)));
+    // Nobody had announced it.
+    let mut kinds = clean();
+    let place = end(&kinds);
+    kinds.insert(place, written(Protested::Unannounced(Team::A)));
+    let n = u32::try_from(place + 1).expect("small");
+    assert_eq!(codes(kinds.clone()), [(Some(n), "refused")]);
+    let mut entries = timed(kinds);
+    entries[place].insist = Some("the first referee allowed it".into());
+    let findings = audited(entries.clone());
+    assert_eq!(findings[0].what.code(), "insist");
+    assert_eq!(findings[0].what.rule(), Some("5.1.2.1"));
+    let sheet = Sheet::of(&Replay::of(entries));
+    assert!(sheet.remarks[0]
+        .text
+        .contains("Otters: It had touched the block."));
 }
 
 #[test]

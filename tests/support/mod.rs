@@ -103,7 +103,7 @@ pub fn played_by(rules: Rules, more: impl IntoIterator<Item = Kind>) -> Replay {
 }
 
 /// All kinds of entry that the match-log contract names.
-pub const EVERY_KIND: [&str; 31] = [
+pub const EVERY_KIND: [&str; 34] = [
     "match",
     "heading",
     "team_list",
@@ -129,6 +129,9 @@ pub const EVERY_KIND: [&str; 31] = [
     "suspend",
     "resume",
     "timer",
+    "game_captain",
+    "protest",
+    "protest_statement",
     "remark",
     "sign",
     "strike",

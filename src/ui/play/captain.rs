@@ -34,6 +34,7 @@ pub fn CaptainPrompts() -> impl IntoView {
 fn CaptainPrompt(team: Team) -> impl IntoView {
     let session = use_session();
     let court = use_court();
+    let name = text::team_name(&session.state_now(), team);
     let words = Memo::new(move |_| text::notice(&Notice::GameCaptain { team }, &session.state()));
     let before = Memo::new(move |_| named_before(&session.state(), team));
     let again = move || {
@@ -51,12 +52,13 @@ fn CaptainPrompt(team: Team) -> impl IntoView {
         })
     };
     view! {
-        <div class="prompt captain" role="status">
+        <div class="prompt asks-captain" role="status">
             <span class="prompt-words">{words}</span>
             {again}
             <button
                 type="button"
                 class="button"
+                aria-label=text::of_teams(text::NAME_SOMEBODY, &name)
                 on:click=move |_| court.open(Panel::GameCaptain(team))
             >
                 {text::NAME_SOMEBODY}
