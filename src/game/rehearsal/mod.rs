@@ -92,6 +92,10 @@ impl Table {
     /// Enters what is legal; a thing that is not is left out.
     fn enter(&mut self, kind: Kind, seconds: std::ops::Range<i64>) -> bool {
         self.now += self.rng.i64(seconds) * 1000;
+        self.push_legal(kind)
+    }
+
+    fn push_legal(&mut self, kind: Kind) -> bool {
         let entry = Entry {
             at: Some(self.now),
             ..Entry::new(self.replay.next_number(), kind)
@@ -101,6 +105,13 @@ impl Table {
             self.replay.push(entry);
         }
         taken
+    }
+
+    /// The same for what changes nothing in play: it takes so many seconds whatever the chance, so that
+    /// play goes on as it would have without it.
+    fn enter_aside(&mut self, kind: Kind, seconds: i64) -> bool {
+        self.now += seconds * 1000;
+        self.push_legal(kind)
     }
 
     /// A count-down from its start to its end, which somebody may notice so many seconds late.

@@ -116,13 +116,13 @@ impl Table {
     pub(super) fn sign(&mut self) {
         let announced: Vec<u32> = self.state().protests().iter().map(|p| p.entry).collect();
         for entry in announced {
-            // A captain may let it rest.
-            if !self.now_and_then(3) {
+            // A captain may let it rest: one in three does.
+            if entry % 3 != 0 {
                 let kind = Kind::ProtestStatement {
                     about: Protested::Entry(entry),
                     text: "The ball had touched the block before it went out.".to_owned(),
                 };
-                self.enter(kind, 60..180);
+                self.enter_aside(kind, 120);
             }
         }
         let after = [

@@ -136,7 +136,7 @@ impl Table {
                 // Somebody else may have been asked first, and the captain be back.
                 Notice::GameCaptain { team } => {
                     if let Some(&number) = can_be_named(self.state(), team).first() {
-                        self.enter(Kind::GameCaptain { team, number }, 2..8);
+                        self.enter_aside(Kind::GameCaptain { team, number }, 4);
                     }
                 }
                 Notice::Question { entry } => {

@@ -82,14 +82,12 @@ impl Table {
             }
             44..=46 => {
                 let text = "The block touch was not seen.".to_owned();
-                self.enter(
-                    Kind::Protest {
-                        team,
-                        number: None,
-                        text,
-                    },
-                    5..20,
-                );
+                let kind = Kind::Protest {
+                    team,
+                    number: None,
+                    text,
+                };
+                self.enter_aside(kind, 12);
             }
             _ => {}
         }
