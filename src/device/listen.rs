@@ -26,10 +26,28 @@ impl Listener {
         kind: &'static str,
         f: impl FnMut(Event) + 'static,
     ) -> Listener {
+        Listener::listen(target, kind, f, true)
+    }
+
+    /// The same for one that may keep the event from what it was meant for.
+    pub(super) fn that_stops(
+        target: &EventTarget,
+        kind: &'static str,
+        f: impl FnMut(Event) + 'static,
+    ) -> Listener {
+        Listener::listen(target, kind, f, false)
+    }
+
+    fn listen(
+        target: &EventTarget,
+        kind: &'static str,
+        f: impl FnMut(Event) + 'static,
+        passive: bool,
+    ) -> Listener {
         let callback = Closure::<dyn FnMut(Event)>::new(f);
         let options = AddEventListenerOptions::new();
         options.set_capture(true);
-        options.set_passive(true);
+        options.set_passive(passive);
         // Fails only for arguments of the wrong type, which these are not.
         let _ = target.add_event_listener_with_callback_and_add_event_listener_options(
             kind,

@@ -72,12 +72,59 @@ pub fn replace_hash(hash: &str) {
     }
 }
 
-/// Goes back, as the phone's back button does.
-pub fn back() {
+/// Goes through the history: back for numbers below 0, as the phone's back button does with -1.
+pub fn go_in_history(steps: i32) {
     if let Some(history) = window().and_then(|window| window.history().ok()) {
         // Fails only in a page that is going away.
-        let _ = history.back();
+        let _ = history.go_with_delta(steps);
     }
+}
+
+/// The mark on the entry of the history that shows; empty where none was left.
+pub fn history_mark() -> String {
+    let history = window().and_then(|window| window.history().ok());
+    let mark = history.and_then(|history| history.state().ok()?.as_string());
+    mark.unwrap_or_default()
+}
+
+/// Marks the entry of the history that shows; its address stays.
+pub fn mark_history(mark: &str) {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // Fails where a browser limits how often; the way back is longer by a step then.
+        let _ = history.replace_state_with_url(&mark.into(), "", None);
+    }
+}
+
+/// Adds an entry of the same address to the history, with a mark.
+pub fn push_history(mark: &str) {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // As above.
+        let _ = history.push_state_with_url(&mark.into(), "", None);
+    }
+}
+
+/// From now on the page itself says how far it is scrolled after a step in the history: what it shows is
+/// built later than a browser looks.
+pub fn keep_scroll_by_hand() {
+    if let Some(history) = window().and_then(|window| window.history().ok()) {
+        // Fails for nothing that has a history.
+        let _ = history.set_scroll_restoration(web_sys::ScrollRestoration::Manual);
+    }
+}
+
+/// How far the page is scrolled down, in CSS pixels.
+pub fn scrolled_to() -> f64 {
+    window()
+        .and_then(|window| window.scroll_y().ok())
+        .unwrap_or(0.0)
+}
+
+/// Scrolls the page down so far; false where it is not as long as that yet.
+pub fn scroll_to(y: f64) -> bool {
+    if let Some(window) = window() {
+        window.scroll_to_with_x_and_y(0.0, y);
+    }
+    (scrolled_to() - y).abs() < 2.0
 }
 
 /// Leaves word here for the next page of this tab, from which screen it was gone to.

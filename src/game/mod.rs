@@ -7,6 +7,7 @@ mod announce;
 mod ask;
 mod conduct;
 mod courts;
+mod double_tap;
 mod ending;
 pub mod entry;
 mod fold;
@@ -43,6 +44,7 @@ mod timed;
 mod toss;
 
 pub use ask::{Ask, Question};
+pub use double_tap::{held_points, HeldPoint, NO_RALLY_MS};
 pub use ending::{How, SetRecord};
 pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Replay};

@@ -5,7 +5,7 @@
 //! numbered alike in both; chapter 25 ff. moved, and no refusal comes from there. From memory for the
 //! 2021-2024 text.) The words are in [`super::say`].
 
-use super::entry::{Change, Fault, Level, Who};
+use super::entry::{Change, Fault, Kind, Level, Who};
 use super::team_state::{Barred, OutFor};
 use crate::rules::{Invalid, Score, Shirt, Team};
 
@@ -381,6 +381,34 @@ impl Refusal {
             R::RecoveryUsed { .. } | R::SomebodyCanComeIn { .. } => "17.1.2",
             R::OverFourHours => "17.3.3",
             R::NotDecider | R::CourtsChanged | R::CourtsNotDue { .. } => "18.2.2",
+        }
+    }
+
+    /// What the rules name for a request that has to be rejected: one beyond the allowed number, and a second
+    /// one for substitution in the same interruption, is improper (15.11.1); one for an illegal substitution
+    /// is a delay (16.1.3).
+    #[must_use]
+    pub fn right_act(&self, asked: &Kind) -> Option<Kind> {
+        use Refusal as R;
+        let (Kind::TimeOut { team } | Kind::Substitution { team, .. }) = *asked else {
+            return None;
+        };
+        match self {
+            R::NoTimeOutLeft { .. } | R::NoSubstitutionLeft { .. } | R::SecondRequest { .. } => {
+                Some(Kind::ImproperRequest { team })
+            }
+            R::PartlyIllegal { because, .. } => because.right_act(asked),
+            R::PlaceClosed { .. }
+            | R::OnlyStarterReturns { .. }
+            | R::OtherPlace { .. }
+            | R::SubstituteUsed { .. }
+            | R::EntriesUsed { .. }
+            | R::LiberoNotSubstituted { .. }
+            | R::LiberoNoSubstitute { .. } => Some(Kind::Delay {
+                team,
+                request: true,
+            }),
+            _ => None,
         }
     }
 

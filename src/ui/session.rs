@@ -381,12 +381,48 @@ impl Session {
         outcome.is_ok()
     }
 
+    /// Writes a point down and takes it back in the same breath: it counts once somebody says so. Says whether
+    /// it was held.
+    pub fn hold_as(self, expected: u32, kind: Kind) -> bool {
+        let outcome = self.hold(expected, kind.clone());
+        self.explain(kind, outcome)
+    }
+
+    fn hold(self, expected: u32, kind: Kind) -> Result<(), NotEntered> {
+        let point = self.next_entry(Some(expected), kind, None)?;
+        let strike = Entry {
+            at: point.at,
+            ..Entry::new(
+                point.n + 1,
+                Kind::Strike {
+                    entry: point.n,
+                    why: None,
+                },
+            )
+        };
+        self.append(point)?;
+        let held = self.append(strike);
+        self.publish();
+        held
+    }
+
     fn make(
         self,
         expected: Option<u32>,
         kind: Kind,
         insist: Option<String>,
     ) -> Result<(), NotEntered> {
+        let entry = self.next_entry(expected, kind, insist)?;
+        self.write(entry)
+    }
+
+    /// The next entry, stamped and checked.
+    fn next_entry(
+        self,
+        expected: Option<u32>,
+        kind: Kind,
+        insist: Option<String>,
+    ) -> Result<Entry, NotEntered> {
         if self.id.get_untracked().is_none() {
             return Err(NotEntered::NoMatch);
         }
@@ -409,28 +445,28 @@ impl Session {
             }
             _ => {}
         }
-        if self.write(entry) {
-            Ok(())
-        } else {
-            Err(NotEntered::ReadOnly)
-        }
+        Ok(entry)
     }
 
-    /// First the storage, then the picture. A storage that fails is said by [`Session::health`]; the
-    /// match goes on in memory. False where another tab has taken the match over meanwhile.
-    fn write(self, entry: Entry) -> bool {
-        let Some(keeper) = self.keeper() else {
-            return false;
-        };
+    fn write(self, entry: Entry) -> Result<(), NotEntered> {
+        self.append(entry)?;
+        self.publish();
+        Ok(())
+    }
+
+    /// First the storage, then the log in memory; the picture follows with [`Session::publish`]. A storage that
+    /// fails is said by [`Session::health`]; the match goes on in memory. Refused where another tab has taken
+    /// the match over meanwhile.
+    fn append(self, entry: Entry) -> Result<(), NotEntered> {
+        let keeper = self.keeper().ok_or(NotEntered::ReadOnly)?;
         if !keeper.append(&entry) {
             self.standing.set(keeper.standing());
-            return false;
+            return Err(NotEntered::ReadOnly);
         }
         self.hands.update_value(|h| {
             h.replay.push(entry);
         });
-        self.publish();
-        true
+        Ok(())
     }
 
     fn publish(self) {
@@ -510,7 +546,7 @@ impl Session {
         self.write(Entry {
             at: Some(time_of(&first.kind, self.clock().stamp(), None)),
             ..first
-        });
+        })?;
         self.claim(&id, true);
         // A calm moment, a tap, and something to keep from now on. The start screen shows the answer.
         device::spawn(async {

@@ -2,7 +2,10 @@
 //! for refusals, the news for screen readers, and light or dark. Both pages of the program share it;
 //! it knows the screens by name only, and a [`Page`] brings those that it holds.
 
+mod opened;
 mod screen;
+
+use std::collections::HashMap;
 
 use leptos::prelude::*;
 
@@ -17,6 +20,7 @@ use crate::app::ports::Standing;
 use crate::device::{self, Focus, Offline, Worker};
 use crate::sheet::ClockDoubt;
 
+use opened::{Opened, Step};
 pub use screen::{Document, Screen};
 
 /// What one page of the program is made of. Plain functions, so that a page holds no other's screens.
@@ -74,6 +78,10 @@ pub struct Shell {
     worker: StoredValue<Option<Worker>, LocalStorage>,
     /// The screens behind this one, as the phone's back button would show them.
     trail: StoredValue<Vec<Screen>>,
+    /// What is open on this screen: the phone's back button closes it first.
+    pub opened: Opened,
+    /// How far down each screen was scrolled when it was left, by its address.
+    places: StoredValue<HashMap<String, f64>>,
 }
 
 /// The shell of this page.
@@ -107,7 +115,10 @@ impl Shell {
             offline: RwSignal::new(Offline::Installing),
             worker: StoredValue::new_local(None),
             trail: StoredValue::new(behind.into_iter().collect()),
+            opened: Opened::begin(),
+            places: StoredValue::new(HashMap::new()),
         };
+        device::keep_scroll_by_hand();
         let offline = shell.offline;
         let worker = Worker::register("./sw.js", move |now| offline.set(now.clone()));
         offline.set(worker.state());
@@ -127,8 +138,14 @@ impl Shell {
             return self.leave_for(&screen, here.hash());
         }
         self.trail.update_value(|trail| trail.push(here));
-        device::push_hash(&screen.hash());
+        if self.opened.leave() {
+            // What was open on the screen that is left has an entry of its own, which this one takes.
+            device::replace_hash(&screen.hash());
+        } else {
+            device::push_hash(&screen.hash());
+        }
         self.show(screen);
+        device::scroll_to(0.0);
     }
 
     /// To a screen of the other page, once everything is kept: a page takes along what it alone has.
@@ -154,18 +171,19 @@ impl Shell {
 
     fn show(self, screen: Screen) {
         Focus::let_go();
+        let left = self.screen.with_untracked(Screen::hash);
+        let place = device::scrolled_to();
+        self.places.update_value(|places| {
+            places.insert(left, place);
+        });
         self.screen.set(screen);
     }
 
     /// Shows a screen in the place of this one.
     pub fn replace(self, screen: Screen) {
         device::replace_hash(&screen.hash());
+        self.opened.mark_again();
         self.show(screen);
-    }
-
-    /// As the phone's back button.
-    pub fn back(self) {
-        device::back();
     }
 
     /// To the screen above this one; by the way one came, if that was it.
@@ -180,7 +198,7 @@ impl Shell {
             .trail
             .with_value(|trail| trail.last().is_some_and(from))
         {
-            self.back();
+            device::go_in_history(-self.opened.steps_back());
         } else {
             self.replace(above);
         }
@@ -188,6 +206,21 @@ impl Shell {
 
     /// The phone's back or forward button was used, or an address typed.
     fn came_to(self, screen: Screen) {
+        if self.opened.came() == Step::Within {
+            let here = self.screen.get_untracked();
+            if here != screen {
+                // The screen was put in the place of another while an entry lay above that one.
+                device::replace_hash(&here.hash());
+                self.opened.mark_again();
+            }
+            return;
+        }
+        let place = self
+            .places
+            .with_value(|places| places.get(&screen.hash()).copied());
+        if let Some(place) = place {
+            scroll_once_long_enough(place);
+        }
         self.trail.update_value(|trail| {
             if trail.last() == Some(&screen) {
                 trail.pop();
@@ -283,6 +316,21 @@ impl Shell {
     }
 }
 
+/// So many frames a list may take until it is as long as it was.
+const FRAMES: u8 = 60;
+
+/// Scrolls down so far as soon as what shows is long enough.
+pub fn scroll_once_long_enough(place: f64) {
+    fn again(place: f64, frames: u8) {
+        after_the_frame(move || {
+            if !device::scroll_to(place) && frames > 0 {
+                again(place, frames - 1);
+            }
+        });
+    }
+    again(place, FRAMES);
+}
+
 /// Puts a page into the document. Called once.
 pub fn mount(page: Page) {
     leptos::mount::mount_to_body(move || view! { <Frame page /> });
@@ -306,7 +354,7 @@ fn Frame(page: Page) -> impl IntoView {
         }
     });
     let listening = device::on_hash_change(move |hash| shell.came_to(Screen::of_hash(&hash)));
-    let _listening = StoredValue::new_local((restored, listening));
+    let _listening = StoredValue::new_local((restored, listening, device::drop_stray_presses()));
 
     // Outward only: the storage is asked for what the address names, the window is named.
     Effect::new(move |_| {

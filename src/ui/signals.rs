@@ -3,10 +3,12 @@
 
 use leptos::prelude::*;
 
+use crate::device;
 use crate::rules::{Signal as Sign, Team};
 use crate::ui::part::afterwards::by_and_by;
 use crate::ui::part::signal_figure::SignalFigure;
 use crate::ui::session::use_session;
+use crate::ui::shell::{scroll_once_long_enough, use_shell};
 use crate::ui::text;
 
 /// From one drawing to the next, so that neighbours of the list do not follow each other; it has no
@@ -34,12 +36,17 @@ pub fn Signals() -> impl IntoView {
         mirrored: RwSignal::new(false),
     };
     let session = use_session();
+    let place = StoredValue::new(0.0);
     let open = move |index: usize, named: bool| {
+        place.set_value(device::scrolled_to());
         shown.index.set(index);
         shown.named.set(named);
         one.set(true);
     };
     let all = move || {
+        if place.get_value() > 0.0 {
+            scroll_once_long_enough(place.get_value());
+        }
         let built = by_and_by(|| Sign::ALL.len(), AT_A_TIME);
         let line = move |(index, sign): (usize, Sign)| {
             view! {
@@ -89,6 +96,11 @@ pub fn Signals() -> impl IntoView {
 
 /// One drawing, large.
 fn look(shown: Shown, one: RwSignal<bool>) -> AnyView {
+    use_shell().opened.while_here(move || {
+        one.set(false);
+        true
+    });
+    device::scroll_to(0.0);
     let sign = move || Sign::ALL[shown.index.get()];
     let again = RwSignal::new(());
     let drawing = move || {

@@ -196,10 +196,7 @@ fn misconduct(stage: &mut Stage) -> Ran {
         "Minor misconduct again; rude again; offensive: insult or contempt",
     );
     // What is not open says why where it stands.
-    referee.reads_at(
-        "[aria-label='Penalty, number 3'][aria-disabled=true]",
-        "heavier",
-    );
+    referee.reads_at("[aria-label='Penalty, number 3'].barred", "heavier");
     pictures(&mut referee, "beforehand-levels-again");
     referee.tap_in(".levels", "Expulsion, number 3");
     referee.reads_at("#consequence", "Number 3 is substituted at once");

@@ -81,6 +81,8 @@ pub struct Browser {
     running: Running,
     /// Whether it types as people do, one key after the other.
     by_key: bool,
+    /// Where a finger was last, and when.
+    finger: Option<((i64, i64), Instant)>,
 }
 
 /// One of the browser's open pages.
@@ -100,6 +102,7 @@ impl Browser {
             engine,
             running,
             by_key: false,
+            finger: None,
         };
         browser.screen(360, 740);
         browser
@@ -113,6 +116,11 @@ impl Browser {
     /// Opens an address.
     pub fn goto(&mut self, url: &str) {
         self.must(Command::Goto(url));
+    }
+
+    /// One step back in the history, as the phone's own button does.
+    pub fn back(&mut self) {
+        self.run("history.back(); return null;", json!([]));
     }
 
     /// Loads the page again, as a person would, and waits until the old one is gone. The
@@ -219,11 +227,39 @@ impl Browser {
         if let Some(over) = self.over(element) {
             panic!("what should be tapped {over}");
         }
+        self.aim(element);
         self.by_finger(json!([
             { "type": "pointerMove", "duration": 0, "x": 0, "y": 0, "origin": reference },
             { "type": "pointerDown", "button": 0 },
             { "type": "pointerUp", "button": 0 },
         ]));
+        if let Some((_, when)) = &mut self.finger {
+            *when = Instant::now();
+        }
+    }
+
+    /// Whoever aims at something new at the very place of the last tap has looked first: quicker, and the
+    /// page takes it for the second half of a double tap.
+    fn aim(&mut self, element: &Element) {
+        const LOOKS: Duration = Duration::from_millis(400);
+        const NEAR: i64 = 26;
+        let Element(reference) = element;
+        let middle = self.run(
+            "const box = arguments[0].getBoundingClientRect();
+             return [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map(Math.round);",
+            json!([reference]),
+        );
+        let (x, y) = (
+            middle[0].as_i64().unwrap_or(0),
+            middle[1].as_i64().unwrap_or(0),
+        );
+        if let Some(((last_x, last_y), when)) = self.finger {
+            let near = (x - last_x).abs() <= NEAR && (y - last_y).abs() <= NEAR;
+            if let (true, Some(wait)) = (near, LOOKS.checked_sub(when.elapsed())) {
+                std::thread::sleep(wait);
+            }
+        }
+        self.finger = Some(((x, y), Instant::now()));
     }
 
     /// Does with one finger what the steps say, and looks at what has become of the screen.
@@ -271,6 +307,11 @@ impl Browser {
             ]);
         }
         self.by_finger(json!(steps));
+    }
+
+    /// Taps one place twice, whatever comes up there in between.
+    pub fn tap_twice(&mut self, element: &Element, gap_ms: u32) {
+        self.tap_quickly(&[element.clone(), element.clone()], gap_ms);
     }
 
     /// Puts a finger on a place of the screen, in CSS pixels, and lifts it.

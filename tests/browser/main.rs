@@ -16,6 +16,7 @@ mod desk;
 mod desk_files;
 mod driver;
 mod files;
+mod finger;
 mod first_set;
 mod incidents;
 mod kept;
@@ -79,6 +80,7 @@ const FILES: &[&[Test]] = &[
     taken_back::TESTS,
     incidents::TESTS,
     beforehand::TESTS,
+    finger::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
     tally::TESTS,

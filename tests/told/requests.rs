@@ -20,6 +20,32 @@ fn r15_11_2_the_first_improper_request_is_noted() {
         .serves(B, 2);
 }
 
+/// 15.11.1 and 16.1.3: what a rejected request is: improper beyond the allowed number or a second time in one
+/// interruption, a delay where the substitution is illegal.
+#[test]
+fn r15_11_1_a_rejected_request_has_its_right_act() {
+    let mut story = Story::international();
+    story.rallies("A").enter(time_out(A)).enter(time_out(A));
+    let why = |story: &Story, kind: &Kind| {
+        let next = story.last() + 1;
+        let entry = dutystand::game::Entry::new(next, kind.clone());
+        let why = story.replay().may(&entry).expect_err("it is refused");
+        why.right_act(kind)
+    };
+    assert_eq!(why(&story, &time_out(A)), Some(improper(A)));
+    story.enter(substitution(A, &[(4, 8)]));
+    let second = substitution(A, &[(5, 9)]);
+    assert_eq!(why(&story, &second), Some(improper(A)));
+    story.rallies("A");
+    let illegal = substitution(A, &[(8, 9)]);
+    assert_eq!(why(&story, &illegal), Some(rejected(A)));
+    let partly = substitution(A, &[(5, 9), (8, 10)]);
+    assert_eq!(why(&story, &partly), Some(rejected(A)));
+    // Nobody has asked for anything there.
+    story.refuses(Kind::BeginSet, "6.2", Refusal::SetRunning);
+    assert_eq!(Refusal::SetRunning.right_act(&Kind::BeginSet), None);
+}
+
 /// 15.11.3 and 16.2: every further one is a delay, first a warning, then a penalty.
 #[test]
 fn r15_11_3_a_further_improper_request_is_a_delay() {

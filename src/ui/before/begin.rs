@@ -12,7 +12,7 @@ use crate::rules::{Step, Team};
 use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::dialog::Confirm;
 use crate::ui::play::Aside;
-use crate::ui::session::use_session;
+use crate::ui::session::{use_session, Refused};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text::team_name;
 use crate::ui::text_before as text;
@@ -36,6 +36,13 @@ pub(super) fn BeginCard() -> impl IntoView {
     };
     let unsafe_items = Memo::new(move |_| failed_items(&notices(&session.state())));
     let ready = Memo::new(move |_| session.may(&Kind::BeginSet).is_ok());
+    // What is missing can be left out on the first referee's decision, with a reason.
+    let against = move |_| {
+        if let Err(why) = session.may(&Kind::BeginSet) {
+            let kind = Kind::BeginSet;
+            session.refused().set(Some(Refused { kind, why }));
+        }
+    };
     let set = Memo::new(move |_| session.state().set_at_hand());
     let asked = RwSignal::new(false);
     let begin = move |expected: u32| {
@@ -89,7 +96,14 @@ pub(super) fn BeginCard() -> impl IntoView {
                     <LiberosNow />
                     {look_at(Step::LastCheck)}
                     <Aside />
-                    {move || missing().map(|words| view! { <p class="sentence warn">{words}</p> })}
+                    {move || {
+                        missing().map(|words| view! {
+                            <p class="sentence warn">{words}</p>
+                            <button type="button" class="button" id="begin-against" on:click=against>
+                                {text::BEGIN_ALL_THE_SAME}
+                            </button>
+                        })
+                    }}
                     {button}
                     <Confirm
                         open=asked

@@ -216,6 +216,7 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
             what,
             Beside::default(),
         )}
+        {move || nobody().then(|| view! { <p class="why-not">{text::CLEARED_NEEDS}</p> })}
         {move || {
             let expected = session.next();
             let clear = move |_| {

@@ -102,6 +102,10 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
             },
         )}
         {move || {
+            let open = late.get().is_none() || minutes().is_none();
+            open.then(|| view! { <p class="why-not">{text::LATE_NEEDS}</p> })
+        }}
+        {move || {
             let expected = session.next();
             view! {
                 <button

@@ -243,6 +243,10 @@ fn Editor(team: Team) -> impl IntoView {
                 <CoverButton covered />
             </div>
             {move || {
+                let open = !complete.get();
+                open.then(|| view! { <p class="why-not">{text::FILL_EVERY_PLACE}</p> })
+            }}
+            {move || {
                 let expected = session.next();
                 view! {
                     <button

@@ -179,14 +179,22 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
         </div>
         <div class="desk-tools" role="group" aria-label=words::CHOSEN>
             <p role="status" class="desk-refused" id="desk-refused">
-                {move || refused.get()}
+                {move || {
+                    let chosen = chosen.read().len();
+                    let needs = match chosen {
+                        0 => Some(words::CHOOSE_SOME),
+                        1 => Some(words::CHOOSE_TWO),
+                        _ => None,
+                    };
+                    refused.get().or(needs)
+                }}
             </p>
             <p id="desk-chosen">{move || words::how_many_chosen(chosen.read().len())}</p>
             <button
                 type="button"
                 class="button"
                 id="desk-compare"
-                aria-disabled=move || (chosen.read().len() != 2).then_some("true")
+                class:barred=move || chosen.read().len() != 2
                 on:click=compare
             >
                 {words::COMPARE_THEM}
@@ -195,7 +203,7 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
                 type="button"
                 class="button"
                 id="desk-table"
-                aria-disabled=move || chosen.read().is_empty().then_some("true")
+                class:barred=move || chosen.read().is_empty()
                 on:click=table
             >
                 {words::TABLE_OF_THEM}

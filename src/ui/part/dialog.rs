@@ -34,6 +34,10 @@ pub fn Drawer(
 fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> impl IntoView {
     // Beside a court on which play goes on nothing is shut off.
     let beside = matches!(untrack(|| use_shell().screen()), Screen::Play { .. });
+    use_shell().opened.while_here(move || {
+        open.set(false);
+        true
+    });
     let opener = Focus::here();
     on_cleanup(move || request_animation_frame(move || opener.back()));
     go_on_at("drawer-close");

@@ -14,8 +14,8 @@ pub struct Choice {
     pub words: String,
     /// What it says to those who do not see it, where that is more.
     pub label: Option<String>,
-    /// Whether it can be chosen now; a tap on one that cannot says why.
-    pub possible: bool,
+    /// Why it cannot be chosen now; it is said below before anybody taps it.
+    pub why_not: Option<String>,
     /// The place in the order that it stands for.
     pub place: Option<usize>,
     /// A few more words below, on the one that is recommended.
@@ -29,7 +29,7 @@ impl Choice {
         Choice {
             words: words.into(),
             label: None,
-            possible: true,
+            why_not: None,
             place: None,
             advice: None,
         }
@@ -44,10 +44,10 @@ impl Choice {
         }
     }
 
-    /// The same, possible or not.
+    /// The same, unless there is something against it.
     #[must_use]
-    pub fn when(self, possible: bool) -> Choice {
-        Choice { possible, ..self }
+    pub fn unless(self, why_not: Option<String>) -> Choice {
+        Choice { why_not, ..self }
     }
 }
 
@@ -88,7 +88,8 @@ pub fn buttons(
                 class:advised=choice.advice.is_some()
                 aria-label=choice.label
                 aria-pressed=chosen.map(|chosen| move || chosen.run(i).to_string())
-                aria-disabled=(!choice.possible).then_some("true")
+                class:barred=choice.why_not.is_some()
+                aria-description=choice.why_not
                 on:click=move |_| tap.run(i)
             >
                 {choice
@@ -106,10 +107,37 @@ pub fn buttons(
         }
         .into_any()
     };
+    let why_not = Memo::new(move |_| choices.with(|choices| reasons(choices)));
     view! {
         <div class=class>{move || choices.get().into_iter().enumerate().map(one).collect_view()}</div>
+        {move || {
+            let lines = why_not.get();
+            (!lines.is_empty()).then(|| lines.into_iter().map(|line| view! { <p class="why-not">{line}</p> }).collect_view())
+        }}
     }
     .into_any()
+}
+
+/// Each reason once, behind those that it is against; alone where it is against all of them.
+fn reasons(choices: &[Choice]) -> Vec<String> {
+    let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
+    for choice in choices {
+        let Some(why) = choice.why_not.as_deref() else {
+            continue;
+        };
+        match said.iter_mut().find(|(known, _)| *known == why) {
+            Some((_, words)) => words.push(&choice.words),
+            None => said.push((why, vec![&choice.words])),
+        }
+    }
+    let line = |(why, words): (&str, Vec<&str>)| {
+        if words.len() == choices.len() {
+            why.to_owned()
+        } else {
+            format!("{}: {why}", words.join(", "))
+        }
+    };
+    said.into_iter().map(line).collect()
 }
 
 /// A question, and what it is answered with.

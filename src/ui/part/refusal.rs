@@ -4,8 +4,8 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::dialog::Drawer;
-use crate::game::say;
-use crate::ui::play::follow;
+use crate::game::{say, Kind};
+use crate::ui::play::{follow, Court};
 use crate::ui::session::{use_session, NotEntered, Refused};
 use crate::ui::text;
 
@@ -36,6 +36,7 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
     let sentence = say(&refused.why, &state);
     let rule = text::rule_of(&refused.why);
     let possible = !refused.why.is_final();
+    let right_act = StoredValue::new(refused.why.right_act(&refused.kind));
     let why = NodeRef::<html::Input>::new();
     let insisting = RwSignal::new(false);
     let missing = RwSignal::new(false);
@@ -45,6 +46,12 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
             let _ = field.focus();
         }
     });
+    // What was asked for is closed with it; the page of the desk has no court.
+    let court = use_context::<Court>();
+    let reject = move |act: Kind| match court {
+        Some(court) => court.tell(act),
+        None => session.tell(act),
+    };
     let kind = StoredValue::new(refused.kind);
     let insist = move || {
         let reason = why.get().map(|input| input.value()).unwrap_or_default();
@@ -96,6 +103,22 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
                 <button type="button" class="button primary" on:click=move |_| open.set(false)>
                     {text::LEAVE_IT}
                 </button>
+                {right_act
+                    .get_value()
+                    .map(|act| {
+                        let words = text::right_act(&act);
+                        let tap = move |_| {
+                            open.set(false);
+                            if let Some(act) = right_act.get_value() {
+                                let _ = reject(act);
+                            }
+                        };
+                        view! {
+                            <button type="button" class="button" id="right-act" on:click=tap>
+                                {words}
+                            </button>
+                        }
+                    })}
                 <Show when=move || possible>
                     <button type="button" class="button" on:click=move |_| insisting.set(true)>
                         {text::INSIST}

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
+use super::court::use_court;
 use super::panel::Frame;
 use crate::game::entry::{Level, Who};
 use crate::game::{
@@ -49,6 +50,14 @@ pub fn Conduct(
         let tap = Callback::new(move |i: usize| chosen.set(people.get(i).cloned()));
         buttons(lie, choices, None, tap)
     };
+    use_court().ask_for_player(move |of, shirt| {
+        // A libero is on the list as everybody else.
+        let fits = of == team && chosen.with_untracked(Option::is_none);
+        if fits {
+            chosen.set(Some(Who::Player(shirt)));
+        }
+        fits
+    });
     let everybody = move || {
         let (players, staff) = people(&session.state_now(), team);
         let all = view! {
@@ -208,7 +217,7 @@ impl Row {
                 class:advised=self.next
                 aria-label=self.label
                 aria-describedby=format!("level-{}", sanction.code())
-                aria-disabled=(!possible).then_some("true")
+                class:barred=!possible
                 on:click=tap
             >
                 <Cards kind=sanction />

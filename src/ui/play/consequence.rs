@@ -95,7 +95,7 @@ pub fn Consequence(
                     type="button"
                     class="button primary make-it"
                     id="make-it"
-                    aria-disabled=move || matches!(*follows.read(), Some(Err(_))).to_string()
+                    class:barred=move || matches!(*follows.read(), Some(Err(_)))
                     on:click=make
                 >
                     {words}

@@ -6,8 +6,9 @@ use super::delay::Delaying;
 use super::replay::Which;
 use crate::device::{self, Focus};
 use crate::game::entry::By;
+use crate::game::NO_RALLY_MS;
 use crate::game::{begun_by, orphaned_by, Kind, State, Timed};
-use crate::rules::Team;
+use crate::rules::{Shirt, Team};
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
 use crate::ui::text;
@@ -16,6 +17,8 @@ const TURN: &str = "turn";
 const TABLE: &str = "table";
 const GLANCE: &str = "glance";
 const SERVICE_CLOCK: &str = "service-clock";
+const HELD: &str = "held-points";
+const QUICK: &str = "quick-taps";
 const ON: &str = "on";
 const OFF: &str = "off";
 
@@ -62,6 +65,9 @@ pub enum Panel {
     Suspend,
 }
 
+/// Takes a player as an answer; false where it is none.
+pub type Asks = Callback<(Team, Shirt), bool>;
+
 /// The court on this screen. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Court {
@@ -73,6 +79,18 @@ pub struct Court {
     /// What had the keys before a panel was opened.
     opener: StoredValue<Focus, LocalStorage>,
     panel: RwSignal<Panel>,
+    /// Who wants to know a player, the last one first to be answered.
+    asks: RwSignal<Vec<(u32, Asks)>>,
+    /// What a tap on the court has not done, and before which entry.
+    hint: RwSignal<Option<(u32, &'static str)>>,
+    /// The player under the finger.
+    pressed: StoredValue<Option<Shirt>>,
+    /// The last point and when it was tapped.
+    tapped: StoredValue<Option<(u32, i64)>>,
+    /// Behind which entry of which match taps that were held back are asked about.
+    held: RwSignal<Option<(String, u32)>>,
+    /// Whether it was changed that quick taps count at once.
+    quick: RwSignal<()>,
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
 }
@@ -98,6 +116,15 @@ impl Court {
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             opener: StoredValue::new_local(Focus::default()),
             panel: RwSignal::new(Panel::Rally),
+            asks: RwSignal::new(Vec::new()),
+            hint: RwSignal::new(None),
+            pressed: StoredValue::new(None),
+            tapped: StoredValue::new(None),
+            held: RwSignal::new(device::setting(HELD).and_then(|held| {
+                let (id, since) = held.rsplit_once(' ')?;
+                Some((id.to_owned(), since.parse().ok()?))
+            })),
+            quick: RwSignal::new(()),
             locked: use_shell().locked,
         }
     }
@@ -180,6 +207,141 @@ impl Court {
         self.session
             .with_replay(|r| matches!(r.last_standing(), Some(e) if e.kind == Kind::ChangeCourts))
     }
+
+    // ---- What a tap on a half is taken for.
+
+    /// Whether something is open: then the court gives no points.
+    #[must_use]
+    pub fn is_shut(self) -> bool {
+        self.panel() != Panel::Rally || self.shell.opened.any()
+    }
+
+    /// The same within a tap, also where it is not drawn yet.
+    fn is_shut_now(self) -> bool {
+        self.panel.get_untracked() != Panel::Rally
+            || self.shell.opened.any_now()
+            || self.session.refused().with_untracked(Option::is_some)
+    }
+
+    /// Whether a question waits for a player.
+    #[must_use]
+    pub fn is_asking(self) -> bool {
+        !self.asks.read().is_empty()
+    }
+
+    /// A question waits for a player, until its component is gone.
+    pub fn ask_for_player(self, answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static) {
+        let answer = Callback::new(move |(team, shirt)| answer(team, shirt));
+        let id = self
+            .asks
+            .with_untracked(|asks| asks.last().map_or(0, |(id, _)| id + 1));
+        self.asks.update(|asks| asks.push((id, answer)));
+        on_cleanup(move || {
+            // The page itself may be going.
+            self.asks
+                .try_update(|asks| asks.retain(|(of, _)| *of != id));
+        });
+    }
+
+    /// A finger comes down on a player.
+    pub fn press(self, shirt: Option<Shirt>) {
+        self.pressed.set_value(shirt);
+    }
+
+    /// Whether a tap on a half is none for a point because something is open. A question takes the player
+    /// under the finger; else it is said why nothing has happened.
+    pub fn answers(self, team: Team) -> bool {
+        let pressed = self.pressed.get_value();
+        self.pressed.set_value(None);
+        if !self.is_shut_now() {
+            return false;
+        }
+        let asks = self
+            .asks
+            .with_untracked(|asks| asks.last().map(|(_, asks)| *asks));
+        let words = match (asks, pressed) {
+            (Some(asks), Some(shirt)) if asks.run((team, shirt)) => {
+                self.hint.set(None);
+                return true;
+            }
+            (Some(_), _) => text::TAP_A_PLAYER,
+            (None, _) => text::CLOSE_FIRST,
+        };
+        self.hint.set(Some((self.session.next_now(), words)));
+        self.shell.news(words.to_owned());
+        true
+    }
+
+    /// What a tap has not done, while that is still so.
+    #[must_use]
+    pub fn hint(self) -> Option<&'static str> {
+        let (before, words) = self.hint.get()?;
+        (self.is_shut() && before == self.session.next()).then_some(words)
+    }
+
+    // ---- Two taps where no rally can have been.
+
+    /// Gives a point. One that comes sooner than a rally can be played is held back.
+    pub fn point(self, number: u32, rally: Kind) -> bool {
+        let now = self.session.clock().stamp();
+        let last = self.session.look(|r| r.last_rally().map(|e| e.n));
+        let too_soon = self.tapped.get_value().is_some_and(|(entry, at)| {
+            Some(entry) == last && (0..NO_RALLY_MS).contains(&(now - at))
+        });
+        if !too_soon || untrack(|| self.counts_quick_taps()) {
+            let made = self.tell_as(number, rally);
+            if made {
+                self.tapped.set_value(Some((number, now)));
+            }
+            return made;
+        }
+        let made = self.session.hold_as(number, rally);
+        if made {
+            self.tapped.set_value(last.map(|entry| (entry, now)));
+            if untrack(|| self.held_since()).is_none() {
+                self.ask_since(number - 1);
+            }
+            self.shell.news(text::HELD_NEWS.to_owned());
+        }
+        made
+    }
+
+    /// Behind which entry points that were held back are asked about.
+    #[must_use]
+    pub fn held_since(self) -> Option<u32> {
+        let id = self.session.id()?;
+        let held = self.held.read();
+        held.as_ref().filter(|(of, _)| *of == id).map(|(_, n)| *n)
+    }
+
+    /// The question about them is answered.
+    pub fn held_answered(self) {
+        self.ask_since(self.session.next_now() - 1);
+    }
+
+    fn ask_since(self, entry: u32) {
+        let Some(id) = untrack(|| self.session.id()) else {
+            return;
+        };
+        // Kept for a page that dies meanwhile. Without storage the log still tells of the last tap.
+        let _ = device::set_setting(HELD, &format!("{id} {entry}"));
+        self.held.set(Some((id, entry)));
+    }
+
+    /// Whether taps count at once, however quick they are.
+    #[must_use]
+    pub fn counts_quick_taps(self) -> bool {
+        self.quick.track();
+        device::setting(QUICK).as_deref() == Some(ON)
+    }
+
+    /// Counts quick taps at once, or asks; kept on this phone.
+    pub fn set_quick_taps(self, at_once: bool) {
+        let _ = device::set_setting(QUICK, if at_once { ON } else { OFF });
+        self.quick.set(());
+    }
+
+    // ---- Entries.
 
     /// Makes an entry, and starts what follows from it. Says whether it was made.
     pub fn tell(self, kind: Kind) -> bool {

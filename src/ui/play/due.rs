@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
+use super::held::Held;
 use crate::game::entry::{Change, Kind};
 use crate::game::{notices, say_question, Notice, Replay};
 use crate::rules::Team;
@@ -61,9 +62,15 @@ pub fn DueLine() -> impl IntoView {
         })
     });
     let serving = Memo::new(move |_| text::serving_line(&session.state()));
+    let court = use_court();
+    let hint = Memo::new(move |_| court.hint());
+    let is_due = move || !due.read().is_empty() || hint.get().is_some();
     view! {
-        <p class="due-line" class:due=move || !due.read().is_empty() id="due">
+        <p class="due-line" class:due=is_due id="due">
             {move || {
+                if let Some(words) = hint.get() {
+                    return words.to_owned();
+                }
                 let due = due.get();
                 if due.is_empty() { serving.get() } else { due.join(" · ") }
             }}
@@ -83,6 +90,7 @@ pub fn Prompts() -> impl IntoView {
         large
     });
     view! {
+        <Held />
         {move || {
             large
                 .get()

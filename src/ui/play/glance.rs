@@ -15,6 +15,7 @@ use crate::rules::Team;
 use crate::ui::part::keys::go_on_at;
 use crate::ui::part::team_mark::TeamMark;
 use crate::ui::session::use_session;
+use crate::ui::shell::use_shell;
 use crate::ui::text;
 
 /// What stays below the halves while only the court shows.
@@ -35,7 +36,8 @@ pub fn Foot() -> impl IntoView {
                 type="button"
                 class="button"
                 id="take-back"
-                on:click=move |_| take_back_last(session)
+                data-once
+                on:click=move |_| take_back_last(session, court)
             >
                 {text::TAKE_BACK}
             </button>
@@ -71,6 +73,8 @@ fn Locked() -> impl IntoView {
     let session = use_session();
     let court = use_court();
     let begun = RwSignal::new(false);
+    // Nothing that a pocket presses opens it, the phone's own buttons neither.
+    use_shell().opened.while_here(|| false);
     go_on_at("corner-1");
     let points = move |left: bool| {
         let team = court.team_at(left);

@@ -98,7 +98,14 @@ pub fn Half(
         ("half-right", "half-right-said")
     };
     let pad = Pad::default();
-    let tap = move |number: u32| point(session, court, number, team.get_untracked());
+    // While a question waits for a player the half takes the finger, and gives no point.
+    let shut = Memo::new(move |_| court.is_shut() && !court.is_asking());
+    let tap = move |number: u32| {
+        let team = team.get_untracked();
+        if !court.answers(team) {
+            point(session, court, number, team);
+        }
+    };
 
     view! {
         <button
@@ -113,6 +120,7 @@ pub fn Half(
             class:bare=move || bare.get()
             aria-label=label
             aria-describedby=said
+            aria-disabled=move || shut.get().then_some("true")
             node_ref=node
             on:pointerdown=move |event| pad.down(&event, session.next_now())
             on:pointerup=move |event| {
@@ -181,6 +189,7 @@ pub fn Half(
 /// The players at their places, the front row at the net.
 #[component]
 fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl IntoView {
+    let court = use_court();
     let rows = if left { LEFT_ROWS } else { RIGHT_ROWS };
     view! {
         <span class="places">
@@ -189,6 +198,7 @@ fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl
                 .flatten()
                 .map(|place| {
                     let standing = Memo::new(move |_| places.read().get(place - 1).copied());
+                    let press = move |_| court.press(standing.get_untracked().map(|s| s.shirt));
                     view! {
                         <span
                             class="spot tabular"
@@ -196,6 +206,7 @@ fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl
                             class:server=move || place == 1 && serves.get()
                             class:libero=move || standing.get().is_some_and(|s| s.libero)
                             class:speaks=move || standing.get().is_some_and(|s| s.speaks)
+                            on:pointerdown=press
                         >
                             {move || standing.get().map(|s| s.shirt.to_string())}
                         </span>
@@ -237,9 +248,9 @@ fn point(session: Session, court: Court, number: u32, won_by: Team) {
         by: None,
     };
     let entered = if session.state_now().phase() == Phase::Preparation {
-        session.tell_as(number, Kind::BeginSet) && court.tell_as(number + 1, rally)
+        session.tell_as(number, Kind::BeginSet) && court.point(number + 1, rally)
     } else {
-        court.tell_as(number, rally)
+        court.point(number, rally)
     };
     if entered {
         device::vibrate(&[18]);

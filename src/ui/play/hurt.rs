@@ -56,6 +56,13 @@ pub fn Hurt(
             court.open(Panel::Care(by));
         }
     };
+    court.ask_for_player(move |team, number| {
+        go_on(Some(By {
+            team,
+            number: Some(number),
+        }));
+        true
+    });
     let which = move || {
         let team = team.get()?;
         let shirts = players(&session.state_now(), team);

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::court::{use_court, Panel};
+use super::court::{use_court, Court, Panel};
+use super::held::leave_last_out;
 use crate::game::{orphaned_by, Kind, Phase};
 use crate::ui::session::{use_session, Session};
 use crate::ui::text;
@@ -19,8 +20,11 @@ pub fn take_back(session: Session, entry: u32, why: Option<String>) {
     }
 }
 
-/// Takes the last entry back.
-pub fn take_back_last(session: Session) {
+/// Takes the last entry back. Where the last tap is held back, that one is what is meant.
+pub fn take_back_last(session: Session, court: Court) {
+    if leave_last_out(session, court) {
+        return;
+    }
     if let Some(entry) = session.look(|replay| replay.last_standing().map(|e| e.n)) {
         take_back(session, entry, None);
     }
@@ -58,7 +62,7 @@ pub fn Last() -> impl IntoView {
                 </button>
             </Show>
             <Show when=move || last.get().is_some()>
-                <button type="button" class="button small" id="take-back" on:click=move |_| take_back_last(session)>
+                <button type="button" class="button small" id="take-back" data-once on:click=move |_| take_back_last(session, court)>
                     {text::TAKE_BACK}
                 </button>
             </Show>

@@ -77,6 +77,7 @@ enum Line {
     Names,
     Grow,
     ServiceClock,
+    QuickTaps,
 }
 
 /// The lines that mean something now, always in the same order.
@@ -84,7 +85,7 @@ fn lines(state: &State) -> Vec<Line> {
     let phase = state.phase();
     let floor = !matches!(phase, Phase::BetweenSets | Phase::Finished);
     let shown = |line: &Line| match line {
-        Line::Glance | Line::Lock | Line::ServiceClock => floor,
+        Line::Glance | Line::Lock | Line::ServiceClock | Line::QuickTaps => floor,
         Line::Suspend => phase == Phase::Playing,
         Line::Grow => !state.rules().line_ups && phase != Phase::Finished,
         Line::Log | Line::Sheet | Line::Signals | Line::Export | Line::Names => true,
@@ -100,6 +101,7 @@ fn lines(state: &State) -> Vec<Line> {
         Line::Names,
         Line::Grow,
         Line::ServiceClock,
+        Line::QuickTaps,
     ];
     all.into_iter().filter(shown).collect()
 }
@@ -126,6 +128,7 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
                     let seconds = session.state().rules().service_seconds;
                     text::service_clock(court.has_service_clock(), seconds)
                 }
+                Line::QuickTaps => text::quick_taps(court.counts_quick_taps()).to_owned(),
             })
         };
         shown.get().into_iter().map(one).collect()
@@ -137,6 +140,9 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
         // A switch shows how it stands; everything else takes the place of the menu.
         if line == Line::ServiceClock {
             return court.set_service_clock(untrack(|| !court.has_service_clock()));
+        }
+        if line == Line::QuickTaps {
+            return court.set_quick_taps(untrack(|| !court.counts_quick_taps()));
         }
         open.set(false);
         let to = |screen: fn(String) -> Screen| {
@@ -154,7 +160,7 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::Suspend => court.open(Panel::Suspend),
             Line::Names => names.set(true),
             Line::Grow => grow.set(true),
-            Line::ServiceClock => {}
+            Line::ServiceClock | Line::QuickTaps => {}
         }
     });
     buttons(Lie::Lines, words, None, choose)

@@ -12,6 +12,7 @@ mod finished;
 mod glance;
 mod grow;
 mod half;
+mod held;
 mod hurt;
 mod last;
 mod late;
@@ -136,6 +137,7 @@ fn Floor() -> impl IntoView {
         <div
             class="floor"
             class:glance=move || court.is_glance()
+            class:asking=move || court.is_asking()
             role="group"
             aria-label=text::COURT
             aria-disabled=move || (!session.may_write()).then_some("true")

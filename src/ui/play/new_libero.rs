@@ -62,6 +62,11 @@ pub fn NewLibero(
             }
         });
     });
+    court.ask_for_player(move |of, shirt| {
+        let place = old.with_untracked(|old| old.iter().position(|s| *s == shirt));
+        let place = place.filter(|_| of == team);
+        place.map(|i| toggle.run(i)).is_some()
+    });
     let goes = Callback::new(move |i: usize| {
         let shirt = old.read().get(i).copied();
         shirt.is_some_and(|shirt| leaves.read().contains(&shirt))

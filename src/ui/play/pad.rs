@@ -2,7 +2,8 @@
 //!
 //! A touch counts when the finger lifts, also where it slid a little, which a browser's click would
 //! drop. The click that follows belongs to the same tap. Keys and screen readers click without a
-//! touch. No time-out takes part: two taps are two entries, however quick.
+//! touch. No time-out takes part: two taps are two taps, however quick; what a quick second one is worth the
+//! court decides.
 
 use leptos::ev::{KeyboardEvent, PointerEvent};
 use leptos::prelude::*;

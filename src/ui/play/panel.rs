@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use crate::ui::part::keys::go_on_at;
+use crate::ui::shell::use_shell;
 use crate::ui::text;
 
 /// The frame.
@@ -15,6 +16,10 @@ pub fn Frame(
     children: Children,
 ) -> impl IntoView {
     let court = use_court();
+    use_shell().opened.while_here(move || {
+        court.close_panel();
+        true
+    });
     go_on_at("panel-title");
     view! {
         <section class="panel" aria-labelledby="panel-title">

@@ -3,10 +3,11 @@
 use leptos::prelude::*;
 
 use super::signal_card::SignalCard;
-use crate::game::{Kind, Phase, Said};
+use crate::game::{say, Kind, Phase, Said};
 use crate::rules::{Cause, Group, Team};
 use crate::ui::part::picker::{buttons, Choice, Lie};
 use crate::ui::session::{use_session, Session};
+use crate::ui::shell::use_shell;
 use crate::ui::text;
 
 /// The rally that is talked about.
@@ -92,8 +93,6 @@ struct Tapped {
     again: RwSignal<Option<u32>>,
     /// The rally and the group that was opened for it.
     group: RwSignal<Option<(u32, Group)>>,
-    /// The rally for which a reason was tapped that cannot be its own.
-    misfit: RwSignal<Option<u32>>,
 }
 
 impl Tapped {
@@ -119,7 +118,6 @@ fn of_rally(talked: Memo<Option<Talked>>, opens: Option<Group>) -> AnyView {
         talked,
         again: RwSignal::new(None),
         group: RwSignal::new(None),
-        misfit: RwSignal::new(None),
     };
     // The number to a reason leaves its signal as it is.
     let shows = Memo::new(move |_| tapped.shows());
@@ -192,6 +190,7 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
 fn causes(tapped: Tapped, group: Group) -> AnyView {
     let session = use_session();
     let rules = *session.state_now().rules();
+    let shell = use_shell();
     let of_group: Vec<Cause> = Cause::ALL
         .into_iter()
         .filter(|cause| cause.group() == Some(group) && cause.occurs_under(&rules))
@@ -206,10 +205,14 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
     let choices = Memo::new(move |_| {
         let talked = tapped.talked.get();
         let one = |cause: &Cause| {
-            let legal = talked.as_ref().is_some_and(|talked| {
-                cause.fits(talked.server_lost) && session.may(&explain(talked, *cause)).is_ok()
+            let why_not = talked.as_ref().and_then(|talked| {
+                if !cause.fits(talked.server_lost) {
+                    return Some(text::cause_does_not_fit(talked.server_lost).to_owned());
+                }
+                let why = session.may(&explain(talked, *cause)).err()?;
+                Some(say(&why, &session.state()))
             });
-            Choice::new(text::cause(*cause, &rules)).when(legal)
+            Choice::new(text::cause(*cause, &rules)).unless(why_not)
         };
         all.iter().map(one).collect::<Vec<_>>()
     });
@@ -218,21 +221,10 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
             return;
         };
         if !cause.fits(talked.server_lost) {
-            tapped.misfit.set(Some(talked.entry));
+            shell.news(text::cause_does_not_fit(talked.server_lost).to_owned());
         } else if session.tell(explain(&talked, cause)) {
             tapped.again.set(None);
         }
     });
-    let why_not = move || {
-        let talked = tapped.talked.get()?;
-        (tapped.misfit.get() == Some(talked.entry)).then(|| {
-            let words = text::cause_does_not_fit(talked.server_lost);
-            view! { <p class="muted" role="status">{words}</p> }
-        })
-    };
-    view! {
-        {buttons(Lie::Grid, choices.into(), None, tap)}
-        {why_not}
-    }
-    .into_any()
+    buttons(Lie::Grid, choices.into(), None, tap)
 }

@@ -213,7 +213,9 @@ fn going(request: Request) -> AnyView {
     });
     let choices = Signal::derive(move || {
         let one = |(out, why): &(Shirt, Option<Refusal>)| {
-            Choice::number(*out, text::goes_out(*out)).when(why.is_none())
+            let state = request.session.state();
+            let why = why.as_ref().map(|why| say(why, &state));
+            Choice::number(*out, text::goes_out(*out)).unless(why)
         };
         numbers.read().iter().map(one).collect()
     });
@@ -221,14 +223,21 @@ fn going(request: Request) -> AnyView {
         let out = numbers.read().get(i).map(|(out, _)| *out);
         out.is_some() && request.out.get() == out
     });
-    let tap = Callback::new(move |i: usize| {
-        let Some((out, why)) = numbers.with_untracked(|numbers| numbers.get(i).cloned()) else {
-            return;
-        };
+    let goes = move |(out, why): (Shirt, Option<Refusal>)| {
         request.out.set(Some(out));
         if why == Some(Refusal::NoChange) {
             request.explain(Refusal::NoChange, None);
         }
+    };
+    let tap = Callback::new(move |i: usize| {
+        if let Some(one) = numbers.with_untracked(|numbers| numbers.get(i).cloned()) {
+            goes(one);
+        }
+    });
+    use_court().ask_for_player(move |team, shirt| {
+        let of = |numbers: &Vec<(Shirt, _)>| numbers.iter().find(|(out, _)| *out == shirt).cloned();
+        let one = numbers.with_untracked(of).filter(|_| team == request.team);
+        one.map(goes).is_some()
     });
     asked(
         text::WHO_GOES,
@@ -249,7 +258,9 @@ fn coming(request: Request) -> AnyView {
     });
     let choices = Signal::derive(move || {
         let one = |(change, why): &(Change, Option<Refusal>)| {
-            Choice::number(change.into, text::comes_in(change.into)).when(why.is_none())
+            let state = request.session.state();
+            let why = why.as_ref().map(|why| say(why, &state));
+            Choice::number(change.into, text::comes_in(change.into)).unless(why)
         };
         numbers.read().iter().flatten().map(one).collect()
     });
@@ -260,20 +271,11 @@ fn coming(request: Request) -> AnyView {
             None => {}
         }
     });
-    let reason = Memo::new(move |_| {
-        let all = numbers.get()?;
-        let first = all.first()?.1.clone()?;
-        // One sentence where it is the same for everybody.
-        all.iter()
-            .all(|(_, why)| why.is_some())
-            .then(|| say(&first, &request.session.state()))
-    });
     let shows = Memo::new(move |_| numbers.read().is_some());
     let legend = Signal::derive(move || text::who_comes(request.out.get()));
     let answers = move || {
         view! {
             {buttons(Lie::Numbers, choices, None, tap)}
-            <p class="muted">{move || reason.get()}</p>
         }
         .into_any()
     };

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
-use crate::game::Kind;
+use crate::game::{say, Kind};
 use crate::rules::Team;
 use crate::ui::session::use_session;
 use crate::ui::text;
@@ -44,7 +44,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
         (used, state.rules().substitutions.per_set)
     });
     let line_ups = Memo::new(move |_| session.state().rules().line_ups);
-    let may_stop = Memo::new(move |_| session.may(&Kind::TimeOut { team }).is_ok());
+    let why_not = Memo::new(move |_| session.may(&Kind::TimeOut { team }).err());
     let side = if left { "left" } else { "right" };
     view! {
         <div class="team-tools" class:team-a=team == Team::A class:team-b=team == Team::B>
@@ -53,7 +53,10 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 class="tool"
                 id=format!("time-out-{side}")
                 aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
-                aria-disabled=move || (!may_stop.get()).to_string()
+                class:barred=move || why_not.read().is_some()
+                aria-description=move || {
+                    why_not.read().as_ref().map(|why| say(why, &session.state()))
+                }
                 on:click=move |_| {
                     court.tell(Kind::TimeOut { team });
                 }
@@ -61,7 +64,9 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
                     <path d="M4 6 H20 M12 6 V20" />
                 </svg>
-                <span class="tool-word">{text::TIME_OUT}</span>
+                <span class="tool-word">
+                    {move || why_not.read().as_ref().map_or(text::TIME_OUT, text::no_time_out)}
+                </span>
                 <span class="tabular">{move || text::used(time_outs.get())}</span>
             </button>
             <Show when=move || line_ups.get()>

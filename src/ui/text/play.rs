@@ -2,7 +2,7 @@
 
 use super::team_name;
 use crate::game::entry::{Change, ReplayWhy, Timer, Who};
-use crate::game::{Notice, Phase, Speaker, State, Timed};
+use crate::game::{Kind, Notice, Phase, Refusal, Speaker, State, Timed};
 use crate::rules::{Cause, Group, Rules, Shirt, Team, CALL_BACK_SECONDS};
 use crate::sheet::words::side;
 
@@ -261,6 +261,65 @@ pub const OTHER_REASON: &str = "Other reason";
 
 /// The panel.
 pub const REPLAY_TITLE: &str = "Replay the rally";
+/// Why a team has no time-out now, in the place of the word.
+#[must_use]
+pub const fn no_time_out(why: &Refusal) -> &'static str {
+    match why {
+        Refusal::NoTimeOutLeft { .. } => "None left",
+        Refusal::AfterReplay | Refusal::RequestBarred { .. } => "After a rally",
+        _ => "Not now",
+    }
+}
+/// What the rules name instead of what was asked for.
+#[must_use]
+pub const fn right_act(act: &Kind) -> &'static str {
+    match act {
+        Kind::ImproperRequest { .. } => "Reject it: improper request (15.11.1)",
+        _ => "Reject it: delay (16.1.3)",
+    }
+}
+/// A tap on the court while something is open below it.
+pub const CLOSE_FIRST: &str = "No point: close what is open first";
+/// The same while a player is asked for.
+pub const TAP_A_PLAYER: &str = "No point: tap the player who is meant";
+/// A second tap was held back.
+pub const HELD_NEWS: &str = "Two taps at once. The second one is asked about.";
+/// Points that came sooner than a rally can be played.
+#[must_use]
+pub fn held_question(name: &str, more: usize, instead: bool) -> String {
+    match (more, instead) {
+        (1, true) => format!("Two taps at once. A point for {name} as well?"),
+        (1, false) => format!("Two taps at once. Two points for {name}?"),
+        _ => format!("{} taps at once. Is each of them a point?", more + 1),
+    }
+}
+/// They are.
+#[must_use]
+pub fn held_yes(points: usize) -> String {
+    format!("Yes, {points} points")
+}
+/// They are not.
+#[must_use]
+pub fn held_no(name: &str, more: usize) -> String {
+    match more {
+        1 => format!("One point, {name}"),
+        _ => format!("Only the first, {name}"),
+    }
+}
+/// The second tap was to put the first one right.
+#[must_use]
+pub fn held_only(name: &str) -> String {
+    format!("One point, {name}")
+}
+/// The line of the menu.
+#[must_use]
+pub const fn quick_taps(at_once: bool) -> &'static str {
+    if at_once {
+        "Two quick taps: both count at once"
+    } else {
+        "Two quick taps: ask first"
+    }
+}
 /// Which one is meant.
 pub const REPLAY_WHICH: &str = "Which rally?";
 /// The last one, which was entered as a point.

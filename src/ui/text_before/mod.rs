@@ -24,6 +24,13 @@ pub use toss::*;
 /// Said to whoever listens.
 pub const IS_DONE: &str = "done";
 
+/// A line-up with empty places cannot be handed in.
+pub const FILL_EVERY_PLACE: &str = "Every place first, then it can be handed in.";
+/// The waiting for a team that is late cannot begin.
+pub const LATE_NEEDS: &str = "First: which team, and how many minutes.";
+/// Nobody is named who has put it in order.
+pub const CLEARED_NEEDS: &str = "First: who has put it in order.";
+
 /// A refusal with its rule.
 #[must_use]
 pub fn refusal(say: &str, rule: &str) -> String {
