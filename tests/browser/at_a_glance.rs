@@ -202,6 +202,7 @@ fn tab_to(referee: &mut Referee, css: &str) {
 fn by_keys_alone(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     let referee = &mut referee;
+    referee.quick();
     tab_to(referee, "#half-left");
     press(referee, "ArrowRight");
     keys_at(referee, "#half-right");

@@ -287,6 +287,9 @@ fn forbidden_storage_is_said_and_play_goes_on(stage: &mut Stage) -> Ran {
     );
     referee.reads("This browser does not allow this page to store anything.");
     referee.tap_at("#quick-tally");
+    referee.tap("Menu");
+    referee.tap("Two quick taps: ask first");
+    referee.tap_at("#drawer-close");
     referee.points(&[Side::Left, Side::Left, Side::Right], 50);
     referee.reads_at("#half-left .half-score", "2");
     referee.reads_at("#half-right .half-score", "1");

@@ -133,6 +133,7 @@ fn first_set(referee: &mut Referee) {
     referee.court_is_right(false);
 
     referee.tap_at("#replay");
+    referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     more(referee, A, "Misconduct");
     referee.tap_at("#panel-close");

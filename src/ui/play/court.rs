@@ -89,8 +89,9 @@ pub struct Court {
     tapped: StoredValue<Option<(u32, i64)>>,
     /// Behind which entry of which match taps that were held back are asked about.
     held: RwSignal<Option<(String, u32)>>,
-    /// Whether it was changed that quick taps count at once.
-    quick: RwSignal<()>,
+    /// Whether taps count at once however quick they are, where this page was told; without storage that
+    /// lasts as long as the page.
+    quick: RwSignal<Option<bool>>,
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
 }
@@ -124,7 +125,7 @@ impl Court {
                 let (id, since) = held.rsplit_once(' ')?;
                 Some((id.to_owned(), since.parse().ok()?))
             })),
-            quick: RwSignal::new(()),
+            quick: RwSignal::new(None),
             locked: use_shell().locked,
         }
     }
@@ -331,14 +332,14 @@ impl Court {
     /// Whether taps count at once, however quick they are.
     #[must_use]
     pub fn counts_quick_taps(self) -> bool {
-        self.quick.track();
-        device::setting(QUICK).as_deref() == Some(ON)
+        let told = self.quick.get();
+        told.unwrap_or_else(|| device::setting(QUICK).as_deref() == Some(ON))
     }
 
     /// Counts quick taps at once, or asks; kept on this phone.
     pub fn set_quick_taps(self, at_once: bool) {
         let _ = device::set_setting(QUICK, if at_once { ON } else { OFF });
-        self.quick.set(());
+        self.quick.set(Some(at_once));
     }
 
     // ---- Entries.
