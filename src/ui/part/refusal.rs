@@ -3,8 +3,9 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use super::cards::Cards;
 use super::dialog::Drawer;
-use crate::game::{say, Kind};
+use crate::game::{preview_sanction, say, Kind};
 use crate::ui::play::{follow, Court};
 use crate::ui::session::{use_session, NotEntered, Refused};
 use crate::ui::text;
@@ -36,7 +37,24 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
     let sentence = say(&refused.why, &state);
     let rule = text::rule_of(&refused.why);
     let possible = !refused.why.is_final();
-    let right_act = StoredValue::new(refused.why.right_act(&refused.kind));
+    let right_act = refused.why.right_act(&refused.kind);
+    // What the rejected request becomes, and costs, stands there before it is recorded.
+    let becomes = right_act.as_ref().and_then(|act| {
+        let preview = preview_sanction(&state, act).ok().flatten()?;
+        let kind = preview.sanction.kind;
+        let words = text::becomes(&preview, &state);
+        let cost = text::cost(&preview, &state);
+        Some(view! {
+            <div class="becomes" id="right-act-becomes">
+                <Cards kind />
+                <div>
+                    <strong>{words}</strong>
+                    <p>{text::cards(kind)} ". " {cost}</p>
+                </div>
+            </div>
+        })
+    });
+    let right_act = StoredValue::new(right_act);
     let why = NodeRef::<html::Input>::new();
     let insisting = RwSignal::new(false);
     let missing = RwSignal::new(false);
@@ -76,6 +94,7 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
             {sentence}
         </p>
         <p class="muted">{rule}</p>
+        {becomes}
         <Show when=move || possible && insisting.get()>
             <form
                 class="remark"
