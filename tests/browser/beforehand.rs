@@ -22,6 +22,11 @@ pub const TESTS: &[Test] = &[
         run: a_delay,
     },
     Test {
+        name: "beforehand_a_rejected_request_says_what_it_becomes",
+        engines: CHROMIUM,
+        run: rejected_request,
+    },
+    Test {
         name: "beforehand_misconduct_says_what_each_level_is_for",
         engines: CHROMIUM,
         run: misconduct,
@@ -143,6 +148,29 @@ fn a_delay(stage: &mut Stage) -> Ran {
     referee.tap("Menu");
     referee.tap("Every entry");
     referee.reads("Delay warning Otters, second improper request");
+    Ok(())
+}
+
+fn rejected_request(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    referee.point_for(A);
+    for used in 0..2 {
+        referee.tap(&format!("Time-out {A}, {used} of 2 used"));
+        referee.reads_at("#last-entry", "Time-out Otters");
+    }
+    // The third one is beyond what a team may take (15.11.1).
+    referee.tap_at("#time-out-left");
+    referee.reads_at(
+        "#right-act-becomes",
+        "First improper request in this match: only noted No card. No point, service stays",
+    );
+    pictures(&mut referee, "beforehand-rejected");
+    referee.tap_at("#right-act");
+    referee.reads_at(
+        "#last-entry",
+        "Improper request Otters, the first: only noted",
+    );
+    assert_eq!(kinds(&mut referee), [SanctionKind::ImproperRequest]);
     Ok(())
 }
 
