@@ -130,29 +130,16 @@ fn a_held_tap_outlives_the_page(stage: &mut Stage) -> Ran {
     Ok(())
 }
 
-/// The middle of what shows a player.
-fn tap_player(referee: &mut Referee<'_>, side: Side, number: u16) {
-    let middle = referee.browser().value(&format!(
-        "(() => {{ const spot = [...document.querySelectorAll('#half-{} .spot')]
-             .find((one) => one.innerText.trim() === '{number}');
-           const box = spot.getBoundingClientRect();
-           return [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map(Math.round); }})()",
-        side.word()
-    ));
-    let at = |i: usize| middle[i].as_i64().expect("a place");
-    referee.browser().tap_place(at(0), at(1));
-}
-
 fn the_court_answers(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     let before = referee.replay();
     referee.tap(&format!("Change {A}, 0 of 6 used"));
     referee.browser().find("#panel-title");
     // A player of the other team is no answer, and no point.
-    tap_player(&mut referee, Side::Right, 4);
+    referee.tap_player(Side::Right, 4);
     referee.reads_at("#due", "No point:");
     referee.browser().picture("court-asked");
-    tap_player(&mut referee, Side::Left, 4);
+    referee.tap_player(Side::Left, 4);
     referee.reads("Who comes in for 4?");
     assert_eq!(referee.replay().entries(), before.entries());
     referee.tap("8 comes in");

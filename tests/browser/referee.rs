@@ -332,6 +332,20 @@ impl<'a> Referee<'a> {
         self.point(side);
     }
 
+    /// Taps a player on the court.
+    pub fn tap_player(&mut self, side: Side, number: u16) {
+        self.still();
+        let middle = self.browser().value(&format!(
+            "(() => {{ const spot = [...document.querySelectorAll('#half-{} .spot')]
+                 .find((one) => one.innerText.trim() === '{number}');
+               const box = spot.getBoundingClientRect();
+               return [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map(Math.round); }})()",
+            side.word()
+        ));
+        let at = |i: usize| middle[i].as_i64().expect("a place");
+        self.browser().tap_place(at(0), at(1));
+    }
+
     /// Taps halves one after the other, so many milliseconds apart, without looking.
     pub fn points(&mut self, sides: &[Side], gap_ms: u32) {
         self.quick();

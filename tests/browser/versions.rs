@@ -310,7 +310,7 @@ fn a_clock_set_back_while_closed_is_said(stage: &mut Stage) -> Ran {
     // What the browser tells every page from the next load on.
     referee.browser().cdp(
         "Page.addScriptToEvaluateOnNewDocument",
-        json!({ "source": "{ const now = Date.now; Date.now = () => now() - 58 * 60000; }" }),
+        json!({ "source": "{ const now = Date.now; Date.now = () => now() - 58.5 * 60000; }" }),
     );
     referee.stage.reload();
     referee.browser().find("#half-left");

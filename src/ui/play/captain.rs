@@ -89,6 +89,13 @@ pub fn GameCaptain(
             tell(number);
         }
     });
+    court.ask_for_player(move |of, shirt| {
+        let named = of == team && numbers.with_untracked(|all| all.contains(&shirt));
+        if named {
+            tell(shirt);
+        }
+        named
+    });
     let none = Memo::new(move |_| numbers.read().is_empty());
     view! {
         <Frame title=text::panel_title(text::GAME_CAPTAIN, &name)>
