@@ -172,6 +172,6 @@ impl Paper {
             ),
         ];
         let keys: Vec<&str> = keys.iter().filter(|k| k.0).map(|k| k.1).collect();
-        self.element("p", "sheet-key muted", keys.join(" "));
+        self.element("p", "sheet-key", keys.join(" "));
     }
 }
