@@ -11,8 +11,8 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
             asked: InSet::ChangeOfCourts,
         });
     };
-    match state.rules.decider.change_courts_at {
-        Some(at) if state.rules.is_decider(play.number) => {
+    match state.rules.courts_change_at(play.number) {
+        Some(at) => {
             if play.changed_courts {
                 Err(Refusal::CourtsChanged)
             } else if play.change_of_courts_due(&state.rules) {
@@ -21,7 +21,7 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
                 Err(Refusal::CourtsNotDue { at })
             }
         }
-        _ => Err(Refusal::NotDecider),
+        None => Err(Refusal::NotDecider),
     }
 }
 

@@ -15,6 +15,8 @@ pub enum How {
     Incomplete,
     /// One team did not appear or refused to play (6.4.1, 6.4.2).
     Default,
+    /// Before this record began: entered as it stood.
+    Joined,
     /// Lost for an unregistered player (7.3.5.4).
     Unregistered,
 }

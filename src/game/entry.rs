@@ -3,6 +3,7 @@
 use std::ops::{Index, IndexMut};
 use std::sync::Arc;
 
+use super::joined::Joined;
 use super::timed::Timed;
 use crate::rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
 
@@ -49,6 +50,50 @@ pub enum Kind {
     Check(Check),
     /// The outcome of the toss.
     Toss(Toss),
+    /// Who serves first in the set to come and who stands on the left, as seen on court: no toss is in this
+    /// record, as where a tally grows into a match.
+    FirstService {
+        /// Who serves first.
+        team: Team,
+        /// Who stands on the left, seen from the stand.
+        left: Team,
+    },
+    /// Sets and score as they stood when somebody began to keep this record.
+    Joined(Joined),
+    /// A score that was miscounted is put right.
+    ScoreCorrection {
+        /// The right score of the running set.
+        score: Score,
+        /// Who serves next, where that was wrong too.
+        serving: Option<Team>,
+        /// Why.
+        why: String,
+    },
+    /// The officials gave wrong information: play goes back to the score at which they did
+    /// (FIVB Casebook 2024, case 2.3).
+    WrongInformation {
+        /// The score at that moment.
+        score: Score,
+        /// What was said wrongly.
+        why: String,
+    },
+    /// Players on court differ from the line-up, found before the set begins (7.3.5.1, 7.3.5.2).
+    Discrepancy {
+        /// Whose.
+        team: Team,
+        /// Who is in the line-up, and who stands there instead; none where only places were mixed up.
+        changes: Vec<Change>,
+        /// The coach keeps them by a regular substitution (7.3.5.2); else they are put right.
+        kept: bool,
+    },
+    /// The libero replacement just made came after the whistle for service and before the hit
+    /// (19.3.2.5, 19.3.2.6).
+    LateReplacement {
+        /// Whose.
+        team: Team,
+    },
+    /// The organiser's clock ends the set, where a competition plays by time.
+    TimeUp,
     /// A team's line-up for the next set, place 1 first.
     LineUp {
         /// Whose.

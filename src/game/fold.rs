@@ -282,6 +282,8 @@ const fn leaves_the_rally_last(kind: &Kind) -> bool {
         | Kind::Reopen { .. }
         | Kind::TeamList(_)
         | Kind::Toss(_)
+        | Kind::FirstService { .. }
+        | Kind::Discrepancy { .. }
         | Kind::LineUp { .. }
         | Kind::TimeOut { .. }
         | Kind::Substitution { .. }
@@ -296,6 +298,11 @@ const fn leaves_the_rally_last(kind: &Kind) -> bool {
         Kind::Match(_)
         | Kind::Heading(_)
         | Kind::BeginSet
+        | Kind::Joined(_)
+        | Kind::ScoreCorrection { .. }
+        | Kind::WrongInformation { .. }
+        | Kind::LateReplacement { .. }
+        | Kind::TimeUp
         | Kind::Rally { .. }
         | Kind::Replay { .. }
         | Kind::ImproperRequest { .. }

@@ -25,7 +25,11 @@ pub(super) fn incomplete(state: &mut State, team: Team, scope: Scope) {
         Stage::Coming(coming) => SetRecord {
             // Points due to the team for penalties on its opponent stand in the coming set.
             score: ByTeam::new(|t| {
-                u16::try_from(coming.penalties[t.other()].len()).unwrap_or(u16::MAX)
+                let penalties = coming.penalties[t.other()].len();
+                let taken_over = coming.joined.map_or(0, |j| j.score()[t]);
+                u16::try_from(penalties)
+                    .unwrap_or(u16::MAX)
+                    .saturating_add(taken_over)
             }),
             opener,
             left,

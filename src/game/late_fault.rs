@@ -139,7 +139,7 @@ impl State {
 }
 
 /// The same, or why there is none.
-fn at_hand(state: &State, fault: Fault) -> Result<&SetPlay, Refusal> {
+pub(super) fn at_hand(state: &State, fault: Fault) -> Result<&SetPlay, Refusal> {
     match state.stage_beneath() {
         Stage::Playing(play) => Ok(play),
         Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed { fault }),
@@ -204,7 +204,10 @@ fn unregistered(state: &mut State, n: u32, fault: &LateFault, now: u8, plays: bo
 }
 
 /// Brings the last set back on court; what waits for the next one is given back.
-fn reopen(state: &mut State) -> Option<Coming> {
+pub(super) fn reopen(state: &mut State) -> Option<Coming> {
+    if matches!(state.stage_beneath(), Stage::Playing(_)) {
+        return None;
+    }
     let play = state.sets.pop()?.play.clone()?;
     match std::mem::replace(state.stage_beneath_mut(), Stage::Playing(Box::new(play))) {
         Stage::Coming(coming)
@@ -229,7 +232,7 @@ fn correct_set(state: &mut State, n: u32, fault: &LateFault, whole_set: bool) {
     };
     // A set that the opponent has won already has no further point (6.2); in any other the point comes
     // first and the cancelling after it (15.9.2).
-    let had_won = rules.target_of(play.number).winner(play.score) == Some(opponent);
+    let had_won = play.winner(&rules) == Some(opponent);
     let from = match fault.since {
         _ if whole_set => Some(0),
         Some(since) => play.moment(since.score),

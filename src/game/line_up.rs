@@ -120,6 +120,9 @@ pub(super) fn make_ready(state: &mut State) {
                 b: b.clone(),
             };
             let mut ready = SetPlay::start(number, opener, left, &line_ups);
+            if let Some(joined) = coming.joined {
+                joined.take_over(&mut ready, state.rules.courts_change_at(number));
+            }
             for team in Team::BOTH {
                 if let Some(side) = coming.kept[team].take() {
                     ready.sides[team] = side;
@@ -144,7 +147,7 @@ pub(super) fn check_begin(state: &State) -> Result<(), Refusal> {
     {
         return Err(Refusal::LineUpMissing { team });
     }
-    if state.opener_to_come().is_none() {
+    if state.server_to_come().is_none() {
         return Err(Refusal::TossMissing {
             set: state.next_number(),
         });
@@ -173,13 +176,15 @@ pub(super) fn begin(state: &mut State, entry: u32) {
                     play.sides[team] = side;
                 }
             }
+            if let Some(joined) = coming.joined {
+                joined.take_over(&mut play, state.rules.courts_change_at(number));
+            }
             Box::new(play)
         });
         for team in Team::BOTH {
             play.sides[team].barred |= coming.barred[team];
         }
-        let target = state.rules.target_of(number);
-        let left = play.open_with_penalties(&coming.penalties, target);
+        let left = play.open_with_penalties(&coming.penalties, &state.rules);
         for (team, entries) in left.iter() {
             state.carried[team].extend(entries);
         }

@@ -6,13 +6,16 @@
 mod announce;
 mod ask;
 mod conduct;
+mod correction;
 mod courts;
 mod double_tap;
+mod discrepancy;
 mod ending;
 pub mod entry;
 mod fold;
 mod forfeit;
 mod game_captain;
+mod joined;
 mod late_fault;
 mod legal;
 mod libero;
@@ -52,6 +55,7 @@ pub use game_captain::{
     can_be_named, captain, is_missing, last_speaker, named_before, requester, speaker, Requester,
     Speaker,
 };
+pub use joined::Joined;
 pub use legal::{legal, legal_for};
 pub use line_up::may_start;
 pub use notice::{notices, Notice};
@@ -75,5 +79,5 @@ pub use stage::Phase;
 pub use state::{RunningTimer, Said, Signature, State};
 pub use stop::RECOVERY_SECONDS;
 pub use team_state::{Barred, OutFor, TeamState};
-pub use timed::{begun_by, orphaned_by, Timed};
+pub use timed::{begun_by, interval, orphaned_by, Timed};
 pub use toss::{Choice, Choosing};

@@ -144,7 +144,7 @@ fn before_set(state: &State) -> Vec<Notice> {
         .into_iter()
         .filter(|&t| state.team(t).list.is_none());
     due.extend(missing.map(|team| Notice::TeamList { team }));
-    if state.opener_to_come().is_none() {
+    if state.server_to_come().is_none() {
         due.push(Notice::Toss);
     }
     let missing = Team::BOTH
@@ -183,8 +183,9 @@ fn leavers(state: &State) -> Vec<Notice> {
 
 fn point_that_wins(state: &State, team: Team) -> Option<Notice> {
     let play = state.play()?;
-    let target = state.rules.target_of(play.number);
-    (target.winner(play.score.plus(team)) == Some(team)).then_some(())?;
+    let next = play.score.plus(team);
+    let wins = state.rules.winner_of(play.number, next, play.time_up);
+    (wins == Some(team)).then_some(())?;
     let won = state.sets_won();
     let match_point = match state.rules.sets_to_win() {
         Some(needed) => won[team] + 1 >= needed,
@@ -202,11 +203,10 @@ fn counts(state: &State, team: Team) -> Vec<Notice> {
     let mut due = Vec::new();
     let Some(play) = state.play() else { return due };
     let side = &play.sides[team];
-    if state
-        .rules
-        .time_outs
-        .per_set
-        .is_some_and(|most| most > 0 && side.time_outs >= most)
+    let limits = &state.rules.time_outs;
+    let reached = |taken: u8, most: Option<u8>| most.is_some_and(|most| most > 0 && taken >= most);
+    if reached(side.time_outs, limits.per_set)
+        || reached(state.time_outs_in_match(team), limits.per_match)
     {
         due.push(Notice::LastTimeOut { team });
     }

@@ -38,9 +38,7 @@ pub(super) fn check_amendment(state: &State, given: &Amendment) -> Result<(), Re
     }
     let mut grown = state.clone();
     grown.rules = *rules;
-    let set_over = state
-        .play()
-        .is_some_and(|p| rules.target_of(p.number).winner(p.score).is_some());
+    let set_over = state.play().is_some_and(|p| p.winner(rules).is_some());
     if set_over || rally::is_decided(&grown) {
         return Err(Refusal::RulesSettled);
     }

@@ -8,7 +8,7 @@ use super::refusal::{InSet, Refusal};
 use super::set::PointFor;
 use super::stage::{Coming, Stage};
 use super::state::{Said, State};
-use crate::rules::{Cause, Edition, Sets, Team};
+use crate::rules::{Cause, Edition, SetLimit, Sets, Team};
 
 /// A rally that was played is never refused while a set runs: a point must not be lost to
 /// bookkeeping.
@@ -91,13 +91,26 @@ pub(super) fn replay(state: &mut State, hurt: Option<By>) {
     }
 }
 
+/// The organiser's clock ends a set only where the competition plays by time.
+pub(super) fn check_time_up(state: &State) -> Result<(), Refusal> {
+    check(state)?;
+    match state.rules.set_limit {
+        Some(SetLimit::Minutes(_)) => Ok(()),
+        Some(SetLimit::Rallies(_)) | None => Err(Refusal::NotByTime),
+    }
+}
+
+/// Whoever leads has won the set; where the teams are level one more rally decides.
+pub(super) fn time_up(state: &mut State) {
+    if let Stage::Playing(play) = &mut state.stage {
+        play.time_up = true;
+    }
+    settle(state);
+}
+
 /// Ends the set, and the match, where the score does.
 pub(super) fn settle(state: &mut State) {
-    let target = match state.stage_beneath() {
-        Stage::Playing(play) => state.rules.target_of(play.number),
-        _ => return,
-    };
-    let winner = state.play().and_then(|play| target.winner(play.score));
+    let winner = state.play().and_then(|play| play.winner(&state.rules));
     if let Some(winner) = winner {
         close(state, winner, How::Played);
     }

@@ -4,12 +4,13 @@
 //! nothing could be carried out at all and then where a rule is against it, and `carry_out`, which
 //! cannot fail. An official who insists passes the second kind of objection, never the first.
 
-use super::entry::{Entry, Kind};
+use super::entry::{Entry, Kind, Toss};
 use super::stage::Phase;
 use super::state::{Said, State};
 use super::{
-    ask, conduct, courts, forfeit, game_captain, late_fault, libero, line_up, new_libero, notes,
-    opening, protest, rally, request, seal, stop, substitution, time_out, toss, Refusal,
+    ask, conduct, correction, courts, discrepancy, forfeit, game_captain, joined, late_fault, libero,
+    line_up, new_libero, notes, opening, protest, rally, request, seal, stop, substitution, time_out, toss,
+    Refusal,
 };
 
 /// An entry that was taken up.
@@ -72,6 +73,9 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::LateFault(fault) => return late_fault::check(state, fault),
         Kind::Protest { team, number, .. } => return protest::check(state, *team, *number),
         Kind::ProtestStatement { about, .. } => return protest::check_statement(state, *about),
+        Kind::WrongInformation { score, .. } => {
+            return correction::check_wrong_information(state, *score)
+        }
         _ => {}
     }
     match state.phase() {
@@ -91,6 +95,16 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     match &entry.kind {
         Kind::TeamList(list) => opening::check_list(state, list),
         Kind::Toss(_) => toss::check(state),
+        Kind::FirstService { .. } => joined::check_first_service(state),
+        Kind::Joined(joined) => joined::check(state, joined),
+        Kind::ScoreCorrection { score, serving, .. } => correction::check(state, *score, *serving),
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => discrepancy::check(state, *team, changes, *kept),
+        Kind::LateReplacement { team } => request::check_late_replacement(state, *team),
+        Kind::TimeUp => rally::check_time_up(state),
         Kind::LineUp { team, positions } => line_up::check(state, *team, positions),
         Kind::BeginSet => line_up::check_begin(state),
         Kind::Rally { .. } => rally::check(state),
@@ -133,6 +147,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         | Kind::Reopen { .. }
         | Kind::Protest { .. }
         | Kind::ProtestStatement { .. }
+        | Kind::WrongInformation { .. }
         | Kind::LateFault(_) => Ok(()),
     }
 }
@@ -157,6 +172,19 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::TeamList(list) => opening::take_list(state, list),
         Kind::Check(check) => notes::check(state, check),
         Kind::Toss(toss) => toss::take(state, *toss),
+        Kind::FirstService { team, left } => toss::settle(state, Toss::new(*team, *left)),
+        Kind::Joined(joined) => joined::take(state, n, joined),
+        Kind::ScoreCorrection { score, serving, .. } => {
+            correction::correct(state, n, *score, *serving);
+        }
+        Kind::WrongInformation { score, .. } => correction::go_back(state, n, *score),
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => discrepancy::settle(state, *team, changes, *kept),
+        Kind::LateReplacement { team } => request::late_replacement(state, n, *team),
+        Kind::TimeUp => rally::time_up(state),
         Kind::LineUp { team, positions } => line_up::hand_in(state, *team, positions),
         Kind::BeginSet => line_up::begin(state, n),
         Kind::Rally { won_by, cause, by } => rally::play(state, n, *won_by, *cause, *by),

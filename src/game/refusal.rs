@@ -129,13 +129,41 @@ pub enum Refusal {
     /// The player may not be on court.
     PlayerBarred { number: Shirt, why: Barred },
 
+    /// This record has begun already, so nothing is taken over.
+    PlayedHere,
+    /// Nothing was played before.
+    NothingToTakeOver,
+    /// A set cannot have ended so.
+    SetNotOver { set: u8, score: Score },
+    /// A set does not end level.
+    SetLevel { set: u8, score: Score },
+    /// A set that stands so is over.
+    SetOver { set: u8, score: Score },
+    /// A toss decides it.
+    TossDecides { set: u8 },
+    /// The set has begun: what is found now is a fault found late.
+    FoundTooLate,
+    /// That player is not in the line-up.
+    NotInLineUp { number: Shirt },
+
     // The rally.
     /// The serving team has no positions to be wrong in.
     ServingTeamStandsFree { serving: Team },
 
+    /// Service and rotation follow from the points, so the score is not changed alone.
+    ScoreFollowsPoints,
+    /// The score stands so already.
+    ScoreStands { score: Score },
+    /// No set has so many points.
+    ScoreTooHigh { most: u16 },
+    /// Sets are not played by time here.
+    NotByTime,
+
     // Interruptions.
     /// No time-out left.
     NoTimeOutLeft { team: Team, most: u8 },
+    /// No time-out left in the match.
+    NoTimeOutLeftInMatch { team: Team, most: u8 },
     /// After a stopped rally nothing regular may be asked.
     AfterReplay,
     /// The last request was rejected with a delay warning.
@@ -193,6 +221,8 @@ pub enum Refusal {
     LiberoServes { number: Shirt },
     /// A completed rally between two replacements.
     RallyBetween,
+    /// No libero of that team came or went in this interruption.
+    NoReplacementNow { team: Team },
     /// Only the replaced player or the other libero comes in.
     NotForLibero { libero: Shirt, replaced: Shirt },
     /// For a libero who was only declared unable the regular player returns first.
@@ -235,6 +265,8 @@ pub enum Refusal {
         nearest: Score,
         fault: Fault,
     },
+    /// That score never stood, so wrong information cannot be taken back to it.
+    NoSuchMoment { asked: Score, nearest: Score },
     /// Only an unregistered player reaches back into an earlier set.
     EarlierSet { set: u8, now: u8, fault: Fault },
     /// That set has not been played yet.
@@ -288,7 +320,11 @@ impl Refusal {
             | R::NoQuestion { .. }
             | R::NoSuchChoice { .. }
             | R::NoSuchProtest { .. }
-            | R::ProtestWritten { .. } => "log",
+            | R::ProtestWritten { .. }
+            | R::PlayedHere
+            | R::NothingToTakeOver
+            | R::ScoreStands { .. }
+            | R::ScoreTooHigh { .. } => "log",
             R::MatchOver => "6.3.1",
             R::Suspended | R::NotSuspended => "17.3.1",
             R::NoSetRunning { asked } => match asked {
@@ -297,7 +333,13 @@ impl Refusal {
                 InSet::Recovery => "17.1.2",
                 InSet::ChangeOfCourts => "18.2.2",
             },
-            R::SetRunning => "6.2",
+            R::SetRunning | R::SetNotOver { .. } | R::SetLevel { .. } | R::SetOver { .. } => "6.2",
+            R::FoundTooLate => "7.3.5.3",
+            R::NotInLineUp { .. } => "7.3.5.2",
+            R::ScoreFollowsPoints => "6.1.3",
+            R::NotByTime | R::NoTimeOutLeftInMatch { .. } => "school",
+            R::NoReplacementNow { .. } => "19.3.2.5",
+            R::NoSuchMoment { .. } => "casebook 2.3",
             R::NobodyOnCourt => "15.3.2",
             R::LiberoBeforeLineUps => "19.3.2.3",
             R::ListClosed => "4.1.3",
@@ -305,7 +347,7 @@ impl Refusal {
             R::NumberTwice { .. } | R::NumberOutOfRange { .. } => "4.3.3",
             R::TwoCaptains { .. } => "4.1.2",
             R::TooManyLiberos { .. } => "19.1.1",
-            R::TossInSet | R::TossNotDue { .. } | R::TossMissing { .. } => "7.1",
+            R::TossInSet | R::TossNotDue { .. } | R::TossMissing { .. } | R::TossDecides { .. } => "7.1",
             R::NoTeamList { .. } => "4.1.3",
             R::LineUpGiven { .. } | R::LineUpPlayed { .. } => "7.3.4",
             R::LineUpMissing { .. } => "7.3.2",
@@ -427,6 +469,12 @@ impl Refusal {
                 | R::TooManyLiberos { .. }
                 | R::TossNotDue { .. }
                 | R::TossMissing { .. }
+                | R::TossDecides { .. }
+                | R::SetNotOver { .. }
+                | R::ScoreFollowsPoints
+                | R::NotByTime
+                | R::NoTimeOutLeftInMatch { .. }
+                | R::NoReplacementNow { .. }
                 | R::LineUpGiven { .. }
                 | R::LineUpMissing { .. }
                 | R::LiberoInLineUp { .. }

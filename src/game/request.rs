@@ -98,3 +98,24 @@ pub(super) fn record_for(
         improper: None,
     });
 }
+
+/// Only a replacement made in this interruption can have come late.
+pub(super) fn check_late_replacement(state: &State, team: Team) -> Result<(), Refusal> {
+    let Stage::Playing(play) = &state.stage else {
+        return Err(Refusal::NoSetRunning);
+    };
+    let just_made = play.sides[team].libero_moved == Some(play.completed);
+    if just_made || !play.follows_places(team) {
+        Ok(())
+    } else {
+        Err(Refusal::NoReplacementNow { team })
+    }
+}
+
+/// The first late libero replacement of a team in the match is let pass and its captain is told (19.3.2.5);
+/// each further one is a delay, and the replacement stands (19.3.2.6).
+pub(super) fn late_replacement(state: &mut State, n: u32, team: Team) {
+    if std::mem::replace(&mut state.teams[team].late_replacement_noted, true) {
+        delay(state, n, team, false);
+    }
+}

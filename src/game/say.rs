@@ -136,6 +136,50 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*serving)
         ),
 
+        R::PlayedHere => {
+            "This record has begun already. Sets and score are taken over only as its first step.".into()
+        }
+        R::NothingToTakeOver => {
+            "Nothing was played yet, so there is nothing to take over. Begin the match.".into()
+        }
+        R::SetNotOver { set, score } => format!("Set {set} cannot have ended {score}."),
+        R::SetLevel { set, score } => {
+            format!("Set {set} cannot have ended level, {score}. Enter it as the set that runs.")
+        }
+        R::SetOver { set, score } => {
+            format!("At {score} set {set} is over. Enter it with the sets that are over.")
+        }
+        R::TossDecides { set } => {
+            format!("A toss decides who serves first in set {set}. Enter the toss.")
+        }
+        R::FoundTooLate => {
+            "The set has begun. A difference from the line-up is now a fault found late.".into()
+        }
+        R::NotInLineUp { number } => {
+            format!("Number {number} is not in the line-up. Choose the player who should be on court.")
+        }
+        R::ScoreFollowsPoints => {
+            "Service and rotation follow from the points. Undo the wrong rally, then enter the right \
+             one."
+            .into()
+        }
+        R::ScoreStands { score } => format!("The score is {score} already."),
+        R::ScoreTooHigh { most } => format!("A set has at most {most} points."),
+        R::NotByTime => {
+            "Sets are not played by time in this match. A set ends by points.".into()
+        }
+        R::NoTimeOutLeftInMatch { team, most } => format!(
+            "{} have had their {most} time-outs in this match. Reject the request and note it as improper.",
+            name(*team)
+        ),
+        R::NoReplacementNow { team } => format!(
+            "No libero of {} came or went since the last rally. Record the replacement first.",
+            name(*team)
+        ),
+        R::NoSuchMoment { asked, nearest } => format!(
+            "{asked} never stood in this set. The nearest score that did is {nearest}."
+        ),
+
         R::NoTimeOutLeft { team, most } => format!(
             "{} have had their {most} time-outs in this set. Reject the request and note it as improper.",
             name(*team)
@@ -308,7 +352,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*team)
         ),
         R::NotByPlay { set } => {
-            format!("Set {set} was not decided by play, so there are no points to put right.")
+            format!("Set {set} was not decided by play in this record, so there are no points to put right.")
         }
 
         R::RecoveryUsed { number } => format!(
@@ -393,6 +437,7 @@ fn bad_rules(why: Invalid) -> &'static str {
             "A set needs a target and a lead of at least 1, and a cap not below the target."
         }
         Invalid::PlayersOnCourt => "Four to six players of a team are on court.",
+        Invalid::SetLimit => "A set that ends by time or by rallies needs at least 1.",
         Invalid::Liberos => "A team has no, one or two liberos.",
         Invalid::Roster => {
             "The team list must hold at least the team on court, and its lowest number must not be \

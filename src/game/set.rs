@@ -1,7 +1,7 @@
 //! A set on court: the places, who stands in them, the points and what the interruption allows.
 
 use super::entry::Change;
-use crate::rules::{ByTeam, Rules, Score, SetTarget, Shirt, Team};
+use crate::rules::{ByTeam, Rules, Score, Shirt, Team};
 
 /// One place of the line-up, wherever rotation has brought it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -150,6 +150,13 @@ impl Side {
     fn rotate(&mut self) {
         if !self.slots.is_empty() {
             self.slots.rotate_left(1);
+        }
+    }
+
+    /// Back by one place.
+    fn rotate_back(&mut self) {
+        if !self.slots.is_empty() {
+            self.slots.rotate_right(1);
         }
     }
 
@@ -329,6 +336,8 @@ pub enum PointFor {
     Penalty,
     /// A fault found late.
     LateFault,
+    /// A score that had been miscounted.
+    Correction,
 }
 
 /// One point of a set, in the order given; a cancelled one stays and says what cancelled it.
@@ -364,6 +373,10 @@ pub struct SetPlay {
     pub left: Team,
     /// Whether the change of courts of the deciding set is done.
     pub changed_courts: bool,
+    /// Points with which this record took the set over; what was played before is not known.
+    pub base: Score,
+    /// Whether the organiser's clock has ended the set: the next lead wins it.
+    pub time_up: bool,
     /// Points.
     pub score: Score,
     /// Who serves next.
@@ -393,6 +406,8 @@ impl SetPlay {
             opener,
             left,
             changed_courts: false,
+            base: Score::default(),
+            time_up: false,
             score: Score::default(),
             serving: opener,
             sides: line_ups.map(|_, l| Side::start(l)),
@@ -418,6 +433,69 @@ impl SetPlay {
     pub fn server(&self) -> Option<Shirt> {
         let side = &self.sides[self.serving?];
         side.slots.first().map(Slot::on_court)
+    }
+
+    /// Who has won the set as it stands.
+    #[must_use]
+    pub fn winner(&self, rules: &Rules) -> Option<Team> {
+        rules.winner_of(self.number, self.score, self.time_up)
+    }
+
+    /// Goes on from a score that stood before this record began.
+    pub(super) fn take_over(&mut self, score: Score, serving: Option<Team>) {
+        self.base = score;
+        self.score = score;
+        self.serving = serving;
+        self.stood = vec![Stood { score, points: 0 }];
+    }
+
+    /// Makes the score another one: the last points of a team that has too many are cancelled, points that
+    /// are missing are added. Nobody rotates.
+    pub(super) fn correct(&mut self, score: Score, by: u32) {
+        for team in Team::BOTH {
+            while self.score[team] > score[team] {
+                let standing = |p: &Point| p.to == team && p.cancelled_by.is_none();
+                match self.points.iter().rposition(standing) {
+                    Some(last) => self.cancel_one(team, last, by),
+                    // What was taken over was miscounted.
+                    None => {
+                        self.base[team] = score[team];
+                        self.score[team] = score[team];
+                        self.stood.clear();
+                    }
+                }
+            }
+            while self.score[team] < score[team] {
+                self.points.push(Point {
+                    entry: by,
+                    to: team,
+                    why: PointFor::Correction,
+                    served: None,
+                    cancelled_by: None,
+                });
+                self.score = self.score.plus(team);
+            }
+        }
+        self.note_score();
+    }
+
+    /// Goes back to a score that stood: every point since then is cancelled and both sides turn back.
+    pub(super) fn go_back(&mut self, score: Score, by: u32) {
+        let Some(from) = self.moment(score) else {
+            return;
+        };
+        for i in (from..self.points.len()).rev() {
+            let point = self.points[i];
+            if point.served == Some(point.to.other()) {
+                self.sides[point.to].rotate_back();
+            }
+            self.serving = point.served.or(self.serving);
+        }
+        for team in Team::BOTH {
+            self.cancel(team, from, by);
+        }
+        self.note_score();
+        self.replay_open = false;
     }
 
     /// Gives a point and the service; the team that gains the service rotates (6.1.3.2).
@@ -464,7 +542,7 @@ impl SetPlay {
     pub(super) fn open_with_penalties(
         &mut self,
         penalties: &ByTeam<Vec<u32>>,
-        target: SetTarget,
+        rules: &Rules,
     ) -> ByTeam<Vec<u32>> {
         let mut left = penalties.clone();
         let at_fault = |team: Team| !penalties[team].is_empty();
@@ -481,7 +559,7 @@ impl SetPlay {
             self.stood.truncate(1);
             self.note_score();
         } else if let Some(team) = Team::BOTH.into_iter().find(|&t| at_fault(t)) {
-            while !left[team].is_empty() && target.winner(self.score).is_none() {
+            while !left[team].is_empty() && self.winner(rules).is_none() {
                 let entry = left[team].remove(0);
                 self.award(team.other(), PointFor::Penalty, entry);
             }
@@ -587,11 +665,9 @@ impl SetPlay {
     /// Whether the teams have to change courts now (18.2.2).
     #[must_use]
     pub fn change_of_courts_due(&self, rules: &Rules) -> bool {
-        rules.is_decider(self.number)
-            && !self.changed_courts
+        !self.changed_courts
             && rules
-                .decider
-                .change_courts_at
+                .courts_change_at(self.number)
                 .is_some_and(|at| self.score.a.max(self.score.b) >= at)
     }
 }

@@ -2,6 +2,7 @@
 
 use super::ending::Ending;
 use super::entry::Toss;
+use super::joined::Running;
 use super::set::{SetPlay, Side};
 use crate::rules::{ByTeam, Shirt, Team};
 
@@ -36,6 +37,8 @@ pub(super) struct Coming {
     pub kept: ByTeam<Option<Side>>,
     /// After an interruption the set starts again here: its number shows, and who opens it.
     pub again: Option<Again>,
+    /// The set was running when this record began: it goes on from here.
+    pub joined: Option<Running>,
 }
 
 /// A set that is played again on another court (17.3.2.2).

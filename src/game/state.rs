@@ -43,6 +43,10 @@ pub struct State {
     pub(super) cancelled: Vec<Arc<SetPlay>>,
     /// The last rally, where the reason given with it was dropped because the rules do not know it.
     pub(super) dropped_cause: Option<u32>,
+    /// The entry with which this record took the match over.
+    pub(super) joined: Option<u32>,
+    /// Whether a toss is in this record.
+    pub(super) tossed: bool,
 }
 
 /// What was said about a rally.
@@ -108,6 +112,8 @@ impl State {
             left: None,
             cancelled: Vec::new(),
             dropped_cause: None,
+            joined: None,
+            tossed: false,
         }
     }
 
@@ -121,6 +127,28 @@ impl State {
     #[must_use]
     pub fn sealed(&self) -> Option<u32> {
         self.sealed
+    }
+
+    /// The entry with which this record took over a match that was being played; none where it was kept
+    /// from its beginning.
+    #[must_use]
+    pub fn joined(&self) -> Option<u32> {
+        self.joined
+    }
+
+    /// The score of a running set that was taken over and waits for its line-ups.
+    #[must_use]
+    pub fn score_taken_over(&self) -> Option<Score> {
+        Some(self.coming()?.joined?.score())
+    }
+
+    /// Time-outs of a team in the whole match, as far as this record knows.
+    #[must_use]
+    pub fn time_outs_in_match(&self, team: Team) -> u8 {
+        let over = self.sets.iter().filter_map(|s| s.play.as_ref());
+        over.chain(self.play()).fold(0, |sum, play| {
+            sum.saturating_add(play.sides[team].time_outs)
+        })
     }
 
     /// What is played by.
@@ -261,7 +289,10 @@ impl State {
         if let Some(play) = self.play() {
             return play.number;
         }
-        if self.coming().is_some_and(|c| c.again.is_some()) {
+        if self
+            .coming()
+            .is_some_and(|c| c.again.is_some() || c.joined.is_some())
+        {
             return self.next_number();
         }
         self.sets.last().map_or(1, |s| s.number)
@@ -276,6 +307,9 @@ impl State {
         if self.coming().is_some_and(|c| c.again.is_some()) {
             return Score::default();
         }
+        if let Some(score) = self.score_taken_over() {
+            return score;
+        }
         self.sets.last().map_or_else(Score::default, |s| s.score)
     }
 
@@ -286,6 +320,10 @@ impl State {
             return play.serving.map(|team| (team, play.server()));
         }
         let coming = self.coming()?;
+        if let Some(joined) = coming.joined {
+            let team = joined.serving?;
+            return Some((team, coming.ready.as_ref().and_then(|r| r.server())));
+        }
         let opener = coming.again?.opener?;
         // Known once that side's line-up stands, whether the other's does or not.
         let first = |side: &Side| side.on_court().next();
@@ -307,6 +345,13 @@ impl State {
         coming
             .again
             .map_or_else(|| super::toss::opener(self, coming), |again| again.opener)
+    }
+
+    /// Who serves first when play goes on: the opener, or whoever was to serve in a set that was taken over.
+    #[must_use]
+    pub fn server_to_come(&self) -> Option<Team> {
+        let joined = self.coming()?.joined.and_then(|j| j.serving);
+        joined.or_else(|| self.opener_to_come())
     }
 
     /// Who starts the set to come on the left, as far as that is settled (18.2.1).

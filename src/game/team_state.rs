@@ -14,6 +14,8 @@ pub struct TeamState {
     pub liberos: Vec<Shirt>,
     /// Improper requests so far; the first one has no consequence (15.11.2).
     pub improper_requests: u8,
+    /// Whether its one late libero replacement without consequence is used (19.3.2.5).
+    pub late_replacement_noted: bool,
     /// Delays sanctioned so far (16.2).
     pub delays: u8,
     /// Misconduct sanctions so far.

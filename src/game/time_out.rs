@@ -13,9 +13,13 @@ pub(super) fn check(state: &State, team: Team) -> Result<(), Refusal> {
         });
     };
     request::check_open(play, team)?;
-    match state.rules.time_outs.per_set {
-        Some(most) if play.sides[team].time_outs >= most => {
+    let limits = &state.rules.time_outs;
+    match (limits.per_set, limits.per_match) {
+        (Some(most), _) if play.sides[team].time_outs >= most => {
             Err(Refusal::NoTimeOutLeft { team, most })
+        }
+        (_, Some(most)) if state.time_outs_in_match(team) >= most => {
+            Err(Refusal::NoTimeOutLeftInMatch { team, most })
         }
         _ => Ok(()),
     }

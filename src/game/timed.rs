@@ -81,6 +81,17 @@ impl Timed {
     }
 }
 
+/// The start of the interval after the set that is over (18.1).
+#[must_use]
+pub fn interval(state: &State) -> Timer {
+    Timer {
+        what: Timed::Interval,
+        team: None,
+        seconds: u32::from(state.rules().interval_after(state.sets().count())),
+        action: TimerAction::Start,
+    }
+}
+
 /// The count-downs that an entry brings with it, asked after it was carried out: a time-out's, a hurt
 /// player's, and the interval's where the entry has ended a set (15.4.1, 17.1.2, 18.1).
 #[must_use]
@@ -95,9 +106,7 @@ pub fn begun_by(state: &State, kind: &Kind) -> Vec<Timer> {
         .iter()
         .any(|t| t.timer.what == Timed::Interval);
     let over = state.phase() == Phase::BetweenSets && state.ready().is_none();
-    let interval = (over && !resting && can_end_a_set(kind))
-        .then(|| Timed::Interval.start(None, state.rules()))
-        .flatten();
+    let interval = (over && !resting && can_end_a_set(kind)).then(|| interval(state));
     own.into_iter().chain(interval).collect()
 }
 
@@ -123,5 +132,8 @@ const fn can_end_a_set(kind: &Kind) -> bool {
             | Kind::Misconduct { .. }
             | Kind::LateFault(_)
             | Kind::Incomplete { .. }
+            | Kind::ScoreCorrection { .. }
+            | Kind::LateReplacement { .. }
+            | Kind::TimeUp
     )
 }

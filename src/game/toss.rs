@@ -164,10 +164,17 @@ pub(super) fn check(state: &State) -> Result<(), Refusal> {
     }
 }
 
+/// A toss was held.
 pub(super) fn take(state: &mut State, toss: Toss) {
+    state.tossed = true;
     if state.sets.is_empty() {
         state.left = Some(toss.left);
     }
+    settle(state, toss);
+}
+
+/// Who opens the set to come and who stands where.
+pub(super) fn settle(state: &mut State, toss: Toss) {
     if let Stage::Coming(coming) = &mut state.stage {
         coming.toss = Some(toss);
         if let Some(again) = &mut coming.again {
@@ -176,8 +183,10 @@ pub(super) fn take(state: &mut State, toss: Toss) {
         }
         if let Some(ready) = &mut coming.ready {
             ready.opener = Some(toss.first_service);
-            ready.serving = Some(toss.first_service);
-            ready.left = toss.left;
+            let joined = coming.joined.as_ref();
+            let serving = joined.and_then(|j| j.serving);
+            ready.serving = serving.or(Some(toss.first_service));
+            ready.left = joined.and_then(|j| j.left).unwrap_or(toss.left);
         }
     }
 }

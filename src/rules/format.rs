@@ -55,6 +55,16 @@ impl SetTarget {
     }
 }
 
+/// What else ends a set, where a competition says so: the team that leads then wins it, and where the
+/// teams are level one more rally decides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum SetLimit {
+    /// The organiser's clock after so many minutes; somebody enters it.
+    Minutes(u8),
+    /// So many points of both teams together: every rally gives one.
+    Rallies(u16),
+}
+
 /// The deciding set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Decider {
@@ -69,6 +79,8 @@ pub struct Decider {
 pub struct TimeOuts {
     /// For each team in each set; none: no limit.
     pub per_set: Option<u8>,
+    /// For each team in the whole match; none: no limit of its own.
+    pub per_match: Option<u8>,
     /// Length of one.
     pub seconds: u16,
 }
@@ -144,6 +156,10 @@ pub struct Rules {
     pub sets: Sets,
     /// An ordinary set.
     pub set: SetTarget,
+    /// Points of the leading team at which the teams change courts in an ordinary set; none: they do not.
+    pub set_change_courts_at: Option<u16>,
+    /// What else ends a set, the deciding one too.
+    pub set_limit: Option<SetLimit>,
     /// The deciding set.
     pub decider: Decider,
     /// Time-outs.
@@ -162,6 +178,8 @@ pub struct Rules {
     pub warm_up: WarmUp,
     /// Pause between sets.
     pub interval_seconds: u16,
+    /// Pause between sets 2 and 3, where it is another one.
+    pub second_interval_seconds: Option<u16>,
     /// Time from the whistle to the service hit.
     pub service_seconds: u16,
     /// Under the net.
@@ -181,6 +199,8 @@ pub enum Invalid {
     Liberos,
     /// The team list is smaller than the team on court, or its numbers run backwards.
     Roster,
+    /// A limit of a set is at least 1.
+    SetLimit,
 }
 
 impl Rules {
@@ -212,6 +232,11 @@ impl Rules {
             || self.roster.min_number > self.roster.max_number
         {
             Err(Invalid::Roster)
+        } else if matches!(
+            self.set_limit,
+            Some(SetLimit::Minutes(0) | SetLimit::Rallies(0))
+        ) {
+            Err(Invalid::SetLimit)
         } else {
             Ok(())
         }
@@ -248,5 +273,34 @@ impl Rules {
         } else {
             self.set
         }
+    }
+
+    /// Who has won set `number` at this score; `time_up` where the clock has ended it.
+    #[must_use]
+    pub fn winner_of(&self, number: u8, score: Score, time_up: bool) -> Option<Team> {
+        let played = u32::from(score.a) + u32::from(score.b);
+        let at_limit = match self.set_limit {
+            Some(SetLimit::Rallies(most)) => played >= u32::from(most),
+            Some(SetLimit::Minutes(_)) | None => false,
+        };
+        let leads = (time_up || at_limit).then(|| score.leader()).flatten();
+        leads.or_else(|| self.target_of(number).winner(score))
+    }
+
+    /// Points of the leading team at which the teams change courts in set `number` (18.2.2).
+    #[must_use]
+    pub fn courts_change_at(&self, number: u8) -> Option<u16> {
+        if self.is_decider(number) {
+            self.decider.change_courts_at
+        } else {
+            self.set_change_courts_at
+        }
+    }
+
+    /// Seconds of the interval after so many sets (18.1).
+    #[must_use]
+    pub fn interval_after(&self, sets: usize) -> u16 {
+        let second = self.second_interval_seconds.filter(|_| sets == 2);
+        second.unwrap_or(self.interval_seconds)
     }
 }

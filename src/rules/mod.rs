@@ -16,8 +16,8 @@ mod team;
 pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
 pub use format::{
-    Decider, Edition, Invalid, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
-    TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
+    Decider, Edition, Invalid, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
+    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
 pub use net::{Height, Measured, NetFault, MEN, SIDE_MORE, WOMEN};
 pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};

@@ -69,6 +69,10 @@ const INTERNATIONAL: Rules = Rules {
         lead: 2,
         cap: None,
     },
+    // OVR 18.2.2: in the deciding set only
+    set_change_courts_at: None,
+    // OVR 6.2: points alone end a set
+    set_limit: None,
     decider: Decider {
         // OVR 6.3.2
         to: SetTarget {
@@ -82,6 +86,7 @@ const INTERNATIONAL: Rules = Rules {
     // OVR 15.1 and 15.4.1
     time_outs: TimeOuts {
         per_set: Some(2),
+        per_match: None,
         seconds: 30,
     },
     // OVR 15.1 and 15.6
@@ -109,6 +114,8 @@ const INTERNATIONAL: Rules = Rules {
     },
     // OVR 18.1
     interval_seconds: 180,
+    // OVR 18.1: ten minutes between sets 2 and 3 only at the organiser's request
+    second_interval_seconds: None,
     // OVR 12.4.4
     service_seconds: 8,
     under_net: UnderNet::Standard,
@@ -156,6 +163,7 @@ const TALLY: Rules = Rules {
     // A tally counts; it limits nothing (project design).
     time_outs: TimeOuts {
         per_set: None,
+        per_match: None,
         seconds: 30,
     },
     substitutions: Substitutions {

@@ -6,7 +6,7 @@ use super::spreadsheet::{number, quoted, Table};
 use super::WallClock;
 use crate::game::entry::Detail;
 use crate::game::{PointFor, Replay, SetPlay};
-use crate::rules::{Score, Shirt, Team};
+use crate::rules::{Shirt, Team};
 
 /// The columns of the table.
 const COLUMNS: [&str; 21] = [
@@ -78,7 +78,7 @@ fn of_set(
     hall: WallClock,
 ) {
     let state = replay.state();
-    let mut score = Score::default();
+    let mut score = play.base;
     let mut nth = 0;
     for point in &play.points {
         let counts = point.cancelled_by.is_none();
@@ -96,6 +96,7 @@ fn of_set(
             PointFor::Rally => "rally",
             PointFor::Penalty => "penalty",
             PointFor::LateFault => "late_fault",
+            PointFor::Correction => "correction",
         };
         let mut cells = of_match.to_vec();
         cells.extend([

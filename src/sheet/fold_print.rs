@@ -192,6 +192,7 @@ fn cancelled(state: &State) -> Value {
                 PointFor::Rally => "rally",
                 PointFor::Penalty => "penalty",
                 PointFor::LateFault => "late_fault",
+                PointFor::Correction => "correction",
             };
             p.cancelled_by.map(|by| {
                 json!({ "set": set, "team": p.to.letter(), "entry": p.entry, "given_for": why,

@@ -2,7 +2,7 @@
 //! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7).
 
 use crate::game::entry::{Entry, Forced, Protested};
-use crate::game::{say, Kind, Outcome, Replay, State};
+use crate::game::{say, Joined, Kind, Outcome, Replay, State};
 use crate::rules::{Score, Team};
 
 use super::{clock_doubts, words};
@@ -211,6 +211,50 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
             };
             words::protest_written(name(team), text)
         }
+        Kind::FirstService { team, left } => format!(
+            "Set {}: {} served first, {} stood on the left, as seen on court. No toss was recorded.",
+            before.set_at_hand(),
+            name(*team),
+            name(*left)
+        ),
+        Kind::Joined(joined) => taken_over(joined),
+        Kind::ScoreCorrection { score, why, .. } => {
+            let was = before.score();
+            format!("Score corrected from {} to {}: {why}", was.marked(), score.marked())
+        }
+        Kind::WrongInformation { score, why } => {
+            let was = before.score();
+            format!(
+                "Wrong information by the officials: {why} Play went back from {} to {}.",
+                was.marked(),
+                score.marked()
+            )
+        }
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => {
+            let wrong: Vec<String> = changes
+                .iter()
+                .map(|c| format!("{} for {}", c.into, c.out))
+                .collect();
+            let wrong = match (wrong.is_empty(), kept) {
+                (true, _) => "places put right".to_owned(),
+                (false, true) => format!("{} kept by substitution", wrong.join(", ")),
+                (false, false) => format!("{} put right", wrong.join(", ")),
+            };
+            format!("Line-up of {} checked before the set: {wrong}, no sanction.", name(*team))
+        }
+        Kind::LateReplacement { team } => {
+            let again = before.team(*team).late_replacement_noted;
+            let then = if again { "a delay" } else { "the captain was told" };
+            format!("Late libero replacement, {}: {then}.", name(*team))
+        }
+        Kind::TimeUp if after.play().is_some() => {
+            "Time was up with the teams level: one more rally decides.".to_owned()
+        }
+        Kind::TimeUp => "Time was up: the set ended as it stood.".to_owned(),
         Kind::Suspend { why } => format!("Play was interrupted: {why}."),
         Kind::Resume { .. } => "Play was resumed.".to_owned(),
         Kind::Incomplete { team, .. } => format!("{} incomplete.", name(*team)),
@@ -252,4 +296,18 @@ fn put_right(before: &State, after: &State) -> Vec<String> {
         }
     };
     (1..=now).filter_map(one).collect()
+}
+
+/// What was played before this record began.
+fn taken_over(joined: &Joined) -> String {
+    let sets: Vec<String> = joined.sets.iter().map(ToString::to_string).collect();
+    let before = match sets.is_empty() {
+        true => String::new(),
+        false => format!(" Sets before: {}.", sets.join(", ")),
+    };
+    let set = joined.sets.len() + 1;
+    match joined.score {
+        Some(score) => format!("This record was begun in set {set}, at {}.{before}", score.marked()),
+        None => format!("This record was begun before set {set}.{before}"),
+    }
 }

@@ -103,6 +103,8 @@ pub struct SetSheet {
     pub liberos: Vec<Replacement>,
     /// Who was named to speak for a team while its captain was not on court (5.1.2).
     pub game_captains: Vec<Named>,
+    /// When and at what score this record took the set over while it was played.
+    pub taken_over: Option<(Option<i64>, Score)>,
     /// When the first service was authorised, milliseconds since 1970.
     pub began: Option<i64>,
     /// When the last point was entered.
@@ -342,7 +344,10 @@ impl Writer {
         match kind {
             Kind::BeginSet => {
                 let number = before.set_at_hand();
-                self.set(number).began = at;
+                // Of a set that was taken over the first service was seen by nobody here.
+                if self.set(number).taken_over.is_none() {
+                    self.set(number).began = at;
+                }
                 self.set(number).won_toss = before.toss_to_come().and_then(|t| t.chosen());
                 // A penalty between the sets can end the opener's turn before it began.
                 if let (Some(opener), Some(play)) =
@@ -354,6 +359,26 @@ impl Writer {
                         self.set(number).rounds[opener].push(Round { server, total });
                     }
                 }
+            }
+            Kind::Joined(joined) => {
+                if let Some(score) = joined.score {
+                    let number = after.set_number();
+                    self.set(number).taken_over = Some((at, score));
+                }
+            }
+            Kind::Discrepancy {
+                team,
+                changes,
+                kept: true,
+            } => {
+                self.set(number)
+                    .substitutions
+                    .extend(changes.iter().map(|&change| Substitution {
+                        team: *team,
+                        change,
+                        score,
+                        exceptional: false,
+                    }));
             }
             Kind::TimeOut { team } => {
                 self.set(number)
@@ -500,7 +525,7 @@ fn fill(set: &mut SetSheet, play: &SetPlay, record: Option<&SetRecord>) {
         play.left
     });
     set.score = play.score;
-    let mut totals = Score::default();
+    let mut totals = play.base;
     set.running = play
         .points
         .iter()

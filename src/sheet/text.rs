@@ -146,6 +146,7 @@ fn write_set(out: &mut String, set: &SetSheet, clock: WallClock) -> std::fmt::Re
     let time = |at: Option<i64>| at.map(|at| clock.time(at));
     let (began, ended) = (time(set.began), time(set.ended));
     let mut facts = words::times(began.as_deref(), ended.as_deref(), set.minutes());
+    facts.extend(words::kept_from(set, time));
     match set.won {
         None => facts.push("not finished".to_owned()),
         Some((_, how)) => facts.extend(words::how(how).map(str::to_owned)),

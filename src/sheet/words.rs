@@ -250,6 +250,7 @@ pub fn how(how: How) -> Option<&'static str> {
         How::Played => None,
         How::Incomplete => Some("incomplete team"),
         How::Default => Some("default"),
+        How::Joined => Some("before this record began"),
         How::Unregistered => Some("player not on the list"),
     }
 }
@@ -270,6 +271,16 @@ pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> 
     };
     let minutes = minutes.map(|minutes| format!("{minutes} min"));
     clock.into_iter().chain(minutes).collect()
+}
+
+/// From when on, and from what score, a set was kept that this record took over.
+#[must_use]
+pub fn kept_from(set: &SetSheet, time: impl Fn(Option<i64>) -> Option<String>) -> Option<String> {
+    let (at, score) = set.taken_over?;
+    Some(match time(at) {
+        Some(at) => format!("kept from {at} at {score}"),
+        None => format!("kept from {score}"),
+    })
 }
 
 /// How long a match lasted.

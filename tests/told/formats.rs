@@ -2,7 +2,8 @@
 
 use dutystand::game::{Kind, Notice, Phase, Refusal};
 use dutystand::rules::{
-    Edition, Preset, Rules, SetTarget, Sets, SubstitutionPolicy, Team, UnderNet, WarmUpStyle,
+    Edition, Preset, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy, Team, UnderNet,
+    WarmUpStyle,
 };
 use Team::{A, B};
 
@@ -235,4 +236,87 @@ fn the_presets_are_those_of_the_contract() {
         assert_eq!(school.substitutions.entries_per_player, Some(3));
     }
     assert!(!Preset::Tally.rules().line_ups);
+}
+
+/// A set by the organiser's clock (school and club tournaments): whoever leads has won it, and where the
+/// teams are level one more rally decides.
+#[test]
+fn school_the_clock_ends_a_set() {
+    let rules = with(|r| r.set_limit = Some(SetLimit::Minutes(12)));
+    Story::by(rules)
+        .rallies("AAB")
+        .enter(Kind::TimeUp)
+        .sets(&[(2, 1)]);
+    Story::by(rules)
+        .rallies("AB")
+        .enter(Kind::TimeUp)
+        .phase(Phase::Playing)
+        .notices(&Notice::SetPoint { team: B })
+        .rallies("B")
+        .sets(&[(1, 2)]);
+    Story::international()
+        .rallies("A")
+        .refuses(Kind::TimeUp, "school", Refusal::NotByTime);
+}
+
+/// A set of so many rallies: the lead wins it, level teams play one more.
+#[test]
+fn school_a_set_ends_after_so_many_rallies() {
+    let rules = with(|r| r.set_limit = Some(SetLimit::Rallies(4)));
+    Story::by(rules).rallies("ABAA").sets(&[(3, 1)]);
+    Story::by(rules)
+        .rallies("ABAB")
+        .phase(Phase::Playing)
+        .rallies("B")
+        .sets(&[(2, 3)]);
+    Story::opened(Preset::Tally.rules()).refuses(
+        crate::support::heading(with(|r| r.set_limit = Some(SetLimit::Rallies(0)))),
+        "log",
+        Refusal::MatchOpen,
+    );
+}
+
+/// Time-outs may be counted over the whole match (school rules).
+#[test]
+fn school_time_outs_are_counted_over_the_match() {
+    let mut story = Story::by(with(|r| r.time_outs.per_match = Some(3)));
+    story
+        .enter(crate::story::time_out(A))
+        .enter(crate::story::time_out(A))
+        .set_to(A)
+        .sets_out()
+        .enter(crate::story::time_out(A))
+        .notices(&Notice::LastTimeOut { team: A })
+        .refuses(
+            crate::story::time_out(A),
+            "school",
+            Refusal::NoTimeOutLeftInMatch { team: A, most: 3 },
+        );
+}
+
+/// 18.1: between sets 2 and 3 the interval may be ten minutes.
+#[test]
+fn r18_1_the_second_interval_may_be_longer() {
+    let mut story = Story::by(with(|r| r.second_interval_seconds = Some(600)));
+    let pause = |story: &Story| dutystand::game::interval(story.replay().state()).seconds;
+    story.set_to(A);
+    assert_eq!(pause(&story), 180);
+    story.sets_out().set_to(B);
+    assert_eq!(pause(&story), 600);
+    story.sets_out().set_to(B);
+    assert_eq!(pause(&story), 180);
+}
+
+/// A single short set can change courts as a deciding one does (match-log contract).
+#[test]
+fn school_a_short_set_changes_courts() {
+    let rules = with(|r| {
+        r.sets = Sets::BestOf(1);
+        r.set_change_courts_at = Some(8);
+    });
+    Story::by(rules)
+        .rallies("AAAAAAAA")
+        .notices(&Notice::ChangeCourts)
+        .enter(Kind::ChangeCourts)
+        .without("change_courts");
 }

@@ -8,7 +8,7 @@ use super::words::{
     TEAMS,
 };
 use crate::game::entry as mem;
-use crate::game::Timed;
+use crate::game::{Joined, Timed};
 use crate::record::fields::Fields;
 use crate::rules::{ByTeam, Cause, Score, Shirt};
 
@@ -100,6 +100,48 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
                 None
             },
         }),
+        "first_service" => K::FirstService {
+            team: team()?,
+            left: f.word("left", TEAMS)?,
+        },
+        "joined" => K::Joined(Joined {
+            sets: if f.has("sets") {
+                let sets = f.objects("sets")?;
+                sets.iter().map(read_score).collect::<Result<_, _>>()?
+            } else {
+                Vec::new()
+            },
+            score: match f.some_object("score")? {
+                Some(score) => Some(read_score(&score)?),
+                None => None,
+            },
+            serving: f.some_word("serving", TEAMS)?,
+            left: f.some_word("left", TEAMS)?,
+        }),
+        "score_correction" => K::ScoreCorrection {
+            score: read_score(&f.object("score")?)?,
+            serving: f.some_word("serving", TEAMS)?,
+            why: f.text("why")?,
+        },
+        "wrong_information" => K::WrongInformation {
+            score: read_score(&f.object("score")?)?,
+            why: f.text("why")?,
+        },
+        "discrepancy" => {
+            let mut changes = Vec::new();
+            if f.has("changes") {
+                for c in f.objects("changes")? {
+                    changes.push(read_change(&c)?);
+                }
+            }
+            K::Discrepancy {
+                team: team()?,
+                changes,
+                kept: f.flag("kept")?,
+            }
+        }
+        "late_replacement" => K::LateReplacement { team: team()? },
+        "time_up" => K::TimeUp,
         "line_up" => K::LineUp {
             team: team()?,
             positions: f.shirts("positions")?,
@@ -166,10 +208,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             fault: f.word("fault", FAULTS)?,
             since: match f.some_object("since")? {
                 Some(since) => Some(mem::Since {
-                    score: Score {
-                        a: since.u16("A")?,
-                        b: since.u16("B")?,
-                    },
+                    score: read_score(&since)?,
                     set: since.some_u8("set")?,
                 }),
                 None => None,
@@ -263,6 +302,13 @@ fn read_person(f: &Fields) -> Result<Option<mem::By>, String> {
     let number = f.some_u16("number")?.map(Shirt);
     let team = f.some_word("team", TEAMS)?;
     Ok(team.map(|team| mem::By { team, number }))
+}
+
+fn read_score(f: &Fields) -> Result<Score, String> {
+    Ok(Score {
+        a: f.u16("A")?,
+        b: f.u16("B")?,
+    })
 }
 
 fn read_change(f: &Fields) -> Result<mem::Change, String> {

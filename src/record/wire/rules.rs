@@ -6,8 +6,8 @@ use super::rules_v1;
 use super::words::{word, Words};
 use crate::record::fields::Fields;
 use crate::rules::{
-    Decider, Edition, Preset, Roster, Rules, SetTarget, Sets, SubstitutionPolicy, Substitutions,
-    TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+    Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
+    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
 
 const POLICIES: &Words<SubstitutionPolicy> = &[
@@ -116,12 +116,15 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
             _ => return Err("`sets` has one number, `best_of` or `fixed`".to_owned()),
         },
         set: target(&f.object("set")?)?,
+        set_change_courts_at: f.object("set")?.some_u16("change_courts_at")?,
+        set_limit: read_limit(f)?,
         decider: Decider {
             to: target(&decider)?,
             change_courts_at: decider.some_u16("change_courts_at")?,
         },
         time_outs: TimeOuts {
             per_set: time_outs.some_u8("per_set")?,
+            per_match: time_outs.some_u8("per_match")?,
             seconds: time_outs.u16("seconds")?,
         },
         substitutions: Substitutions {
@@ -142,9 +145,21 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
             minutes: warm_up.u8("minutes")?,
         },
         interval_seconds: f.u16("interval_seconds")?,
+        second_interval_seconds: f.some_u16("second_interval_seconds")?,
         service_seconds: f.u16("service_seconds")?,
         under_net: f.word("under_net", UNDER_NET)?,
     })
+}
+
+fn read_limit(f: &Fields) -> Result<Option<SetLimit>, String> {
+    let Some(limit) = f.some_object("set_limit")? else {
+        return Ok(None);
+    };
+    Ok(Some(match (limit.has("minutes"), limit.has("rallies")) {
+        (true, false) => SetLimit::Minutes(limit.u8("minutes")?),
+        (false, true) => SetLimit::Rallies(limit.u16("rallies")?),
+        _ => return Err("`set_limit` has one number, `minutes` or `rallies`".to_owned()),
+    }))
 }
 
 /// The preset as a label, and every value.
@@ -169,11 +184,20 @@ fn full_map(r: &Rules) -> Map<String, Value> {
         Sets::BestOf(n) => ("best_of", Value::from(n)),
         Sets::Fixed(n) => ("fixed", n.into()),
     };
+    let limit = match r.set_limit {
+        None => Value::Null,
+        Some(SetLimit::Minutes(n)) => map(&[("minutes", n.into())]).into(),
+        Some(SetLimit::Rallies(n)) => map(&[("rallies", n.into())]).into(),
+    };
+    let mut set = map(&target(&r.set));
+    let change = some(r.set_change_courts_at);
+    set.insert("change_courts_at".to_owned(), change);
     let mut decider = map(&target(&r.decider.to));
     let change = some(r.decider.change_courts_at);
     decider.insert("change_courts_at".to_owned(), change);
     let time_outs = [
         ("per_set", small(r.time_outs.per_set)),
+        ("per_match", small(r.time_outs.per_match)),
         ("seconds", r.time_outs.seconds.into()),
     ];
     let limits = r.substitutions;
@@ -194,7 +218,8 @@ fn full_map(r: &Rules) -> Map<String, Value> {
     map(&[
         ("edition", word(EDITIONS, r.edition).into()),
         ("sets", map(&[sets]).into()),
-        ("set", map(&target(&r.set)).into()),
+        ("set", set.into()),
+        ("set_limit", limit),
         ("decider", decider.into()),
         ("time_outs", map(&time_outs).into()),
         ("substitutions", map(&substitutions).into()),
@@ -204,6 +229,7 @@ fn full_map(r: &Rules) -> Map<String, Value> {
         ("roster", map(&roster).into()),
         ("warm_up", map(&warm_up).into()),
         ("interval_seconds", r.interval_seconds.into()),
+        ("second_interval_seconds", some(r.second_interval_seconds)),
         ("service_seconds", r.service_seconds.into()),
         ("under_net", word(UNDER_NET, r.under_net).into()),
     ])

@@ -8,7 +8,7 @@ use super::words::{
 };
 use crate::game::entry as mem;
 use crate::record::fields::Writer;
-use crate::rules::{ByTeam, Cause, Team};
+use crate::rules::{ByTeam, Cause, Score, Team};
 
 /// An entry as JSON without line breaks; the order of the fields is always the same.
 pub(in crate::record) fn write(entry: &mem::Entry) -> String {
@@ -66,11 +66,49 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
                 w.text("chose", word(CHOSE, won.chose));
             }
         }
+        K::FirstService { team, left } => {
+            w.text("team", team.letter());
+            w.text("left", left.letter());
+        }
+        K::Joined(joined) => {
+            if !joined.sets.is_empty() {
+                w.objects("sets", &joined.sets, |w, score| write_score(w, *score));
+            }
+            if let Some(score) = joined.score {
+                w.object("score", |w| write_score(w, score));
+            }
+            w.some_text("serving", joined.serving.map(Team::letter));
+            w.some_text("left", joined.left.map(Team::letter));
+        }
+        K::ScoreCorrection {
+            score,
+            serving,
+            why,
+        } => {
+            w.object("score", |w| write_score(w, *score));
+            w.some_text("serving", serving.map(Team::letter));
+            w.text("why", why);
+        }
+        K::WrongInformation { score, why } => {
+            w.object("score", |w| write_score(w, *score));
+            w.text("why", why);
+        }
+        K::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => {
+            w.text("team", team.letter());
+            if !changes.is_empty() {
+                w.objects("changes", changes, write_change);
+            }
+            w.flag("kept", *kept);
+        }
         K::LineUp { team, positions } => {
             w.text("team", team.letter());
             w.shirts("positions", positions);
         }
-        K::BeginSet | K::ChangeCourts => {}
+        K::BeginSet | K::ChangeCourts | K::TimeUp => {}
         K::Rally { won_by, cause, by } => {
             w.text("won_by", won_by.letter());
             w.some_text("cause", cause.map(Cause::code));
@@ -96,7 +134,10 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
                 w.number("rally", (*rally).into());
             }
         }
-        K::TimeOut { team } | K::ImproperRequest { team } | K::Default { team } => {
+        K::TimeOut { team }
+        | K::ImproperRequest { team }
+        | K::LateReplacement { team }
+        | K::Default { team } => {
             w.text("team", team.letter());
         }
         K::Substitution {
@@ -207,6 +248,13 @@ fn code(kind: &mem::Kind) -> &'static str {
         K::TeamList(_) => "team_list",
         K::Check(_) => "check",
         K::Toss(_) => "toss",
+        K::FirstService { .. } => "first_service",
+        K::Joined(_) => "joined",
+        K::ScoreCorrection { .. } => "score_correction",
+        K::WrongInformation { .. } => "wrong_information",
+        K::Discrepancy { .. } => "discrepancy",
+        K::LateReplacement { .. } => "late_replacement",
+        K::TimeUp => "time_up",
         K::LineUp { .. } => "line_up",
         K::BeginSet => "begin_set",
         K::Rally { .. } => "rally",
@@ -272,6 +320,11 @@ fn write_person(w: &mut Writer, person: mem::By) {
     }
 }
 
+fn write_score(w: &mut Writer, score: Score) {
+    w.number("A", score.a.into());
+    w.number("B", score.b.into());
+}
+
 fn write_change(w: &mut Writer, change: &mem::Change) {
     w.number("out", change.out.0.into());
     w.number("in", change.into.0.into());
@@ -282,8 +335,7 @@ fn write_late_fault(w: &mut Writer, fault: &mem::LateFault) {
     w.text("fault", word(FAULTS, fault.fault));
     match fault.since {
         Some(since) => w.object("since", |w| {
-            w.number("A", since.score.a.into());
-            w.number("B", since.score.b.into());
+            write_score(w, since.score);
             if let Some(set) = since.set {
                 w.number("set", set.into());
             }

@@ -1,7 +1,7 @@
 //! What an audit can find.
 
 use crate::game::Refusal;
-use crate::rules::{Shirt, Team};
+use crate::rules::{Score, Shirt, Team};
 
 /// Something to look at.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -65,6 +65,12 @@ pub enum What {
     OpenQuestion { say: String },
     /// A protest was announced and nothing was written after the match.
     ProtestNotWritten { team: Team },
+    /// The record was begun while the match was being played.
+    TakenOver { set: u8, score: Option<Score> },
+    /// A score that was put right as miscounted.
+    ScoreCorrected { score: Score, why: String },
+    /// Play went back for wrong information by the officials.
+    WrongInformation { score: Score, why: String },
     /// The match is not over.
     Unfinished,
     /// Entries without a time.
@@ -136,6 +142,9 @@ impl What {
             What::CheckFailed { .. } => "check_failed",
             What::OpenQuestion { .. } => "open_question",
             What::ProtestNotWritten { .. } => "protest_not_written",
+            What::TakenOver { .. } => "joined",
+            What::ScoreCorrected { .. } => "score_correction",
+            What::WrongInformation { .. } => "wrong_information",
             What::Unfinished => "unfinished",
             What::NoTimes { .. } => "no_times",
             What::TimeBackwards { .. } => "time_backwards",

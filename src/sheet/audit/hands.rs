@@ -7,6 +7,7 @@ use crate::sheet::remark;
 /// Decisions taken back, and the first change after the match was signed.
 pub(super) fn changed(replay: &Replay) -> Vec<Finding> {
     let mut findings = taken_back(replay);
+    findings.extend(not_by_play(replay));
     findings.extend(after_signing(replay));
     findings
 }
@@ -37,6 +38,36 @@ fn taken_back(replay: &Replay) -> Vec<Finding> {
         .collect()
 }
 
+/// Where the score does not follow from what was played in this record.
+fn not_by_play(replay: &Replay) -> Vec<Finding> {
+    let counted = replay
+        .outcomes()
+        .filter(|(_, outcome)| matches!(outcome, Outcome::Taken | Outcome::Insisted(_)));
+    counted
+        .filter_map(|(entry, _)| {
+            let what = match &entry.kind {
+                Kind::Joined(joined) => What::TakenOver {
+                    set: u8::try_from(joined.sets.len() + 1).unwrap_or(u8::MAX),
+                    score: joined.score,
+                },
+                Kind::ScoreCorrection { score, why, .. } => What::ScoreCorrected {
+                    score: *score,
+                    why: why.clone(),
+                },
+                Kind::WrongInformation { score, why } => What::WrongInformation {
+                    score: *score,
+                    why: why.clone(),
+                },
+                _ => return None,
+            };
+            Some(Finding {
+                entry: Some(entry.n),
+                what,
+            })
+        })
+        .collect()
+}
+
 fn is_decision(entry: &Entry) -> bool {
     match &entry.kind {
         Kind::Misconduct { .. }
@@ -46,6 +77,9 @@ fn is_decision(entry: &Entry) -> bool {
         | Kind::Incomplete { .. }
         | Kind::Default { .. }
         | Kind::Protest { .. }
+        | Kind::ScoreCorrection { .. }
+        | Kind::WrongInformation { .. }
+        | Kind::LateReplacement { .. }
         | Kind::Answer { .. } => true,
         Kind::Check(check) => !check.ok,
         _ => false,

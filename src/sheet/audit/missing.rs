@@ -6,8 +6,8 @@
 
 use super::{Field, Finding, What};
 use crate::game::entry::Detail;
-use crate::game::{say_question, Kind, Outcome, Phase, Replay, Signer, State};
-use crate::rules::Team;
+use crate::game::{say_question, Kind, Outcome, Phase, Replay, SetPlay, Signer, State};
+use crate::rules::{Score, Team};
 
 pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
     let state = replay.state();
@@ -91,9 +91,11 @@ fn lists(state: &State, missing: &mut impl FnMut(Field)) {
 fn tosses(state: &State, missing: &mut impl FnMut(Field)) {
     let over = state
         .sets()
-        .filter(|s| s.play.is_some())
+        .filter(|s| s.play.as_ref().is_some_and(|p| p.base == Score::default()))
         .map(|s| (s.number, s.opener));
-    let running = state.play().map(|p| (p.number, p.opener));
+    // Of a set that was taken over while it was played nobody here saw the beginning.
+    let seen = |p: &&SetPlay| p.base == Score::default();
+    let running = state.play().filter(seen).map(|p| (p.number, p.opener));
     for (set, opener) in over.chain(running) {
         if opener.is_none() {
             missing(Field::Toss(set));

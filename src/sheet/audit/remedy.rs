@@ -34,7 +34,11 @@ impl Finding {
     #[must_use]
     pub fn remedy(&self) -> Remedy {
         match &self.what {
-            What::Insisted { .. } | What::TakenBack { .. } => Remedy::Stands,
+            What::Insisted { .. }
+            | What::TakenBack { .. }
+            | What::TakenOver { .. }
+            | What::ScoreCorrected { .. }
+            | What::WrongInformation { .. } => Remedy::Stands,
             What::Missing(field) => field.remedy(),
             What::OpenQuestion { .. } => self.entry.map_or(Remedy::Remark, Remedy::Answer),
             What::CheckFailed { item, .. } => Remedy::Clear { item: item.clone() },

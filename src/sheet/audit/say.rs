@@ -77,6 +77,20 @@ pub fn say(finding: &Finding, state: &State) -> String {
             "{} announced a protest, and nothing was written about it after the match.",
             name(team)
         ),
+        What::TakenOver {
+            set,
+            score: Some(score),
+        } => format!(
+            "The record was begun in set {set}, at {}. What was played before is not in it.",
+            score.marked()
+        ),
+        What::TakenOver { set, score: None } => {
+            format!("The record was begun before set {set}. What was played before is not in it.")
+        }
+        What::ScoreCorrected { score, why } => format!("The score was corrected to {}: {why}", score.marked()),
+        What::WrongInformation { score, why } => {
+            format!("Play went back to {} for wrong information by the officials: {why}", score.marked())
+        }
         What::Unfinished => "The match is not over in this record.".to_owned(),
         What::NoTimes { entries } => match entries {
             1 => "One entry has no time.".to_owned(),

@@ -243,6 +243,36 @@ fn told(kind: &Kind, turn: impl Fn(Team) -> Team) -> Option<(&'static str, Kind)
             *toss = Toss::new(turn(toss.first_service), Team::A);
             "toss"
         }
+        Kind::FirstService { team, .. } => {
+            kind = Kind::Toss(Toss::new(turn(*team), Team::A));
+            "toss"
+        }
+        Kind::ScoreCorrection { score, serving, .. } => {
+            *score = ByTeam::new(|team| score[turn(team)]);
+            *serving = serving.map(&turn);
+            "score_correction"
+        }
+        Kind::WrongInformation { score, why } => {
+            *score = ByTeam::new(|team| score[turn(team)]);
+            why.clear();
+            "wrong_information"
+        }
+        // Put right without a sanction it changes nothing; kept it is a substitution.
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept: true,
+        } => {
+            changes.sort();
+            kind = Kind::Substitution {
+                team: turn(*team),
+                changes: std::mem::take(changes),
+                reason: None,
+            };
+            "substitution"
+        }
+        Kind::LateReplacement { team } => named("late_replacement", team, turn),
+        Kind::TimeUp => "time_up",
         Kind::LineUp { team, .. } => named("line_up", team, turn),
         Kind::Replay { hurt, rally, .. } => {
             *hurt = None;
@@ -307,6 +337,7 @@ fn team_of(kind: &Kind) -> Option<Team> {
         | Kind::NewLibero { team, .. }
         | Kind::ImproperRequest { team }
         | Kind::Delay { team, .. }
+        | Kind::LateReplacement { team }
         | Kind::Misconduct { team, .. }
         | Kind::Recovery { team, .. }
         | Kind::Incomplete { team, .. }

@@ -26,6 +26,7 @@ impl Paper {
         let time = |at: Option<i64>| at.map(|at| self.clock.time(at));
         let (began, ended) = (time(set.began), time(set.ended));
         let mut facts = words::times(began.as_deref(), ended.as_deref(), set.minutes());
+        facts.extend(words::kept_from(set, time));
         facts.extend(
             set.won
                 .and_then(|(_, how)| words::how(how))

@@ -6,7 +6,7 @@ use crate::device::LocalTime;
 use crate::game::entry::{Detail, Details, Heading};
 use crate::game::{say, Refusal, State};
 use crate::rules::{
-    is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetTarget, Sets,
+    is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets,
     SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
 use crate::ui::text::day_of;
@@ -45,6 +45,12 @@ pub enum Field {
     Lead,
     /// Points that win with any lead.
     Cap,
+    /// When courts are changed in an ordinary set.
+    SetCourts,
+    /// Minutes after which the organiser's clock ends a set.
+    SetMinutes,
+    /// Rallies after which a set ends.
+    SetRallies,
     /// Points of the deciding set.
     DeciderTarget,
     /// Points ahead in it.
@@ -55,6 +61,8 @@ pub enum Field {
     ChangeCourts,
     /// Time-outs for each team in each set.
     TimeOuts,
+    /// Time-outs for each team in the match.
+    TimeOutsInMatch,
     /// Their length.
     TimeOutSeconds,
     /// Who may come in for whom.
@@ -79,6 +87,8 @@ pub enum Field {
     WarmUpMinutes,
     /// Pause between sets.
     Interval,
+    /// Pause between sets 2 and 3.
+    SecondInterval,
     /// From the whistle to the service hit.
     ServiceSeconds,
     /// Under the net.
@@ -86,7 +96,7 @@ pub enum Field {
 }
 
 impl Field {
-    const ALL: [Field; 34] = [
+    const ALL: [Field; 39] = [
         Field::Preset,
         Field::NameA,
         Field::NameB,
@@ -102,11 +112,15 @@ impl Field {
         Field::Target,
         Field::Lead,
         Field::Cap,
+        Field::SetCourts,
+        Field::SetMinutes,
+        Field::SetRallies,
         Field::DeciderTarget,
         Field::DeciderLead,
         Field::DeciderCap,
         Field::ChangeCourts,
         Field::TimeOuts,
+        Field::TimeOutsInMatch,
         Field::TimeOutSeconds,
         Field::Policy,
         Field::Substitutions,
@@ -119,6 +133,7 @@ impl Field {
         Field::WarmUp,
         Field::WarmUpMinutes,
         Field::Interval,
+        Field::SecondInterval,
         Field::ServiceSeconds,
         Field::UnderNet,
     ];
@@ -142,8 +157,12 @@ impl Field {
         Some(match self {
             Field::Target | Field::DeciderTarget => (1, 999, false),
             Field::Lead | Field::DeciderLead => (1, 99, false),
-            Field::Cap | Field::DeciderCap | Field::ChangeCourts => (1, 999, true),
-            Field::TimeOuts => (0, 20, true),
+            Field::Cap | Field::DeciderCap | Field::ChangeCourts | Field::SetCourts => {
+                (1, 999, true)
+            }
+            Field::SetMinutes => (1, 120, true),
+            Field::SetRallies => (1, 999, true),
+            Field::TimeOuts | Field::TimeOutsInMatch => (0, 20, true),
             Field::TimeOutSeconds => (1, 600, false),
             Field::Substitutions => (0, 99, true),
             Field::Entries => (1, 99, true),
@@ -152,6 +171,7 @@ impl Field {
             Field::HighestNumber => (1, 999, false),
             Field::WarmUpMinutes => (0, 60, false),
             Field::Interval => (0, 3600, false),
+            Field::SecondInterval => (0, 3600, true),
             Field::ServiceSeconds => (1, 60, false),
             _ => return None,
         })
@@ -207,6 +227,14 @@ impl Fields {
         self.set(Field::Target, rules.set.target);
         self.set(Field::Lead, rules.set.lead);
         self.set(Field::Cap, some(rules.set.cap));
+        self.set(Field::SetCourts, some(rules.set_change_courts_at));
+        let (minutes, rallies) = match rules.set_limit {
+            None => (None, None),
+            Some(SetLimit::Minutes(n)) => (Some(u16::from(n)), None),
+            Some(SetLimit::Rallies(n)) => (None, Some(n)),
+        };
+        self.set(Field::SetMinutes, some(minutes));
+        self.set(Field::SetRallies, some(rallies));
         self.set(Field::DeciderTarget, rules.decider.to.target);
         self.set(Field::DeciderLead, rules.decider.to.lead);
         self.set(Field::DeciderCap, some(rules.decider.to.cap));
@@ -214,6 +242,10 @@ impl Fields {
         self.set(
             Field::TimeOuts,
             some(rules.time_outs.per_set.map(u16::from)),
+        );
+        self.set(
+            Field::TimeOutsInMatch,
+            some(rules.time_outs.per_match.map(u16::from)),
         );
         self.set(Field::TimeOutSeconds, rules.time_outs.seconds);
         self.set(Field::Policy, policy_code(rules.substitutions.policy));
@@ -240,6 +272,7 @@ impl Fields {
         self.set(Field::WarmUp, style_code(rules.warm_up.style));
         self.set(Field::WarmUpMinutes, rules.warm_up.minutes);
         self.set(Field::Interval, rules.interval_seconds);
+        self.set(Field::SecondInterval, some(rules.second_interval_seconds));
         self.set(Field::ServiceSeconds, rules.service_seconds);
         self.set(Field::UnderNet, under_net_code(rules.under_net));
     }
@@ -310,6 +343,15 @@ impl Fields {
     pub fn rules(self) -> Result<Rules, Wrong> {
         let preset = Preset::from_code(&self.get(Field::Preset)).unwrap_or(Preset::SchoolJunior);
         let on_court: u8 = self.get(Field::OnCourt).parse().unwrap_or(6);
+        let set_limit = match (
+            self.small(Field::SetMinutes)?,
+            self.number(Field::SetRallies)?,
+        ) {
+            (None, None) => None,
+            (Some(minutes), None) => Some(SetLimit::Minutes(minutes)),
+            (None, Some(rallies)) => Some(SetLimit::Rallies(rallies)),
+            (Some(_), Some(_)) => return Err((Field::SetRallies, text::ONE_LIMIT.to_owned())),
+        };
         let rules = Rules {
             preset,
             edition: edition(&self.get(Field::Edition)),
@@ -319,6 +361,8 @@ impl Fields {
                 lead: self.given(Field::Lead)?,
                 cap: self.number(Field::Cap)?,
             },
+            set_change_courts_at: self.number(Field::SetCourts)?,
+            set_limit,
             decider: Decider {
                 to: SetTarget {
                     target: self.given(Field::DeciderTarget)?,
@@ -329,6 +373,7 @@ impl Fields {
             },
             time_outs: TimeOuts {
                 per_set: self.small(Field::TimeOuts)?,
+                per_match: self.small(Field::TimeOutsInMatch)?,
                 seconds: self.given(Field::TimeOutSeconds)?,
             },
             substitutions: Substitutions {
@@ -353,6 +398,7 @@ impl Fields {
                 minutes: self.small(Field::WarmUpMinutes)?.unwrap_or_default(),
             },
             interval_seconds: self.given(Field::Interval)?,
+            second_interval_seconds: self.number(Field::SecondInterval)?,
             service_seconds: self.given(Field::ServiceSeconds)?,
             under_net: under_net(&self.get(Field::UnderNet)),
         };
@@ -367,6 +413,7 @@ impl Fields {
                     I::PlayersOnCourt => Field::OnCourt,
                     I::Liberos => Field::Liberos,
                     I::Roster if rules.roster.max < rules.players_on_court => Field::ListMost,
+                    I::SetLimit => Field::SetMinutes,
                     I::Roster => Field::HighestNumber,
                 };
                 Err((field, say(&Refusal::BadRules(why), &State::new())))

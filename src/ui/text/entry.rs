@@ -41,6 +41,37 @@ pub fn entered(kind: &Kind, state: &State) -> String {
                 None => outcome,
             }
         }
+        Kind::FirstService { team, left } => {
+            format!("{} serve first, {} on the left", name(*team), name(*left))
+        }
+        Kind::Joined(joined) => match joined.score {
+            Some(score) => format!("Kept from set {}, {score}", joined.sets.len() + 1),
+            None => format!("Kept from set {}", joined.sets.len() + 1),
+        },
+        Kind::ScoreCorrection { score, why, .. } => {
+            format!("Score corrected to {score}: {why}")
+        }
+        Kind::WrongInformation { score, why } => {
+            format!("Wrong information, back to {score}: {why}")
+        }
+        Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        } => {
+            let changes = changes_in_words(changes);
+            let end = if *kept {
+                "kept by substitution"
+            } else {
+                "put right"
+            };
+            match changes.is_empty() {
+                true => format!("Line-up of {} checked: places put right", name(*team)),
+                false => format!("Line-up of {} checked: {changes}, {end}", name(*team)),
+            }
+        }
+        Kind::LateReplacement { team } => format!("Late libero replacement {}", name(*team)),
+        Kind::TimeUp => "Time up".into(),
         Kind::LineUp { team, positions } => {
             let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
             format!("Line-up of {}: {}", name(*team), numbers.join(" "))

@@ -95,6 +95,9 @@ pub fn sets(sets: Sets) -> String {
     }
 }
 
+/// A set ends by one of the two.
+pub const ONE_LIMIT: &str = "A set ends by minutes or by rallies, not by both.";
+
 /// Label of a field.
 #[must_use]
 pub fn field(field: Field) -> &'static str {
@@ -114,11 +117,15 @@ pub fn field(field: Field) -> &'static str {
         Field::Target => "Points that win a set",
         Field::Lead => "Points ahead",
         Field::Cap => "Limit: wins with any lead (empty: none)",
+        Field::SetCourts => "Change courts within a set at (empty: never)",
+        Field::SetMinutes => "A set ends after so many minutes (empty: by points alone)",
+        Field::SetRallies => "A set ends after so many rallies (empty: by points alone)",
         Field::DeciderTarget => "Points that win the deciding set",
         Field::DeciderLead => "Points ahead in the deciding set",
         Field::DeciderCap => "Limit of the deciding set (empty: none)",
         Field::ChangeCourts => "Deciding set: change courts at (empty: never)",
         Field::TimeOuts => "Time-outs a set for each team (empty: no limit)",
+        Field::TimeOutsInMatch => "Time-outs in the match for each team (empty: no limit)",
         Field::TimeOutSeconds => "Seconds of a time-out",
         Field::Policy => "Substitutions: who for whom",
         Field::Substitutions => "Substitutions a set for each team (empty: no limit)",
@@ -131,6 +138,7 @@ pub fn field(field: Field) -> &'static str {
         Field::WarmUp => "Warm-up at the net",
         Field::WarmUpMinutes => "Minutes of warm-up (each team, or together)",
         Field::Interval => "Seconds between sets",
+        Field::SecondInterval => "Seconds between sets 2 and 3 (empty: as the others)",
         Field::ServiceSeconds => "Seconds for the service",
         Field::UnderNet => "Feet and hands under the net",
     }

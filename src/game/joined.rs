@@ -1,0 +1,147 @@
+//! A match that was already being played when somebody began to keep this record: sets and score are
+//! entered as they stand. What was played before is not known rally by rally, and the sheet says so.
+
+use std::sync::Arc;
+
+use super::ending::{How, SetRecord};
+use super::set::SetPlay;
+use super::stage::{Phase, Stage};
+use super::state::State;
+use super::{line_up, rally, Refusal};
+use crate::rules::{ByTeam, Score, Team};
+
+/// Sets and score as they stood.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Joined {
+    /// The sets that were over.
+    pub sets: Vec<Score>,
+    /// The score of the set that was being played; none between two sets.
+    pub score: Option<Score>,
+    /// Who was to serve next in it.
+    pub serving: Option<Team>,
+    /// Who stood on the left, seen from the stand.
+    pub left: Option<Team>,
+}
+
+/// A set that this record takes over while it is played, until it goes on here.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Running {
+    score: Score,
+    pub serving: Option<Team>,
+    pub left: Option<Team>,
+}
+
+impl Running {
+    /// Its score.
+    pub const fn score(&self) -> Score {
+        self.score
+    }
+
+    /// The set as it goes on here.
+    pub fn take_over(&self, play: &mut SetPlay, change_courts_at: Option<u16>) {
+        play.take_over(self.score, self.serving.or(play.serving));
+        if let Some(left) = self.left {
+            play.left = left;
+        }
+        // Whoever says how the teams stand says so after the change of courts.
+        let most = self.score.a.max(self.score.b);
+        play.changed_courts = change_courts_at.is_some_and(|at| most >= at);
+    }
+}
+
+pub(super) fn check(state: &State, joined: &Joined) -> Result<(), Refusal> {
+    if state.begun() || state.phase() != Phase::Preparation || state.joined.is_some() {
+        return Err(Refusal::PlayedHere);
+    }
+    if joined.sets.is_empty() && joined.score.is_none_or(|s| s == Score::default()) {
+        return Err(Refusal::NothingToTakeOver);
+    }
+    let mut after = state.clone();
+    let mut doubt = None;
+    for &score in &joined.sets {
+        let set = after.next_number();
+        if rally::is_decided(&after) {
+            return Err(Refusal::MatchOver);
+        }
+        let winner = score.leader().ok_or(Refusal::SetLevel { set, score })?;
+        if !ended(state, set, score, winner) {
+            doubt = doubt.or(Some(Refusal::SetNotOver { set, score }));
+        }
+        after.sets.push(record(set, score, winner));
+    }
+    if rally::is_decided(&after) {
+        return Err(Refusal::MatchOver);
+    }
+    let set = after.next_number();
+    match joined.score {
+        Some(score) if state.rules.winner_of(set, score, false).is_some() => {
+            Err(Refusal::SetOver { set, score })
+        }
+        _ => doubt.map_or(Ok(()), Err),
+    }
+}
+
+/// Whether a set can have ended so: the last point was the one that won it, or a clock ended it.
+fn ended(state: &State, set: u8, score: Score, winner: Team) -> bool {
+    let by_clock = matches!(
+        state.rules.set_limit,
+        Some(crate::rules::SetLimit::Minutes(_))
+    );
+    if by_clock {
+        return true;
+    }
+    let mut before = score;
+    before[winner] -= 1;
+    let won = |score| state.rules.winner_of(set, score, false);
+    won(score) == Some(winner) && won(before).is_none()
+}
+
+fn record(number: u8, score: Score, winner: Team) -> Arc<SetRecord> {
+    Arc::new(SetRecord {
+        number,
+        score,
+        winner,
+        how: How::Joined,
+        opener: None,
+        left: None,
+        play: None,
+    })
+}
+
+/// A tally goes on at once; where line-ups are kept they come first, as the players stand now.
+pub(super) fn take(state: &mut State, n: u32, joined: &Joined) {
+    state.joined = Some(n);
+    for &score in &joined.sets {
+        if let Some(winner) = score.leader() {
+            let record = record(state.next_number(), score, winner);
+            state.sets.push(record);
+        }
+    }
+    if let Stage::Coming(coming) = &mut state.stage {
+        // Line-ups that were handed in before were those of a beginning.
+        coming.line_ups = ByTeam::default();
+        coming.kept = ByTeam::default();
+        coming.ready = None;
+        coming.joined = joined.score.map(|score| Running {
+            score,
+            serving: joined.serving,
+            left: joined.left,
+        });
+    }
+    if joined.score.is_some() && !state.rules.line_ups {
+        line_up::begin(state, n);
+    }
+}
+
+/// Who serves first in a set before which no toss is in this record.
+pub(super) fn check_first_service(state: &State) -> Result<(), Refusal> {
+    super::toss::check(state)?;
+    let seen = !state.rules.line_ups || state.joined.is_some() || state.begun();
+    if seen && !state.tossed {
+        Ok(())
+    } else {
+        Err(Refusal::TossDecides {
+            set: state.next_number(),
+        })
+    }
+}
