@@ -3,16 +3,18 @@
 
 use super::late_fault::{at_hand, reopen};
 use super::rally;
+use super::refusal::{InSet, Refusal};
 use super::stage::Stage;
 use super::state::State;
-use super::Refusal;
 use crate::rules::{Score, Team};
 
 /// Where it is followed who stands where, service and rotation follow from the points: a score alone
 /// would leave them to guess, so the wrong rally is undone instead. A tally has neither.
 pub(super) fn check(state: &State, score: Score, serving: Option<Team>) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {
-        return Err(Refusal::NoSetRunning);
+        return Err(Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        });
     };
     if play.score == score && (serving.is_none() || serving == play.serving) {
         Err(Refusal::ScoreStands { score })
@@ -38,7 +40,7 @@ pub(super) fn correct(state: &mut State, n: u32, score: Score, serving: Option<T
 
 /// Back to a score that stood in the set at hand.
 pub(super) fn check_wrong_information(state: &State, score: Score) -> Result<(), Refusal> {
-    let play = at_hand(state)?;
+    let play = at_hand(state, None)?;
     match play.moment(score) {
         Some(_) => Ok(()),
         None => Err(Refusal::NoSuchMoment {
@@ -53,12 +55,12 @@ pub(super) fn check_wrong_information(state: &State, score: Score) -> Result<(),
 pub(super) fn go_back(state: &mut State, n: u32, score: Score) {
     // What was handed in for the next set falls away with the set that is not over any more.
     let waiting = reopen(state);
-    if let Stage::Playing(play) = &mut state.stage {
+    if let Stage::Playing(play) = state.stage_beneath_mut() {
         play.go_back(score, n);
     }
     super::ask::expire(&mut state.questions);
     rally::settle(state);
-    match (&mut state.stage, waiting) {
+    match (state.stage_beneath_mut(), waiting) {
         (Stage::Coming(coming), Some(waiting)) => *coming = waiting,
         (Stage::Finished(ending), Some(waiting)) => ending.waiting = waiting,
         _ => {}

@@ -17,7 +17,7 @@ use super::Refusal;
 use crate::rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
-    let play = at_hand(state, fault.fault)?;
+    let play = at_hand(state, Some(fault.fault))?;
     check_positions(state, play, fault)?;
     check_since(state, play, fault)?;
     if fault.fault == Fault::Rotation {
@@ -134,12 +134,12 @@ impl State {
     /// begins.
     #[must_use]
     pub fn correctable(&self) -> Option<&SetPlay> {
-        at_hand(self, Fault::Rotation).ok()
+        at_hand(self, None).ok()
     }
 }
 
 /// The same, or why there is none.
-pub(super) fn at_hand(state: &State, fault: Fault) -> Result<&SetPlay, Refusal> {
+pub(super) fn at_hand(state: &State, fault: Option<Fault>) -> Result<&SetPlay, Refusal> {
     match state.stage_beneath() {
         Stage::Playing(play) => Ok(play),
         Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed { fault }),
@@ -154,7 +154,7 @@ pub(super) fn at_hand(state: &State, fault: Fault) -> Result<&SetPlay, Refusal> 
 }
 
 pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
-    let Ok(now) = at_hand(state, fault.fault).map(|play| play.number) else {
+    let Ok(now) = at_hand(state, Some(fault.fault)).map(|play| play.number) else {
         return;
     };
     let plays = matches!(state.stage_beneath(), Stage::Playing(_));
@@ -165,7 +165,7 @@ pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
         }
         return;
     }
-    let waiting = if plays { None } else { reopen(state) };
+    let waiting = reopen(state);
     correct_set(state, n, fault, false);
     rally::settle(state);
     // A set that stays won closes again at once, and what was handed in for the next one stands.

@@ -113,6 +113,7 @@ pub(super) fn make_ready(state: &mut State) {
     let number = state.next_number();
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
+    let courts_change_at = state.rules.courts_change_at(number);
     if let Some(coming) = state.coming_mut() {
         if let (Some(a), Some(b)) = (&coming.line_ups.a, &coming.line_ups.b) {
             let line_ups = ByTeam {
@@ -121,7 +122,7 @@ pub(super) fn make_ready(state: &mut State) {
             };
             let mut ready = SetPlay::start(number, opener, left, &line_ups);
             if let Some(joined) = coming.joined {
-                joined.take_over(&mut ready, state.rules.courts_change_at(number));
+                joined.take_over(&mut ready, courts_change_at);
             }
             for team in Team::BOTH {
                 if let Some(side) = coming.kept[team].take() {

@@ -8,9 +8,9 @@ use super::entry::{Entry, Kind, Toss};
 use super::stage::Phase;
 use super::state::{Said, State};
 use super::{
-    ask, conduct, correction, courts, discrepancy, forfeit, game_captain, joined, late_fault, libero,
-    line_up, new_libero, notes, opening, protest, rally, request, seal, stop, substitution, time_out, toss,
-    Refusal,
+    ask, conduct, correction, courts, discrepancy, forfeit, game_captain, joined, late_fault,
+    libero, line_up, new_libero, notes, opening, protest, rally, request, seal, stop, substitution,
+    time_out, toss, Refusal,
 };
 
 /// An entry that was taken up.

@@ -271,8 +271,8 @@ pub enum Refusal {
     EarlierSet { set: u8, now: u8, fault: Fault },
     /// That set has not been played yet.
     SetNotPlayed { set: u8, fault: Fault },
-    /// No set to correct.
-    NothingPlayed { fault: Fault },
+    /// No set to correct: for a fault, or for wrong information by the officials.
+    NothingPlayed { fault: Option<Fault> },
     /// Found after a rally: the wrong service was at the score before it.
     RallyBeganBefore { asked: Score, before: Score },
     /// Found after a rally, and none was completed.
@@ -339,7 +339,7 @@ impl Refusal {
             R::ScoreFollowsPoints => "6.1.3",
             R::NotByTime | R::NoTimeOutLeftInMatch { .. } => "school",
             R::NoReplacementNow { .. } => "19.3.2.5",
-            R::NoSuchMoment { .. } => "casebook 2.3",
+            R::NoSuchMoment { .. } | R::NothingPlayed { fault: None } => "casebook 2.3",
             R::NobodyOnCourt => "15.3.2",
             R::LiberoBeforeLineUps => "19.3.2.3",
             R::ListClosed => "4.1.3",
@@ -347,7 +347,9 @@ impl Refusal {
             R::NumberTwice { .. } | R::NumberOutOfRange { .. } => "4.3.3",
             R::TwoCaptains { .. } => "4.1.2",
             R::TooManyLiberos { .. } => "19.1.1",
-            R::TossInSet | R::TossNotDue { .. } | R::TossMissing { .. } | R::TossDecides { .. } => "7.1",
+            R::TossInSet | R::TossNotDue { .. } | R::TossMissing { .. } | R::TossDecides { .. } => {
+                "7.1"
+            }
             R::NoTeamList { .. } => "4.1.3",
             R::LineUpGiven { .. } | R::LineUpPlayed { .. } => "7.3.4",
             R::LineUpMissing { .. } => "7.3.2",
@@ -411,7 +413,7 @@ impl Refusal {
             R::ScoreNeverStood { fault, .. }
             | R::EarlierSet { fault, .. }
             | R::SetNotPlayed { fault, .. }
-            | R::NothingPlayed { fault } => match fault {
+            | R::NothingPlayed { fault: Some(fault) } => match fault {
                 Fault::Rotation => "7.7.2",
                 Fault::IllegalSubstitution | Fault::IllegalLibero => "15.9.2",
                 Fault::WrongLineUp => "7.3.5.3",

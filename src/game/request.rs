@@ -2,11 +2,11 @@
 
 use std::sync::Arc;
 
+use super::refusal::{InSet, Refusal};
 use super::sanction::{Sanction, SanctionKind};
 use super::set::{PointFor, SetPlay};
 use super::stage::Stage;
 use super::state::State;
-use super::Refusal;
 use crate::rules::{Score, Team};
 
 /// Whether a team may ask for a regular interruption at all just now.
@@ -102,7 +102,9 @@ pub(super) fn record_for(
 /// Only a replacement made in this interruption can have come late.
 pub(super) fn check_late_replacement(state: &State, team: Team) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {
-        return Err(Refusal::NoSetRunning);
+        return Err(Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        });
     };
     let just_made = play.sides[team].libero_moved == Some(play.completed);
     if just_made || !play.follows_places(team) {

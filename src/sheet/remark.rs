@@ -307,7 +307,10 @@ fn taken_over(joined: &Joined) -> String {
     };
     let set = joined.sets.len() + 1;
     match joined.score {
-        Some(score) => format!("This record was begun in set {set}, at {}.{before}", score.marked()),
+        Some(score) => format!(
+            "This record was begun in set {set}, at {}.{before}",
+            score.marked()
+        ),
         None => format!("This record was begun before set {set}.{before}"),
     }
 }

@@ -4,7 +4,7 @@ use dutystand::game::entry::{
     About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
     Protested, ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
-use dutystand::game::{legal, Entry, Kind, Level, Replay, Timed, Who};
+use dutystand::game::{legal, Entry, Joined, Kind, Level, Replay, Timed, Who};
 use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
 use proptest::prelude::*;
 
@@ -18,6 +18,10 @@ fn shirt() -> impl Strategy<Value = Shirt> {
 
 fn change() -> impl Strategy<Value = Change> {
     (shirt(), shirt()).prop_map(|(out, into)| Change { out, into })
+}
+
+fn score() -> impl Strategy<Value = Score> {
+    (0u16..6, 0u16..6).prop_map(|(a, b)| Score { a, b })
 }
 
 fn numbers() -> impl Strategy<Value = Vec<Shirt>> {
@@ -206,6 +210,42 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         })),
         (team(), 0u16..16).prop_map(|(team, n)| super::list(team, n, &[12])),
         team().prop_map(|team| Kind::Default { team }),
+        (team(), team()).prop_map(|(team, left)| Kind::FirstService { team, left }),
+        (
+            proptest::collection::vec(score(), 0..3),
+            proptest::option::of(score()),
+            proptest::option::of(team()),
+            proptest::option::of(team()),
+        )
+            .prop_map(|(sets, score, serving, left)| Kind::Joined(Joined {
+                sets,
+                score,
+                serving,
+                left,
+            })),
+        (score(), proptest::option::of(team())).prop_map(|(score, serving)| {
+            Kind::ScoreCorrection {
+                score,
+                serving,
+                why: "counted twice".into(),
+            }
+        }),
+        score().prop_map(|score| Kind::WrongInformation {
+            score,
+            why: "wrong server named".into(),
+        }),
+        (
+            team(),
+            proptest::collection::vec(change(), 0..2),
+            any::<bool>()
+        )
+            .prop_map(|(team, changes, kept)| Kind::Discrepancy {
+                team,
+                changes,
+                kept,
+            }),
+        team().prop_map(|team| Kind::LateReplacement { team }),
+        Just(Kind::TimeUp),
         proptest::option::of(rules()).prop_map(|rules| {
             let mut given = Amendment {
                 rules,

@@ -1,8 +1,7 @@
 //! Scores that are put right though no team was at fault, differences found before a set, and libero
 //! replacements that came late.
 
-use dutystand::game::entry::{Amendment, Kind};
-use dutystand::game::{Joined, Level, Phase, PointFor, Refusal};
+use dutystand::game::{InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
 use dutystand::rules::{Preset, Score, Team};
 use Team::{A, B};
 
@@ -97,7 +96,13 @@ fn log_a_score_that_stands_is_not_put_right() {
             Refusal::ScoreTooHigh { most: 999 },
         )
         .enter(to(1, 0, Some(B)));
-    Story::opened(Preset::Tally.rules()).refuses(to(1, 0, None), "12.3", Refusal::NoSetRunning);
+    Story::opened(Preset::Tally.rules()).refuses(
+        to(1, 0, None),
+        "12.3",
+        Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        },
+    );
 }
 
 /// 6.1.3: with line-ups service and rotation follow from the points, so the wrong rally is undone instead;
@@ -273,19 +278,17 @@ fn r12_3_a_replacement_is_late_only_in_a_set() {
     Story::listed(Preset::International.rules(), &[12]).refuses(
         came_late(A),
         "12.3",
-        Refusal::NoSetRunning,
+        Refusal::NoSetRunning {
+            asked: InSet::Rally,
+        },
     );
 }
 
-/// A grown tally goes back as a match does, with the order it was given.
+/// A tally goes back as well: points and service.
 #[test]
 fn wrong_information_in_a_tally_goes_back_too() {
     let mut story = tally();
-    story
-        .enter(Kind::Heading(Box::new(Amendment::default())))
-        .rallies("ABB")
-        .enter(back_to(1, 0))
-        .score(1, 0);
+    story.rallies("ABB").enter(back_to(1, 0)).score(1, 0);
     assert_eq!(story.replay().state().serving(), Some((A, None)));
     story.enter(substitution(A, &[(1, 2)]));
 }

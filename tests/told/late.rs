@@ -543,7 +543,9 @@ fn r7_7_2_nothing_to_put_right_before_the_match() {
     Story::listed(dutystand::rules::Preset::International.rules(), &[12]).refuses_even_so(
         late(A, Rotation, None, Rally),
         "7.7.2",
-        Refusal::NothingPlayed { fault: Rotation },
+        Refusal::NothingPlayed {
+            fault: Some(Rotation),
+        },
     );
 }
 

@@ -385,7 +385,7 @@ fn r7_7_2_a_cancelled_set_is_not_put_right() {
             fault(),
             "7.7.2",
             Refusal::NothingPlayed {
-                fault: Fault::Rotation,
+                fault: Some(Fault::Rotation),
             },
         );
 }

@@ -89,6 +89,7 @@ fn log_a_full_match_is_taken_over_with_the_places_of_the_moment() {
         Refusal::ScoreNeverStood {
             asked: score(11, 10),
             nearest: score(12, 10),
+            fault: dutystand::game::entry::Fault::Rotation,
         },
     );
     // An incomplete team keeps what was taken over (6.4.3).

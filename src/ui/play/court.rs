@@ -7,7 +7,7 @@ use super::replay::Which;
 use crate::device::{self, Focus};
 use crate::game::entry::By;
 use crate::game::NO_RALLY_MS;
-use crate::game::{begun_by, orphaned_by, Kind, State, Timed};
+use crate::game::{begun_by, interval, orphaned_by, Kind, State};
 use crate::rules::{Shirt, Team};
 use crate::ui::session::{use_session, Session};
 use crate::ui::shell::{use_shell, Shell};
@@ -417,8 +417,5 @@ pub fn follow(session: Session, kind: &Kind) {
 
 /// Starts the pause between sets.
 pub fn start_interval(session: Session) {
-    let interval = Timed::Interval.start(None, session.state_now().rules());
-    if let Some(timer) = interval {
-        session.tell(Kind::Timer(timer));
-    }
+    session.tell(Kind::Timer(interval(&session.state_now())));
 }
