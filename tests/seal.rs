@@ -69,7 +69,9 @@ fn one_changed_byte_is_found_and_located() {
         // Found at its entry. A changed link or a missing one may speak at the next one.
         let said: Vec<u32> = reading.problems.iter().filter_map(|p| p.entry).collect();
         let near = said.iter().any(|&e| e == n || e == n + 1);
-        assert!(near, "byte {at} of entry {n}: {:?}", reading.problems);
+        // Without its last bracket the last entry is an end that was cut off.
+        let end = n == 41 && reading.cut_off;
+        assert!(near || end, "byte {at} of entry {n}: {:?}", reading.problems);
         located += 1;
     }
     let all = file.len().div_ceil(2);

@@ -241,7 +241,7 @@ fn r7_1_a_grown_tally_needs_no_toss_that_nobody_held() {
         .set_to(B)
         .sets_out()
         .serves(A, 1)
-        .refuses(first_service(A, A), "6.2", Refusal::SetRunning)
+        .refuses(first_service(A, A), "7.1", Refusal::TossInSet)
         .set_to(A)
         .refuses(first_service(A, A), "7.1", Refusal::TossNotDue { set: 4 })
         .sets_out()
