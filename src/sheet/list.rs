@@ -3,9 +3,10 @@
 
 use serde_json::{json, Value};
 
+use super::one_match::{self, Evidence, Time};
 use super::paper::{Checkup, Draft, Fault};
 use super::spreadsheet::{number, quoted, Table};
-use super::standings::{self, Played};
+use super::standings::{self, Doubt, Played, Source};
 use super::{audit, paper, WallClock};
 use crate::game::entry::Detail;
 use crate::game::{Phase, Replay};
@@ -35,6 +36,10 @@ pub struct Line {
     pub findings: usize,
     /// When the last entry was made, milliseconds since 1970.
     pub last_at: Option<i64>,
+    /// When the match was played.
+    pub time: Option<Time>,
+    /// Why the result may not be what was played.
+    pub doubt: Option<Doubt>,
     /// The result as a pool counts it; none where the match is not over.
     pub played: Option<Played>,
 }
@@ -101,26 +106,29 @@ impl Line {
     pub fn of_record(reading: &Reading, replay: &Replay) -> Line {
         let state = replay.state();
         let heading = state.heading();
-        let part = |detail: Detail| {
-            let part = heading.and_then(|h| h.details[detail].clone());
-            part.unwrap_or_default()
-        };
-        let mut group = Vec::from([Detail::Competition, Detail::Division].map(part));
-        group.retain(|part| !part.is_empty());
+        let number = heading.and_then(|h| h.details[Detail::MatchNo].clone());
+        let seal = SealState::of(replay);
+        let is_damaged =
+            reading.cut_off || !reading.unreadable.is_empty() || !reading.changed.is_empty();
         let running = state.play().map(|play| play.score);
         Line {
             teams: ByTeam::new(|team| {
                 heading.map_or_else(String::new, |h| h.names[team].trim().to_owned())
             }),
-            group: group.join(", "),
-            number: part(Detail::MatchNo),
+            group: heading.map(one_match::pool_of).unwrap_or_default(),
+            number: number.unwrap_or_default(),
             sets: (state.phase() != Phase::Preparation).then(|| state.sets_won()),
             points: state.sets().map(|s| s.score).chain(running).collect(),
             is_over: state.phase() == Phase::Finished,
             on_paper: false,
-            seal: SealState::of(replay),
+            seal,
             findings: audit::audit(reading, replay).len(),
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
+            time: one_match::time_of(replay),
+            doubt: match seal {
+                SealState::Broken => Some(Doubt::Seal),
+                _ => is_damaged.then_some(Doubt::Damaged),
+            },
             played: standings::of_match(state),
         }
     }
@@ -135,6 +143,7 @@ impl Line {
         } = draft.check(true);
         let undecided = |f: &paper::Finding| matches!(f.fault, Fault::MatchNotFinished);
         let is_over = !checked.findings.iter().any(undecided);
+        let in_doubt = checked.findings.iter().any(|f| f.fault.is_of_result());
         Line {
             teams: ByTeam::new(|team| sheet.teams[team].name.clone()),
             group: String::new(),
@@ -146,17 +155,51 @@ impl Line {
             seal: SealState::OnPaper,
             findings: marks.len(),
             last_at: None,
+            time: None,
+            doubt: in_doubt.then_some(Doubt::Paper),
             played: standings::of_paper(&sheet).filter(|_| is_over),
         }
     }
 
-    /// Whether two lines are of one match: the same teams in the same pool under the same number.
+    /// The result under the name of its file; of a match that is not over what is known of it.
     #[must_use]
-    pub fn is_same_match(&self, other: &Line) -> bool {
-        !self.number.is_empty()
-            && self.number == other.number
-            && self.group == other.group
-            && self.teams == other.teams
+    pub fn result(&self, name: String) -> Played {
+        let evidence = match self.seal {
+            SealState::OnPaper => Evidence::Paper,
+            SealState::Broken => Evidence::Changed,
+            SealState::None | SealState::GoneOn => Evidence::Record,
+            SealState::Holds => Evidence::Sealed,
+        };
+        let source = Source {
+            name,
+            evidence,
+            pool: self.group.clone(),
+            number: self.number.clone(),
+            time: self.time,
+            is_open: self.played.is_none(),
+            doubt: self.doubt,
+        };
+        match &self.played {
+            Some(played) => Played {
+                source,
+                ..played.clone()
+            },
+            None => Played {
+                home: self.name(Team::A).to_owned(),
+                away: self.name(Team::B).to_owned(),
+                sets: Vec::new(),
+                default: None,
+                source,
+            },
+        }
+    }
+
+    /// The name of a team, or its letter.
+    fn name(&self, team: Team) -> &str {
+        match self.teams[team].as_str() {
+            "" => team.letter(),
+            name => name,
+        }
     }
 
     /// Both teams.

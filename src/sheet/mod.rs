@@ -12,6 +12,7 @@ mod fold_print;
 mod form;
 mod html;
 pub mod list;
+pub mod one_match;
 pub mod paper;
 mod picture;
 mod places;

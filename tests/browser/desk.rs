@@ -72,6 +72,7 @@ fn first_reason(rank_by: &[Criterion]) -> String {
         default_points: None,
         rules: None,
         teams: Vec::new(),
+        meetings: None,
         results,
     });
     standings::say_reason(&table.rows[0])

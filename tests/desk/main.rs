@@ -9,6 +9,7 @@ mod compare;
 mod demo;
 mod draft;
 mod paper;
+mod pools;
 mod review;
 mod standings;
 

@@ -1,6 +1,6 @@
 //! Standings: worked cases, told tables, laws.
 
-use dutystand::sheet::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side};
+use dutystand::sheet::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side, Source};
 use proptest::prelude::*;
 use serde_json::{json, Value};
 
@@ -187,11 +187,15 @@ fn what_cannot_be_is_said_and_the_rest_is_ranked() {
             "match_twice",
             "set_cannot_be",
             "no_sets",
+            "not_played",
             "no_match_points",
         ]
     );
     assert_eq!(table["findings"][4]["where"], "results[4].sets[0]");
-    assert_eq!(teams(&table)[0].1, "Otters");
+    // Three results of one match are one win, so the Badgers with two are before the Otters.
+    let first: Vec<&str> = teams(&table).iter().take(2).map(|t| t.1).collect();
+    assert_eq!(first, ["Badgers", "Otters"]);
+    assert_eq!(table["table"][1]["played"], 1);
 }
 
 #[test]
@@ -205,7 +209,12 @@ fn by_given_rules_a_match_is_whole_or_not() {
     all["rules"] = json!({ "preset": "school_junior" });
     assert_eq!(
         codes(&table(&all)),
-        ["sets_cannot_be", "sets_cannot_be", "set_cannot_be"]
+        [
+            "sets_cannot_be",
+            "sets_cannot_be",
+            "set_cannot_be",
+            "not_played"
+        ]
     );
 }
 
@@ -269,6 +278,7 @@ fn any_pool() -> impl Strategy<Value = Pool> {
                 true => standings::Side::Home,
                 false => standings::Side::Away,
             }),
+            source: Source::default(),
         });
     let criteria = Just(Criterion::ALL.to_vec()).prop_shuffle();
     (
@@ -286,6 +296,7 @@ fn any_pool() -> impl Strategy<Value = Pool> {
                 default_points: Some((3, -1)),
                 rules: None,
                 teams: vec!["Newts".into()],
+                meetings: None,
                 results,
             }
         })
@@ -353,6 +364,7 @@ fn a_default_costs_what_the_scheme_says() {
         away: "Herons".to_owned(),
         sets: vec![(25, 0), (25, 0)],
         default: Some(Side::Away),
+        source: Source::default(),
     };
     let points = |scheme: Scheme| {
         let pool = scheme.pool(vec![Criterion::MatchPoints], vec![default.clone()]);

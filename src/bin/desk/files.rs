@@ -4,7 +4,7 @@
 use std::io::{ErrorKind, Read};
 
 use dutystand::record::{self, Opened, Reading};
-use dutystand::sheet::paper::{self, PaperSheet};
+use dutystand::sheet::paper::{self, Draft, PaperSheet};
 use dutystand::sheet::standings::{self, Pool};
 use dutystand::sheet::{FileKind, Form, FormProblem};
 
@@ -69,12 +69,45 @@ pub fn packed(name: &str) -> Option<Vec<u8>> {
 
 /// What a file holds.
 pub enum Given {
-    /// Match records, each under a name of its own: of one record that of the file.
-    Records(Vec<(String, Reading)>),
+    /// Match records, and the paper sheets of a backup.
+    Matches(Matches),
     /// A paper sheet, and the fields of it that nobody knows.
     Paper(Box<PaperSheet>, Vec<FormProblem>),
     /// The results of a pool, likewise.
     Pool(Box<Pool>, Vec<FormProblem>),
+}
+
+/// What a file of matches holds, each under a name of its own: a match that is alone under that of the file.
+#[derive(Default)]
+pub struct Matches {
+    /// The records.
+    pub records: Vec<(String, Reading)>,
+    /// The paper sheets of a backup.
+    pub papers: Vec<(String, Draft)>,
+    /// Whether a part of a backup cannot be read.
+    pub is_damaged: bool,
+}
+
+impl Matches {
+    fn of_one(name: &str, reading: Reading) -> Matches {
+        Matches {
+            records: vec![(name.to_owned(), reading)],
+            ..Matches::default()
+        }
+    }
+
+    /// The records alone; that there are paper sheets is said.
+    pub fn records(self, name: &str) -> Option<Vec<(String, Reading)>> {
+        let papers = match self.papers.len() {
+            1 => "1 paper sheet".to_owned(),
+            n => format!("{n} paper sheets"),
+        };
+        if !self.papers.is_empty() {
+            let way = "not read here: desk paper, desk list and desk standings read paper sheets.";
+            complain(name, &format!("{papers} in this backup, {way}"));
+        }
+        (!self.records.is_empty()).then_some(self.records)
+    }
 }
 
 /// Reads a file as what it says that it is; one that says nothing as what is expected here.
@@ -84,7 +117,7 @@ pub fn given(name: &str, expected: FileKind) -> Option<Given> {
         return match record::unpack(&bytes) {
             Ok(log) => {
                 let reading = record::read(&record::write(&log));
-                Some(Given::Records(vec![(name.to_owned(), reading)]))
+                Some(Given::Matches(Matches::of_one(name, reading)))
             }
             Err(why) => {
                 complain(name, &why);
@@ -106,23 +139,35 @@ pub fn given(name: &str, expected: FileKind) -> Option<Given> {
         FileKind::Pool => {
             form(name, standings::read(&text)).map(|(s, p)| Given::Pool(Box::new(s), p))
         }
-        FileKind::Match | FileKind::Backup => all_records(name, &text).map(Given::Records),
+        FileKind::Match | FileKind::Backup => matches(name, &text).map(Given::Matches),
     }
 }
 
-fn all_records(name: &str, text: &str) -> Option<Vec<(String, Reading)>> {
+fn matches(name: &str, text: &str) -> Option<Matches> {
     match record::open(text) {
-        Opened::Match(reading) => readable(name, reading).map(|r| vec![(name.to_owned(), r)]),
+        Opened::Match(reading) => readable(name, reading).map(|r| Matches::of_one(name, r)),
         Opened::Backup(backup) => {
             for problem in &backup.problems {
                 complain(name, &problem.say);
             }
-            let matches = backup.matches.into_iter().filter_map(|one| {
+            if !backup.desk.pools.is_empty() {
+                let say = "The pools in this backup are not read here: export each of them alone.";
+                complain(name, say);
+            }
+            let records = backup.matches.into_iter().filter_map(|one| {
                 let name = format!("{name}#{}", one.reading.log.id);
                 readable(&name, one.reading).map(|reading| (name, reading))
             });
-            let matches: Vec<_> = matches.collect();
-            (!matches.is_empty()).then_some(matches)
+            let papers = (1..).zip(&backup.desk.papers);
+            let matches = Matches {
+                records: records.collect(),
+                papers: papers
+                    .map(|(n, text)| (format!("{name}#paper-{n}"), Draft::of_written(text)))
+                    .collect(),
+                is_damaged: !backup.problems.is_empty(),
+            };
+            let is_nothing = matches.records.is_empty() && matches.papers.is_empty();
+            (!is_nothing).then_some(matches)
         }
     }
 }
@@ -130,17 +175,25 @@ fn all_records(name: &str, text: &str) -> Option<Vec<(String, Reading)>> {
 /// The match records of a file.
 pub fn records(name: &str) -> Option<Vec<(String, Reading)>> {
     match given(name, FileKind::Match)? {
-        Given::Records(records) => Some(records),
+        Given::Matches(matches) => matches.records(name),
         Given::Paper(..) => is_another(name, FileKind::Paper),
         Given::Pool(..) => is_another(name, FileKind::Pool),
     }
 }
 
-/// The paper sheet of a file, and the fields of it that nobody knows.
-pub fn sheet(name: &str) -> Option<(PaperSheet, Vec<FormProblem>)> {
+/// A paper sheet under its name, and the fields of it that nobody knows.
+pub type Sheet = (String, PaperSheet, Vec<FormProblem>);
+
+/// The paper sheets of a file.
+pub fn sheets(name: &str) -> Option<Vec<Sheet>> {
     match given(name, FileKind::Paper)? {
-        Given::Paper(sheet, problems) => Some((*sheet, problems)),
-        Given::Records(_) => is_another(name, FileKind::Match),
+        Given::Paper(sheet, problems) => Some(vec![(name.to_owned(), *sheet, problems)]),
+        Given::Matches(matches) if !matches.papers.is_empty() => {
+            let papers = matches.papers.into_iter();
+            let sheets = papers.map(|(name, draft)| (name, draft.check(true).sheet, Vec::new()));
+            Some(sheets.collect())
+        }
+        Given::Matches(_) => is_another(name, FileKind::Match),
         Given::Pool(..) => is_another(name, FileKind::Pool),
     }
 }

@@ -50,7 +50,8 @@ Example:  desk paper --text court2.json
         more: "\
 desk compare A B
 The first rally where two records part, the score there, and every difference, explained by as few
-causes as suffice; as JSON. One of the two may be a paper sheet.
+causes as suffice; as JSON. One of the two may be a paper sheet. Two records of two different matches
+are named as such first.
     --text   to read
 Example:  desk compare --text stand.json table.json
 ",
@@ -69,6 +70,8 @@ with the reason for every place.
                     sets_won head_to_head; without it wins,set_ratio,point_ratio,head_to_head
     --points NAME   for records: 3210 (3 for a win, 2 and 1 if it went to the last set), 210 (2 for a
                     win, 1 for a loss, 0 for a default), 21, 20 or 30
+    --meetings N    for records: how often two teams meet; without it once
+No match counts twice. What stands twice, is missing, mixed or in doubt is a finding: exit status 1.
 Examples: desk standings --text pool.json
           desk standings --text --by wins,head_to_head pool1/*.json
 ",
@@ -128,7 +131,8 @@ Example:  desk rehearse --seed 7 > match.json
 
 /// What holds for all of them.
 const END: &str = "\
-A FILE is a match record, a backup of many, or a packed record; - is standard input.
+A FILE is a match record, a backup of many records and paper sheets, or a packed record; - is standard
+input.
 desk COMMAND --help says more of a command, with an example.
 Exit status: 0 fine, 1 findings, 2 could not read.
 ";

@@ -44,7 +44,8 @@ fn main() -> ExitCode {
         ("paper", _) => Asked::of(&rest, &["--text", "--record"], &[]).map(|a| paper_all(&a)),
         ("compare", _) => Asked::of(&rest, &["--text"], &[]).and_then(|a| compare_two(&a)),
         ("standings", _) => {
-            Asked::of(&rest, &["--text", "--csv"], &["--by", "--points"]).and_then(|a| rank(&a))
+            let named = ["--by", "--points", "--meetings"];
+            Asked::of(&rest, &["--text", "--csv"], &named).and_then(|a| rank(&a))
         }
         ("sheet", _) => {
             Asked::of(&rest, &["--html", "--csv"], &["--clock"]).and_then(|a| print_sheets(&a))
@@ -264,10 +265,16 @@ fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
     let mut verdict = Verdict::Fine;
     for (name, given) in files {
         match given {
-            Some(Given::Records(records)) => lines.extend(records.into_iter().map(line_of)),
-            Some(Given::Paper(sheet, _)) => {
+            Some(Given::Matches(matches)) => {
+                lines.extend(matches.records.into_iter().map(line_of));
+                let papers = matches.papers.into_iter();
+                lines.extend(papers.map(|(name, draft)| (name, Line::of_paper(&draft))));
+                verdict = verdict.max(Verdict::of(matches.is_damaged));
+            }
+            Some(Given::Paper(sheet, problems)) => {
                 let draft = paper::Draft::of(&sheet);
                 lines.push((name.clone(), Line::of_paper(&draft)));
+                verdict = verdict.max(Verdict::of(!problems.is_empty()));
             }
             Some(Given::Pool(..)) => {
                 files::is_another::<()>(name, FileKind::Pool);
@@ -329,35 +336,49 @@ fn audit_all(asked: &Asked) -> Verdict {
 }
 
 fn paper_all(asked: &Asked) -> Verdict {
-    let one = |name: &String| {
-        let Some((sheet, problems)) = files::sheet(name) else {
-            return Verdict::Unreadable;
-        };
+    let mut verdict = Verdict::Fine;
+    let mut sheets = Vec::new();
+    for name in &asked.files {
+        match files::sheets(name) {
+            Some(of_file) => sheets.extend(of_file),
+            None => verdict = Verdict::Unreadable,
+        }
+    }
+    let several = asked.files.len() > 1 || sheets.len() > 1;
+    let one = |(name, sheet, problems): files::Sheet| {
         let checked = paper::check(&sheet);
         if asked.is("--record") {
             out(&record::write(&checked.log));
         } else if asked.is("--text") {
+            if several {
+                out(&format!("{name}:\n"));
+            }
             out(&paper::text(&sheet, &checked));
         } else {
             let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
-            if asked.files.len() > 1 {
+            if several {
                 printed["file"] = name.as_str().into();
             }
             out(&format!("{printed}\n"));
         }
         Verdict::of(!checked.findings.is_empty() || !problems.is_empty())
     };
-    asked.files.iter().map(one).max().unwrap_or(Verdict::Fine)
+    sheets.into_iter().map(one).fold(verdict, Verdict::max)
 }
 
 /// The fold of a record, or of what can be rebuilt of a paper sheet.
 fn fold(name: &str) -> Option<Replay> {
     match files::given(name, FileKind::Match)? {
-        Given::Records(records) => {
-            let reading = files::only(name, records)?;
-            say_problems(name, &reading);
-            Some(Replay::of(reading.log.entries))
-        }
+        Given::Matches(matches) => match &matches.papers[..] {
+            [(_, draft)] if matches.records.is_empty() => {
+                Some(Replay::of(draft.check(true).checked.log.entries))
+            }
+            _ => {
+                let reading = files::only(name, matches.records(name)?)?;
+                say_problems(name, &reading);
+                Some(Replay::of(reading.log.entries))
+            }
+        },
         Given::Paper(sheet, _) => Some(Replay::of(paper::check(&sheet).log.entries)),
         Given::Pool(..) => files::is_another(name, FileKind::Pool),
     }
@@ -395,6 +416,13 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
         }
         None => Scheme::ByMargin,
     };
+    let meetings = match asked.value("--meetings") {
+        Some(times) => {
+            let times = times.parse().ok().filter(|times| (1..=9).contains(times));
+            times.ok_or("--meetings wants how often two teams meet, from 1 to 9.")?
+        }
+        None => 1,
+    };
     let mut given = all_given(asked, FileKind::Pool);
     let (pool, problems, verdict) = match &mut given[..] {
         [(_, None)] => return Ok(Verdict::Unreadable),
@@ -406,38 +434,23 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
         }
         _ => {
             let (lines, verdict) = lines(given);
-            (scheme.pool(rank_by, results(&lines)), Vec::new(), verdict)
+            let results = lines.into_iter().map(|(name, line)| line.result(name));
+            let mut pool = scheme.pool(rank_by, results.collect());
+            pool.meetings = Some(meetings);
+            (pool, Vec::new(), verdict)
         }
     };
     let findings = print_table(asked, &pool, &problems);
     Ok(verdict.max(Verdict::of(findings || !problems.is_empty())))
 }
 
-/// The results of those lines that have one; of two records of one match the first counts.
-fn results(lines: &Lines) -> Vec<standings::Played> {
-    let mut counted: Vec<&Line> = Vec::new();
-    for (name, line) in lines {
-        if line.played.is_none() {
-            complain(
-                name,
-                "The match is not over, so it is left out of the table.",
-            );
-        } else if counted.iter().any(|c| c.is_same_match(line)) {
-            complain(name, "Another record of this match counts already.");
-        } else {
-            counted.push(line);
-        }
-    }
-    counted.iter().filter_map(|l| l.played.clone()).collect()
-}
-
-/// Prints a table; says whether anything in the results is wrong.
+/// Prints a table; says whether anything in it is wrong, missing or in doubt.
 fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
     let table = standings::rank(pool);
     if asked.is("--csv") {
         out(&standings::csv(&table));
         for finding in &table.findings {
-            complain(&finding.place(), &standings::say_finding(finding, pool));
+            complain(&finding.place(pool), &standings::say_finding(finding, pool));
         }
     } else if asked.is("--text") {
         out(&standings::text(pool, &table));

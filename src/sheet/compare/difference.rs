@@ -2,6 +2,7 @@
 
 use crate::game::Kind;
 use crate::rules::{ByTeam, Cause, Score, Team};
+use crate::sheet::one_match::Part;
 
 /// One of the two records.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -41,6 +42,13 @@ impl Comparison {
             .find(|d| matches!(d.what, What::Point { .. } | What::Stops { .. }))
     }
 
+    /// What speaks against these being records of one match.
+    #[must_use]
+    pub fn other_match(&self) -> Option<&Difference> {
+        let mut all = self.differences.iter();
+        all.find(|d| matches!(d.what, What::OtherMatch { .. }))
+    }
+
     /// Whether A of the first record is B of the second.
     #[must_use]
     pub fn is_exchanged(&self) -> bool {
@@ -72,10 +80,13 @@ pub struct Difference {
 #[derive(Clone, Debug, PartialEq, Eq)]
 #[allow(missing_docs)] // The fields are what the sentence names.
 pub enum What {
-    /// Other names of the teams.
-    Names {
-        first: ByTeam<String>,
-        second: ByTeam<String>,
+    /// What speaks against one match: what each record says of this part. `certain` where nothing speaks
+    /// for it.
+    OtherMatch {
+        part: Part,
+        certain: bool,
+        first: String,
+        second: String,
     },
     /// A and B are exchanged; compared with that put right.
     LettersExchanged,

@@ -24,8 +24,10 @@ use cause::explained;
 use set::Set;
 use story::Story;
 
+use crate::game::entry::Detail;
 use crate::game::{Phase, Replay};
 use crate::rules::ByTeam;
+use crate::sheet::one_match::{pool_of, Known, OneMatch, Part};
 
 /// Compares two records.
 #[must_use]
@@ -90,10 +92,10 @@ fn differences(first: &Replay, second: &Replay) -> Vec<Difference> {
     differences
 }
 
-/// Names and rules, and whether the letters of the teams are exchanged.
+/// Whether it is one match, and its rules; and whether the letters of the teams are exchanged.
 fn headings(first: &Replay, second: &Replay) -> (Vec<Difference>, bool) {
-    let heading = |what| Difference {
-        code: "match",
+    let heading = |code, what| Difference {
+        code,
         set: None,
         rally: None,
         score: None,
@@ -103,24 +105,35 @@ fn headings(first: &Replay, second: &Replay) -> (Vec<Difference>, bool) {
     let (Some(one), Some(two)) = (first.state().heading(), second.state().heading()) else {
         return (Vec::new(), false);
     };
-    let alike = |a: &str, b: &str| {
-        a.is_empty() || b.is_empty() || a.trim().to_lowercase() == b.trim().to_lowercase()
-    };
-    let same = alike(&one.names.a, &two.names.a) && alike(&one.names.b, &two.names.b);
-    let exchanged = !same && alike(&one.names.a, &two.names.b) && alike(&one.names.b, &two.names.a);
+    let known = [first, second].map(Known::of_record);
+    let exchanged = known[0].is_turned(&known[1]);
     let mut found = Vec::new();
+    let against = |part: Part, certain: bool| {
+        let [first, second] = [one, two].map(|heading| match part {
+            Part::Names => format!("{} and {}", heading.names.a, heading.names.b),
+            Part::Pool => pool_of(heading),
+            Part::Number => heading.details[Detail::MatchNo].clone().unwrap_or_default(),
+            Part::Time | Part::Points => String::new(),
+        });
+        What::OtherMatch {
+            part,
+            certain,
+            first,
+            second,
+        }
+    };
+    match known[0].is_one_with(&known[1]) {
+        OneMatch::No(part) => found.push(heading("other_match", against(part, true))),
+        OneMatch::Perhaps(part) => found.push(heading("match", against(part, false))),
+        OneMatch::Yes | OneMatch::Unknown => {}
+    }
     if exchanged {
-        found.push(heading(What::LettersExchanged));
-    } else if !same {
-        found.push(heading(What::Names {
-            first: one.names.clone(),
-            second: two.names.clone(),
-        }));
+        found.push(heading("match", What::LettersExchanged));
     }
     // A tally beside the match has rules of its own.
     let both_keep_players = one.rules.line_ups && two.rules.line_ups;
     if both_keep_players && one.rules != two.rules {
-        found.push(heading(What::Rules));
+        found.push(heading("match", What::Rules));
     }
     (found, exchanged)
 }

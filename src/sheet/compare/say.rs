@@ -7,6 +7,7 @@ use super::{Comparison, Difference, What, Which};
 use crate::game::entry::{ReplayWhy, Scope};
 use crate::game::{Kind, Level, Who};
 use crate::rules::{ByTeam, Team};
+use crate::sheet::one_match::Part;
 
 /// What differs, in one sentence or two.
 #[must_use]
@@ -14,10 +15,12 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
     let names = &comparison.names;
     let when = when(difference);
     match &difference.what {
-        What::Names { first, second } => format!(
-            "The first record is of {} and {}, the second of {} and {}. Are they of one match?",
-            first.a, first.b, second.a, second.b
-        ),
+        What::OtherMatch {
+            part,
+            certain,
+            first,
+            second,
+        } => other_match(*part, *certain, first, second),
         What::LettersExchanged => {
             "Team A of the first record is team B of the second; they are compared with that put right."
                 .to_owned()
@@ -73,6 +76,23 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
             difference.set.unwrap_or(0),
             ordinal(*which)
         ),
+    }
+}
+
+/// Why two records are not of one match, or may not be.
+fn other_match(part: Part, certain: bool, first: &str, second: &str) -> String {
+    let why = match part {
+        Part::Names | Part::Pool => {
+            format!("the first record is of {first}, the second of {second}")
+        }
+        Part::Number => format!("the first record has number {first}, the second number {second}"),
+        Part::Time => "the second record was played at another time".to_owned(),
+        Part::Points => "the two records have other points".to_owned(),
+    };
+    if certain {
+        format!("These are two different matches: {why}.")
+    } else {
+        format!("Are they of one match? Look at it: {why}.")
     }
 }
 

@@ -110,6 +110,24 @@ pub enum BoxKind {
 }
 
 impl Fault {
+    /// Whether it leaves open by which points, or by whom, the match was won.
+    #[must_use]
+    pub fn is_of_result(&self) -> bool {
+        matches!(
+            self,
+            Fault::FinalMismatch { .. }
+                | Fault::NotFinished { .. }
+                | Fault::PlayedOn { .. }
+                | Fault::WrongWinner { .. }
+                | Fault::WrongSetCount { .. }
+                | Fault::SetTooMany
+                | Fault::WrongInAll {
+                    of: InAll::Points,
+                    ..
+                }
+        )
+    }
+
     /// The name in an output.
     #[must_use]
     pub fn code(&self) -> &'static str {

@@ -1,6 +1,6 @@
 //! Results for a pool from match records and paper sheets.
 
-use super::{Played, Side};
+use super::{Played, Side, Source};
 use crate::game::{How, Phase, State};
 use crate::rules::Team;
 use crate::sheet::paper::PaperSheet;
@@ -21,6 +21,7 @@ pub fn of_match(state: &State) -> Option<Played> {
             Team::A => Side::Home,
             Team::B => Side::Away,
         }),
+        source: Source::default(),
     })
 }
 
@@ -38,5 +39,6 @@ pub fn of_paper(sheet: &PaperSheet) -> Option<Played> {
         away: name(Team::B),
         sets: sets.into_iter().map(|s| (s.a, s.b)).collect(),
         default: None,
+        source: Source::default(),
     })
 }

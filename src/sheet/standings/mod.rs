@@ -14,7 +14,7 @@ mod say;
 mod scheme;
 mod tally;
 
-pub use check::Finding;
+pub use check::{Doubt, Finding};
 pub use criterion::Criterion;
 pub use gather::{of_match, of_paper};
 pub use print::{csv, json, text};
@@ -27,7 +27,8 @@ pub use tally::{Ratio, Tally};
 
 use std::collections::BTreeMap;
 
-use crate::rules::Rules;
+use super::one_match::{Evidence, Known, Time};
+use crate::rules::{Rules, Team};
 
 /// The results of a pool and how it is ranked.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -46,7 +47,9 @@ pub struct Pool {
     pub rules: Option<Rules>,
     /// Teams of the pool that may not have played yet.
     pub teams: Vec<String>,
-    /// The matches.
+    /// How often two teams meet; none where nobody has said it.
+    pub meetings: Option<u8>,
+    /// The matches, those that are not over too; a match may stand here several times.
     pub results: Vec<Played>,
 }
 
@@ -61,6 +64,49 @@ pub struct Played {
     pub sets: Vec<(u16, u16)>,
     /// Who did not appear or refused to play.
     pub default: Option<Side>,
+    /// Where the result comes from.
+    pub source: Source,
+}
+
+/// Where a result comes from, and what tells its match from others beside names and points.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Source {
+    /// The name of the file, or what else it is called; empty in a list of results.
+    pub name: String,
+    /// What stands behind it.
+    pub evidence: Evidence,
+    /// The pool, as far as it is said.
+    pub pool: String,
+    /// The number of the match, likewise.
+    pub number: String,
+    /// When it was played.
+    pub time: Option<Time>,
+    /// Whether the match is still going on: then it does not count.
+    pub is_open: bool,
+    /// Why the result may not be what was played.
+    pub doubt: Option<Doubt>,
+}
+
+impl Played {
+    /// What tells the match from others.
+    #[must_use]
+    pub fn known(&self) -> Known {
+        let Source {
+            pool, number, time, ..
+        } = &self.source;
+        // Who has no name in a record or on a sheet stands here by the letter.
+        let is_letter = |name: &str, team: Team| {
+            self.source.evidence != Evidence::Listed && name == team.letter()
+        };
+        let name = |name, team| if is_letter(name, team) { "" } else { name };
+        let names = [name(&*self.home, Team::A), name(&*self.away, Team::B)];
+        let known = Known::new(names, pool, number, *time);
+        match (self.source.is_open, self.default) {
+            (true, _) => known,
+            (false, None) => known.with_points(&self.sets),
+            (false, Some(_)) => known.with_points(&self.sets).by_default(),
+        }
+    }
 }
 
 /// One of the two teams of a match.

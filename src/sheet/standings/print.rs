@@ -23,7 +23,7 @@ pub fn json(pool: &Pool, standings: &Standings) -> Value {
     let findings = standings
         .findings
         .iter()
-        .map(|f| json!({ "where": f.place(), "code": f.code(), "say": say_finding(f, pool) }));
+        .map(|f| json!({ "where": f.place(pool), "code": f.code(), "say": say_finding(f, pool) }));
     json!({ "table": rows.collect::<Vec<_>>(), "findings": findings.collect::<Vec<_>>() })
 }
 
@@ -93,7 +93,13 @@ pub fn text(pool: &Pool, standings: &Standings) -> String {
         let _ = writeln!(out, "{}", say_reason(row));
     }
     for f in &standings.findings {
-        let _ = writeln!(out, "{}: {}: {}", f.place(), f.code(), say_finding(f, pool));
+        let _ = writeln!(
+            out,
+            "{}: {}: {}",
+            f.place(pool),
+            f.code(),
+            say_finding(f, pool)
+        );
     }
     out
 }

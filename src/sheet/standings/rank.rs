@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use super::check::{self, Finding};
 use super::{Criterion, Played, Pool, Side, Tally};
+use crate::sheet::one_match::Instead;
 
 /// The table of a pool.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -59,11 +60,13 @@ pub struct Cut {
     pub under: String,
 }
 
-/// The table of a pool. The order of the results does not matter.
+/// The table of a pool. The order of the results matters only where a match stands several times with other
+/// points and equal evidence: then the first counts.
 #[must_use]
 pub fn rank(pool: &Pool) -> Standings {
-    let mut findings = check::check(pool);
-    let table = Table::of(pool, &mut findings);
+    let instead = check::instead(pool);
+    let mut findings = check::check(pool, &instead);
+    let table = Table::of(pool, &instead, &mut findings);
     let everybody: Vec<usize> = (0..table.names.len()).collect();
     let order = table.order(&everybody, &pool.rank_by);
     Standings {
@@ -72,9 +75,12 @@ pub fn rank(pool: &Pool) -> Standings {
     }
 }
 
-/// The names of all teams, alphabetically.
-pub(super) fn names(pool: &Pool) -> Vec<String> {
-    let played = pool.results.iter().flat_map(|r| [&r.home, &r.away]);
+/// The names of the teams of a pool and of these results of it, alphabetically.
+pub(super) fn names<'a>(
+    pool: &'a Pool,
+    results: impl IntoIterator<Item = &'a Played>,
+) -> Vec<String> {
+    let played = results.into_iter().flat_map(|r| [&r.home, &r.away]);
     let names: BTreeSet<&String> = pool.teams.iter().chain(played).collect();
     names.into_iter().cloned().collect()
 }
@@ -136,12 +142,16 @@ impl Order {
 }
 
 impl Table {
-    fn of(pool: &Pool, findings: &mut Vec<Finding>) -> Table {
-        let names = names(pool);
+    fn of(pool: &Pool, instead: &[Option<Instead>], findings: &mut Vec<Finding>) -> Table {
+        let counted = || {
+            let all = pool.results.iter().enumerate();
+            all.filter(|(result, _)| instead[*result].is_none())
+        };
+        let names = names(pool, counted().map(|(_, played)| played));
         let index = |name: &String| names.binary_search(name).unwrap_or_default();
         let mut games = Vec::new();
-        for (result, played) in pool.results.iter().enumerate() {
-            if played.home != played.away && !played.sets.is_empty() {
+        for (result, played) in counted() {
+            if check::has_result(played) {
                 games.push(Game {
                     teams: [index(&played.home), index(&played.away)],
                     ..count(pool, result, played, findings)

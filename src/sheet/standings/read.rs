@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{Criterion, Played, Pool, Side};
+use super::{Criterion, Played, Pool, Side, Source};
 use crate::sheet::form::{Field, Form, Reader};
 
 /// What the file says of itself.
@@ -11,6 +11,8 @@ pub(in crate::sheet) const NAME: &str = "volleyball-pool";
 const MOST_RESULTS: usize = 2_000;
 /// Likewise.
 const MOST_TEAMS: usize = 200;
+/// Nobody meets oftener.
+const MOST_MEETINGS: i64 = 9;
 
 /// Reads a pool. What cannot be read is named with its place.
 #[must_use]
@@ -21,6 +23,7 @@ pub fn read(text: &str) -> Form<Pool> {
         "match_points",
         "rules",
         "teams",
+        "meetings",
         "results",
     ];
     Reader::form(text, NAME, &fields, pool)
@@ -49,6 +52,10 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
         Some(field) => reader.all(&field, MOST_TEAMS, |r, f| r.text(f)),
         None => Some(Vec::new()),
     };
+    let meetings = root
+        .get("meetings")
+        .and_then(|f| reader.whole(&f, 1, MOST_MEETINGS))
+        .and_then(|n| u8::try_from(n).ok());
     let results = reader
         .need(root, "results")
         .and_then(|f| reader.all(&f, MOST_RESULTS, result));
@@ -59,9 +66,10 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
         default_points,
         rules,
         teams: teams?,
+        meetings,
         results: results?,
     };
-    let teams = super::rank::names(&pool).len();
+    let teams = super::rank::names(&pool, &pool.results).len();
     if teams > MOST_TEAMS {
         reader.wrong(
             "results",
@@ -131,6 +139,7 @@ fn result(reader: &mut Reader, field: &Field) -> Option<Played> {
         away: away?,
         sets: sets?,
         default,
+        source: Source::default(),
     })
 }
 

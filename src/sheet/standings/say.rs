@@ -2,7 +2,7 @@
 //!
 //! A second language is a second file like this one.
 
-use super::{Criterion, Cut, Finding, Pool, Row};
+use super::{Criterion, Cut, Doubt, Finding, Pool, Row};
 
 /// Why a team stands where it does, in one sentence.
 #[must_use]
@@ -72,6 +72,10 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         let played = &pool.results[result];
         format!("{} against {}", played.home, played.away)
     };
+    let called = |result: usize| match pool.results[result].source.name.as_str() {
+        "" => format!("result {}", result + 1),
+        name => name.to_owned(),
+    };
     match finding {
         Finding::AgainstItself { result } => format!(
             "{} cannot be; the match is left out. Put one of the names right.",
@@ -81,12 +85,46 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
             "{} has no sets; the match is left out until they are keyed in.",
             pair(*result)
         ),
-        Finding::MatchTwice { result, first } => format!(
-            "{} stands twice, as result {} and as result {}; both count. Take one out if it is the same \
-             match.",
+        Finding::PoolsMixed { pools } => format!(
+            "This table mixes matches of {}. Make one table for each of them.",
+            list(pools)
+        ),
+        Finding::NotOver { result } => format!(
+            "{} is not over in {}: the match does not count yet.",
             pair(*result),
-            first + 1,
-            result + 1
+            called(*result)
+        ),
+        Finding::MatchTwice {
+            result,
+            counts,
+            other_points,
+        } => {
+            let more = if *other_points {
+                " It stands there with other points: compare the two."
+            } else {
+                ""
+            };
+            format!(
+                "{} stands twice: {} counts, {} does not count.{more}",
+                pair(*counts),
+                called(*counts),
+                called(*result)
+            )
+        }
+        Finding::MetAgain { results } => {
+            let names: Vec<String> = results.iter().map(|&result| called(result)).collect();
+            format!(
+                "{} counts as {} matches: {}. Take out what is the same match.",
+                results.last().map_or_else(String::new, |&last| pair(last)),
+                results.len(),
+                list(&names)
+            )
+        }
+        Finding::NotPlayed { pool, pairs } => not_played(pool, pairs),
+        Finding::ResultInDoubt { result, doubt } => format!(
+            "{}: {} It counts as it stands.",
+            pair(*result),
+            doubted(&called(*result), *doubt)
         ),
         Finding::SetCannotBe { result, set } => {
             let (home, away) = pool.results[*result].sets[*set];
@@ -111,6 +149,44 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         ),
         Finding::NamesAlike { one, other } => format!(
             "\"{one}\" and \"{other}\" count as two teams. Write the name one way if it is one team."
+        ),
+    }
+}
+
+/// Which matches are missing; of many the first ones.
+fn not_played(pool: &str, pairs: &[(String, String, usize)]) -> String {
+    const MOST: usize = 12;
+    let missing = match pairs.iter().map(|pair| pair.2).sum::<usize>() {
+        1 => "One match is missing".to_owned(),
+        n => format!("{n} matches are missing"),
+    };
+    let from = match pool {
+        "" => String::new(),
+        pool => format!(" from {pool}"),
+    };
+    let named = pairs.iter().take(MOST);
+    let named = named.map(|(home, away, times)| match times {
+        1 => format!("{home} – {away}"),
+        times => format!("{home} – {away} ({times} times)"),
+    });
+    let mut named: Vec<String> = named.collect();
+    if pairs.len() > MOST {
+        named.push(format!("and {} more", pairs.len() - MOST));
+    }
+    format!("{missing}{from}: {}.", named.join(", "))
+}
+
+/// Why a result may not be what was played.
+fn doubted(name: &str, doubt: Doubt) -> String {
+    match doubt {
+        Doubt::Seal => format!(
+            "the seal of {name} does not fit, so something was changed after it. Ask for the sealed record."
+        ),
+        Doubt::Damaged => {
+            format!("a part of {name} is damaged. Ask for the record once more.")
+        }
+        Doubt::Paper => format!(
+            "on the sheet {name} the boxes do not agree on the result. Check it box by box."
         ),
     }
 }

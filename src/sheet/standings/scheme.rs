@@ -80,7 +80,7 @@ impl Scheme {
             .collect()
     }
 
-    /// A pool of these results.
+    /// A pool of these results, in which two teams meet once.
     #[must_use]
     pub fn pool(self, rank_by: Vec<Criterion>, results: Vec<Played>) -> Pool {
         Pool {
@@ -90,6 +90,7 @@ impl Scheme {
             default_points: (self == Scheme::Appearance).then_some((2, 0)),
             rules: None,
             teams: Vec::new(),
+            meetings: Some(1),
             results,
         }
     }

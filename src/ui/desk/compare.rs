@@ -49,11 +49,15 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
             }
         })
         .collect_view();
+    let other_match = comparison
+        .other_match()
+        .map(|d| view! { <p class="sentence warn">{say(d, &comparison)}</p> });
     let none = comparison.differences.is_empty();
     let view = view! {
         <div class="desk stack">
             <section class="card stack">
                 <ul class="lines">{which}</ul>
+                {other_match}
                 {parting(&comparison, [first, second])}
             </section>
             {(!none).then(|| view! { <h2>{words::differences(comparison.differences.len())}</h2> })}

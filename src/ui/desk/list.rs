@@ -8,6 +8,7 @@ use super::{button, day, intake, save, way, words, DemoDay, Place};
 use crate::device;
 use crate::rules::Preset;
 use crate::sheet::list::{csv, say_findings, Line};
+use crate::sheet::one_match::instead;
 use crate::sheet::paper::Draft;
 use crate::sheet::WallClock;
 use crate::ui::shelf::{Shelf, PAPERS, POOLS};
@@ -214,25 +215,22 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
 }
 
 fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
-    // Of two records of one match the first one counts.
-    let mut lines: Vec<&Line> = Vec::new();
-    let mut ids: Vec<String> = Vec::new();
-    for item in items.iter().filter(|i| i.played().is_some()) {
-        let line = item.line.as_ref();
-        if let Some(line) = line.filter(|line| !lines.iter().any(|l| l.is_same_match(line))) {
-            lines.push(line);
-            ids.push(item.id.clone());
-        }
-    }
+    let matches = items.iter().filter_map(|item| {
+        let played = item.line.as_ref()?.result(String::new());
+        let known = (played.known(), played.source.evidence);
+        Some((item.id.as_str(), known))
+    });
+    let (of, known): (Vec<&str>, Vec<_>) = matches.unzip();
+    let twice = of.iter().zip(instead(&known, Some(1)));
+    let twice: Vec<&str> = twice
+        .filter(|(_, instead)| instead.is_some())
+        .map(|(id, _)| *id)
+        .collect();
+    let counts = |item: &&&Item| item.played().is_some() && !twice.contains(&item.id.as_str());
+    let ids: Vec<String> = items.iter().filter(counts).map(|i| i.id.clone()).collect();
     let shown = items
         .iter()
-        .enumerate()
-        .map(|(i, item)| {
-            let mut before = items[..i].iter().filter_map(|item| item.line.as_ref());
-            let line = item.line.as_ref();
-            let again = line.is_some_and(|line| before.any(|l| l.is_same_match(line)));
-            one(desk, item, again)
-        })
+        .map(|item| one(desk, item, twice.contains(&item.id.as_str())))
         .collect_view();
     let name = match group {
         "" => words::NO_COMPETITION.to_owned(),

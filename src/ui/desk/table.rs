@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::items::{once_read, Item, Source};
 use super::{button, list, save, words};
 use crate::device;
-use crate::sheet::list::Line;
 use crate::sheet::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Played, Pool, Scheme,
     Standings,
@@ -23,7 +22,7 @@ pub fn table() -> AnyView {
         let chosen = list::chosen();
         let of = |id: &String| items.iter().find(|item| item.id == *id);
         let chosen: Vec<&Item> = chosen.iter().filter_map(of).collect();
-        let (results, left_out) = results(&chosen);
+        let results = results(&chosen);
         let mut groups: Vec<&str> = chosen.iter().map(|i| i.group.as_str()).collect();
         groups.dedup();
         let heading = groups.join("; ");
@@ -31,13 +30,8 @@ pub fn table() -> AnyView {
             let pool = scheme.get().pool(order.get(), results.clone());
             standings(&heading, &pool, &rank(&pool))
         };
-        let left_out = left_out
-            .into_iter()
-            .map(|say| view! { <p class="sentence warn">{say}</p> })
-            .collect_view();
         view! {
             <div class="desk stack">
-                {left_out}
                 {shown}
                 {rule(order, scheme)}
             </div>
@@ -71,27 +65,19 @@ pub fn of_file(id: String) -> AnyView {
     })
 }
 
-/// The results that count, and in words what does not. Of two records of one match the first counts.
-fn results(chosen: &[&Item]) -> (Vec<Played>, Vec<String>) {
-    let (mut counted, mut left_out): (Vec<&Line>, _) = (Vec::new(), Vec::new());
-    for item in chosen {
-        let Some(line) = &item.line else { continue };
-        if line.played.is_none() {
-            left_out.push(words::not_over(&item.title));
-        } else if counted.iter().any(|c| c.is_same_match(line)) {
-            left_out.push(words::twice(&item.title));
-        } else {
-            counted.push(line);
-        }
-    }
-    let results = counted.iter().filter_map(|l| l.played.clone());
-    (results.collect(), left_out)
+/// The results of the chosen matches, each under a name that tells it from another record of its match.
+fn results(chosen: &[&Item]) -> Vec<Played> {
+    let result = |item: &&Item| {
+        let line = item.line.as_ref()?;
+        let name = format!("{} ({})", item.title, words::kind_of(line));
+        let mut played = line.result(name);
+        played.source.pool.clone_from(&item.group);
+        Some(played)
+    };
+    chosen.iter().filter_map(result).collect()
 }
 
 fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
-    if table.rows.is_empty() {
-        return view! { <p class="card">{words::NO_RESULTS}</p> }.into_any();
-    }
     let with_points = pool.rank_by.contains(&Criterion::MatchPoints);
     let rows = table
         .rows
@@ -131,6 +117,14 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
         .iter()
         .map(|f| view! { <li class="card finding"><p>{say_finding(f, pool)}</p></li> })
         .collect_view();
+    let findings = view! { <ul class="desk-findings">{findings}</ul> };
+    if pool.results.iter().all(|played| played.source.is_open) {
+        return view! {
+            <p class="card">{words::NO_RESULTS}</p>
+            {findings}
+        }
+        .into_any();
+    }
     let table_csv = csv(table);
     let to_file = move || save("table.csv", table_csv.clone());
     let print = move || {
@@ -158,7 +152,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
                 {button(words::PRINT, "button", Box::new(print))}
             </div>
         </section>
-        <ul class="desk-findings">{findings}</ul>
+        {findings}
     }
     .into_any()
 }

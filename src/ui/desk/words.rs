@@ -152,11 +152,6 @@ pub fn deleted(title: &str) -> String {
     format!("{title} is deleted.")
 }
 
-/// Of a second record of one match in a table.
-pub fn twice(teams: &str) -> String {
-    format!("{teams} is chosen twice: the first record counts.")
-}
-
 /// A file of the desk that is here now, with the fields of it that nobody knows.
 pub fn form_taken(name: &str, problems: &[FormProblem]) -> String {
     let mut say = format!("{name} lies on the desk now.");
@@ -259,10 +254,6 @@ pub fn entries_of(entries: (Option<u32>, Option<u32>)) -> String {
         (None, Some(b)) => format!("Entry {b} of the second record"),
         (None, None) => "The records as a whole".into(),
     }
-}
-
-pub fn not_over(teams: &str) -> String {
-    format!("{teams} is not over and is left out of the table.")
 }
 
 pub fn pair((won, lost): (u64, u64)) -> String {
