@@ -8,7 +8,7 @@ use dutystand::app::ports::Lines;
 use dutystand::game::Replay;
 use dutystand::record::{
     self, frames, pack, read_drawn, seal_code, seals, spaced, typed_code, unpack, write_drawn,
-    BackupReading, Gathering, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
+    BackupReading, Gathering, Handed, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
     DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
 };
 use dutystand::sheet::{self, audit, paper, review, standings, Sheet, WallClock};
@@ -17,7 +17,8 @@ use dutystand::sheet::{self, audit, paper, review, standings, Sheet, WallClock};
 pub type Law = fn(&[u8]);
 
 /// The readers by the names of their targets and of their folders in `tests/hostile`.
-pub const READERS: [(&str, Law); 10] = [
+pub const READERS: [(&str, Law); 11] = [
+    ("handed", handed),
     ("file", file),
     ("storage", storage),
     ("backup", backup),
@@ -35,6 +36,18 @@ const MOST_PROBLEMS: usize = 202;
 
 fn text(bytes: &[u8]) -> String {
     String::from_utf8_lossy(bytes).into_owned()
+}
+
+/// Whatever somebody hands over: a text that every reader takes, a record, or one sentence.
+pub fn handed(bytes: &[u8]) {
+    match record::handed(bytes) {
+        Ok(Handed::Text(content)) => {
+            assert!(!content.trim().is_empty());
+            file(content.as_bytes());
+        }
+        Ok(Handed::Record(log)) => comes_back(&log),
+        Err(foreign) => assert!(foreign.to_string().ends_with('.')),
+    }
 }
 
 /// A match record: what was read can be folded, shown and written, and says the same again.

@@ -107,6 +107,11 @@ fn written(reader: &str) -> Vec<Vec<u8>> {
     match reader {
         "file" | "packing" => vec![record::write(&log(1)).into()],
         "packed" => vec![packed(1), packed(2)],
+        "handed" => {
+            let wide = record::write(&log(1));
+            let wide = wide.encode_utf16().flat_map(u16::to_be_bytes);
+            vec![packed(1), wide.collect()]
+        }
         "codes" => {
             let texts = frames(&packed(1), DIGITS_SMALL / 2).expect("it is short");
             vec![texts.join("\n").into()]
@@ -164,7 +169,7 @@ macro_rules! readers_take_anything {
     };
 }
 
-readers_take_anything!(file storage backup packed packing codes paper_sheet typed_sheet pool small);
+readers_take_anything!(handed file storage backup packed packing codes paper_sheet typed_sheet pool small);
 
 #[test]
 fn depth_and_size_have_an_end() {

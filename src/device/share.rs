@@ -79,8 +79,6 @@ pub enum ReadTrouble {
         /// The most that is read.
         cap: u64,
     },
-    /// It is not text.
-    NotText,
     /// The browser could not read it, in its own words.
     Unreadable(String),
 }
@@ -92,9 +90,6 @@ impl fmt::Display for ReadTrouble {
                 f,
                 "This file has {size} bytes, and a match has at most {cap}; pick another one."
             ),
-            ReadTrouble::NotText => {
-                f.write_str("This file is not text, so it is no match; pick another one.")
-            }
             ReadTrouble::Unreadable(words) => {
                 write!(f, "This file could not be read ({words}); pick it again.")
             }
@@ -210,11 +205,11 @@ impl PickedFile {
         size
     }
 
-    /// Reads it as UTF-8 text.
+    /// Reads its bytes.
     ///
     /// # Errors
-    /// Where it is larger than `cap` bytes (it is then not read at all), not text, or gone.
-    pub async fn read_text(&self, cap: u64) -> Result<String, ReadTrouble> {
+    /// Where it is larger than `cap` bytes (it is then not read at all), or gone.
+    pub async fn read(&self, cap: u64) -> Result<Vec<u8>, ReadTrouble> {
         let size = self.size();
         if size > cap {
             return Err(ReadTrouble::TooBig { size, cap });
@@ -222,7 +217,7 @@ impl PickedFile {
         let buffer = JsFuture::from(self.file.array_buffer())
             .await
             .map_err(|thrown| ReadTrouble::Unreadable(error_words(&thrown)))?;
-        String::from_utf8(Uint8Array::new(&buffer).to_vec()).map_err(|_| ReadTrouble::NotText)
+        Ok(Uint8Array::new(&buffer).to_vec())
     }
 }
 

@@ -6,6 +6,7 @@ use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::chain::Link;
+use super::handed::Foreign;
 use super::seal::{self, Seal};
 use super::unread::UNREAD;
 use super::wire;
@@ -124,7 +125,7 @@ pub fn read(text: &str) -> Reading {
     }
     let text = text.trim_start_matches('\u{feff}');
     if text.trim().is_empty() {
-        reading.whole("There is nothing in this file. Ask for it once more.".to_owned());
+        reading.whole(Foreign::Empty.to_string());
         return reading;
     }
     let damage = match serde_json::from_str(text) {

@@ -108,7 +108,7 @@ fn a_file_that_is_none_is_said_and_nothing_is_lost(stage: &mut Stage) -> Ran {
         (
             "picture.json",
             b"\x89PNG\r\n\x1a\n\xff\xfe",
-            "is not a match file. Choose one that this app has exported.",
+            "This is a picture, not a record. Ask for the file of the record",
         ),
     ];
     for (name, content, says) in files {

@@ -282,6 +282,23 @@ fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
     assert_eq!(desk(&["replay", path]).out, desk(&["replay", &plain]).out);
 }
 
+#[test]
+fn a_record_that_an_editor_saved_anew_is_read() {
+    let text = rehearsed(1);
+    let wide: Vec<u8> = text.encode_utf16().flat_map(u16::to_le_bytes).collect();
+    let wide = file("wide.json", &wide);
+    let lines = file(
+        "lines.json",
+        &format!("\u{feff}{}", text.replace('\n', "\r\n")),
+    );
+    let plain = desk(&["replay", &file("plain.json", &text)]);
+    for name in [wide, lines] {
+        let run = desk(&["replay", &name]);
+        assert_eq!((run.status, run.err.as_str()), (0, ""), "{name}");
+        assert_eq!(run.out, plain.out, "{name}");
+    }
+}
+
 /// Every kind of wrong input: one sentence that names the file and the way out, and never a panic.
 #[test]
 fn each_wrong_file_is_refused_with_the_way_out() {
@@ -300,7 +317,19 @@ fn each_wrong_file_is_refused_with_the_way_out() {
     let sheet = file("kind-paper.json", &case("paper", 0));
     let pool = file("kind-pool.json", &case("standings", 0));
     let record = file("kind-record.json", &rehearsed(1));
+    let zip = file("record.zip", b"PK\x03\x04\x14\0\0\0");
+    let picture = file("sheet.jpg", b"\xff\xd8\xff\xe0\0\x10JFIF");
+    let pdf = file("sheet.pdf", b"%PDF-1.7\n%\xe2\xe3");
+    let letters = file("letters.json", b"{\"a\":\"\xc3\xa9\",\"b\":\"\xe9\"}");
     let wrong = [
+        (
+            "audit",
+            &*zip,
+            "Unpack it first, then choose the file inside it.",
+        ),
+        ("list", &picture, "This is a picture, not a record."),
+        ("unpack", &pdf, "This is a PDF"),
+        ("paper", &letters, "save it there as UTF-8."),
         ("audit", "no-such.json", "There is no such file."),
         ("list", folder, "This is a folder. Name the files in it"),
         ("paper", &empty, "There is nothing in this file."),

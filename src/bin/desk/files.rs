@@ -3,15 +3,13 @@
 
 use std::io::{ErrorKind, Read};
 
-use dutystand::record::{self, Opened, Reading};
+use dutystand::record::{self, Handed, Log, Opened, Reading};
 use dutystand::sheet::paper::{self, Draft, PaperSheet};
 use dutystand::sheet::standings::{self, Pool};
 use dutystand::sheet::{FileKind, Form, FormProblem};
 
 /// A file may be so long: the largest that any reader takes.
 const MOST_BYTES: usize = record::MOST_BACKUP_BYTES;
-/// A packed record begins with its version, a text never with such a byte.
-const FIRST_OF_TEXT: u8 = 9;
 
 /// Says what is wrong with a file.
 pub fn complain(name: &str, say: &str) {
@@ -28,7 +26,6 @@ fn bytes(name: &str) -> Option<Vec<u8>> {
         std::fs::File::open(name).and_then(|file| file.take(most).read_to_end(&mut bytes))
     };
     let say = match read {
-        Ok(0) => "There is nothing in this file. Ask for it once more.".to_owned(),
         Ok(n) if n > MOST_BYTES => format!(
             "This file has more than {} MB, more than any of ours. Choose another file.",
             MOST_BYTES >> 20
@@ -51,19 +48,24 @@ fn bytes(name: &str) -> Option<Vec<u8>> {
     None
 }
 
-/// The bytes of a packed record.
-pub fn packed(name: &str) -> Option<Vec<u8>> {
-    let bytes = bytes(name)?;
-    if bytes.first().is_some_and(|b| *b < FIRST_OF_TEXT) {
-        return Some(bytes);
-    }
-    let text = String::from_utf8_lossy(&bytes);
-    match FileKind::of(&text) {
-        Some(kind) => is_another(name, kind),
-        None => {
-            complain(name, "This is no packed record. desk pack makes one.");
-            None
-        }
+/// What a file was handed over as.
+fn handed(name: &str) -> Option<Handed> {
+    let read = record::handed(&bytes(name)?);
+    read.map_err(|foreign| complain(name, &foreign.to_string()))
+        .ok()
+}
+
+/// The record of a hand-over.
+pub fn packed(name: &str) -> Option<Log> {
+    match handed(name)? {
+        Handed::Record(log) => Some(*log),
+        Handed::Text(text) => match FileKind::of(&text) {
+            Some(kind) => is_another(name, kind),
+            None => {
+                complain(name, "This is no packed record. desk pack makes one.");
+                None
+            }
+        },
     }
 }
 
@@ -112,25 +114,12 @@ impl Matches {
 
 /// Reads a file as what it says that it is; one that says nothing as what is expected here.
 pub fn given(name: &str, expected: FileKind) -> Option<Given> {
-    let bytes = bytes(name)?;
-    if bytes.first().is_some_and(|b| *b < FIRST_OF_TEXT) {
-        return match record::unpack(&bytes) {
-            Ok(log) => {
-                let reading = record::read(&record::write(&log));
-                Some(Given::Matches(Matches::of_one(name, reading)))
-            }
-            Err(why) => {
-                complain(name, &why);
-                None
-            }
-        };
-    }
-    let Ok(text) = String::from_utf8(bytes) else {
-        complain(
-            name,
-            "This is no text, so it is none of our files. Choose another one.",
-        );
-        return None;
+    let text = match handed(name)? {
+        Handed::Text(text) => text,
+        Handed::Record(log) => {
+            let reading = record::read(&record::write(&log));
+            return Some(Given::Matches(Matches::of_one(name, reading)));
+        }
     };
     match FileKind::of(&text).unwrap_or(expected) {
         FileKind::Paper => {

@@ -10,7 +10,7 @@ use super::library::Library;
 use crate::app::parts::{Parts, Step};
 use crate::device::{self, WriterLock};
 use crate::record::{
-    self, BackupReading, Log, OnDesk, Opened, ReadMatch, Reading, Strokes, TakeIn,
+    self, BackupReading, Handed, Log, OnDesk, Opened, ReadMatch, Reading, Strokes, TakeIn,
     MOST_BACKUP_BYTES, MOST_MATCHES,
 };
 use crate::sheet::FileKind;
@@ -55,12 +55,12 @@ pub fn Import(
                     break;
                 }
                 let name = file.name();
-                let here = match file.read_text(MOST_BACKUP_BYTES as u64).await {
+                let here = match file.read(MOST_BACKUP_BYTES as u64).await {
                     Err(trouble) => {
                         hand.says.push(text::unreadable_file(&name, &trouble));
                         false
                     }
-                    Ok(content) => hand.file(&name, &content, also).await,
+                    Ok(bytes) => hand.file(&name, bytes, also).await,
                 };
                 taken += usize::from(here);
             }
@@ -78,7 +78,7 @@ pub fn Import(
             <div class="row">
                 <label class="button import">
                     <span>{text::IMPORT_CHOOSE}</span>
-                    <input type="file" id="import" multiple accept=".json,application/json" on:change=take />
+                    <input type="file" id="import" multiple accept=".json,.pack,.txt,application/json,application/octet-stream,text/plain" on:change=take />
                 </label>
                 <button
                     type="button"
@@ -115,12 +115,8 @@ pub async fn take_in(
 ) -> (Vec<String>, Option<String>) {
     let mut hand = Hand::new(session, library, RwSignal::new(None), RwSignal::new(false));
     library.reread().await;
-    let name = text::THE_RECORD;
-    let reading = record::read(&record::write(&log));
-    let how = hand.take(name, reading, BTreeMap::new()).await;
+    let how = hand.record(text::THE_RECORD, &log).await;
     library.reread().await;
-    hand.says
-        .extend(how.as_ref().map(|how| words::taken(name, how)));
     (hand.says, how.map(|how| how.id().to_owned()))
 }
 
@@ -161,7 +157,30 @@ impl Hand {
     }
 
     /// Takes in a file of any kind; says whether anything of it is here now.
-    async fn file(&mut self, name: &str, content: &str, also: Option<Also>) -> bool {
+    async fn file(&mut self, name: &str, bytes: Vec<u8>, also: Option<Also>) -> bool {
+        let handed = record::handed(&bytes);
+        // A backup is large, and stands in what was read of it.
+        drop(bytes);
+        match handed {
+            Ok(Handed::Text(content)) => self.text(name, &content, also).await,
+            Ok(Handed::Record(log)) => self.record(name, &log).await.is_some(),
+            Err(foreign) => {
+                self.says.push(text::foreign_file(name, &foreign));
+                false
+            }
+        }
+    }
+
+    /// Takes in a record that did not come as a text; says what became of it.
+    async fn record(&mut self, name: &str, log: &Log) -> Option<TakeIn> {
+        let reading = record::read(&record::write(log));
+        let how = self.take(name, reading, BTreeMap::new()).await;
+        self.says
+            .extend(how.as_ref().map(|how| words::taken(name, how)));
+        how
+    }
+
+    async fn text(&mut self, name: &str, content: &str, also: Option<Also>) -> bool {
         if content.len() > STRETCH {
             // Only a backup is as long as that, and it is not read in one go.
             if let Some(here) = self.in_parts(name, content).await {

@@ -26,7 +26,7 @@ use crate::app::ports::{Health, Standing};
 use crate::app::summary::{Stage, Summary};
 use crate::device::{LocalTime, Offline, ReadTrouble};
 use crate::game::{Refusal, State};
-use crate::record::Reading;
+use crate::record::{Foreign, Reading};
 use crate::rules::Team;
 use crate::sheet::words::span;
 use crate::sheet::ClockDoubt;
@@ -505,13 +505,16 @@ pub fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
         ReadTrouble::TooBig { .. } => {
             format!("{name} is far too large for a match. Choose another file.")
         }
-        ReadTrouble::NotText => {
-            format!("{name} is not a match file. Choose one that this app has exported.")
-        }
         ReadTrouble::Unreadable(why) => {
             format!("{name} could not be read ({why}). Choose it again.")
         }
     }
+}
+
+/// A file that holds nothing of ours.
+#[must_use]
+pub fn foreign_file(name: &str, foreign: &Foreign) -> String {
+    format!("{name}: {foreign}")
 }
 
 /// What was wrong in a file, line by line.
