@@ -71,7 +71,11 @@ fn one_changed_byte_is_found_and_located() {
         let near = said.iter().any(|&e| e == n || e == n + 1);
         // Without its last bracket the last entry is an end that was cut off.
         let end = n == 41 && reading.cut_off;
-        assert!(near || end, "byte {at} of entry {n}: {:?}", reading.problems);
+        assert!(
+            near || end,
+            "byte {at} of entry {n}: {:?}",
+            reading.problems
+        );
         located += 1;
     }
     let all = file.len().div_ceil(2);

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::check::look_at;
+use super::discrepancy::OthersOnCourt;
 use super::liberos::LiberosNow;
 use super::line_up::BothLineUps;
 use super::toss::CourtSketch;
@@ -11,7 +12,7 @@ use crate::game::{notices, say, Kind, Notice};
 use crate::rules::{Step, Team};
 use crate::ui::part::afterwards::afterwards;
 use crate::ui::part::dialog::Confirm;
-use crate::ui::play::Aside;
+use crate::ui::play::{AlreadyRunning, Aside};
 use crate::ui::session::{use_session, Refused};
 use crate::ui::shell::{use_shell, Screen};
 use crate::ui::text::team_name;
@@ -96,6 +97,8 @@ pub(super) fn BeginCard() -> impl IntoView {
                     <LiberosNow />
                     {look_at(Step::LastCheck)}
                     <Aside />
+                    <AlreadyRunning />
+                    <OthersOnCourt />
                     {move || {
                         missing().map(|words| view! {
                             <p class="sentence warn">{words}</p>

@@ -7,6 +7,7 @@ mod begin;
 mod briefing;
 mod check;
 mod details;
+mod discrepancy;
 mod draft;
 mod drawn;
 mod fields;

@@ -103,7 +103,14 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     let kept = draft::kept(&id, "toss").and_then(|text| Coin::read(&text, set));
     let coin = RwSignal::new(kept.unwrap_or_default());
     let id = StoredValue::new(id);
-    let by_hand = RwSignal::new(false);
+    // Sets were played here before anybody asked for a toss: what is seen on court is all there is.
+    let as_seen = session
+        .may(&Kind::FirstService {
+            team: Team::A,
+            left: Team::A,
+        })
+        .is_ok();
+    let by_hand = RwSignal::new(as_seen);
     let no_coin = RwSignal::new(false);
 
     let choose_again = move |_| coin.update(|c| c.chosen = None);
@@ -112,7 +119,14 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
         id.with_value(|id| draft::keep(id, "toss", &text));
     };
     let record = Callback::new(move |(expected, toss): (u32, Toss)| {
-        if session.tell_as(expected, Kind::Toss(toss)) {
+        let kind = match as_seen {
+            true => Kind::FirstService {
+                team: toss.first_service,
+                left: toss.left,
+            },
+            false => Kind::Toss(toss),
+        };
+        if session.tell_as(expected, kind) {
             id.with_value(|id| draft::drop(id, "toss"));
             done.run(());
         }
@@ -199,7 +213,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                 <p><strong>{text::what_does_choose(&team_name(&state, team))}</strong></p>
                 <div class="pair">{of.into_iter().map(offer).collect_view()}</div>
             })}
-            {choosing.outcome().map(|toss| view! { <Record toss record /> })}
+            {choosing.outcome().map(|toss| view! { <Record as_seen=false toss record /> })}
             {match first {
                 Some(_) => view! {
                     <button type="button" class="button quiet" on:click=choose_again>
@@ -221,8 +235,9 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                 if by_hand.get() {
                     let coin_instead = move |_| by_hand.set(false);
                     view! {
-                        <ByHand record />
-                        {(!no_coin.get()).then(|| view! {
+                        {as_seen.then(|| view! { <p>{crate::ui::text::AS_SEEN}</p> })}
+                        <ByHand as_seen record />
+                        {(!no_coin.get() && !as_seen).then(|| view! {
                             <button type="button" class="button quiet" on:click=coin_instead>
                                 {text::USE_THE_COIN}
                             </button>
@@ -253,7 +268,11 @@ fn tossed_already(by_hand: RwSignal<bool>) -> AnyView {
 
 /// The outcome of a toss that was made with a coin of metal.
 #[component]
-fn ByHand(record: Callback<(u32, Toss)>) -> impl IntoView {
+fn ByHand(
+    /// Nobody tossed, so nobody chose.
+    as_seen: bool,
+    record: Callback<(u32, Toss)>,
+) -> impl IntoView {
     let session = use_session();
     let serves = RwSignal::new(None::<Team>);
     let left = RwSignal::new(None::<Team>);
@@ -292,8 +311,8 @@ fn ByHand(record: Callback<(u32, Toss)>) -> impl IntoView {
         {move || {
             let toss = Toss::new(serves.get()?, left.get()?);
             Some(view! {
-                {ask(text::WHO_CHOSE, who_chose(toss))}
-                {move || view! { <Record toss=Toss { won: won.get(), ..toss } record /> }}
+                {(!as_seen).then(|| ask(text::WHO_CHOSE, who_chose(toss)))}
+                {move || view! { <Record as_seen toss=Toss { won: won.get(), ..toss } record /> }}
             })
         }}
     }
@@ -301,7 +320,7 @@ fn ByHand(record: Callback<(u32, Toss)>) -> impl IntoView {
 
 /// The outcome drawn, and the button that records it.
 #[component]
-fn Record(toss: Toss, record: Callback<(u32, Toss)>) -> impl IntoView {
+fn Record(as_seen: bool, toss: Toss, record: Callback<(u32, Toss)>) -> impl IntoView {
     let session = use_session();
     let button = move || {
         let expected = session.next();
@@ -312,7 +331,7 @@ fn Record(toss: Toss, record: Callback<(u32, Toss)>) -> impl IntoView {
                 class="button primary"
                 on:click=move |_| record.run((expected, toss))
             >
-                {text::RECORD_TOSS}
+                {if as_seen { crate::ui::text::RECORD_AS_SEEN } else { text::RECORD_TOSS }}
             </button>
         }
     };

@@ -61,6 +61,10 @@ pub enum Panel {
     GameCaptain(Team),
     /// A protest.
     Protest(Team),
+    /// The score was miscounted.
+    Correct,
+    /// The officials gave wrong information.
+    WrongInformation,
     /// Play is interrupted for longer.
     Suspend,
 }

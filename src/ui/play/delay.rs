@@ -20,6 +20,8 @@ pub enum Delaying {
     Request,
     /// Any other delay.
     Other,
+    /// A libero replacement after the whistle and before the service hit (19.3.2.5, 19.3.2.6).
+    LateReplacement,
 }
 
 impl Delaying {
@@ -35,6 +37,7 @@ impl Delaying {
                 team,
                 request: false,
             },
+            Delaying::LateReplacement => Kind::LateReplacement { team },
         }
     }
 
@@ -43,7 +46,7 @@ impl Delaying {
         match self {
             Delaying::Improper => Some(Delaying::Request),
             Delaying::Request => Some(Delaying::Improper),
-            Delaying::Other => None,
+            Delaying::Other | Delaying::LateReplacement => None,
         }
     }
 }
@@ -73,7 +76,7 @@ pub fn Delay(
     });
     view! {
         <Frame title=text::panel_title(text::delaying(what), &name)>
-            <Consequence kind />
+            <Consequence kind yes=Signal::stored(text::NOTE_IT.to_owned()) />
             <p class="muted">{text::delay_means(what)}</p>
             {instead}
         </Frame>

@@ -68,7 +68,7 @@ fn set_of(state: &State, set: Option<u8>) -> Option<&SetPlay> {
 }
 
 /// Every score that stood, the latest first, each once.
-fn scores(state: &State, set: Option<u8>) -> Vec<Score> {
+pub(super) fn scores(state: &State, set: Option<u8>) -> Vec<Score> {
     let mut scores: Vec<Score> = Vec::new();
     for score in set_of(state, set).iter().flat_map(|play| play.scores()) {
         scores.retain(|s| *s != score);
@@ -169,28 +169,10 @@ fn since_when(told: Told) -> AnyView {
     let session = told.session;
     let court = use_court();
     let unknown = move || (told.since.get() == Some(None)).to_string();
-    let moments = Signal::derive(move || {
-        let order = court.score_order();
-        let one = |score: Score| {
-            let score = order.write(&score);
-            Choice {
-                label: Some(text::since_score(&score)),
-                ..Choice::new(score)
-            }
-        };
-        let scores = scores(&session.state(), told.set.get());
-        scores.into_iter().map(one).collect()
-    });
-    let at = move |i: usize| {
-        scores(&session.state_now(), told.set.get_untracked())
-            .get(i)
-            .copied()
-    };
-    let is = Callback::new(move |i: usize| {
-        let since = told.since.get();
-        matches!(since, Some(Some(score)) if at(i) == Some(score))
-    });
-    let choose = Callback::new(move |i: usize| told.since.set(Some(at(i))));
+    let stood = Signal::derive(move || scores(&session.state(), told.set.get()));
+    let chosen = Callback::new(move |score: Score| told.since.get() == Some(Some(score)));
+    let choose = Callback::new(move |score: Score| told.since.set(Some(Some(score))));
+    let order = Signal::derive(move || court.score_order());
     let answers = view! {
         <button
             type="button"
@@ -200,11 +182,40 @@ fn since_when(told: Told) -> AnyView {
         >
             {text::LATE_UNKNOWN}
         </button>
-        <div class="moments" id="moments">
-            {buttons(Lie::Numbers, moments, Some(is), choose)}
-        </div>
+        {moments(stood, order, text::since_score, chosen, choose)}
     };
     asked(text::LATE_SINCE, answers.into_any())
+}
+
+/// Scores that stood, each a button that `label` names for those who do not see it.
+pub(super) fn moments(
+    stood: Signal<Vec<Score>>,
+    order: Signal<text::ScoreOrder>,
+    label: fn(&str) -> String,
+    chosen: Callback<Score, bool>,
+    choose: Callback<Score>,
+) -> AnyView {
+    let choices = Signal::derive(move || {
+        let order = order.get();
+        let one = |score: &Score| {
+            let score = order.write(score);
+            Choice {
+                label: Some(label(&score)),
+                ..Choice::new(score)
+            }
+        };
+        stood.read().iter().map(one).collect()
+    });
+    let is = Callback::new(move |i: usize| stood.read().get(i).is_some_and(|s| chosen.run(*s)));
+    let tap = Callback::new(move |i: usize| {
+        if let Some(score) = stood.with_untracked(|all| all.get(i).copied()) {
+            choose.run(score);
+        }
+    });
+    view! {
+        <div class="moments" id="moments">{buttons(Lie::Numbers, choices, Some(is), tap)}</div>
+    }
+    .into_any()
 }
 
 /// The right places, from those the core has now. A place is tapped, then what belongs there: another

@@ -5,7 +5,8 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
-use crate::game::{Phase, State};
+use crate::game::{Kind, Phase, State};
+use crate::rules::SetLimit;
 use crate::ui::part::dialog::Drawer;
 use crate::ui::part::picker::{buttons, Choice, Lie};
 use crate::ui::session::use_session;
@@ -74,6 +75,9 @@ enum Line {
     Signals,
     Export,
     Suspend,
+    TimeUp,
+    Correct,
+    WrongInformation,
     Names,
     Grow,
     ServiceClock,
@@ -87,6 +91,12 @@ fn lines(state: &State) -> Vec<Line> {
     let shown = |line: &Line| match line {
         Line::Glance | Line::Lock | Line::ServiceClock | Line::QuickTaps => floor,
         Line::Suspend => phase == Phase::Playing,
+        Line::TimeUp => {
+            phase == Phase::Playing && matches!(state.rules().set_limit, Some(SetLimit::Minutes(_)))
+        }
+        // Where places are followed the score follows from the points.
+        Line::Correct => phase == Phase::Playing && !state.rules().line_ups,
+        Line::WrongInformation => phase == Phase::Playing && state.rules().line_ups,
         Line::Grow => !state.rules().line_ups && phase != Phase::Finished,
         Line::Log | Line::Sheet | Line::Signals | Line::Export | Line::Names => true,
     };
@@ -98,6 +108,9 @@ fn lines(state: &State) -> Vec<Line> {
         Line::Signals,
         Line::Export,
         Line::Suspend,
+        Line::TimeUp,
+        Line::Correct,
+        Line::WrongInformation,
         Line::Names,
         Line::Grow,
         Line::ServiceClock,
@@ -122,6 +135,9 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
                 Line::Signals => text::SIGNALS.to_owned(),
                 Line::Export => text::EXPORT_MATCH.to_owned(),
                 Line::Suspend => text::SUSPEND.to_owned(),
+                Line::TimeUp => text::TIME_IS_UP.to_owned(),
+                Line::Correct => text::CORRECT_SCORE.to_owned(),
+                Line::WrongInformation => text::WRONG_INFORMATION.to_owned(),
                 Line::Names => text::NAME_TEAMS.to_owned(),
                 Line::Grow => text::GROW.to_owned(),
                 Line::ServiceClock => {
@@ -158,6 +174,11 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::Signals => to(|_| Screen::Signals),
             Line::Export => export(&session.log(), &session.state_now(), &session.unread()),
             Line::Suspend => court.open(Panel::Suspend),
+            Line::TimeUp => {
+                court.tell(Kind::TimeUp);
+            }
+            Line::Correct => court.open(Panel::Correct),
+            Line::WrongInformation => court.open(Panel::WrongInformation),
             Line::Names => names.set(true),
             Line::Grow => grow.set(true),
             Line::ServiceClock | Line::QuickTaps => {}

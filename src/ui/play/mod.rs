@@ -5,6 +5,7 @@ mod between;
 mod captain;
 mod conduct;
 mod consequence;
+mod correct;
 mod court;
 mod delay;
 mod due;
@@ -25,6 +26,7 @@ mod panel;
 mod protest;
 mod reasons;
 mod replay;
+mod running;
 mod service;
 mod short;
 mod signal_card;
@@ -51,6 +53,7 @@ pub use court::{follow, use_court, Court};
 pub use delay::Delaying;
 pub use log_list::LogList;
 pub use menu::BarTools;
+pub use running::AlreadyRunning;
 
 use court::Panel;
 
@@ -200,6 +203,8 @@ fn opened(panel: Panel) -> AnyView {
         Panel::Short(team) => view! { <short::Short team /> }.into_any(),
         Panel::GameCaptain(team) => view! { <captain::GameCaptain team /> }.into_any(),
         Panel::Protest(team) => view! { <protest::Protest team /> }.into_any(),
+        Panel::Correct => view! { <correct::Correct /> }.into_any(),
+        Panel::WrongInformation => view! { <correct::WrongInformation /> }.into_any(),
         Panel::Suspend => view! { <suspend::Suspend /> }.into_any(),
     }
 }

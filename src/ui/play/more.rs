@@ -90,6 +90,9 @@ fn happened(team: Team) -> AnyView {
         ];
         if !session.state().team(team).liberos.is_empty() {
             all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
+            if session.may(&Kind::LateReplacement { team }).is_ok() {
+                all.push((text::LATE_REPLACEMENT, delay(Delaying::LateReplacement)));
+            }
         }
         if session
             .state()

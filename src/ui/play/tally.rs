@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::court::{stand_left, use_court};
+use super::running::AlreadyRunning;
 use crate::game::entry::Toss;
 use crate::game::{Kind, Phase};
 use crate::ui::session::use_session;
@@ -38,6 +39,7 @@ pub fn FirstService() -> impl IntoView {
                         {text::RIGHT_SERVES}
                     </button>
                 </div>
+                <AlreadyRunning />
             </div>
         </Show>
     }

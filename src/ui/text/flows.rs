@@ -108,6 +108,7 @@ pub const fn delaying(what: Delaying) -> &'static str {
         Delaying::Improper => super::IMPROPER,
         Delaying::Request => REQUEST_DELAY,
         Delaying::Other => OTHER_DELAY,
+        Delaying::LateReplacement => LATE_REPLACEMENT,
     }
 }
 
@@ -123,6 +124,10 @@ pub const fn delay_means(what: Delaying) -> &'static str {
             "A request that was rejected and held play up, or one for an illegal change."
         }
         Delaying::Other => "Somebody of the team holds play up: slow to come back, slow to serve on.",
+        Delaying::LateReplacement => {
+            "The libero came or went after the whistle and before the service hit. The first time in a match \
+             it is let pass and the captain is told. Each further time it is a delay. The replacement stands."
+        }
     }
 }
 
@@ -131,10 +136,14 @@ pub const fn delay_means(what: Delaying) -> &'static str {
 pub const fn delay_instead(instead: Delaying) -> &'static str {
     match instead {
         Delaying::Improper => "It held nobody up: improper request",
-        Delaying::Request | Delaying::Other => "It held play up: a delay",
+        Delaying::Request | Delaying::Other | Delaying::LateReplacement => {
+            "It held play up: a delay"
+        }
     }
 }
 
+/// The panel, and the button that opens it.
+pub const LATE_REPLACEMENT: &str = "Late libero replacement";
 /// The panel, and the button that opens it.
 pub const CONDUCT: &str = "Misconduct";
 /// The panel, and the button that opens it.

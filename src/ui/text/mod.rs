@@ -2,6 +2,7 @@
 
 mod captains;
 mod consequence;
+mod corrected;
 mod entry;
 mod flows;
 mod play;
@@ -11,6 +12,7 @@ mod signals;
 
 pub use captains::*;
 pub use consequence::*;
+pub use corrected::*;
 pub use entry::*;
 pub use flows::*;
 pub use play::*;

@@ -1,0 +1,121 @@
+//! Players on court who differ from the line-up, seen before the set begins (Official Volleyball Rules
+//! 2025-2028, 7.3.5.1 and 7.3.5.2).
+
+use leptos::prelude::*;
+
+use crate::game::entry::Change;
+use crate::game::Kind;
+use crate::rules::{Shirt, Team};
+use crate::ui::part::dialog::Drawer;
+use crate::ui::part::picker::{asked, buttons, teams, Choice, Lie};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// Opens the form, once both line-ups are in.
+#[component]
+pub(super) fn OthersOnCourt() -> impl IntoView {
+    let session = use_session();
+    let open = RwSignal::new(false);
+    let ready = Memo::new(move |_| session.state().ready().is_some());
+    view! {
+        <Show when=move || ready.get()>
+            <button type="button" class="button quiet" on:click=move |_| open.set(true)>
+                {text::OTHERS_ON_COURT}
+            </button>
+        </Show>
+        <Drawer open title=Signal::stored(text::OTHERS_ON_COURT.to_owned())>
+            <Form open />
+        </Drawer>
+    }
+}
+
+#[component]
+fn Form(open: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let team = RwSignal::new(None::<Team>);
+    let out = RwSignal::new(None::<Shirt>);
+    let into = RwSignal::new(None::<Shirt>);
+    Effect::new(move |_| {
+        team.track();
+        out.set(None);
+        into.set(None);
+    });
+    let line_up = Signal::derive(move || {
+        let given = team
+            .get()
+            .and_then(|team| session.state().line_up_given(team).map(<[_]>::to_vec));
+        given.unwrap_or_default()
+    });
+    let others = Signal::derive(move || {
+        let Some(team) = team.get() else {
+            return Vec::new();
+        };
+        let line_up = line_up.get();
+        let state = session.state();
+        let list = state.team(team).list.iter();
+        let numbers = list.flat_map(|list| list.players.iter().map(|p| p.number));
+        let mut others: Vec<Shirt> = numbers.filter(|n| !line_up.contains(n)).collect();
+        others.sort_unstable();
+        others
+    });
+    let kind = move |kept: bool| {
+        let changes = vec![Change {
+            out: out.get()?,
+            into: into.get()?,
+        }];
+        let team = team.get()?;
+        Some(Kind::Discrepancy {
+            team,
+            changes,
+            kept,
+        })
+    };
+    let known = Memo::new(move |_| kind(false).is_some());
+    let record = move |kept: bool| {
+        if let Some(kind) = untrack(|| kind(kept)) {
+            if session.tell(kind) {
+                open.set(false);
+            }
+        }
+    };
+    view! {
+        <p>{text::OTHERS_MORE}</p>
+        {asked(text::WHOSE_PLAYERS, teams(team))}
+        <Show when=move || !line_up.read().is_empty()>
+            {asked(text::WHO_IS_MISSING, numbers(line_up, out, text::goes_out))}
+        </Show>
+        <Show when=move || out.get().is_some()>
+            {asked(text::WHO_STANDS_THERE, numbers(others, into, text::comes_in))}
+        </Show>
+        <Show when=move || known.get()>
+            <div class="stack">
+                <button type="button" class="button primary" on:click=move |_| record(false)>
+                    {text::PUT_RIGHT}
+                </button>
+                <button type="button" class="button" on:click=move |_| record(true)>
+                    {text::KEPT}
+                </button>
+            </div>
+        </Show>
+    }
+}
+
+/// Numbers of which one is chosen; `label` names each for those who do not see it.
+fn numbers(
+    of: Signal<Vec<Shirt>>,
+    chosen: RwSignal<Option<Shirt>>,
+    label: fn(Shirt) -> String,
+) -> AnyView {
+    let choices = Signal::derive(move || {
+        of.read()
+            .iter()
+            .map(|&shirt| Choice::number(shirt, label(shirt)))
+            .collect()
+    });
+    let is = Callback::new(move |i: usize| {
+        chosen.get().is_some() && chosen.get() == of.read().get(i).copied()
+    });
+    let tap =
+        Callback::new(move |i: usize| chosen.set(of.with_untracked(|all| all.get(i).copied())));
+    buttons(Lie::Numbers, choices, Some(is), tap)
+}

@@ -1,0 +1,96 @@
+//! A score that is put right though no team was at fault: it was miscounted, or the officials gave wrong
+//! information (FIVB Casebook 2024, case 2.3).
+
+use leptos::prelude::*;
+
+use super::consequence::Consequence;
+use super::court::use_court;
+use super::late::{moments, scores};
+use super::panel::Frame;
+use crate::game::Kind;
+use crate::rules::{Score, Team};
+use crate::ui::part::picker::{asked, buttons, fixed, teams, Lie};
+use crate::ui::part::text_field::{named, text_field, Beside, Takes};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// The score was miscounted.
+#[component]
+pub fn Correct() -> impl IntoView {
+    let session = use_session();
+    let state = session.state_now();
+    let now = state.score();
+    let typed = [now.a, now.b].map(|points| RwSignal::new(points.to_string()));
+    let serving = RwSignal::new(None::<Team>);
+    let why = RwSignal::new(String::new());
+    let fields = Team::BOTH.map(|team| {
+        let label = text::points_of(text::SCORE_NOW, &text::team_name(&state, team));
+        let typed = typed[usize::from(team == Team::B)];
+        let id = format!("right-{}", team.letter());
+        text_field(
+            &id,
+            Signal::stored(label),
+            Takes::Whole,
+            typed,
+            Beside::default(),
+        )
+    });
+    let score = move || {
+        let [a, b] = typed.map(|field| field.with(|words| words.trim().parse().ok()));
+        Some(Score { a: a?, b: b? })
+    };
+    let kind = Signal::derive(move || {
+        let why = why.with(|why| why.trim().to_owned());
+        (!why.is_empty()).then_some(())?;
+        Some(Kind::ScoreCorrection {
+            score: score()?,
+            serving: serving.get(),
+            why,
+        })
+    });
+    view! {
+        <Frame title=text::CORRECT_SCORE.to_owned()>
+            <div class="pair">{fields}</div>
+            {asked(text::SERVES_NEXT, teams(serving))}
+            {because(why, text::MISCOUNTED)}
+            <Consequence kind yes=Signal::stored(text::CORRECT_SCORE.to_owned()) />
+        </Frame>
+    }
+}
+
+/// The officials gave wrong information, and play goes back.
+#[component]
+pub fn WrongInformation() -> impl IntoView {
+    let session = use_session();
+    let back_to = RwSignal::new(None::<Score>);
+    let why = RwSignal::new(String::new());
+    let kind = Signal::derive(move || {
+        let why = why.with(|why| why.trim().to_owned());
+        (!why.is_empty()).then_some(())?;
+        let score = back_to.get()?;
+        Some(Kind::WrongInformation { score, why })
+    });
+    let stood = Signal::derive(move || scores(&session.state(), None));
+    let chosen = Callback::new(move |score: Score| back_to.get() == Some(score));
+    let choose = Callback::new(move |score: Score| back_to.set(Some(score)));
+    let order = Signal::derive(move || use_court().score_order());
+    view! {
+        <Frame title=text::WRONG_INFORMATION.to_owned()>
+            <p>{text::WRONG_INFORMATION_MORE}</p>
+            {asked(text::BACK_TO, moments(stood, order, text::back_to, chosen, choose))}
+            {because(why, text::INFORMED)}
+            <Consequence kind yes=Signal::stored(text::GO_BACK_TO_IT.to_owned()) />
+        </Frame>
+    }
+}
+
+/// Why, with a tap or in own words.
+fn because(why: RwSignal<String>, usual: &'static [&'static str]) -> AnyView {
+    let is = Callback::new(move |i: usize| why.with(|why| why == usual[i]));
+    let tap = Callback::new(move |i: usize| why.set(usual[i].to_owned()));
+    let answers = view! {
+        {buttons(Lie::Lines, fixed(usual.iter().copied()), Some(is), tap)}
+        {text_field("why", named(text::IN_OWN_WORDS), Takes::Words(200), why, Beside::default())}
+    };
+    asked(text::WHY, answers.into_any())
+}

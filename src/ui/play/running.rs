@@ -1,0 +1,127 @@
+//! A match that is already being played when somebody begins to keep it: sets and score as they stand.
+
+use leptos::prelude::*;
+
+use super::consequence::Consequence;
+use crate::game::{Joined, Kind};
+use crate::rules::{Score, Team};
+use crate::ui::part::dialog::Drawer;
+use crate::ui::part::picker::{asked, teams};
+use crate::ui::part::text_field::{text_field, Beside, Takes};
+use crate::ui::session::use_session;
+use crate::ui::text;
+
+/// What was typed for team A and for team B.
+type Typed = [RwSignal<String>; 2];
+
+fn nothing_typed() -> Typed {
+    [(); 2].map(|()| RwSignal::new(String::new()))
+}
+
+/// The score of two fields: none where both are empty.
+///
+/// # Errors
+/// What to write instead.
+fn score(typed: Typed) -> Result<Option<Score>, String> {
+    let [a, b] = typed.map(|field| field.with(|words| words.trim().to_owned()));
+    if a.is_empty() && b.is_empty() {
+        return Ok(None);
+    }
+    match (a.parse(), b.parse()) {
+        (Ok(a), Ok(b)) => Ok(Some(Score { a, b })),
+        _ => Err(text::POINTS_OF_BOTH.to_owned()),
+    }
+}
+
+/// Opens the form, while nothing was played here.
+#[component]
+pub fn AlreadyRunning() -> impl IntoView {
+    let session = use_session();
+    let open = RwSignal::new(false);
+    let possible = Memo::new(move |_| session.may(&one_point()).is_ok());
+    view! {
+        <Show when=move || possible.get()>
+            <button type="button" class="button quiet" on:click=move |_| open.set(true)>
+                {text::RUNNING_ALREADY}
+            </button>
+        </Show>
+        <Drawer open title=Signal::stored(text::RUNNING_ALREADY.to_owned())>
+            <Form open />
+        </Drawer>
+    }
+}
+
+/// The least that can stand on a scoreboard.
+fn one_point() -> Kind {
+    Kind::Joined(Joined {
+        sets: Vec::new(),
+        score: Some(Score { a: 1, b: 0 }),
+        serving: None,
+        left: None,
+    })
+}
+
+#[component]
+fn Form(open: RwSignal<bool>) -> impl IntoView {
+    let session = use_session();
+    let sets = RwSignal::new(Vec::<Typed>::new());
+    let now = nothing_typed();
+    let serving = RwSignal::new(None::<Team>);
+    let left = RwSignal::new(None::<Team>);
+    let joined = Memo::new(move |_| {
+        let over = sets
+            .get()
+            .into_iter()
+            .map(score)
+            .collect::<Result<Vec<_>, _>>();
+        Ok::<_, String>(Joined {
+            sets: over?.into_iter().flatten().collect(),
+            score: score(now)?,
+            serving: serving.get(),
+            left: left.get(),
+        })
+    });
+    let kind = Signal::derive(move || {
+        let joined = joined.get().ok()?;
+        (!joined.sets.is_empty() || joined.score.is_some()).then_some(Kind::Joined(joined))
+    });
+    let names = {
+        let state = session.state_now();
+        Team::BOTH.map(|team| text::team_name(&state, team))
+    };
+    let both = StoredValue::new(names);
+    let fields = move |what: String, id: String, typed: Typed| {
+        let one = |i: usize| {
+            let label = both.with_value(|names| text::points_of(&what, &names[i]));
+            text_field(
+                &format!("{id}-{}", Team::BOTH[i].letter()),
+                Signal::stored(label),
+                Takes::Whole,
+                typed[i],
+                Beside::default(),
+            )
+        };
+        view! { <div class="pair">{one(0)}{one(1)}</div> }.into_any()
+    };
+    let one_more = move |_| sets.update(|sets| sets.push(nothing_typed()));
+    let done = Callback::new(move |()| open.set(false));
+    view! {
+        <p>{text::RUNNING_MORE}</p>
+        <div class="stack">
+            <For
+                each=move || sets.get().into_iter().enumerate()
+                key=|(i, _)| *i
+                children=move |(i, typed)| fields(text::set_number(i as u8 + 1), format!("set-{}", i + 1), typed)
+            />
+            <button type="button" class="button" on:click=one_more>
+                {move || text::set_is_over(sets.read().len() as u8 + 1)}
+            </button>
+            {fields(text::SCORE_NOW.to_owned(), "now".to_owned(), now)}
+            <p class="muted">{text::SCORE_NOW_EMPTY}</p>
+            {asked(text::SERVES_NEXT, teams(serving))}
+            {asked(text::STANDS_LEFT, teams(left))}
+            {move || joined.get().err().map(|why| view! { <p class="sentence warn">{why}</p> })}
+            <Consequence kind yes=Signal::stored(text::TAKE_IT_OVER.to_owned()) done />
+        </div>
+    }
+}

@@ -1,0 +1,91 @@
+//! The words about a match that was already being played, and about scores that are put right though no
+//! team was at fault.
+
+/// Opens the form, and its title.
+pub const RUNNING_ALREADY: &str = "It is being played already";
+/// What the form does.
+pub const RUNNING_MORE: &str =
+    "Enter what stands on the scoreboard. The sheet will say when this record began.";
+/// The running score.
+pub const SCORE_NOW: &str = "Score now";
+/// Below it.
+pub const SCORE_NOW_EMPTY: &str = "Leave the score empty between two sets.";
+/// A question.
+pub const SERVES_NEXT: &str = "Who serves next?";
+/// A question.
+pub const STANDS_LEFT: &str = "Who is on the left, seen from the stand?";
+/// The button.
+pub const TAKE_IT_OVER: &str = "Go on from here";
+/// One field is empty or is no number.
+pub const POINTS_OF_BOTH: &str = "A score needs the points of both teams, as whole numbers.";
+
+/// The label of a number of points.
+#[must_use]
+pub fn points_of(what: &str, team: &str) -> String {
+    format!("{what}: {team}")
+}
+
+/// Adds the fields of a set.
+#[must_use]
+pub fn set_is_over(set: u8) -> String {
+    format!("Set {set} is over")
+}
+
+/// The panel, and the line that opens it.
+pub const CORRECT_SCORE: &str = "Correct the score";
+/// The panel, and the line that opens it.
+pub const WRONG_INFORMATION: &str = "The officials were wrong";
+/// What becomes of it (FIVB Casebook 2024, case 2.3).
+pub const WRONG_INFORMATION_MORE: &str =
+    "A team was told something wrong and lost points by it. Play goes back to that moment. Sanctions, \
+     time-outs and substitutions stay. The first referee decides.";
+/// A question.
+pub const BACK_TO: &str = "Back to which score?";
+/// The button.
+pub const GO_BACK_TO_IT: &str = "Go back to this score";
+/// A question.
+pub const WHY: &str = "Why?";
+/// The label of a field.
+pub const IN_OWN_WORDS: &str = "In other words";
+/// How a score gets wrong.
+pub const MISCOUNTED: &[&str] = &[
+    "A point was missed.",
+    "A point was counted twice.",
+    "The scoreboard and the scorer agree on it.",
+];
+/// What can have been said.
+pub const INFORMED: &[&str] = &[
+    "The wrong server was named.",
+    "The wrong team was told to serve.",
+    "The wrong score was shown.",
+];
+/// The organiser's clock.
+pub const TIME_IS_UP: &str = "Time is up: end the set";
+
+/// The label of a score.
+#[must_use]
+pub fn back_to(score: &str) -> String {
+    format!("Back to {score}")
+}
+
+/// Opens the form, and its title.
+pub const OTHERS_ON_COURT: &str = "Other players are on court";
+/// What it is for (7.3.5.1, 7.3.5.2).
+pub const OTHERS_MORE: &str =
+    "Before the set, players on court must be those of the line-up. It is put right without a sanction, \
+     or the coach keeps the other player by a substitution.";
+/// A question.
+pub const WHOSE_PLAYERS: &str = "Which team?";
+/// A question.
+pub const WHO_IS_MISSING: &str = "Who is in the line-up and not on court?";
+/// A question.
+pub const WHO_STANDS_THERE: &str = "Who stands there?";
+/// The line-up holds.
+pub const PUT_RIGHT: &str = "Put right, no sanction";
+/// It counts as a substitution.
+pub const KEPT: &str = "The coach keeps the player: a substitution";
+
+/// The sentence below the toss where nobody held one.
+pub const AS_SEEN: &str = "Sets were played here without a toss. Enter what you see on court.";
+/// Records it.
+pub const RECORD_AS_SEEN: &str = "Record who serves";
