@@ -35,6 +35,7 @@ mod stage;
 #[path = "../support/mod.rs"]
 mod support;
 mod taken_back;
+mod taken_over;
 mod tally;
 mod trials;
 mod versions;
@@ -83,6 +84,7 @@ const FILES: &[&[Test]] = &[
     finger::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
+    taken_over::TESTS,
     tally::TESTS,
     versions::TESTS,
     files::TESTS,
