@@ -85,6 +85,19 @@ pub struct Instead {
 }
 
 impl Known {
+    /// All that is known, in some order that is always the same.
+    fn content(&self) -> impl Ord + '_ {
+        let Known {
+            names,
+            pool,
+            number,
+            time,
+            points,
+            by_default: _,
+        } = self;
+        (points, &names.a, &names.b, pool, number, time)
+    }
+
     /// From the names as they are written; what is not known is empty.
     #[must_use]
     pub fn new(names: [&str; 2], pool: &str, number: &str, time: Option<Time>) -> Known {
@@ -202,7 +215,8 @@ impl Known {
 }
 
 /// For each result the one that counts in its place, none where it counts itself. Of several records of one
-/// match the strongest counts, of equally strong ones the first.
+/// match the strongest counts, of equally strong ones one that was played before a default. What is level in
+/// that goes by its content, so that the order in which results are given decides nothing.
 ///
 /// Points alone do not tell two matches apart where teams meet once; where nobody has said how often they
 /// meet, or they meet more often, they do.
@@ -211,7 +225,11 @@ pub fn instead(results: &[(Known, Evidence)], meetings: Option<u8>) -> Vec<Optio
     let mut order: Vec<usize> = (0..results.len()).collect();
     order.sort_by_key(|&i| {
         let (known, evidence) = &results[i];
-        Reverse((known.points.is_some(), *evidence))
+        (
+            Reverse((known.points.is_some(), *evidence)),
+            known.by_default,
+            known.content(),
+        )
     });
     let counts_for = |verdict: &OneMatch| match verdict {
         OneMatch::Perhaps(Part::Points) => meetings == Some(1),

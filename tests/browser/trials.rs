@@ -310,12 +310,21 @@ fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
         for round in 0..6 {
             take_over(&mut referee);
             referee.points(&in_turn(promised, 3), 15);
-            referee.saved();
-            promised += 3;
+            // Without locks the other tab may take the match back at once, and says so; what was shown stays.
+            let robbed = match luck {
+                "" => "false",
+                _ => "document.querySelector('#stands-still') !== null",
+            };
             referee.browser().wait_until(
-                &format!("{promised} points are shown in round {round}"),
-                &format!("{POINTS_SHOWN} === {promised}"),
+                &format!("three more than {promised} points are shown in round {round}"),
+                &format!("{POINTS_SHOWN} === {promised} + 3 || {robbed}"),
             );
+            let (_, seen) = shown(&mut referee);
+            assert!(
+                (promised..=promised + 3).contains(&seen),
+                "{seen} after {promised}"
+            );
+            promised = seen;
             let other = if round % 2 == 0 { &first } else { &second };
             referee.browser().switch_to(other);
             referee.reads("Here you can only look.");

@@ -132,8 +132,8 @@ fn first_set(referee: &mut Referee) {
     sanction(referee, A, "number 4", "Penalty");
     referee.court_is_right(false);
 
+    // After a penalty no rally is the last: only a new one can be meant.
     referee.tap_at("#replay");
-    referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     more(referee, A, "Misconduct");
     referee.tap_at("#panel-close");
