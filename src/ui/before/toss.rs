@@ -104,12 +104,11 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     let coin = RwSignal::new(kept.unwrap_or_default());
     let id = StoredValue::new(id);
     // Sets were played here before anybody asked for a toss: what is seen on court is all there is.
-    let as_seen = session
-        .may(&Kind::FirstService {
-            team: Team::A,
-            left: Team::A,
-        })
-        .is_ok();
+    let any = Kind::FirstService {
+        team: Team::A,
+        left: Team::A,
+    };
+    let as_seen = untrack(|| session.may(&any).is_ok());
     let by_hand = RwSignal::new(as_seen);
     let no_coin = RwSignal::new(false);
 
