@@ -62,12 +62,13 @@ const UNCOVER: &str = "
     const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); });
     return (async () => {
         let box = place();
-        for (let tries = 0; tries < 60; tries += 1) {
+        // What grows part by part may pause for a frame.
+        let rests = 0;
+        for (let tries = 0; tries < 60 && rests < 3; tries += 1) {
             await frame();
             const now = place();
-            const rests = now.left === box.left && now.top === box.top;
+            rests = now.left === box.left && now.top === box.top ? rests + 1 : 0;
             box = now;
-            if (rests) break;
         }
         const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
         if (top === null) return 'lies outside the screen';
@@ -262,6 +263,13 @@ impl Browser {
         self.finger = Some(((x, y), Instant::now()));
     }
 
+    /// The finger was there until now, however late a busy machine has let it come down.
+    fn lifted(&mut self) {
+        if let Some((_, when)) = &mut self.finger {
+            *when = Instant::now();
+        }
+    }
+
     /// Does with one finger what the steps say, and looks at what has become of the screen.
     fn by_finger(&mut self, steps: Value) {
         let kind = self.engine.finger();
@@ -269,6 +277,7 @@ impl Browser {
             { "type": "pointer", "id": "finger", "parameters": { "pointerType": kind }, "actions": steps },
         ])));
         self.must(Command::LetGo);
+        self.lifted();
         self.see();
     }
 
