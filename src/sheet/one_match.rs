@@ -85,6 +85,12 @@ pub struct Instead {
 }
 
 impl Known {
+    /// How many points were counted.
+    fn rallies(&self) -> u32 {
+        let sets = self.points.iter().flatten();
+        sets.map(|&(a, b)| u32::from(a) + u32::from(b)).sum()
+    }
+
     /// All that is known, in some order that is always the same.
     fn content(&self) -> impl Ord + '_ {
         let Known {
@@ -215,8 +221,9 @@ impl Known {
 }
 
 /// For each result the one that counts in its place, none where it counts itself. Of several records of one
-/// match the strongest counts, of equally strong ones one that was played before a default. What is level in
-/// that goes by its content, so that the order in which results are given decides nothing.
+/// match the strongest counts, of equally strong ones one that was played before a default, then the one with
+/// more points: a rally is missed more easily than made up (our own choice, no source). What is level in that
+/// goes by its content, so that the order in which results are given decides nothing.
 ///
 /// Points alone do not tell two matches apart where teams meet once; where nobody has said how often they
 /// meet, or they meet more often, they do.
@@ -228,6 +235,7 @@ pub fn instead(results: &[(Known, Evidence)], meetings: Option<u8>) -> Vec<Optio
         (
             Reverse((known.points.is_some(), *evidence)),
             known.by_default,
+            Reverse(known.rallies()),
             known.content(),
         )
     });
