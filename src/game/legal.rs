@@ -23,7 +23,8 @@ pub fn legal(state: &State) -> Vec<Kind> {
 #[must_use]
 pub fn legal_for(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
     let mut all = Vec::new();
-    of_player(team, number, &listed(state, team), &mut all);
+    let listed: Vec<Shirt> = state.team(team).listed().collect();
+    of_player(team, number, &listed, &mut all);
     all.retain(|kind| may(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
     all
 }
@@ -71,7 +72,7 @@ fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
     all.extend([false, true].map(|request| Kind::Delay { team, request }));
     all.extend([Scope::Set, Scope::Match].map(|scope| Kind::Incomplete { team, scope }));
     all.push(Kind::Default { team });
-    let numbers = listed(state, team);
+    let numbers: Vec<Shirt> = state.team(team).listed().collect();
     for &out in &numbers {
         of_player(team, out, &numbers, all);
     }
@@ -95,13 +96,6 @@ fn of_team(state: &State, team: Team, all: &mut Vec<Kind>) {
             });
         }
     }
-}
-
-/// The numbers on a team's list; none where there is no list.
-fn listed(state: &State, team: Team) -> Vec<Shirt> {
-    let list = state.team(team).list.iter();
-    list.flat_map(|l| l.players.iter().map(|p| p.number))
-        .collect()
 }
 
 /// What could be entered of one player who goes, with each of the others who could come.

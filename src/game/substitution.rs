@@ -342,9 +342,7 @@ pub(super) fn bench<'a>(
 ) -> impl Iterator<Item = Shirt> + 'a {
     let side = &play.sides[team];
     state.teams[team]
-        .list
-        .iter()
-        .flat_map(|l| l.players.iter().map(|p| p.number))
+        .listed()
         .filter(move |&s| !side.holds(s) && !state.teams[team].is_libero(s))
 }
 

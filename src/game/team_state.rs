@@ -36,6 +36,12 @@ pub struct TeamState {
 }
 
 impl TeamState {
+    /// The numbers on the list, in its order; none where there is no list.
+    pub fn listed(&self) -> impl Iterator<Item = Shirt> + '_ {
+        let list = self.list.iter();
+        list.flat_map(|list| list.players.iter().map(|player| player.number))
+    }
+
     /// Whether a number is on the list; anybody is, where there is no list.
     #[must_use]
     pub fn lists(&self, number: Shirt) -> bool {

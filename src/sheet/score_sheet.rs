@@ -371,14 +371,7 @@ impl Writer {
                 changes,
                 kept: true,
             } => {
-                self.set(number)
-                    .substitutions
-                    .extend(changes.iter().map(|&change| Substitution {
-                        team: *team,
-                        change,
-                        score,
-                        exceptional: false,
-                    }));
+                self.substituted(number, *team, changes, score, false);
             }
             Kind::TimeOut { team } => {
                 self.set(number)
@@ -393,14 +386,7 @@ impl Writer {
                         .is_some_and(|(after, before)| {
                             after.sides[*team].exceptional > before.sides[*team].exceptional
                         });
-                self.set(number)
-                    .substitutions
-                    .extend(changes.iter().map(|&change| Substitution {
-                        team: *team,
-                        change,
-                        score,
-                        exceptional,
-                    }));
+                self.substituted(number, *team, changes, score, exceptional);
             }
             Kind::LiberoReplacement { team, change } => {
                 self.set(number).liberos.push(Replacement {
@@ -449,6 +435,24 @@ impl Writer {
             };
             self.set(was.number).rounds[lost].push(round);
         }
+    }
+
+    fn substituted(
+        &mut self,
+        number: u8,
+        team: Team,
+        changes: &[Change],
+        score: Score,
+        exceptional: bool,
+    ) {
+        let one = |&change: &Change| Substitution {
+            team,
+            change,
+            score,
+            exceptional,
+        };
+        let made = changes.iter().map(one);
+        self.set(number).substitutions.extend(made);
     }
 
     fn set(&mut self, number: u8) -> &mut SetSheet {

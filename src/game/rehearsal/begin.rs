@@ -63,9 +63,7 @@ impl Table {
         let size = usize::from(state.rules().players_on_court);
         let mut may_start: Vec<Shirt> = state
             .team(team)
-            .list
-            .iter()
-            .flat_map(|l| l.players.iter().map(|p| p.number))
+            .listed()
             .filter(|&n| may_start(state, team, n).is_ok())
             .collect();
         self.shuffle(&mut may_start);

@@ -52,9 +52,8 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         };
         let line_up = line_up.get();
         let state = session.state();
-        let list = state.team(team).list.iter();
-        let numbers = list.flat_map(|list| list.players.iter().map(|p| p.number));
-        let mut others: Vec<Shirt> = numbers.filter(|n| !line_up.contains(n)).collect();
+        let listed = state.team(team).listed();
+        let mut others: Vec<Shirt> = listed.filter(|n| !line_up.contains(n)).collect();
         others.sort_unstable();
         others
     });

@@ -234,7 +234,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                 if by_hand.get() {
                     let coin_instead = move |_| by_hand.set(false);
                     view! {
-                        {as_seen.then(|| view! { <p>{crate::ui::text::AS_SEEN}</p> })}
+                        {as_seen.then(|| view! { <p>{text::AS_SEEN}</p> })}
                         <ByHand as_seen record />
                         {(!no_coin.get() && !as_seen).then(|| view! {
                             <button type="button" class="button quiet" on:click=coin_instead>
@@ -330,7 +330,7 @@ fn Record(as_seen: bool, toss: Toss, record: Callback<(u32, Toss)>) -> impl Into
                 class="button primary"
                 on:click=move |_| record.run((expected, toss))
             >
-                {if as_seen { crate::ui::text::RECORD_AS_SEEN } else { text::RECORD_TOSS }}
+                {if as_seen { text::RECORD_AS_SEEN } else { text::RECORD_TOSS }}
             </button>
         }
     };

@@ -21,7 +21,7 @@ use crate::ui::text;
 fn people(state: &State, team: Team) -> (Vec<Who>, Vec<Who>) {
     let (mut players, mut staff) = (Vec::new(), Vec::new());
     if let Some(list) = &state.team(team).list {
-        players.extend(list.players.iter().map(|p| p.number));
+        players.extend(state.team(team).listed());
         players.sort_unstable();
         staff.extend(list.staff.iter().map(|s| Who::Staff(s.role.clone())));
     }

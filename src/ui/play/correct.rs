@@ -62,6 +62,7 @@ pub fn Correct() -> impl IntoView {
 #[component]
 pub fn WrongInformation() -> impl IntoView {
     let session = use_session();
+    let court = use_court();
     let back_to = RwSignal::new(None::<Score>);
     let why = RwSignal::new(String::new());
     let kind = Signal::derive(move || {
@@ -73,7 +74,7 @@ pub fn WrongInformation() -> impl IntoView {
     let stood = Signal::derive(move || scores(&session.state(), None));
     let chosen = Callback::new(move |score: Score| back_to.get() == Some(score));
     let choose = Callback::new(move |score: Score| back_to.set(Some(score)));
-    let order = Signal::derive(move || use_court().score_order());
+    let order = Signal::derive(move || court.score_order());
     view! {
         <Frame title=text::WRONG_INFORMATION.to_owned()>
             <p>{text::WRONG_INFORMATION_MORE}</p>

@@ -19,11 +19,8 @@ fn players(state: &State, team: Team) -> Vec<Shirt> {
         .on_floor()
         .map(|play| play.sides[team].on_court().collect())
         .unwrap_or_default();
-    let on_list = state.team(team).list.iter();
-    let mut bench: Vec<Shirt> = on_list
-        .flat_map(|l| l.players.iter().map(|p| p.number))
-        .filter(|n| !all.contains(n))
-        .collect();
+    let listed = state.team(team).listed();
+    let mut bench: Vec<Shirt> = listed.filter(|n| !all.contains(n)).collect();
     bench.sort_unstable();
     all.extend(bench);
     all

@@ -246,11 +246,8 @@ fn Places(told: Told) -> impl IntoView {
     let is_picked = Callback::new(move |place: usize| picked.get() == Some(place));
     let bench = move |state: &State| {
         let on_court = told.places.get().unwrap_or_default();
-        let list = state.team(team).list.iter();
-        let mut numbers: Vec<Shirt> = list
-            .flat_map(|l| l.players.iter().map(|p| p.number))
-            .filter(|n| !on_court.contains(n))
-            .collect();
+        let listed = state.team(team).listed();
+        let mut numbers: Vec<Shirt> = listed.filter(|n| !on_court.contains(n)).collect();
         numbers.sort_unstable();
         numbers
     };

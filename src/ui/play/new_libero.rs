@@ -41,10 +41,9 @@ pub fn NewLibero(
     };
     let new = Memo::new(move |_| {
         let state = session.state();
-        let list = state.team(team).list.clone();
-        let mut numbers: Vec<Shirt> = list
-            .iter()
-            .flat_map(|l| l.players.iter().map(|p| p.number))
+        let mut numbers: Vec<Shirt> = state
+            .team(team)
+            .listed()
             .filter(|&number| session.may(&kind(number)).is_ok())
             .collect();
         numbers.sort_unstable();

@@ -226,11 +226,7 @@ fn who_can(session: Session, entry: u32, team: Team) -> Vec<Shirt> {
         let last = replay.last_rally().is_some_and(|e| e.n == entry);
         let mut numbers: Vec<Shirt> = match state.correctable() {
             Some(set) if last => set.sides[team].on_court().collect(),
-            _ => {
-                let list = state.team(team).list.iter();
-                list.flat_map(|l| l.players.iter().map(|p| p.number))
-                    .collect()
-            }
+            _ => state.team(team).listed().collect(),
         };
         numbers.sort_unstable();
         numbers

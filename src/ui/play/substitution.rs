@@ -94,9 +94,7 @@ fn players(state: &State, team: Team) -> (Vec<Shirt>, Vec<Shirt>) {
     };
     let mut bench: Vec<Shirt> = state
         .team(team)
-        .list
-        .iter()
-        .flat_map(|list| list.players.iter().map(|p| p.number))
+        .listed()
         .filter(|&shirt| !holds(shirt) && !state.team(team).is_libero(shirt))
         .collect();
     bench.sort_unstable();

@@ -84,8 +84,3 @@ pub const WHO_STANDS_THERE: &str = "Who stands there?";
 pub const PUT_RIGHT: &str = "Put right, no sanction";
 /// It counts as a substitution.
 pub const KEPT: &str = "The coach keeps the player: a substitution";
-
-/// The sentence below the toss where nobody held one.
-pub const AS_SEEN: &str = "Sets were played here without a toss. Enter what you see on court.";
-/// Records it.
-pub const RECORD_AS_SEEN: &str = "Record who serves";

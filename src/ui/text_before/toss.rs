@@ -76,6 +76,11 @@ pub fn toss_choice(choice: Choice) -> &'static str {
     }
 }
 
+/// The sentence below the toss where nobody held one.
+pub const AS_SEEN: &str = "Sets were played here without a toss. Enter what you see on court.";
+/// Records it.
+pub const RECORD_AS_SEEN: &str = "Record who serves";
+
 /// Who won a recorded toss, and what was chosen.
 #[must_use]
 pub fn won_and_chose(name: &str, choice: Choice) -> String {
