@@ -3,6 +3,7 @@
 
 use serde_json::{Map, Value};
 
+use super::plain::{plain, plain_name};
 use crate::rules::Shirt;
 
 /// The fields of an object.
@@ -35,12 +36,25 @@ impl<'a> Fields<'a> {
         self.some(key).is_some_and(Value::is_array)
     }
 
-    /// Words.
+    /// Words, without what writes nothing.
     pub fn text(self, key: &str) -> Result<String, String> {
         match self.given(key)? {
-            Value::String(text) => Ok(text.clone()),
+            Value::String(text) => Ok(plain(text)),
             _ => Err(format!("`{key}` is not a text")),
         }
+    }
+
+    /// A name, where it is there.
+    pub fn some_name(self, key: &str) -> Result<Option<String>, String> {
+        let Some(Value::String(name)) = self.some(key) else {
+            return self.some_text(key);
+        };
+        Ok(Some(plain_name(name)))
+    }
+
+    /// A name, an empty one where it is not there.
+    pub fn name_or_empty(self, key: &str) -> Result<String, String> {
+        Ok(self.some_name(key)?.unwrap_or_default())
     }
 
     /// Words, where they are there.
@@ -224,7 +238,7 @@ impl Writer {
         self.out.push_str(&value.to_string());
     }
 
-    /// Words.
+    /// Words, without what writes nothing.
     pub fn text(&mut self, key: &str, text: &str) {
         self.value(key, &Value::from(text));
     }

@@ -9,6 +9,7 @@ mod frames;
 mod handed;
 mod line;
 mod pack;
+mod plain;
 mod seal;
 mod strokes;
 mod take_in;

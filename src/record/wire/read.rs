@@ -32,7 +32,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
     Ok(match kind.as_str() {
         "match" => {
             let names = f.object("teams")?;
-            let name = |team: &str| names.object(team)?.text_or_empty("name");
+            let name = |team: &str| names.object(team)?.name_or_empty("name");
             let names = ByTeam {
                 a: name("A")?,
                 b: name("B")?,
@@ -50,7 +50,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             if let Some(names) = f.some_object("teams")? {
                 for (key, team) in TEAMS {
                     if let Some(name) = names.some_object(key)? {
-                        given.names[*team] = Some(name.text_or_empty("name")?);
+                        given.names[*team] = Some(name.name_or_empty("name")?);
                     }
                 }
             }
@@ -68,7 +68,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             for p in f.objects("players")? {
                 list.players.push(mem::Player {
                     number: p.shirt("number")?,
-                    name: p.some_text("name")?,
+                    name: p.some_name("name")?,
                     captain: p.flag("captain")?,
                     libero: p.flag("libero")?,
                 });
@@ -77,7 +77,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
                 for s in f.objects("staff")? {
                     list.staff.push(mem::Staff {
                         role: s.text("role")?,
-                        name: s.some_text("name")?,
+                        name: s.some_name("name")?,
                     });
                 }
             }
@@ -264,7 +264,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
         },
         "sign" => K::Sign {
             role: f.text("role")?,
-            name: f.some_text("name")?,
+            name: f.some_name("name")?,
         },
         "strike" => K::Strike {
             entry: f.u32("entry")?,

@@ -312,6 +312,19 @@ impl Fields {
         self.number(field).err().map(|(_, say)| say)
     }
 
+    /// The change of courts follows the target of the deciding set, from the last one that was a number, until
+    /// somebody has written another score for it. Gives the target that holds now.
+    pub fn halve(self, last: Option<u16>) -> Option<u16> {
+        let Ok(Some(target)) = self.number(Field::DeciderTarget) else {
+            return last;
+        };
+        let at = untrack(|| self.number(Field::ChangeCourts).ok().flatten());
+        if last.is_some_and(|last| at == Some(Decider::half_of(last))) {
+            self.set(Field::ChangeCourts, Decider::half_of(target));
+        }
+        Some(target)
+    }
+
     fn number(self, field: Field) -> Result<Option<u16>, Wrong> {
         let Some((lowest, highest, may_be_empty)) = field.range() else {
             return Ok(None);

@@ -143,6 +143,7 @@ fn choices(rule: Field) -> Option<Vec<(String, String)>> {
 /// Every rule that a competition may set for itself.
 #[component]
 pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoView {
+    Effect::new(move |last: Option<Option<u16>>| fields.halve(last.flatten()));
     let built = by_and_by(|| Field::rules().count(), AT_A_TIME);
     let one = move |field: Field| match choices(field) {
         Some(choices) => view! { <Choice fields changed field choices /> }.into_any(),
