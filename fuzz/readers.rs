@@ -68,7 +68,9 @@ pub fn file(bytes: &[u8]) {
     let again = record::read(&record::write(&reading.log));
     assert_eq!(again.log, reading.log);
     assert_eq!(again.unreadable, Vec::<u32>::new());
-    assert_eq!(again.changed, Vec::<u32>::new());
+    // What does not fit is told again, wherever the record goes.
+    let told = |log: &record::Log| record::broken(&log.entries).len();
+    assert_eq!(told(&again.log), told(&reading.log));
     let printed = |reading: &Reading| sheet::fold_print(reading)["sets"].clone();
     assert_eq!(printed(&again), printed(&reading));
     // What can be kept has no gap, loses no entry that it counts, and is read again as it is.

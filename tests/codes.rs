@@ -180,5 +180,5 @@ fn a_part_of_another_record_is_left_out() {
 #[test]
 fn a_foreign_number_is_said_to_be_foreign() {
     let seen = format!("{:?}", Gathering::default().see("281474976710655"));
-    assert!(seen.contains("no code of a match record"), "{seen}");
+    assert!(seen.contains("not a code of a match record"), "{seen}");
 }

@@ -1,8 +1,13 @@
 //! The seal and the links of an exported record: what was changed is found, and where.
 
-use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::{read, seal_code, seals, write, Log};
+use dutystand::app::merge::merge;
+use dutystand::app::summary::Summary;
+use dutystand::game::{rehearse, Entry, Kind, Replay};
+use dutystand::record::{
+    broken, pack, read, seal_code, seals, unpack, write, Broken, LineWriter, Log,
+};
 use dutystand::rules::Preset;
+use dutystand::sheet::{self, audit, Sheet, WallClock};
 
 fn sealed(preset: Preset, seed: u64) -> Log {
     let mut entries = rehearse(preset, seed);
@@ -121,6 +126,68 @@ fn a_record_written_anew_has_another_code() {
         .problems
         .iter()
         .any(|p| p.entry == Some(last) && p.say.contains("seal")));
+}
+
+/// Whoever takes a changed record in sees it for good: in the lists, first in the audit, on the sheet, after
+/// storage and codes, and in the file that leaves again, which is what came.
+#[test]
+fn a_changed_record_is_known_as_one_wherever_it_goes() {
+    let log = sealed(Preset::International, 11);
+    let n = log.entries.len() as u32;
+    let file = write(&log);
+    let line = |text: &str| format!("\"n\":30,{text}");
+    let entry = line("");
+    let changed = file.replacen(&entry, &line("\"at\":1764057600000,"), 1);
+    let wrong_link = file
+        .lines()
+        .map(|line| match line.contains(&entry) {
+            true => format!("{}0000000000000000\"}},", &line[..line.len() - 19]),
+            false => line.to_owned(),
+        })
+        .collect::<Vec<_>>()
+        .join("\n")
+        + "\n";
+    let (before, link) = file.rsplit_once("\"link\":\"").expect("a link");
+    let no_link = format!("{before}\"link\":\"no {link}");
+    // A changed link is one that the next entry does not fit either; the seal is of what was written.
+    for (given, places, seal_fits) in [
+        (changed, vec![30], false),
+        (wrong_link, vec![30, 31], true),
+        (no_link, vec![n], true),
+    ] {
+        let reading = read(&given);
+        assert_eq!(reading.changed, places);
+        let came = reading.log;
+        assert_eq!(seals(&came.entries)[0].fits(), seal_fits);
+        assert!(came.id == log.id && came.entries != log.entries);
+
+        let mut writer = LineWriter::default();
+        let lines = came.entries.iter().map(|e| (e.n, writer.line(e)));
+        let kept = merge(&[&lines.collect()]);
+        assert_eq!(kept.damage, []);
+        assert_eq!(kept.entries, came.entries);
+        assert_eq!(write(&came), given);
+        let packed = pack(&came).expect("a whole record");
+        assert_eq!(unpack(&packed), Ok(came.clone()));
+
+        let replay = Replay::of(kept.entries);
+        let found: Vec<u32> = broken(replay.entries()).iter().map(Broken::entry).collect();
+        let all: Vec<u32> = places
+            .into_iter()
+            .chain((!seal_fits).then_some(n))
+            .collect();
+        assert_eq!(found, all);
+        let findings = audit::of_log(&replay);
+        let first: Vec<Option<u32>> = findings.iter().map(|f| f.entry).take(all.len()).collect();
+        assert_eq!(first, all.iter().copied().map(Some).collect::<Vec<_>>());
+        assert!(findings[0].what.code().starts_with("broken_"));
+        assert!(Summary::of(&replay, n, "", 0).is_changed);
+        let sheet = sheet::text(&Sheet::of(&replay), WallClock(0));
+        assert!(sheet.contains("CHANGED AFTER IT WAS WRITTEN"));
+    }
+    let replay = Replay::of(log.entries);
+    assert_eq!(broken(replay.entries()), []);
+    assert!(!Summary::of(&replay, n, "", 0).is_changed);
 }
 
 #[test]

@@ -4,10 +4,11 @@ use serde::{Deserialize, Serialize};
 
 use crate::game::entry::Detail;
 use crate::game::{Phase, Replay, State};
+use crate::record::broken;
 use crate::rules::{ByTeam, Score, Team};
 
 /// Grows whenever a field is added that a list cannot do without; an older summary is made anew.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 
 /// Where a match stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -52,6 +53,8 @@ pub struct Summary {
     pub last_at: Option<i64>,
     /// How many lines could not be read.
     pub unreadable: usize,
+    /// Whether a link or a seal does not fit.
+    pub is_changed: bool,
 }
 
 fn pair<T>(of: ByTeam<T>) -> [T; 2] {
@@ -67,6 +70,7 @@ impl Summary {
             link: link.to_owned(),
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
             unreadable,
+            is_changed: !broken(replay.entries()).is_empty(),
             ..Summary::of_state(replay.state())
         }
     }

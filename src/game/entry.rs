@@ -21,6 +21,9 @@ pub struct Entry {
     /// The text that it was first written as, where that is not what this program writes. A chain and a
     /// seal are made of it, so that neither hangs on a release; the game never looks at it.
     pub written: Option<Arc<str>>,
+    /// The link that a file gave it, where that does not follow from what stands before it: it or something
+    /// before it was changed. It is carried along, so that this stays known; the game never looks at it.
+    pub given_link: Option<Arc<str>>,
 }
 
 impl Entry {
@@ -33,6 +36,7 @@ impl Entry {
             insist: None,
             kind,
             written: None,
+            given_link: None,
         }
     }
 }

@@ -11,7 +11,7 @@ use serde_json::{Map, Value};
 
 use super::file;
 use super::unread::with_unread;
-use super::{Log, Problem, Reading, Strokes};
+use super::{Extent, Log, Problem, Reading, Strokes};
 
 /// What the file says of itself.
 pub const NAME: &str = "volleyball-backup";
@@ -207,7 +207,7 @@ fn mended(text: &str) -> BackupReading {
     };
     backup.problems.push(Problem {
         entry: None,
-        fatal: nothing,
+        extent: if nothing { Extent::Whole } else { Extent::Part },
         say: say.to_owned(),
     });
     backup
@@ -229,10 +229,10 @@ struct Text<'a> {
 
 fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
-    let mut problem = |fatal: bool, say: String| {
+    let mut problem = |extent: Extent, say: String| {
         backup.problems.push(Problem {
             entry: None,
-            fatal,
+            extent,
             say,
         });
     };
@@ -240,7 +240,7 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         Some(VERSION) => {}
         Some(newer) if newer > VERSION => {
             problem(
-                true,
+                Extent::Whole,
                 format!(
                     "The backup was written by a newer version ({newer}) of this program. Update and \
                      open it again."
@@ -250,7 +250,7 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         }
         _ => {
             problem(
-                true,
+                Extent::Whole,
                 "The backup does not say which version it has.".to_owned(),
             );
             return backup;
@@ -258,7 +258,7 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     }
     for key in object.keys() {
         if !["log", "version", "made", "papers", "pools", "matches"].contains(&key.as_str()) {
-            problem(false, format!("unknown field `{key}`, left out"));
+            problem(Extent::Part, format!("unknown field `{key}`, left out"));
         }
     }
     for (field, kept) in [
@@ -269,18 +269,21 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         *kept = texts;
         if left_out > 0 {
             problem(
-                false,
+                Extent::Part,
                 format!("{left_out} of its {field} cannot be read, left out"),
             );
         }
     }
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
-        problem(true, "The backup has no list of matches.".to_owned());
+        problem(
+            Extent::Whole,
+            "The backup has no list of matches.".to_owned(),
+        );
         return backup;
     };
     if matches.len() > MOST_MATCHES {
         problem(
-            false,
+            Extent::Part,
             format!(
                 "{} matches; only the first {MOST_MATCHES} were read",
                 matches.len()
@@ -329,14 +332,14 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
         }
         None => reading.problems.push(Problem {
             entry: None,
-            fatal: true,
+            extent: Extent::Whole,
             say: "there is no match in it".to_owned(),
         }),
     }
     let mut note = |say: String| {
         reading.problems.push(Problem {
             entry: None,
-            fatal: false,
+            extent: Extent::Part,
             say,
         });
     };
@@ -488,7 +491,7 @@ mod tests {
         assert!(read.matches[2].reading.cut_off);
         // Cut off before the first match there is nothing to read, and it is still said.
         let read = backup(&text[..40]);
-        assert!(read.matches.is_empty() && read.problems[0].fatal);
+        assert!(read.matches.is_empty() && read.problems[0].is_fatal());
     }
 
     #[test]
@@ -550,7 +553,7 @@ mod tests {
         let deep = "[".repeat(100_000);
         let text = format!("{{\"log\":\"volleyball-backup\",\"version\":1,\"matches\":{deep}");
         assert!(
-            matches!(open(&text), Opened::Backup(b) if b.matches.is_empty() && b.problems[0].fatal)
+            matches!(open(&text), Opened::Backup(b) if b.matches.is_empty() && b.problems[0].is_fatal())
         );
     }
 

@@ -1,16 +1,18 @@
 //! The file of one match: reading gives every good entry and a list of problems, writing is the same
 //! for the same log to the byte.
 
+use std::sync::Arc;
+
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
+use super::broken::{broken, Broken};
 use super::chain::Link;
 use super::handed::Foreign;
-use super::seal::{self, Seal};
 use super::unread::UNREAD;
 use super::wire;
-use super::{Log, Problem, Reading};
+use super::{Extent, Log, Problem, Reading};
 use crate::game::{Entry, Kind};
 
 /// What the file says of itself.
@@ -68,19 +70,17 @@ pub fn write(log: &Log) -> String {
     let mut link = Link::default();
     for (i, entry) in log.entries.iter().enumerate() {
         let json = write_entry(entry);
-        link = link.next(&json);
+        let made = link.next(&json);
+        let given = entry.given_link.as_deref();
         out.push_str(if i == 0 { "\n" } else { ",\n" });
-        // The link stands last inside the braces.
-        out.push_str(json.strip_suffix('}').unwrap_or(&json));
-        out.push_str(",\"link\":\"");
-        out.push_str(link.digits());
-        out.push_str("\"}");
+        out.push_str(&with_link(json, given.unwrap_or(made.digits())));
+        link = given.and_then(Link::read).unwrap_or(made);
     }
     out.push_str("\n]}\n");
     out
 }
 
-/// One entry as JSON without line breaks: as it was first written.
+/// One entry as JSON without line breaks: as it was first written. Seals are made of this.
 #[must_use]
 pub fn write_entry(entry: &Entry) -> String {
     match &entry.written {
@@ -89,18 +89,41 @@ pub fn write_entry(entry: &Entry) -> String {
     }
 }
 
+/// The same for keeping it by itself: with the link that it was given, where that does not follow from what
+/// stands before it.
+pub(super) fn write_kept(entry: &Entry) -> String {
+    let json = write_entry(entry);
+    match &entry.given_link {
+        Some(given) => with_link(json, given),
+        None => json,
+    }
+}
+
+/// The text of an entry with a link, which stands last inside the braces.
+fn with_link(mut json: String, link: &str) -> String {
+    json.truncate(json.strip_suffix('}').map_or(json.len(), str::len));
+    format!("{json},\"{LINK}\":{}}}", to_json(&link))
+}
+
 fn to_json(value: &impl Serialize) -> String {
     // Plain structs with string keys cannot fail to be written.
     serde_json::to_string(value).unwrap_or_default()
 }
 
-/// One entry from its JSON.
+/// One entry from its JSON, as it is kept by itself.
 ///
 /// # Errors
 /// One sentence about what cannot be read.
 pub fn read_entry(json: &str) -> Result<Entry, String> {
     let value: Value = serde_json::from_str(json).map_err(|_| NO_JSON.to_owned())?;
-    Ok(as_written(wire::read(&value)?, json))
+    let entry = wire::read(&value)?;
+    Ok(match without_link(json) {
+        Some((text, link)) => Entry {
+            given_link: Some(link.into()),
+            ..as_written(entry, &text)
+        },
+        None => as_written(entry, json),
+    })
 }
 
 /// The entry, with the text that it was read from where that is not what this program writes.
@@ -266,6 +289,7 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
             .and_then(Value::as_u64)
             .and_then(|n| u32::try_from(n).ok());
         let text = texts.get(place).copied().and_then(without_link);
+        let text = text.map(|(text, _link)| text);
         let place = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
         let Some(n) = n.filter(|&n| n > 0) else {
             let why = match value {
@@ -292,6 +316,7 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
                 Some(n),
                 format!("number {n} stands again, the later one is left out"),
             );
+            chain.skip(value);
             continue;
         }
         if n > expected {
@@ -305,15 +330,14 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
         match wire::read(value) {
             Ok(entry) => {
                 let unknown = unknown_fields(value, &entry);
-                let entry = match text {
+                let mut entry = match text {
                     Some(text) => as_written(entry, &text),
                     // Somebody else's file: only what would be lost is kept as it was.
                     None if unknown.is_empty() => entry,
                     None => as_written(entry, &linkless(value)),
                 };
                 if chain.parts_at(&entry, value) {
-                    reading.changed.push(n);
-                    reading.note(Some(n), CHANGED.to_owned());
+                    entry.given_link = value.get(LINK).map(given_link);
                 }
                 for field in unknown {
                     reading.note(
@@ -338,23 +362,20 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
             ),
         );
     }
-    for seal in seal::seals(&reading.log.entries) {
-        if !seal.fits() {
-            reading.note(Some(seal.entry), broken_seal(&seal));
+    for broken in broken(&reading.log.entries) {
+        if let Broken::Link { entry } = broken {
+            reading.changed.push(entry);
         }
+        reading.note_of(Extent::Traced, Some(broken.entry()), broken.say());
     }
 }
 
-const CHANGED: &str =
-    "the entry is not as it was written: its link does not fit, so it or its link was \
-                       changed, or another one before it was taken out";
-
-fn broken_seal(seal: &Seal) -> String {
-    format!(
-        "what stands before the seal is not what was sealed: the seal says {}, the record gives {}",
-        seal::spaced(&seal.code),
-        seal::spaced(&seal.found)
-    )
+/// A link as it stands in a file, whatever it is.
+fn given_link(value: &Value) -> Arc<str> {
+    match value.as_str() {
+        Some(text) => text.into(),
+        None => value.to_string().into(),
+    }
 }
 
 /// Follows the links of a file. Each is checked against the one given before it, so that what is wrong
@@ -413,11 +434,12 @@ impl Chain {
     }
 }
 
-/// The text of an entry before its link was put behind it; none where it was not put there by [`write`].
-fn without_link(text: &str) -> Option<String> {
-    let (before, link) = text.strip_suffix("\"}")?.rsplit_once(",\"link\":\"")?;
-    Link::read(link)?;
-    Some(format!("{before}}}"))
+/// The text of an entry before its link was put behind it, and the link; none where it was not put there by
+/// [`with_link`].
+fn without_link(text: &str) -> Option<(String, String)> {
+    let (before, link) = text.strip_suffix('}')?.rsplit_once(",\"link\":")?;
+    let link: String = serde_json::from_str(link).ok()?;
+    Some((format!("{before}}}"), link))
 }
 
 /// The text of an entry that another program wrote, without a link.
@@ -458,29 +480,26 @@ impl Reading {
     fn whole(&mut self, say: String) {
         self.problems.push(Problem {
             entry: None,
-            fatal: true,
+            extent: Extent::Whole,
             say,
         });
     }
 
     fn note(&mut self, entry: Option<u32>, say: String) {
-        match self.problems.len() {
-            0..MOST_PROBLEMS => {}
-            MOST_PROBLEMS => {
-                let say = "there is more wrong than is listed here".to_owned();
-                return self.problems.push(Problem {
-                    entry: None,
-                    fatal: false,
-                    say,
-                });
-            }
+        self.note_of(Extent::Part, entry, say);
+    }
+
+    fn note_of(&mut self, extent: Extent, entry: Option<u32>, say: String) {
+        let problem = match self.problems.len() {
+            0..MOST_PROBLEMS => Problem { entry, extent, say },
+            MOST_PROBLEMS => Problem {
+                entry: None,
+                extent: Extent::Part,
+                say: "there is more wrong than is listed here".to_owned(),
+            },
             _ => return,
-        }
-        self.problems.push(Problem {
-            entry,
-            fatal: false,
-            say,
-        });
+        };
+        self.problems.push(problem);
     }
 
     fn unreadable(&mut self, entry: u32, why: String) {

@@ -149,6 +149,44 @@ impl Gathering {
     }
 }
 
+/// The record whose codes stand in a text as digits, one code a line: a hand scanner writes them so. None
+/// where the text holds anything but digits.
+///
+/// # Errors
+/// One sentence, where the codes do not give one record.
+pub(super) fn gather(text: &str) -> Option<Result<Log, String>> {
+    let lines: Vec<&str> = text.lines().map(str::trim).collect();
+    let mut codes = lines.into_iter().filter(|line| !line.is_empty()).peekable();
+    codes.peek()?;
+    let mut gathering = Gathering::default();
+    let mut record = None;
+    let mut outcome = Ok(());
+    for code in codes {
+        if !code.bytes().all(|b| b.is_ascii_digit()) {
+            return None;
+        }
+        match gathering.see(code) {
+            Seen::Record(log) => record = Some(*log),
+            Seen::Part { .. } | Seen::Again => {}
+            Seen::OtherRecord => outcome = Err(MIXED.to_owned()),
+            Seen::Nothing(why) => outcome = Err(why),
+        }
+    }
+    Some(match (outcome, record) {
+        (Ok(()), Some(log)) => Ok(log),
+        (Ok(()), None) => {
+            let missing: Vec<String> = gathering.missing().iter().map(usize::to_string).collect();
+            Err(format!(
+                "Codes are missing: {}. Put the digits of all codes into the file, one code a line.",
+                missing.join(", ")
+            ))
+        }
+        (Err(why), _) => Err(why),
+    })
+}
+
+const MIXED: &str = "These are codes of different records. Put each record into a file of its own.";
+
 fn whole(packed: &[u8]) -> Seen {
     match unpack(packed) {
         Ok(log) => Seen::Record(Box::new(log)),
@@ -158,7 +196,8 @@ fn whole(packed: &[u8]) -> Seen {
 
 fn foreign() -> Seen {
     Seen::Nothing(
-        "This is no code of a match record. Point the camera at the other screen.".to_owned(),
+        "This is not a code of a match record. Use the code on the other phone's screen."
+            .to_owned(),
     )
 }
 

@@ -7,6 +7,7 @@ use std::fmt;
 
 use serde::de::IgnoredAny;
 
+use super::frames::gather;
 use super::pack::unpack;
 use super::Log;
 
@@ -15,7 +16,7 @@ use super::Log;
 pub enum Handed {
     /// A text, of whichever kind it says that it is.
     Text(String),
-    /// A record that was packed.
+    /// A record that was packed, as bytes or as the digits of its codes.
     Record(Box<Log>),
 }
 
@@ -34,7 +35,7 @@ pub enum Foreign {
     Letters,
     /// No text.
     Binary,
-    /// A packed record that is damaged or of another version, in one sentence.
+    /// A packed record, or codes of one, that is damaged, incomplete or of another version, in one sentence.
     Packed(String),
 }
 
@@ -115,7 +116,11 @@ pub fn handed(bytes: &[u8]) -> Result<Handed, Foreign> {
     if text.trim().is_empty() {
         return Err(Foreign::Empty);
     }
-    Ok(Handed::Text(text))
+    match gather(&text) {
+        Some(Ok(log)) => Ok(Handed::Record(Box::new(log))),
+        Some(Err(say)) => Err(Foreign::Packed(say)),
+        None => Ok(Handed::Text(text)),
+    }
 }
 
 fn foreign(bytes: &[u8]) -> Option<Foreign> {
@@ -204,7 +209,7 @@ fn letter(byte: u8) -> Option<char> {
 mod tests {
     use super::*;
     use crate::game::{rehearse, Kind};
-    use crate::record::{pack, read, write, Log};
+    use crate::record::{frames, pack, read, write, Log};
     use crate::rules::Preset;
 
     fn log() -> Log {
@@ -228,6 +233,39 @@ mod tests {
             Ok(Handed::Text(text)) => text,
             other => panic!("{other:?}"),
         }
+    }
+
+    #[test]
+    fn digits_of_codes_are_a_record_where_none_is_missing() {
+        let log = log();
+        let codes = frames(&pack(&log).expect("it packs"), 150).expect("few codes");
+        assert!(codes.len() > 2);
+        let file = |codes: &[String]| codes.join("\r\n");
+        let whole = Handed::Record(Box::new(log));
+        assert_eq!(handed(file(&codes).as_bytes()), Ok(whole.clone()));
+        // In any order, and as often as somebody pulled the trigger.
+        let mut twice = codes.clone();
+        twice.reverse();
+        twice.push(codes[0].clone());
+        let again = twice
+            .iter()
+            .map(String::as_str)
+            .chain(["", " "])
+            .collect::<Vec<_>>()
+            .join("\n");
+        assert_eq!(handed(again.as_bytes()), Ok(whole));
+        let say = handed(file(&codes[1..]).as_bytes())
+            .expect_err("one is missing")
+            .to_string();
+        assert!(say.starts_with("Codes are missing: 1."), "{say}");
+        let say = handed(b"281474976710655")
+            .expect_err("a number")
+            .to_string();
+        assert!(
+            say.starts_with("This is not a code of a match record."),
+            "{say}"
+        );
+        assert_eq!(text(b"12 Otters"), "12 Otters");
     }
 
     #[test]

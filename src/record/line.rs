@@ -19,7 +19,7 @@ impl LineWriter {
 
     /// The line of the next entry: its link, a space, its JSON.
     pub fn line(&mut self, entry: &Entry) -> String {
-        let json = file::write_entry(entry);
+        let json = file::write_kept(entry);
         self.last = self.last.next(&json);
         format!("{} {json}", self.last.digits())
     }

@@ -1,6 +1,7 @@
 //! The log: how entries are kept, written down and read again.
 
 mod backup;
+mod broken;
 mod chain;
 mod code;
 mod fields;
@@ -20,6 +21,7 @@ pub use backup::{
     open, open_part, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch,
     MOST_BACKUP_BYTES, MOST_MATCHES, NAME as BACKUP,
 };
+pub use broken::{broken, Broken};
 pub use chain::Link;
 pub use code::Code;
 pub use file::{read, read_entry, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
@@ -65,17 +67,36 @@ impl Reading {
     /// Whether nothing could be read at all.
     #[must_use]
     pub fn is_nothing(&self) -> bool {
-        self.problems.iter().any(|p| p.fatal)
+        self.problems.iter().any(Problem::is_fatal)
     }
 }
 
-/// Something that could not be read.
+/// Something that is wrong with a file.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
     /// The entry it is about.
     pub entry: Option<u32>,
-    /// Whether nothing at all could be read.
-    pub fatal: bool,
+    /// How much is wrong.
+    pub extent: Extent,
     /// What is wrong, in one sentence.
     pub say: String,
+}
+
+/// How much of a file a problem concerns.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extent {
+    /// Nothing at all could be read.
+    Whole,
+    /// A part could not be read, or was left out.
+    Part,
+    /// Everything was read, and the log itself shows the problem wherever it goes: see [`broken`].
+    Traced,
+}
+
+impl Problem {
+    /// Whether nothing at all could be read.
+    #[must_use]
+    pub fn is_fatal(&self) -> bool {
+        self.extent == Extent::Whole
+    }
 }

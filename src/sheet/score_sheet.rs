@@ -9,7 +9,7 @@ use crate::game::entry::{Change, Court, Heading, Player, Staff};
 use crate::game::{
     Choice, How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State,
 };
-use crate::record::{seals, Seal, Strokes};
+use crate::record::{broken, seals, Broken, Seal, Strokes};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
 /// The sheet of a match.
@@ -31,6 +31,8 @@ pub struct Sheet {
     pub result: ResultBox,
     /// The seal.
     pub seal: SealBox,
+    /// What was changed after it was written.
+    pub broken: Vec<Broken>,
     /// Time-outs that a team may take in a set, where there is a limit and line-ups are kept.
     pub time_outs: Option<u8>,
 }
@@ -250,6 +252,7 @@ impl Sheet {
             signatures: signed(replay),
             result,
             seal: seal_box(replay),
+            broken: broken(replay.entries()),
             time_outs: state.heading().and_then(|heading| {
                 let rules = &heading.rules;
                 rules.time_outs.per_set.filter(|_| rules.line_ups)

@@ -27,6 +27,12 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
             writeln!(out, "{}", parts.join(" · "))?;
         }
     }
+    if !sheet.broken.is_empty() {
+        writeln!(out, "{}", words::CHANGED.to_uppercase())?;
+        for sentence in words::broken(&sheet.broken) {
+            writeln!(out, "{sentence}")?;
+        }
+    }
     let (began, ended) = sheet.result.times;
     if let Some(began) = began {
         let ended = ended.filter(|_| sheet.result.ended.is_some());

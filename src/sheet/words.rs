@@ -2,7 +2,7 @@
 
 use super::{ClockDoubt, LiberoTurn, SealBox, SetSheet};
 use crate::game::{Choice, How, Level, Phase, Protest, Sanction, SanctionKind, State, Who};
-use crate::record::{spaced, Seal};
+use crate::record::{spaced, Broken, Seal};
 use crate::rules::{ByTeam, Score, Shirt, Team};
 
 /// Before anything was played.
@@ -134,6 +134,29 @@ pub const SEAL: &str = "Seal";
 pub const SEAL_SHOWS: &str = "The code shows that no entry before it was changed since, if it is the code \
      that was written down or read out at the time. It does not show who sealed the record, or that \
      what was entered is true.";
+
+/// Heading of what was changed after it was written.
+pub const CHANGED: &str = "This record was changed after it was written";
+
+/// What was changed, a sentence each; where it is a lot, the rest is counted.
+#[must_use]
+pub fn broken(broken: &[Broken]) -> Vec<String> {
+    const MOST: usize = 5;
+    let say = |broken: &Broken| {
+        match broken {
+        Broken::Link { entry } => format!(
+            "Entry {entry} does not fit its link: it was changed, or something before it was changed or taken \
+             out."
+        ),
+        Broken::Seal(seal) => format!("The seal of entry {} does not fit.", seal.entry),
+    }
+    };
+    let mut sentences: Vec<String> = broken.iter().take(MOST).map(say).collect();
+    if broken.len() > MOST {
+        sentences.push(format!("And {} more.", broken.len() - MOST));
+    }
+    sentences
+}
 
 /// The state of the seal.
 #[must_use]

@@ -8,6 +8,7 @@ use serde_json::json;
 use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side};
+use crate::sealed::sealed;
 use crate::stage::Stage;
 use crate::{Ran, Test, ALL};
 
@@ -27,6 +28,16 @@ pub const TESTS: &[Test] = &[
         name: "an_entry_that_cannot_be_read_does_not_hide_the_others",
         engines: &[Engine::Chromium],
         run: an_entry_that_cannot_be_read_does_not_hide_the_others,
+    },
+    Test {
+        name: "a_changed_record_stays_marked_and_leaves_as_it_came",
+        engines: &[Engine::Chromium],
+        run: a_changed_record_stays_marked_and_leaves_as_it_came,
+    },
+    Test {
+        name: "a_packed_file_is_taken_in",
+        engines: &[Engine::Chromium],
+        run: a_packed_file_is_taken_in,
     },
 ];
 
@@ -166,5 +177,44 @@ fn an_entry_that_cannot_be_read_does_not_hide_the_others(stage: &mut Stage) -> R
     let expected = Replay::of(record::read(&bad).log.entries);
     assert_eq!(expected.state().score(), score);
     assert_eq!(replay.state().rules().preset, Preset::International);
+    Ok(())
+}
+
+fn a_changed_record_stays_marked_and_leaves_as_it_came(stage: &mut Stage) -> Ran {
+    let log = sealed(Preset::SchoolJunior, 3, "was-changed");
+    let text = record::write(&log);
+    let changed = text.replacen("rehearsal", "practice", 1);
+    assert_ne!(changed, text);
+    let mut referee = Referee::at(stage);
+    let downloads = referee.catch_downloads();
+    referee.open_file("changed.json", changed.as_bytes());
+    referee.reads("changed.json is on this phone now.");
+    referee.reads("This record was changed after it was written. The sheet shows where.");
+    referee.stage.open();
+    referee.reads("This record was changed after it was written. The sheet shows where.");
+    referee.browser().picture("changed-list");
+    referee.tap_at(".sheet-open");
+    referee.reads("This record was changed after it was written");
+    referee.reads("does not fit its link");
+    referee.reads("The seal does not fit");
+    referee.browser().picture("changed-sheet");
+    referee.tap_at("#export-sheet");
+    referee.tap("Hand over the file");
+    let (_, left) = referee.caught(&downloads);
+    assert_eq!(left, changed);
+    Ok(())
+}
+
+fn a_packed_file_is_taken_in(stage: &mut Stage) -> Ran {
+    let log = sealed(Preset::SchoolJunior, 4, "was-packed");
+    let packed = record::pack(&log).expect("it packs");
+    let mut referee = Referee::at(stage);
+    referee.open_file("match.bin", &packed[..packed.len() - 9]);
+    referee.reads("The packed record is damaged.");
+    referee.open_file("match.bin", &packed);
+    referee.reads("match.bin is on this phone now.");
+    referee.tap_at(".sheet-open");
+    referee.reads("Write this code on paper");
+    assert_eq!(referee.kept().entries(), log.entries);
     Ok(())
 }

@@ -34,6 +34,11 @@ pub const TESTS: &[Test] = &[
         run: codes_on_the_screen_are_the_record,
     },
     Test {
+        name: "a_record_comes_in_from_a_hand_scanner",
+        engines: &[Engine::Chromium, Engine::Firefox],
+        run: a_record_comes_in_from_a_hand_scanner,
+    },
+    Test {
         name: "a_record_comes_in_from_photos_of_its_codes",
         engines: &[Engine::Chromium],
         run: a_record_comes_in_from_photos_of_its_codes,
@@ -360,6 +365,34 @@ fn photo(text: &str) -> Vec<u8> {
     bmp
 }
 
+/// A hand scanner types the digits of a code and ends them with a line; whoever pastes them presses the
+/// button.
+fn a_record_comes_in_from_a_hand_scanner(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let log = sealed(Preset::SchoolJunior, 7, "by-scanner");
+    let texts = frames(&pack(&log).expect("it packs"), 500).expect("not too long");
+    let (last, before) = texts.split_last().expect("codes");
+    assert!(!before.is_empty());
+    referee.tap("Scan a record");
+    referee.tap_at("#digits-read");
+    referee.reads("The field is empty.");
+    let field = referee.browser().find("#digits");
+    referee.browser().write(&field, "281474976710655\n");
+    referee.reads("This is not a code of a match record.");
+    for (i, text) in before.iter().enumerate() {
+        referee.browser().write(&field, &format!("{text}\n"));
+        referee.reads(&format!("{} of {} codes are here.", i + 1, texts.len()));
+    }
+    referee.browser().picture("scanned-by-hand");
+    referee.browser().write(&field, last);
+    referee.tap_at("#digits-read");
+    referee.reads("The record is on this phone now.");
+    referee.tap_at("#received-open");
+    referee.reads("Write this code on paper");
+    assert_eq!(referee.kept().entries(), log.entries);
+    Ok(())
+}
+
 fn a_record_comes_in_from_photos_of_its_codes(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let log = sealed(Preset::SchoolJunior, 7, "by-photo");
@@ -374,7 +407,7 @@ fn a_record_comes_in_from_photos_of_its_codes(stage: &mut Stage) -> Ran {
     };
     let code_of_others = photo("281474976710655");
     choose(&mut referee, "other.bmp", &code_of_others);
-    referee.reads("This is no code of a match record.");
+    referee.reads("This is not a code of a match record.");
     for (i, text) in texts.iter().enumerate() {
         choose(&mut referee, &format!("part-{i}.bmp"), &photo(text));
         if i + 1 < texts.len() {

@@ -5,6 +5,7 @@
 
 use std::fmt::Write;
 use std::panic::{catch_unwind, AssertUnwindSafe};
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::{Duration, Instant};
 
 use dutystand::game::{rehearse, Entry, Replay};
@@ -102,7 +103,10 @@ fn unlucky(stage: &mut Stage) {
 
 /// Opens the match of an id with this bad luck.
 fn open_with(referee: &mut Referee, luck: &str, id: &str) {
-    let address = format!("{}?{luck}#/play/{id}", referee.stage.url());
+    // An address that a tab is at already does not load the page anew.
+    static OPENED: AtomicUsize = AtomicUsize::new(0);
+    let opened = OPENED.fetch_add(1, Ordering::Relaxed);
+    let address = format!("{}?{luck}&opened={opened}#/play/{id}", referee.stage.url());
     referee.browser().goto(&address);
     referee.stage.started();
 }

@@ -207,7 +207,7 @@ pub fn only(name: &str, mut all: Vec<(String, Reading)>) -> Option<Reading> {
 
 /// A reading of which anything could be read; otherwise why not is said.
 fn readable(name: &str, reading: Reading) -> Option<Reading> {
-    for problem in reading.problems.iter().filter(|p| p.fatal) {
+    for problem in reading.problems.iter().filter(|p| p.is_fatal()) {
         complain(name, &problem.say);
     }
     (!reading.is_nothing()).then_some(reading)

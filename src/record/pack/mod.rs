@@ -47,7 +47,7 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
             "The record has more than {MOST} entries and cannot be packed. Hand over the file."
         ));
     }
-    let texts: Vec<String> = log.entries.iter().map(file::write_entry).collect();
+    let texts: Vec<String> = log.entries.iter().map(file::write_kept).collect();
     let mut writer = Writer::new();
     let told = tell(&mut writer, Some((&log.id, &texts)), |_| false);
     // What cannot be told, such as a text of thousands of letters, is not packed.

@@ -1,6 +1,7 @@
 //! What an audit can find.
 
 use crate::game::Refusal;
+use crate::record::Broken;
 use crate::rules::{Score, Shirt, Team};
 
 /// Something to look at.
@@ -18,6 +19,8 @@ pub struct Finding {
 pub enum What {
     /// An entry that cannot be read, a gap, an unknown field.
     Form { unreadable: bool, say: String },
+    /// A link or a seal that does not fit: the record was changed after it was written.
+    Broken(Broken),
     /// An entry that does not count.
     Refused { refusal: Refusal, say: String },
     /// An entry against the advice of the rules.
@@ -127,6 +130,8 @@ impl What {
                 unreadable: true, ..
             } => "unreadable",
             What::Form { .. } => "form",
+            What::Broken(Broken::Link { .. }) => "broken_link",
+            What::Broken(Broken::Seal(_)) => "broken_seal",
             What::Refused { .. } => "refused",
             What::Insisted { .. } => "insist",
             What::TakenBack { .. } => "taken_back",

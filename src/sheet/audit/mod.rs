@@ -18,7 +18,7 @@ pub use remedy::Remedy;
 pub use say::say;
 
 use crate::game::{say as say_refusal, Outcome, Replay};
-use crate::record::Reading;
+use crate::record::{broken, Extent, Reading};
 
 /// Everything to look at in a record, in the order of its entries; what concerns the whole comes first.
 /// `replay` is the fold of the reading's entries.
@@ -26,19 +26,24 @@ use crate::record::Reading;
 pub fn audit(reading: &Reading, replay: &Replay) -> Vec<Finding> {
     let mut findings = form(reading);
     findings.extend(of_log(replay));
-    findings.sort_by_key(|f| f.entry);
-    findings
+    in_order(findings)
 }
 
 /// The same of a log that is being written and was read without a problem.
 #[must_use]
 pub fn of_log(replay: &Replay) -> Vec<Finding> {
-    let mut findings = judged(replay);
+    let mut findings = broken_links_and_seals(replay);
+    findings.extend(judged(replay));
     findings.extend(hands::changed(replay));
     findings.extend(conduct_of_play::findings(replay));
     findings.extend(missing::findings(replay));
     findings.extend(times::findings(replay));
-    findings.sort_by_key(|f| f.entry);
+    in_order(findings)
+}
+
+/// What was changed after it was written comes before everything else: it puts all of that in doubt.
+fn in_order(mut findings: Vec<Finding>) -> Vec<Finding> {
+    findings.sort_by_key(|f| (!matches!(f.what, What::Broken(_)), f.entry));
     findings
 }
 
@@ -53,14 +58,27 @@ pub fn left_open(replay: &Replay) -> Vec<Finding> {
 /// What could not be read, or stands in the file and nobody knows what for.
 fn form(reading: &Reading) -> Vec<Finding> {
     let unreadable = |entry: Option<u32>| entry.is_some_and(|n| reading.unreadable.contains(&n));
+    // What the log shows by itself is found there.
     let problems = reading.problems.iter();
     problems
+        .filter(|p| p.extent != Extent::Traced)
         .map(|p| Finding {
             entry: p.entry,
             what: What::Form {
                 unreadable: unreadable(p.entry),
                 say: p.say.clone(),
             },
+        })
+        .collect()
+}
+
+/// Links and seals that do not fit.
+fn broken_links_and_seals(replay: &Replay) -> Vec<Finding> {
+    let broken = broken(replay.entries()).into_iter();
+    broken
+        .map(|broken| Finding {
+            entry: Some(broken.entry()),
+            what: What::Broken(broken),
         })
         .collect()
 }

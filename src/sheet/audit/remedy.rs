@@ -45,7 +45,8 @@ impl Finding {
             What::ProtestNotWritten { .. } => self.entry.map_or(Remedy::Remark, Remedy::Protest),
             What::Unfinished => Remedy::Play,
             What::Form { .. } | What::Refused { .. } | What::ChangedAfterSigning => Remedy::Log,
-            What::NotListed { .. }
+            What::Broken(_)
+            | What::NotListed { .. }
             | What::OverTimeOuts { .. }
             | What::OverSubstitutions { .. }
             | What::HadToLeave { .. }

@@ -18,6 +18,7 @@ pub fn say(finding: &Finding, state: &State) -> String {
             say,
         } => format!("This entry cannot be read and does not count: {say}."),
         What::Form { say, .. } => sentence(say),
+        What::Broken(broken) => sentence(&broken.say()),
         What::Refused { say, .. } => format!("This entry does not count. {say}"),
         What::Insisted { say, why, .. } => {
             format!("Entered on the first referee's decision ({why}). The advice was: {say}")

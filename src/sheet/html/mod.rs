@@ -124,6 +124,7 @@ impl Paper {
 
     fn all(&mut self, sheet: &Sheet) {
         self.heading(sheet);
+        self.broken(&sheet.broken);
         self.cut();
         if sheet.sets.is_empty() {
             self.element("p", "", words::NOTHING_PLAYED);

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use super::{escaped, Paper};
-use crate::record::{spaced, HEIGHT, WIDTH};
+use crate::record::{spaced, Broken, HEIGHT, WIDTH};
 use crate::sheet::words;
 use crate::sheet::{SealBox, Sheet, Signed};
 
@@ -83,6 +83,18 @@ impl Paper {
             escaped(who),
             escaped(name)
         );
+    }
+
+    /// What was changed after it was written, before anything else is read.
+    pub(super) fn broken(&mut self, broken: &[Broken]) {
+        if broken.is_empty() {
+            return;
+        }
+        self.part("sheet-broken", words::CHANGED);
+        for sentence in words::broken(broken) {
+            self.element("p", "", sentence);
+        }
+        self.put("</section>");
     }
 
     pub(super) fn seal(&mut self, seal: &SealBox) {

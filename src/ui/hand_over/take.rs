@@ -1,4 +1,5 @@
-//! Taking a record in from the codes on another screen, by camera or from a photo.
+//! Taking a record in from the codes on another screen: by camera, from a photo, or as digits from a hand
+//! scanner.
 
 use leptos::html;
 use leptos::prelude::*;
@@ -100,7 +101,28 @@ pub fn Receive() -> impl IntoView {
             }
         });
     };
+    let digits = RwSignal::new(String::new());
+    // A hand scanner ends each code with a line: what stands before the last end is whole.
+    let typed = move |event: leptos::ev::Event| {
+        let text = event_target_value(&event);
+        let (whole, rest) = text.rsplit_once('\n').unwrap_or(("", &text));
+        if !whole.trim().is_empty() {
+            taken.set(None);
+            see(lines(whole));
+        }
+        digits.set(rest.to_owned());
+    };
+    let read_digits = move |_| {
+        let text = digits.get_untracked();
+        taken.set(None);
+        if text.trim().is_empty() {
+            said.set(Some((true, words::NO_DIGITS.into())));
+        }
+        see(lines(&text));
+        digits.set(String::new());
+    };
     let again = move |_| {
+        digits.set(String::new());
         gathering.update_value(Gathering::clear);
         said.set(None);
         taken.set(None);
@@ -144,9 +166,29 @@ pub fn Receive() -> impl IntoView {
                 </label>
                 <button type="button" class="button quiet" on:click=again>{words::ANEW}</button>
             </div>
+            <div class="field">
+                <label for="digits">{words::DIGITS}</label>
+                <textarea id="digits" rows="2" inputmode="numeric" autocomplete="off" spellcheck="false"
+                    aria-describedby="digits-more" prop:value=move || digits.get() on:input=typed
+                ></textarea>
+                <p class="muted" id="digits-more">{words::DIGITS_MORE}</p>
+                <div class="row">
+                    <button type="button" class="button" id="digits-read" on:click=read_digits>
+                        {words::DIGITS_READ}
+                    </button>
+                </div>
+            </div>
             <p class="muted">{words::RECEIVE_CARE}</p>
         </div>
     }
+}
+
+/// The codes of typed or pasted digits, one a line; whoever copies them by hand groups them.
+fn lines(text: &str) -> Vec<String> {
+    let lines = text
+        .lines()
+        .map(|line| line.split_whitespace().collect::<String>());
+    lines.filter(|line| !line.is_empty()).collect()
 }
 
 /// Looks once, and again a little later, as long as the camera is on.

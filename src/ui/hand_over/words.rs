@@ -92,6 +92,15 @@ pub const ANEW: &str = "Begin anew";
 pub const LOOKING: &str = "Looking for a code.";
 /// Opens it.
 pub const OPEN: &str = "Open the sheet";
+/// Name of the field for digits.
+pub const DIGITS: &str = "Digits of a code";
+/// What it is for.
+pub const DIGITS_MORE: &str =
+    "For a hand scanner, or to paste. Put each code on a line of its own.";
+/// Reads them.
+pub const DIGITS_READ: &str = "Read the digits";
+/// There are none.
+pub const NO_DIGITS: &str = "The field is empty. Scan or paste the digits of a code first.";
 /// About the camera.
 pub const RECEIVE_CARE: &str =
     "The picture is looked at on this phone and kept nowhere. A record that is here already is not \

@@ -212,7 +212,7 @@ impl Hand {
         else {
             return None;
         };
-        if around.problems.iter().any(|p| p.fatal) || found.len() > MOST_MATCHES {
+        if around.problems.iter().any(|p| p.is_fatal()) || found.len() > MOST_MATCHES {
             return None;
         }
         for problem in &around.problems {
@@ -260,7 +260,7 @@ impl Hand {
     }
 
     async fn backup(&mut self, name: &str, backup: BackupReading) -> bool {
-        let fatal = backup.problems.iter().any(|p| p.fatal) && backup.matches.is_empty();
+        let fatal = backup.problems.iter().any(|p| p.is_fatal()) && backup.matches.is_empty();
         for problem in &backup.problems {
             self.says.push(words::backup_problem(name, &problem.say));
         }

@@ -33,10 +33,11 @@ impl Listed {
     #[must_use]
     pub fn of_summary(id: String, summary: Summary) -> Listed {
         let archived = is_put_away(&id);
-        let problems = match summary.unreadable {
-            0 => Vec::new(),
-            count => vec![text::unreadable_lines(count)],
+        let unreadable = match summary.unreadable {
+            0 => None,
+            count => Some(text::unreadable_lines(count)),
         };
+        let problems = changed(&summary).into_iter().chain(unreadable).collect();
         Listed {
             id,
             summary,
@@ -50,8 +51,9 @@ impl Listed {
     pub fn of_found(id: &str, found: &Found) -> Listed {
         let replay = Replay::of(found.merged.entries.clone());
         let listed = Listed::of_summary(id.to_owned(), found.summary(&replay));
+        let damage = found.merged.damage.iter().map(text::line_damage);
         Listed {
-            problems: found.merged.damage.iter().map(text::line_damage).collect(),
+            problems: changed(&listed.summary).into_iter().chain(damage).collect(),
             ..listed
         }
     }
@@ -75,6 +77,11 @@ impl Listed {
     pub fn is_running(&self) -> bool {
         self.summary.is_readable && !self.summary.is_over() && !self.archived
     }
+}
+
+/// That a record was changed after it was written.
+fn changed(summary: &Summary) -> Option<String> {
+    summary.is_changed.then(|| text::RECORD_CHANGED.to_owned())
 }
 
 /// One match, read and folded.

@@ -432,6 +432,10 @@ pub fn line_damage(damage: &Damage) -> String {
     }
 }
 
+/// Of a record in a list: a link or a seal does not fit.
+pub const RECORD_CHANGED: &str =
+    "This record was changed after it was written. The sheet shows where.";
+
 /// The same of a match in a list.
 #[must_use]
 pub fn unreadable_lines(count: usize) -> String {

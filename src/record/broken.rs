@@ -1,0 +1,53 @@
+//! What a log shows by itself of having been changed after it was written: links and seals that do not fit.
+
+use super::seal::{seals, spaced, Seal};
+use crate::game::Entry;
+
+/// A link or a seal that does not fit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Broken {
+    /// The entry is not what its link was made of.
+    Link {
+        /// The entry.
+        entry: u32,
+    },
+    /// What stands before a seal is not what was sealed.
+    Seal(Seal),
+}
+
+impl Broken {
+    /// The entry where it shows.
+    #[must_use]
+    pub const fn entry(&self) -> u32 {
+        match self {
+            Broken::Link { entry } => *entry,
+            Broken::Seal(seal) => seal.entry,
+        }
+    }
+
+    /// What it shows, in one sentence without its end.
+    #[must_use]
+    pub fn say(&self) -> String {
+        match self {
+            Broken::Link { .. } => "the entry is not as it was written: its link does not fit, so it or its \
+                                    link was changed, or another one before it was taken out"
+                .to_owned(),
+            Broken::Seal(seal) => format!(
+                "what stands before the seal is not what was sealed: the seal says {}, the record gives {}",
+                spaced(&seal.code),
+                spaced(&seal.found)
+            ),
+        }
+    }
+}
+
+/// Everything of a log that does not fit, in the order of its entries.
+#[must_use]
+pub fn broken(entries: &[Entry]) -> Vec<Broken> {
+    let links = entries.iter().filter(|entry| entry.given_link.is_some());
+    let links = links.map(|entry| Broken::Link { entry: entry.n });
+    let seals = seals(entries).into_iter().filter(|seal| !seal.fits());
+    let mut broken: Vec<Broken> = links.chain(seals.map(Broken::Seal)).collect();
+    broken.sort_by_key(Broken::entry);
+    broken
+}
