@@ -460,7 +460,7 @@ impl Session {
     fn append(self, entry: Entry) -> Result<(), NotEntered> {
         let keeper = self.keeper().ok_or(NotEntered::ReadOnly)?;
         if !keeper.append(&entry) {
-            self.standing.set(keeper.standing());
+            self.stand(keeper.standing());
             return Err(NotEntered::ReadOnly);
         }
         self.hands.update_value(|h| {
@@ -478,6 +478,14 @@ impl Session {
         }
         Focus::let_go();
         self.state.set(Arc::new(state));
+    }
+
+    /// What this tab may do from now on. Once it may write, the question whether it should is answered.
+    fn stand(self, standing: Standing) {
+        if standing.may_write() && self.looking_on.get_untracked() {
+            self.looking_on.set(false);
+        }
+        self.standing.set(standing);
     }
 
     /// What the keeper of the open match says.
@@ -499,11 +507,11 @@ impl Session {
                     self.problems.update(|problems| problems.extend(told));
                     self.damage.set(damage);
                 }
-                self.standing.set(keeper.standing());
+                self.stand(keeper.standing());
                 self.publish();
                 self.id.set(Some(id.to_owned()));
             }
-            Change::Standing => self.standing.set(keeper.standing()),
+            Change::Standing => self.stand(keeper.standing()),
             Change::Kept => {}
         }
         let told: Vec<String> = keeper.told().iter().map(text::told).collect();
@@ -542,7 +550,7 @@ impl Session {
         self.hands
             .update_value(|h| h.keeper = Some(Rc::new(keeper)));
         self.id.set(Some(id.clone()));
-        self.standing.set(Standing::Writer);
+        self.stand(Standing::Writer);
         self.write(Entry {
             at: Some(time_of(&first.kind, self.clock().stamp(), None)),
             ..first
@@ -597,7 +605,8 @@ impl Session {
         self.problems.set(Vec::new());
         self.damage.set(Vec::new());
         self.refused.set(None);
-        self.standing.set(Standing::Asking);
+        self.looking_on.set(false);
+        self.stand(Standing::Asking);
         self.state.set(Arc::new(State::new()));
     }
 
@@ -659,7 +668,7 @@ impl Session {
             Held::Here => keeper.granted(),
             Held::Elsewhere { robbed } => {
                 keeper.denied(robbed);
-                self.standing.set(keeper.standing());
+                self.stand(keeper.standing());
             }
         }
     }

@@ -13,7 +13,7 @@ use dutystand::record::{self, KeptMatch, Log, OnDesk};
 use dutystand::rules::Preset;
 use serde_json::{json, Value};
 
-use crate::driver::Engine;
+use crate::driver::{Engine, Tab};
 use crate::kept::begun;
 use crate::referee::{Referee, Side};
 use crate::stage::{built, Stage};
@@ -47,6 +47,11 @@ pub const TESTS: &[Test] = &[
         name: "trial_tabs_take_a_match_from_each_other",
         engines: BOTH,
         run: tabs_take_a_match_from_each_other,
+    },
+    Test {
+        name: "trial_the_question_of_a_tab_goes_once_it_writes_again",
+        engines: BOTH,
+        run: the_question_of_a_tab_goes_once_it_writes_again,
     },
     Test {
         name: "trial_an_open_match_is_not_deleted_and_outlives_a_cleared_storage",
@@ -347,6 +352,68 @@ fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
         referee.browser().goto("about:blank");
         referee.browser().switch_to(&first);
     }
+    Ok(())
+}
+
+/// Opens the match in a second tab, where it can only be looked at: the first tab and the second one.
+fn looked_at_in_two_tabs(referee: &mut Referee, luck: &str, id: &str) -> (Tab, Tab) {
+    open_with(referee, luck, id);
+    referee.browser().find("#half-left");
+    let first = referee.browser().tab();
+    let second = referee.browser().open_tab();
+    open_with(referee, luck, id);
+    referee.reads("This match is open in another tab.");
+    (first, second)
+}
+
+/// A tap on the court of a tab that only looks on is answered with a question.
+fn is_asked(referee: &mut Referee) {
+    referee.points(&[Side::Left], 0);
+    referee.browser().find_named_in("[role=dialog]", "Leave it");
+    assert!(!writes(referee));
+}
+
+/// This tab writes, the question is gone, and the court gives a point again.
+fn gives_a_point_unasked(referee: &mut Referee) {
+    referee.browser().wait_until(
+        "this tab writes and asks nothing",
+        "document.querySelector('#stands-still, [role=dialog]') === null",
+    );
+    let (_, before) = shown(referee);
+    referee.points(&[Side::Left], 0);
+    let after = format!("{POINTS_SHOWN} === {before} + 1");
+    referee.browser().wait_until("the point is shown", &after);
+    let replay = referee.replay();
+    assert_eq!(
+        usize::from(replay.state().score().a + replay.state().score().b),
+        before + 1,
+        "the point is kept"
+    );
+}
+
+fn the_question_of_a_tab_goes_once_it_writes_again(stage: &mut Stage) -> Ran {
+    // A tab that lost the match takes it back beside the question.
+    let mut referee = on_court(stage, "asked");
+    let (first, second) = looked_at_in_two_tabs(&mut referee, "", "asked");
+    take_over(&mut referee);
+    gives_a_point_unasked(&mut referee);
+    referee.browser().switch_to(&first);
+    referee.reads("Another tab has taken over this match.");
+    is_asked(&mut referee);
+    referee.browser().picture("looking-on-asked");
+    take_over(&mut referee);
+    gives_a_point_unasked(&mut referee);
+
+    // Without locks the match comes to a tab by itself once the one that wrote is closed.
+    referee.browser().switch_to(&second);
+    referee.browser().goto("about:blank");
+    referee.browser().switch_to(&first);
+    let (first, second) = looked_at_in_two_tabs(&mut referee, "nolocks=1", "asked");
+    is_asked(&mut referee);
+    referee.browser().switch_to(&first);
+    referee.browser().goto("about:blank");
+    referee.browser().switch_to(&second);
+    gives_a_point_unasked(&mut referee);
     Ok(())
 }
 
