@@ -14,6 +14,7 @@ mod camera;
 mod captains;
 mod desk;
 mod desk_files;
+mod desk_results;
 mod driver;
 mod files;
 mod finger;
@@ -95,6 +96,7 @@ const FILES: &[&[Test]] = &[
     printed::TESTS,
     desk::TESTS,
     desk_files::TESTS,
+    desk_results::TESTS,
 ];
 
 fn main() -> ExitCode {
