@@ -12,6 +12,7 @@ mod bench;
 mod briefed;
 mod camera;
 mod captains;
+mod clocks;
 mod desk;
 mod desk_files;
 mod driver;
@@ -82,6 +83,7 @@ const FILES: &[&[Test]] = &[
     incidents::TESTS,
     beforehand::TESTS,
     finger::TESTS,
+    clocks::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
     taken_over::TESTS,

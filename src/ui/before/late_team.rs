@@ -148,9 +148,10 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             <h4><TeamMark team /><span>{move || text::waiting_for(&name())}</span></h4>
             <CountDown timer=shown />
         </div>
-        {move || over.get().then(|| view! {
-            <p class="sentence warn" role="alert">{text::WAITED_ENOUGH}</p>
-        })}
+        // Its room is there from the beginning, or it would move the buttons under a finger.
+        <p class="sentence warn" class:waits=move || !over.get() role="alert">
+            {text::WAITED_ENOUGH}
+        </p>
         {move || {
             let expected = session.next();
             let came = move |_| {

@@ -197,6 +197,9 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
         }
     };
     let is_done = move || standing.get() == Standing::Done;
+    // The clock ends what is under way: the way on has its room before, so that it moves nothing then.
+    let has_way_on =
+        Memo::new(move |_| matches!(standing.get(), Standing::Done | Standing::Running));
     view! {
         <li class=class>
             <div class="step-row">
@@ -233,7 +236,11 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
             {move || is_open.get().then(|| view! {
                 <fieldset class="step-body stack" disabled=move || !session.may_write()>
                     {body()}
-                    {move || is_done().then(|| view! { <GoOn steps step /> })}
+                    {move || has_way_on.get().then(|| view! {
+                        <div class="stack" class:waits=move || !is_done()>
+                            <GoOn steps step />
+                        </div>
+                    })}
                 </fieldset>
             })}
         </li>

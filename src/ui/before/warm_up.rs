@@ -35,6 +35,9 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     let session = use_session();
     let timer = Memo::new(move |_| warm_up_running(&session.state(), team).cloned());
     let over = Memo::new(move |_| warmed_up(&session.state(), team, session.now()));
+    // What stands here changes when somebody presses a button, never by the clock alone: who wants to end the
+    // count-down at its last second must not begin it anew.
+    let ended = Memo::new(move |_| timer.read().is_none() && over.get());
     // Outward only: the phone is felt when a count-down that was watched runs out.
     Effect::new(move |before: Option<bool>| {
         let now_over = over.get();
@@ -72,13 +75,13 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
                 {team.map(|team| view! { <TeamMark team /> })}
                 <span>{name}</span>
             </h4>
-            {move || match (timer.get(), over.get()) {
-                (Some(timer), false) => view! {
+            {move || match (timer.get(), ended.get()) {
+                (Some(timer), _) => view! {
                     <CountDown timer />
                     {button(text::END_WARM_UP, TimerAction::Stop, false)}
                 }
                 .into_any(),
-                (_, true) => view! {
+                (None, true) => view! {
                     <p class="mark-ok" role="status">{text::WARM_UP_OVER}</p>
                     {button(text::WARM_UP_AGAIN, TimerAction::Start, false)}
                 }

@@ -21,7 +21,8 @@ pub fn left_ms(session: Session, timer: &RunningTimer) -> i64 {
     }
 }
 
-/// The time left, and a word at the end.
+/// The time left, and words in its place at the end. Whatever comes has its room from the beginning: nothing
+/// moves under a finger when the clock says so.
 #[component]
 pub fn CountDown(
     /// The one that runs.
@@ -31,6 +32,7 @@ pub fn CountDown(
     warns_at: i64,
 ) -> impl IntoView {
     let session = use_session();
+    let longest = text::minutes(i64::from(timer.timer.seconds));
     let seconds = Memo::new(move |_| {
         let left = left_ms(session, &timer);
         // Shown until it is really over.
@@ -47,11 +49,16 @@ pub fn CountDown(
         now
     });
     view! {
-        <span class="count-down" class:over=move || over.get() role="timer">
-            <span class="tabular">{move || text::minutes(seconds.get())}</span>
-            <Show when=move || over.get()>
-                <span class="count-down-over">{text::TIME_OVER}</span>
-            </Show>
+        <span class="count-down in-turn" class:over=over role="timer">
+            <span class="tabular" class:waits=over>
+                {move || text::minutes(seconds.get())}
+            </span>
+            <span class="tabular waits" aria-hidden="true">
+                {longest}
+            </span>
+            <span class="count-down-over" class:waits=move || !over.get()>
+                {text::TIME_OVER}
+            </span>
         </span>
     }
 }

@@ -97,6 +97,9 @@ pub fn Results() -> impl IntoView {
     }
 }
 
+/// Milliseconds left at which something else is due; each sentence has its room from the beginning.
+const INTERVAL_MOMENTS: [i64; 3] = [i64::MAX, CALL_BACK_SECONDS * 1000, 0];
+
 /// The pause between sets.
 #[component]
 fn Interval() -> impl IntoView {
@@ -118,7 +121,18 @@ fn Interval() -> impl IntoView {
                     <div class="card interval">
                         <div class="interval-words">
                             <span>{text::INTERVAL}</span>
-                            <p role="status">{due}</p>
+                            <p class="in-turn">
+                                <span role="status">{due}</span>
+                                {INTERVAL_MOMENTS
+                                    .map(|left| {
+                                        view! {
+                                            <span class="waits" aria-hidden="true">
+                                                {text::interval_due(left)}
+                                            </span>
+                                        }
+                                    })
+                                    .collect_view()}
+                            </p>
                         </div>
                         <CountDown timer warns_at=CALL_BACK_SECONDS />
                     </div>
