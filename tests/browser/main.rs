@@ -29,6 +29,7 @@ mod printed;
 mod probe;
 mod referee;
 mod sealed;
+mod seldom;
 #[path = "../../tools/xtask/src/server.rs"]
 mod server;
 mod smoke;
@@ -93,6 +94,7 @@ const FILES: &[&[Test]] = &[
     briefed::TESTS,
     library::TESTS,
     sealed::TESTS,
+    seldom::TESTS,
     camera::TESTS,
     printed::TESTS,
     desk::TESTS,

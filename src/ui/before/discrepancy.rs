@@ -57,6 +57,18 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         others.sort_unstable();
         others
     });
+    let places_only = move |_| {
+        if let Some(team) = team.get_untracked() {
+            let kind = Kind::Discrepancy {
+                team,
+                changes: Vec::new(),
+                kept: false,
+            };
+            if session.tell(kind) {
+                open.set(false);
+            }
+        }
+    };
     let kind = move |kept: bool| {
         let changes = vec![Change {
             out: out.get()?,
@@ -81,10 +93,15 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         <p>{text::OTHERS_MORE}</p>
         {asked(text::WHOSE_PLAYERS, teams(team))}
         <Show when=move || !line_up.read().is_empty()>
-            {asked(text::WHO_IS_MISSING, numbers(line_up, out, text::goes_out))}
+            {asked(text::WHO_IS_MISSING, numbers(line_up, out, text::is_missing))}
+            <Show when=move || out.get().is_none()>
+                <button type="button" class="button" on:click=places_only>
+                    {text::PLACES_PUT_RIGHT}
+                </button>
+            </Show>
         </Show>
         <Show when=move || out.get().is_some()>
-            {asked(text::WHO_STANDS_THERE, numbers(others, into, text::comes_in))}
+            {asked(text::WHO_STANDS_THERE, numbers(others, into, text::stands_there))}
         </Show>
         <Show when=move || known.get()>
             <div class="stack">

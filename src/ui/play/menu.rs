@@ -7,7 +7,7 @@ use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
 use crate::game::{Kind, Phase, State};
 use crate::rules::SetLimit;
-use crate::ui::part::dialog::Drawer;
+use crate::ui::part::dialog::{Confirm, Drawer};
 use crate::ui::part::picker::{buttons, Choice, Lie};
 use crate::ui::session::use_session;
 use crate::ui::shell::{use_shell, Screen};
@@ -21,11 +21,28 @@ pub fn BarTools() -> impl IntoView {
     let open = RwSignal::new(false);
     let names = RwSignal::new(false);
     let grow = RwSignal::new(false);
+    let time_up = RwSignal::new(false);
     let turned = move || court.is_turned();
     let session = use_session();
     let floor = Memo::new(move |_| {
         let phase = session.state().phase();
         !matches!(phase, Phase::BetweenSets | Phase::Finished)
+    });
+    let time_up_question = Signal::derive(move || {
+        // Only while it is asked: the core ends the set on a copy of the log.
+        if !time_up.get() {
+            return String::new();
+        }
+        let state = session.state();
+        let after = session.would(&Kind::TimeUp);
+        // Where the teams are level the set goes on for one more rally.
+        let ended = after.ok().filter(|after| after.state().play().is_none());
+        let winner = ended.and_then(|after| after.state().sets().last().map(|set| set.winner));
+        let winner = winner.map(|team| text::team_name(&state, team));
+        text::time_up_question(
+            &court.score_order().write(&state.score()),
+            winner.as_deref(),
+        )
     });
     view! {
         <Show when=move || floor.get()>
@@ -54,8 +71,16 @@ pub fn BarTools() -> impl IntoView {
             </svg>
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
-            {choices(open, names, grow)}
+            {choices(open, names, grow, time_up)}
         </Drawer>
+        <Confirm
+            open=time_up
+            question=time_up_question
+            yes=Signal::stored(text::END_SET_BY_TIME.to_owned())
+            on_yes=Callback::new(move |()| {
+                court.tell(Kind::TimeUp);
+            })
+        />
         <Drawer open=names title=text::NAME_TEAMS>
             <Names open=names />
         </Drawer>
@@ -119,8 +144,13 @@ fn lines(state: &State) -> Vec<Line> {
     all.into_iter().filter(shown).collect()
 }
 
-/// What can be chosen; `names` and `grow` open in its place.
-fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) -> AnyView {
+/// What can be chosen; `names`, `grow` and `time_up` open in its place.
+fn choices(
+    open: RwSignal<bool>,
+    names: RwSignal<bool>,
+    grow: RwSignal<bool>,
+    time_up: RwSignal<bool>,
+) -> AnyView {
     let session = use_session();
     let court = use_court();
     let shell = use_shell();
@@ -175,7 +205,8 @@ fn choices(open: RwSignal<bool>, names: RwSignal<bool>, grow: RwSignal<bool>) ->
             Line::Export => export(&session.log(), &session.state_now(), &session.unread()),
             Line::Suspend => court.open(Panel::Suspend),
             Line::TimeUp => {
-                court.tell(Kind::TimeUp);
+                // It ends the set: one tap beside another line must not.
+                time_up.set(true);
             }
             Line::Correct => court.open(Panel::Correct),
             Line::WrongInformation => court.open(Panel::WrongInformation),

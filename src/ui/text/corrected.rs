@@ -1,6 +1,8 @@
 //! The words about a match that was already being played, and about scores that are put right though no
 //! team was at fault.
 
+use crate::rules::Shirt;
+
 /// Opens the form, and its title.
 pub const RUNNING_ALREADY: &str = "It is being played already";
 /// What the form does.
@@ -61,6 +63,19 @@ pub const INFORMED: &[&str] = &[
 ];
 /// The organiser's clock.
 pub const TIME_IS_UP: &str = "Time is up: end the set";
+/// Records it.
+pub const END_SET_BY_TIME: &str = "Yes, time is up";
+
+/// Asked before; nobody leads where the teams are level.
+#[must_use]
+pub fn time_up_question(score: &str, leader: Option<&str>) -> String {
+    match leader {
+        Some(name) => format!("Time is up at {score}. {name} win the set."),
+        None => {
+            format!("Time is up at {score}. The teams are level: one more rally decides the set.")
+        }
+    }
+}
 
 /// The label of a score.
 #[must_use]
@@ -80,7 +95,21 @@ pub const WHOSE_PLAYERS: &str = "Which team?";
 pub const WHO_IS_MISSING: &str = "Who is in the line-up and not on court?";
 /// A question.
 pub const WHO_STANDS_THERE: &str = "Who stands there?";
+/// A number in the line-up.
+#[must_use]
+pub fn is_missing(number: Shirt) -> String {
+    format!("{number} is not on court")
+}
+
+/// A number that is not in the line-up.
+#[must_use]
+pub fn stands_there(number: Shirt) -> String {
+    format!("{number} stands there")
+}
+
 /// The line-up holds.
 pub const PUT_RIGHT: &str = "Put right, no sanction";
+/// No other player, only other places (7.3.5.1).
+pub const PLACES_PUT_RIGHT: &str = "Right players, wrong places: put right";
 /// It counts as a substitution.
 pub const KEPT: &str = "The coach keeps the player: a substitution";

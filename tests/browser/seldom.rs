@@ -1,0 +1,261 @@
+//! What happens seldom, each by its real buttons: players who are not those of the line-up, a libero who comes
+//! late, a tally that becomes a match without a toss, the end of a set by the clock.
+
+use dutystand::game::entry::{Amendment, Change, Kind};
+use dutystand::game::{Entry, Phase, SanctionKind};
+use dutystand::rules::{Preset, Score, SetLimit, Shirt, Team};
+
+use crate::driver::Engine;
+use crate::kept::begun;
+use crate::referee::{Referee, Side, A, B};
+use crate::stage::Stage;
+use crate::support::{heading, list, numbered, run};
+use crate::{Ran, Test};
+
+const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "other_players_on_court_are_put_right_or_kept_before_the_set",
+        engines: BOTH,
+        run: other_players_on_court,
+    },
+    Test {
+        name: "a_late_libero_replacement_is_let_pass_once",
+        engines: BOTH,
+        run: a_late_libero_replacement,
+    },
+    Test {
+        name: "a_tally_becomes_a_match_with_the_first_service_as_seen",
+        engines: BOTH,
+        run: the_first_service_as_seen,
+    },
+    Test {
+        name: "time_up_ends_a_set_or_leaves_one_rally",
+        engines: BOTH,
+        run: time_up,
+    },
+];
+
+fn last(entries: &[Entry]) -> Kind {
+    entries.last().expect("an entry").kind.clone()
+}
+
+/// Official Volleyball Rules 2025-2028, 7.3.5.1 and 7.3.5.2.
+fn other_players_on_court(stage: &mut Stage) -> Ran {
+    let mut entries = begun();
+    let begins = |e: &Entry| e.kind == Kind::BeginSet;
+    entries.truncate(entries.iter().position(begins).expect("a set begins"));
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("others", entries);
+    referee.tap("Last check");
+    let dialog = "[role=dialog]";
+    let found = |team, changes: &[(u16, u16)], kept| Kind::Discrepancy {
+        team,
+        changes: changes
+            .iter()
+            .map(|&(out, into)| Change {
+                out: Shirt(out),
+                into: Shirt(into),
+            })
+            .collect(),
+        kept,
+    };
+
+    // The right players at wrong places.
+    referee.tap("Other players are on court");
+    referee.tap_in(dialog, A);
+    referee.tap("Right players, wrong places: put right");
+    let replay = referee.replay();
+    assert_eq!(last(replay.entries()), found(Team::A, &[], false));
+
+    // 7.3.5.1: put right, and it costs nothing.
+    referee.tap("Other players are on court");
+    referee.tap_in(dialog, A);
+    referee.tap("1 is not on court");
+    referee.tap("7 stands there");
+    referee.browser().picture("others-on-court");
+    referee.tap("Put right, no sanction");
+    let replay = referee.replay();
+    assert_eq!(last(replay.entries()), found(Team::A, &[(1, 7)], false));
+
+    // 7.3.5.2: the coach keeps the player. A second press of the same button records nothing more.
+    referee.tap("Other players are on court");
+    referee.tap_in(dialog, B);
+    referee.tap("2 is not on court");
+    referee.tap("8 stands there");
+    let keeps = referee
+        .browser()
+        .find_named("The coach keeps the player: a substitution");
+    referee.browser().tap_twice(&keeps, 150);
+    let kept = referee.replay();
+    assert_eq!(last(kept.entries()), found(Team::B, &[(2, 8)], true));
+    assert_eq!(kept.entries().len(), replay.entries().len() + 1);
+
+    referee.tap_at("#begin-set");
+    referee.browser().find("#half-left");
+    let replay = referee.court_is_right(false);
+    let court = referee.court();
+    assert_eq!(court[0].places, [1, 2, 3, 4, 5, 6]);
+    assert_eq!(court[1].places, [1, 8, 3, 4, 5, 6]);
+    assert!(replay.state().sanctions().is_empty());
+    assert!(referee.sees(&format!("Change {A}, 0 of 6 used")));
+    assert!(referee.sees(&format!("Change {B}, 1 of 6 used")));
+    // 7.3.5.3: from now on it is a fault, which is found another way.
+    assert!(!referee.sees("Other players are on court"));
+    Ok(())
+}
+
+/// Official Volleyball Rules 2025-2028, 19.3.2.5 and 19.3.2.6.
+fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("late-libero", begun());
+    referee.browser().find("#half-left");
+    let more = format!("More {B}");
+    let late = Kind::LateReplacement { team: Team::B };
+
+    // 19.3.2.5: the first one is let pass.
+    referee.tap(&more);
+    referee.tap("12 in for 5");
+    referee.tap(&more);
+    referee.tap("Late libero replacement");
+    referee.reads("The first time in a match it is let pass and the captain is told.");
+    referee.browser().picture("late-libero-first");
+    referee.tap_at("#make-it");
+    let replay = referee.court_is_right(false);
+    assert_eq!(last(replay.entries()), late);
+    assert!(replay.state().sanctions().is_empty());
+    assert_eq!(referee.court()[1].places, [1, 2, 3, 4, 12, 6]);
+
+    // A rally later nothing was replaced, so nothing was late.
+    referee.point(Side::Left);
+    referee.tap(&more);
+    referee.browser().find("#panel-title");
+    assert!(!referee.sees("Late libero replacement"));
+
+    // 19.3.2.6: the next one is a delay, and the replacement stands.
+    referee.tap("5 in for 12");
+    referee.tap(&more);
+    referee.tap("Late libero replacement");
+    referee.reads_at("#consequence", "First delay in this match: delay warning");
+    referee.browser().picture("late-libero-again");
+    let record = referee.browser().find("#make-it");
+    referee.browser().tap_twice(&record, 150);
+    let replay = referee.court_is_right(false);
+    assert_eq!(last(replay.entries()), late);
+    let sanctions: Vec<_> = replay
+        .state()
+        .sanctions()
+        .iter()
+        .map(|one| (one.team, one.kind))
+        .collect();
+    assert_eq!(sanctions, [(Team::B, SanctionKind::DelayWarning)]);
+    assert_eq!(referee.court()[1].places, [1, 2, 3, 4, 5, 6]);
+    let score = replay.state().score();
+    assert_eq!((score.a, score.b), (1, 0), "a warning gives no point");
+    Ok(())
+}
+
+/// No rule of the book speaks of it; the form is the project's (`Kind::FirstService`).
+fn the_first_service_as_seen(stage: &mut Stage) -> Ran {
+    let rules = Preset::SchoolJunior.rules();
+    let grown = Amendment {
+        rules: Some(rules),
+        ..Amendment::default()
+    };
+    let mut kinds = vec![heading(Preset::Tally.rules()), Kind::BeginSet];
+    kinds.extend(run(&"A".repeat(25)));
+    kinds.push(Kind::Heading(Box::new(grown)));
+    kinds.push(list(Team::A, 8, &[]));
+    kinds.push(list(Team::B, 8, &[]));
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("as-seen", numbered(kinds));
+    referee.reads("Sets were played here without a toss. Enter what you see on court.");
+    referee.tap_in(".toss fieldset:nth-of-type(1)", B);
+    referee.tap_in(".toss fieldset:nth-of-type(2)", A);
+    // Nobody tossed, so nobody is asked who chose.
+    assert!(!referee.sees(&format!("{A} chose to receive.")));
+    referee.browser().picture("first-service-as-seen");
+    referee.tap("Record who serves");
+    let replay = referee.replay();
+    let seen = Kind::FirstService {
+        team: Team::B,
+        left: Team::A,
+    };
+    assert_eq!(last(replay.entries()), seen);
+    assert!(replay.state().opener_to_come() == Some(Team::B));
+
+    let on_court: Vec<u16> = (1..=u16::from(rules.players_on_court)).collect();
+    for team in [A, B] {
+        referee.line_up(team, &on_court);
+    }
+    referee.tap_at("#begin-set");
+    referee.browser().find("#half-left");
+    let replay = referee.court_is_right(false);
+    assert_eq!(replay.state().serving(), Some((Team::B, Some(Shirt(1)))));
+    assert_eq!(referee.side_of(A), Side::Left);
+    referee.tap("Menu");
+    referee.tap("Sheet");
+    referee.reads_at(
+        ".sheet-remarks",
+        &format!("{B} served first, {A} stood on the left, as seen on court."),
+    );
+    Ok(())
+}
+
+/// Sets by the organiser's clock: common practice of tournaments, no source (`SetLimit::Minutes`).
+fn time_up(stage: &mut Stage) -> Ran {
+    let mut rules = Preset::Tally.rules();
+    rules.set_limit = Some(SetLimit::Minutes(12));
+    let mut kinds = vec![heading(rules), Kind::BeginSet];
+    kinds.extend(run("ABBA"));
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("time-up", numbered(kinds));
+    referee.browser().find("#half-left");
+    let before = referee.replay();
+
+    // Where the teams are level one more rally decides. A line of the menu tapped by mistake ends nothing.
+    let ask = |referee: &mut Referee, words: &str| {
+        referee.tap("Menu");
+        referee.tap("Time is up: end the set");
+        referee.reads_at("[role=dialog]", words);
+    };
+    let level = "Time is up at 2:2. The teams are level: one more rally decides the set.";
+    ask(referee, level);
+    referee.browser().picture("time-up-level");
+    referee.tap_in("[role=dialog]", "Leave it");
+    assert_eq!(referee.replay().entries(), before.entries());
+    ask(referee, level);
+    referee.tap("Yes, time is up");
+    let replay = referee.court_is_right(false);
+    assert_eq!(last(replay.entries()), Kind::TimeUp);
+    assert_eq!(replay.state().phase(), Phase::Playing);
+    referee.point(Side::Right);
+    referee.reads("Set 1 to Herons, 3:2");
+    let replay = referee.replay();
+    let sets: Vec<_> = replay.state().sets().map(|s| (s.score, s.winner)).collect();
+    assert_eq!(sets, [(Score { a: 2, b: 3 }, Team::B)]);
+
+    // Whoever leads has won the set at once, and a second press gives no point in the next one.
+    referee.tap_at("#begin-set");
+    referee.browser().find("#half-left");
+    referee.point_for(A);
+    ask(referee, "Otters win the set.");
+    referee.browser().picture("time-up-leads");
+    let yes = referee.browser().find_named("Yes, time is up");
+    referee.browser().tap_twice(&yes, 150);
+    referee.reads("Set 2 to Otters");
+    let replay = referee.replay();
+    assert_eq!(last(replay.entries()), Kind::TimeUp);
+    assert_eq!(replay.state().phase(), Phase::BetweenSets);
+    // It can be taken back as anything else.
+    referee.tap_at("#take-back");
+    referee.browser().find("#half-left");
+    assert_eq!(referee.replay().state().phase(), Phase::Playing);
+    Ok(())
+}
