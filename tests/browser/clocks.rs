@@ -4,14 +4,11 @@ use dutystand::game::Phase;
 use dutystand::rules::{Preset, CALL_BACK_SECONDS};
 use serde_json::{json, Value};
 
-use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side, A, B};
 use crate::stage::{built, Stage};
 use crate::support::{numbered, opening, run};
-use crate::{Ran, Test};
-
-const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+use crate::{Ran, Test, BOTH};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[

@@ -10,7 +10,7 @@ use crate::driver::Engine;
 use crate::referee::{Referee, Side, A};
 use crate::stage::Stage;
 use crate::support::{numbered, opening, set_begins};
-use crate::{Ran, Test, ALL};
+use crate::{Ran, Test, ALL, BOTH};
 
 const CHROMIUM: &[Engine] = &[Engine::Chromium];
 
@@ -29,7 +29,7 @@ pub const TESTS: &[Test] = &[
     Test {
         name: "one_tab_writes_and_the_other_looks",
         // WebKitGTK's driver cannot lead a finger to a page that lies behind another one.
-        engines: &[Engine::Chromium, Engine::Firefox],
+        engines: BOTH,
         run: one_tab_writes_and_the_other_looks,
     },
     Test {

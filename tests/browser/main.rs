@@ -68,6 +68,9 @@ struct Skipped(String);
 /// Every engine that phones have.
 const ALL: &[Engine] = &[Engine::Chromium, Engine::Firefox, Engine::WebKit];
 
+/// The engines that keep their data under a driver, for stories that look into the storage.
+const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+
 /// The tests of each file; the longest come first, so that none of them is left over at the end.
 const FILES: &[&[Test]] = &[
     pictures::TESTS,

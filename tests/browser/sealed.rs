@@ -9,7 +9,7 @@ use serde_json::json;
 use crate::driver::Engine;
 use crate::referee::Referee;
 use crate::stage::Stage;
-use crate::{Ran, Test};
+use crate::{Ran, Test, BOTH};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[
@@ -35,7 +35,7 @@ pub const TESTS: &[Test] = &[
     },
     Test {
         name: "a_record_comes_in_from_a_hand_scanner",
-        engines: &[Engine::Chromium, Engine::Firefox],
+        engines: BOTH,
         run: a_record_comes_in_from_a_hand_scanner,
     },
     Test {

@@ -5,14 +5,11 @@ use dutystand::game::entry::{Amendment, Change, Kind};
 use dutystand::game::{Entry, Phase, SanctionKind};
 use dutystand::rules::{Preset, Score, SetLimit, Shirt, Team};
 
-use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side, A, B};
 use crate::stage::Stage;
 use crate::support::{heading, list, numbered, run};
-use crate::{Ran, Test};
-
-const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+use crate::{Ran, Test, BOTH};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[

@@ -17,9 +17,7 @@ use crate::driver::{Engine, Tab};
 use crate::kept::begun;
 use crate::referee::{Referee, Side};
 use crate::stage::{built, Stage};
-use crate::{Ran, Test};
-
-const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
+use crate::{Ran, Test, BOTH};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[

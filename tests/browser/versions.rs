@@ -10,7 +10,7 @@ use crate::server::Habits;
 use crate::smoke::{next_version, wait, IS_NEXT, LOOK};
 use crate::stage::Stage;
 use crate::support::{numbered, opening, set_begins};
-use crate::{Ran, Test, ALL};
+use crate::{Ran, Test, ALL, BOTH};
 use dutystand::game::Kind;
 use dutystand::rules::{Preset, Team};
 
@@ -25,12 +25,12 @@ pub const TESTS: &[Test] = &[
     },
     Test {
         name: "no_other_tab_takes_a_version_while_a_match_runs",
-        engines: &[Engine::Chromium, Engine::Firefox],
+        engines: BOTH,
         run: no_other_tab_takes_a_version_while_a_match_runs,
     },
     Test {
         name: "a_tab_of_the_older_version_says_so",
-        engines: &[Engine::Chromium, Engine::Firefox],
+        engines: BOTH,
         run: a_tab_of_the_older_version_says_so,
     },
     Test {

@@ -57,36 +57,22 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         others.sort_unstable();
         others
     });
-    let places_only = move |_| {
-        if let Some(team) = team.get_untracked() {
-            let kind = Kind::Discrepancy {
-                team,
-                changes: Vec::new(),
-                kept: false,
-            };
-            if session.tell(kind) {
-                open.set(false);
-            }
-        }
-    };
-    let kind = move |kept: bool| {
-        let changes = vec![Change {
+    let one_player = move || {
+        Some(vec![Change {
             out: out.get()?,
             into: into.get()?,
-        }];
-        let team = team.get()?;
-        Some(Kind::Discrepancy {
+        }])
+    };
+    let known = Memo::new(move |_| one_player().is_some());
+    let record = move |changes: Option<Vec<Change>>, kept: bool| {
+        let found = team.get_untracked().zip(changes);
+        let kind = found.map(|(team, changes)| Kind::Discrepancy {
             team,
             changes,
             kept,
-        })
-    };
-    let known = Memo::new(move |_| kind(false).is_some());
-    let record = move |kept: bool| {
-        if let Some(kind) = untrack(|| kind(kept)) {
-            if session.tell(kind) {
-                open.set(false);
-            }
+        });
+        if kind.is_some_and(|kind| session.tell(kind)) {
+            open.set(false);
         }
     };
     view! {
@@ -95,7 +81,7 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         <Show when=move || !line_up.read().is_empty()>
             {asked(text::WHO_IS_MISSING, numbers(line_up, out, text::is_missing))}
             <Show when=move || out.get().is_none()>
-                <button type="button" class="button" on:click=places_only>
+                <button type="button" class="button" on:click=move |_| record(Some(Vec::new()), false)>
                     {text::PLACES_PUT_RIGHT}
                 </button>
             </Show>
@@ -105,10 +91,10 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         </Show>
         <Show when=move || known.get()>
             <div class="stack">
-                <button type="button" class="button primary" on:click=move |_| record(false)>
+                <button type="button" class="button primary" on:click=move |_| record(untrack(one_player), false)>
                     {text::PUT_RIGHT}
                 </button>
-                <button type="button" class="button" on:click=move |_| record(true)>
+                <button type="button" class="button" on:click=move |_| record(untrack(one_player), true)>
                     {text::KEPT}
                 </button>
             </div>
