@@ -15,6 +15,7 @@ mod captains;
 mod clocks;
 mod desk;
 mod desk_files;
+mod desk_results;
 mod driver;
 mod files;
 mod finger;
@@ -102,6 +103,7 @@ const FILES: &[&[Test]] = &[
     printed::TESTS,
     desk::TESTS,
     desk_files::TESTS,
+    desk_results::TESTS,
 ];
 
 fn main() -> ExitCode {

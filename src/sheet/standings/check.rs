@@ -137,7 +137,11 @@ pub(super) fn has_result(played: &Played) -> bool {
 /// Everything that is wrong with the results, in their order, and what is missing among them. Match points
 /// are looked at where the table is counted.
 pub(super) fn check(pool: &Pool, instead: &[Option<Instead>]) -> Vec<Finding> {
-    let pools: Vec<&str> = pool.results.iter().map(|p| pool_of(pool, p)).collect();
+    let pools: Vec<&str> = pool
+        .results
+        .iter()
+        .map(|p| p.pool_among(&pool.results))
+        .collect();
     let mut findings: Vec<Finding> = pools_mixed(&pools).into_iter().collect();
     let counted = || pool.results.iter().zip(instead).filter(|r| r.1.is_none());
     findings.extend(names_alike(&super::rank::names(
@@ -195,14 +199,18 @@ fn check_result(
     }
 }
 
-/// The pool of a result: its own, or that in which both teams play.
-fn pool_of<'a>(pool: &'a Pool, played: &'a Played) -> &'a str {
-    if !played.source.pool.is_empty() {
-        return &played.source.pool;
+impl Played {
+    /// The pool of a result: its own, or that in which both teams play by these results; empty where
+    /// neither is known.
+    #[must_use]
+    pub fn pool_among<'a>(&'a self, results: &'a [Played]) -> &'a str {
+        if !self.source.pool.is_empty() {
+            return &self.source.pool;
+        }
+        let named = |p: &'a Played| (p.source.pool.as_str(), [p.home.as_str(), p.away.as_str()]);
+        let others = results.iter().map(named);
+        pool_of_both([&self.home, &self.away], others).unwrap_or_default()
     }
-    let named = |p: &'a Played| (p.source.pool.as_str(), [p.home.as_str(), p.away.as_str()]);
-    let others = pool.results.iter().map(named);
-    pool_of_both([&played.home, &played.away], others).unwrap_or_default()
 }
 
 fn pools_mixed(pools: &[&str]) -> Option<Finding> {

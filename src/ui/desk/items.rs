@@ -8,7 +8,6 @@ use leptos::prelude::*;
 use super::words;
 use crate::game::Replay;
 use crate::record::Reading;
-use crate::rules::Team;
 use crate::sheet::list::Line;
 use crate::sheet::paper::Draft;
 use crate::sheet::standings::{self, Played, Pool};
@@ -120,15 +119,20 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
             Item::of_line(id, line, Source::Record(kept))
         })
         .collect();
-    let of_records = items.len();
+    // A paper sheet does not say its pool.
+    let results: Vec<Played> = items
+        .iter()
+        .filter_map(|item| Some(item.line.as_ref()?.result(String::new())))
+        .collect();
     for id in PAPERS.ids() {
         let Some(written) = PAPERS.get(&id) else {
             continue;
         };
         let draft = Draft::of_written(&written);
         let line = line(made, &id, written, || Line::of_paper(&draft));
+        let pool = line.result(String::new()).pool_among(&results).to_owned();
         let mut item = Item::of_line(id, line, Source::Paper(draft));
-        item.group = pool_of_both(&items[..of_records], &item).unwrap_or_default();
+        item.group = pool;
         items.push(item);
     }
     for id in POOLS.ids() {
@@ -138,21 +142,6 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
         }
     }
     Some(items)
-}
-
-/// A paper sheet belongs to the pool in which both its teams play.
-fn pool_of_both(records: &[Item], paper: &Item) -> Option<String> {
-    let teams = &paper.line.as_ref()?.teams;
-    let of = |team: Team| {
-        let plays = |item: &&Item| {
-            let line = item.line.as_ref();
-            line.is_some_and(|l| l.teams.iter().any(|(_, name)| *name == teams[team]))
-        };
-        records.iter().find(plays).map(|item| &item.group)
-    };
-    of(Team::A)
-        .filter(|group| of(Team::B) == Some(group))
-        .cloned()
 }
 
 /// Shows something of all that lies on the desk, anew whenever that changes.
