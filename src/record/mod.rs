@@ -69,6 +69,12 @@ impl Reading {
     pub fn is_nothing(&self) -> bool {
         self.problems.iter().any(Problem::is_fatal)
     }
+
+    /// Whether a part of it is missing, or is not as it was written.
+    #[must_use]
+    pub fn is_damaged(&self) -> bool {
+        self.cut_off || !self.unreadable.is_empty() || !self.changed.is_empty()
+    }
 }
 
 /// Something that is wrong with a file.

@@ -108,8 +108,6 @@ impl Line {
         let heading = state.heading();
         let number = heading.and_then(|h| h.details[Detail::MatchNo].clone());
         let seal = SealState::of(replay);
-        let is_damaged =
-            reading.cut_off || !reading.unreadable.is_empty() || !reading.changed.is_empty();
         let running = state.play().map(|play| play.score);
         Line {
             teams: ByTeam::new(|team| {
@@ -127,7 +125,7 @@ impl Line {
             time: one_match::time_of(replay),
             doubt: match seal {
                 SealState::Broken => Some(Doubt::Seal),
-                _ => is_damaged.then_some(Doubt::Damaged),
+                _ => reading.is_damaged().then_some(Doubt::Damaged),
             },
             played: standings::of_match(state),
         }

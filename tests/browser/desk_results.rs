@@ -2,7 +2,7 @@
 //! two matches that are compared although they are not one.
 
 use dutystand::game::entry::Detail;
-use dutystand::game::{Kind, Replay};
+use dutystand::game::{Entry, Kind, Replay};
 use dutystand::record::{self, Log};
 use dutystand::sheet::{demo, paper, Sheet};
 use serde_json::json;
@@ -15,11 +15,18 @@ use crate::{Ran, Test};
 const ENGINES: &[Engine] = &[Engine::Chromium, Engine::Firefox];
 
 /// The tests of this file.
-pub const TESTS: &[Test] = &[Test {
-    name: "desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match",
-    engines: ENGINES,
-    run: desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match,
-}];
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match",
+        engines: ENGINES,
+        run: desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match,
+    },
+    Test {
+        name: "desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table",
+        engines: ENGINES,
+        run: desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table,
+    },
+];
 
 /// The six match records of pool 1.
 fn pool_1() -> Vec<Log> {
@@ -76,5 +83,56 @@ fn desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match(stage: &mut Stage)
         "[...document.querySelectorAll('.desk-item')].find((i) => i.innerText.includes('On paper'))
             .closest('section').querySelector('h2').innerText === 'Invented day, Pool 1'",
     );
+    Ok(())
+}
+
+/// A file in which a line is not as it was written, and a record that was changed after its seal.
+fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stage) -> Ran {
+    let mut logs = pool_1();
+    let code = record::seal_code(&logs[1].entries);
+    let n = logs[1].entries.last().expect("an entry").n + 1;
+    logs[1].entries.push(Entry::new(n, Kind::Seal { code }));
+    with_heading(&mut logs[1], |heading| {
+        heading.details[Detail::Venue] = Some("Elsewhere".to_owned());
+    });
+    let mut files: Vec<_> = logs.iter().map(file).collect();
+    let changed = files[0].1.replacen("2026-05-09T", "2026-05-08T", 1);
+    assert_ne!(changed, files[0].1);
+    files[0].1 = changed;
+    let mut referee = with_files(stage, &files, 6);
+    let said = "[...document.querySelectorAll('.desk-item .warn')].map((d) => d.innerText).sort()";
+    let both = json!([
+        "In doubt: a part of this record is damaged. Ask for the record once more.",
+        "In doubt: the seal of this record does not fit, so something was changed after it. Ask for the sealed \
+         record."
+    ]);
+    assert_eq!(referee.browser().value(said), both);
+    referee.reads_at(".desk-item .warn", "In doubt");
+    referee.browser().picture("desk-in-doubt");
+    // What came in damaged stays so, whenever the page is opened.
+    referee.stage.reload();
+    referee.browser().find(".desk-item .warn");
+    assert_eq!(referee.browser().value(said), both);
+
+    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap_at("#desk-table");
+    for say in [") is damaged. Ask for", ") does not fit, so something"] {
+        referee.reads_at("#doubts", say);
+    }
+    let before = "document.querySelector('#doubts')
+        .compareDocumentPosition(document.querySelector('#standings')) === Node.DOCUMENT_POSITION_FOLLOWING";
+    assert_eq!(referee.browser().value(before), json!(true));
+    referee.browser().picture("desk-table-in-doubt");
+
+    // What is cut off is in doubt until the whole of it is here.
+    referee.tap("Back");
+    referee.browser().find("#import");
+    let whole = record::write(&demo::day().logs[7]);
+    let cut = whole[..whole.len() / 2].to_owned();
+    let doubts = |n: usize| format!("document.querySelectorAll('.desk-item .warn').length === {n}");
+    referee.open_files(&[("cut.json".to_owned(), cut)]);
+    referee.browser().wait_until("it is in doubt", &doubts(3));
+    referee.open_files(&[("whole.json".to_owned(), whole)]);
+    referee.browser().wait_until("it is no more", &doubts(2));
     Ok(())
 }

@@ -57,6 +57,26 @@ pub enum Doubt {
 }
 
 impl Finding {
+    /// Whether a result that counts may not be what was played. This is read before the table.
+    #[must_use]
+    pub const fn is_doubt(&self) -> bool {
+        match self {
+            Finding::ResultInDoubt { .. }
+            | Finding::SetCannotBe { .. }
+            | Finding::SetsCannotBe { .. }
+            | Finding::DefaultWon { .. } => true,
+            Finding::MatchTwice { other_points, .. } => *other_points,
+            Finding::AgainstItself { .. }
+            | Finding::NoSets { .. }
+            | Finding::PoolsMixed { .. }
+            | Finding::NotOver { .. }
+            | Finding::MetAgain { .. }
+            | Finding::NotPlayed { .. }
+            | Finding::NoMatchPoints { .. }
+            | Finding::NamesAlike { .. } => false,
+        }
+    }
+
     /// The name in an output.
     #[must_use]
     pub const fn code(&self) -> &'static str {
@@ -137,11 +157,7 @@ pub(super) fn has_result(played: &Played) -> bool {
 /// Everything that is wrong with the results, in their order, and what is missing among them. Match points
 /// are looked at where the table is counted.
 pub(super) fn check(pool: &Pool, instead: &[Option<Instead>]) -> Vec<Finding> {
-    let pools: Vec<&str> = pool
-        .results
-        .iter()
-        .map(|p| p.pool_among(&pool.results))
-        .collect();
+    let pools: Vec<&str> = pool.results.iter().map(|p| p.pool_among(&pool.results)).collect();
     let mut findings: Vec<Finding> = pools_mixed(&pools).into_iter().collect();
     let counted = || pool.results.iter().zip(instead).filter(|r| r.1.is_none());
     findings.extend(names_alike(&super::rank::names(

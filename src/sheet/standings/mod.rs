@@ -21,7 +21,7 @@ pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
 pub use read::read;
 pub(super) use read::NAME;
-pub use say::{say_finding, say_reason, words};
+pub use say::{say_doubt, say_finding, say_reason, words};
 pub use scheme::Scheme;
 pub use tally::{Ratio, Tally};
 

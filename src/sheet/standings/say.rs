@@ -124,7 +124,7 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         Finding::ResultInDoubt { result, doubt } => format!(
             "{}: {} It counts as it stands.",
             pair(*result),
-            doubted(&called(*result), *doubt)
+            say_doubt(&called(*result), *doubt)
         ),
         Finding::SetCannotBe { result, set } => {
             let (home, away) = pool.results[*result].sets[*set];
@@ -176,8 +176,9 @@ fn not_played(pool: &str, pairs: &[(String, String, usize)]) -> String {
     format!("{missing}{from}: {}.", named.join(", "))
 }
 
-/// Why a result may not be what was played.
-fn doubted(name: &str, doubt: Doubt) -> String {
+/// Why the result of a record or sheet of this name may not be what was played.
+#[must_use]
+pub fn say_doubt(name: &str, doubt: Doubt) -> String {
     match doubt {
         Doubt::Seal => format!(
             "the seal of {name} does not fit, so something was changed after it. Ask for the sealed record."
@@ -185,8 +186,8 @@ fn doubted(name: &str, doubt: Doubt) -> String {
         Doubt::Damaged => {
             format!("a part of {name} is damaged. Ask for the record once more.")
         }
-        Doubt::Paper => format!(
-            "on the sheet {name} the boxes do not agree on the result. Check it box by box."
-        ),
+        Doubt::Paper => {
+            format!("the boxes of {name} do not agree on the result. Check it box by box.")
+        }
     }
 }

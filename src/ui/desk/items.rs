@@ -10,7 +10,7 @@ use crate::game::Replay;
 use crate::record::Reading;
 use crate::sheet::list::Line;
 use crate::sheet::paper::Draft;
-use crate::sheet::standings::{self, Played, Pool};
+use crate::sheet::standings::{self, Doubt, Played, Pool};
 use crate::ui::shelf::{PAPERS, POOLS};
 use crate::ui::start::{Kept, Library};
 use crate::ui::text;
@@ -87,7 +87,8 @@ pub fn reading(kept: &Kept) -> Reading {
     }
 }
 
-/// Lines that were made before: a record of the same length is the same, a paper sheet by its text. Each
+/// Lines that were made before: a record of the same length with as much damage is the same, a paper sheet
+/// by its text. Each
 /// match is audited once, however often the list is drawn.
 type Made = StoredValue<BTreeMap<String, (String, Line)>>;
 
@@ -111,9 +112,12 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
         .filter(|kept| kept.state().heading().is_some())
         .map(|kept| {
             let id = kept.id.clone();
-            let line = line(made, &id, kept.entries().len().to_string(), || {
+            let state = format!("{} {}", kept.entries().len(), kept.problems.len());
+            let line = line(made, &id, state, || {
                 let mut line = Line::of_record(&reading(&kept), kept.replay());
                 line.findings += kept.problems.len();
+                let is_damaged = !kept.problems.is_empty();
+                line.doubt = line.doubt.or(is_damaged.then_some(Doubt::Damaged));
                 line
             });
             Item::of_line(id, line, Source::Record(kept))

@@ -333,6 +333,7 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
                 <strong>{item.title.clone()}</strong>
                 <span class="tabular">{line.say_result()}</span>
                 <span class="muted">{words::kind_of(line)}</span>
+                {words::in_doubt(line).map(|doubt| view! { <span class="sentence warn">{doubt}</span> })}
                 {again.then(|| view! { <span>{words::AGAIN}</span> })}
                 {seal.map(|seal| view! { <span class="muted">{seal}</span> })}
             </span>

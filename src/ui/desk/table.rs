@@ -6,8 +6,8 @@ use super::items::{once_read, Item, Source};
 use super::{button, list, save, words};
 use crate::device;
 use crate::sheet::standings::{
-    csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Played, Pool, Scheme,
-    Standings,
+    csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
+    Scheme, Standings,
 };
 
 const ORDER: &str = "desk/order";
@@ -112,15 +112,24 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
         .into_iter()
         .map(|reason| view! { <li>{reason}</li> })
         .collect_view();
-    let findings = table
-        .findings
-        .iter()
+    let (doubts, findings): (Vec<&Finding>, Vec<&Finding>) =
+        table.findings.iter().partition(|f| f.is_doubt());
+    let doubts = (!doubts.is_empty()).then(|| {
+        let doubts = doubts
+            .into_iter()
+            .map(|f| view! { <li class="sentence warn">{say_finding(f, pool)}</li> })
+            .collect_view();
+        view! { <ul class="stack" id="doubts">{doubts}</ul> }
+    });
+    let findings = findings
+        .into_iter()
         .map(|f| view! { <li class="card finding"><p>{say_finding(f, pool)}</p></li> })
         .collect_view();
     let findings = view! { <ul class="desk-findings">{findings}</ul> };
     if pool.results.iter().all(|played| played.source.is_open) {
         return view! {
             <p class="card">{words::NO_RESULTS}</p>
+            {doubts}
             {findings}
         }
         .into_any();
@@ -132,6 +141,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
         let _ = device::print_page();
     };
     view! {
+        {doubts}
         <section class="card stack">
             <div class="wide" tabindex="0" role="region" aria-label=words::TABLE>
                 <table class="standings tabular" id="standings">

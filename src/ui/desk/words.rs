@@ -6,7 +6,7 @@ use super::items::Item;
 use crate::rules::{ByTeam, Score};
 use crate::sheet::list::{say_findings, Line};
 use crate::sheet::paper::{Cell, Draft, Part};
-use crate::sheet::standings::{words as criterion_words, Criterion};
+use crate::sheet::standings::{say_doubt, words as criterion_words, Criterion};
 use crate::sheet::words::roman;
 use crate::sheet::FormProblem;
 use crate::ui::text;
@@ -125,6 +125,16 @@ pub fn kind_of(line: &Line) -> String {
         when => format!(", last entry {when}"),
     };
     format!("{what}{number}{when}")
+}
+
+/// Why the result of a match may not be what was played.
+pub fn in_doubt(line: &Line) -> Option<String> {
+    let name = if line.on_paper {
+        "this sheet"
+    } else {
+        "this record"
+    };
+    Some(format!("In doubt: {}", say_doubt(name, line.doubt?)))
 }
 
 /// An item among others.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::kept::put_away;
+use super::kept::{came_damaged, put_away};
 use super::library::Library;
 use crate::app::parts::{Parts, Step};
 use crate::device::{self, WriterLock};
@@ -322,6 +322,7 @@ impl Hand {
         if reading.is_nothing() {
             return None;
         }
+        let is_damaged = reading.is_damaged();
         let (log, left_out) = reading.without_gaps();
         if left_out > 0 {
             self.says.push(text::left_out(name, left_out));
@@ -341,6 +342,7 @@ impl Hand {
             if !self.library.keep(&id, &log.entries).await {
                 self.says.push(text::import_not_saved(name));
             }
+            came_damaged(&id, is_damaged || left_out > 0);
         }
         if !signatures.is_empty() {
             // What was drawn here stays as it is.

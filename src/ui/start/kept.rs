@@ -9,6 +9,7 @@ use crate::game::{Entry, Replay, State};
 use crate::record::{KeptMatch, Log};
 use crate::ui::before::drawn;
 use crate::ui::text;
+use crate::ui::text_before::library as words;
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program
@@ -117,11 +118,25 @@ pub fn put_away(id: &str, away: bool) {
     }
 }
 
+/// Under this name stays that a match came from a file that was damaged: in storage it has good links.
+fn came_damaged_key(id: &str) -> String {
+    format!("came-damaged/{id}")
+}
+
+/// Notes whether the file that a match came from was damaged. Where storage is full it stays as it was.
+pub fn came_damaged(id: &str, damaged: bool) {
+    if damaged {
+        let _ = device::set_setting(&came_damaged_key(id), "");
+    } else {
+        device::forget_setting(&came_damaged_key(id));
+    }
+}
+
 // Two of the same id and length are the same: a log only grows.
 impl PartialEq for Kept {
     fn eq(&self, other: &Kept) -> bool {
         let same = self.id == other.id && self.entries().len() == other.entries().len();
-        same && self.archived == other.archived
+        same && self.archived == other.archived && self.problems == other.problems
     }
 }
 
@@ -131,9 +146,12 @@ impl Kept {
     pub fn of(id: String, found: &Found) -> Kept {
         let mut replay = Replay::of(found.merged.entries.clone());
         replay.begin_at(found.merged.next);
+        let came_damaged = device::setting(&came_damaged_key(&id)).is_some();
+        let came_damaged = came_damaged.then(|| words::CAME_DAMAGED.to_owned());
+        let damage = found.merged.damage.iter().map(text::line_damage);
         Kept {
             last_at: replay.entries().iter().rev().find_map(|e| e.at),
-            problems: found.merged.damage.iter().map(text::line_damage).collect(),
+            problems: came_damaged.into_iter().chain(damage).collect(),
             archived: is_put_away(&id),
             unread: found.merged.unread(),
             replay: Arc::new(replay),

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::kept::{put_away, Kept, Listed};
+use super::kept::{came_damaged, put_away, Kept, Listed};
 use crate::app::store::Store;
 use crate::device::{self, WriterLock};
 use crate::game::Entry;
@@ -312,6 +312,7 @@ impl Library {
         if gone {
             forget_drafts(id);
             put_away(id, false);
+            came_damaged(id, false);
         }
         gone
     }
