@@ -26,6 +26,11 @@ pub const TESTS: &[Test] = &[
         engines: ENGINES,
         run: desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table,
     },
+    Test {
+        name: "desk_lets_teams_meet_as_often_as_the_competition_says",
+        engines: ENGINES,
+        run: desk_lets_teams_meet_as_often_as_the_competition_says,
+    },
 ];
 
 /// The six match records of pool 1.
@@ -134,5 +139,27 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
     referee.browser().wait_until("it is in doubt", &doubts(3));
     referee.open_files(&[("whole.json".to_owned(), whole)]);
     referee.browser().wait_until("it is no more", &doubts(2));
+    Ok(())
+}
+
+fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> Ran {
+    let files: Vec<_> = pool_1().iter().map(file).collect();
+    let mut referee = with_files(stage, &files, 6);
+    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap_at("#desk-table");
+    referee.browser().find("#standings");
+    let missing =
+        "document.querySelector('.desk-findings')?.innerText.includes('missing') ?? false";
+    assert_eq!(referee.browser().value(missing), json!(false));
+    referee.tap("Twice");
+    referee.reads("6 matches are missing from Invented day, Pool 1");
+    referee.browser().picture("desk-meetings");
+    // It stays with the other settings of the desk.
+    referee.stage.reload();
+    referee.reads("6 matches are missing from Invented day, Pool 1");
+    referee.tap("Once");
+    referee
+        .browser()
+        .wait_until("nothing is missing", &format!("!({missing})"));
     Ok(())
 }

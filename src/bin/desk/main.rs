@@ -410,7 +410,8 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     };
     let meetings = match asked.value("--meetings") {
         Some(times) => {
-            let times = times.parse().ok().filter(|times| (1..=9).contains(times));
+            let times = times.parse().ok();
+            let times = times.filter(|times| (1..=standings::MOST_MEETINGS).contains(times));
             times.ok_or("--meetings wants how often two teams meet, from 1 to 9.")?
         }
         None => 1,

@@ -19,7 +19,7 @@ pub use criterion::Criterion;
 pub use gather::{of_match, of_paper};
 pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
-pub use read::read;
+pub use read::{read, MOST_MEETINGS};
 pub(super) use read::NAME;
 pub use say::{say_doubt, say_finding, say_reason, words};
 pub use scheme::Scheme;

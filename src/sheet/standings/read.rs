@@ -12,7 +12,7 @@ const MOST_RESULTS: usize = 2_000;
 /// Likewise.
 const MOST_TEAMS: usize = 200;
 /// Nobody meets oftener.
-const MOST_MEETINGS: i64 = 9;
+pub const MOST_MEETINGS: u8 = 9;
 
 /// Reads a pool. What cannot be read is named with its place.
 #[must_use]
@@ -54,7 +54,7 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
     };
     let meetings = root
         .get("meetings")
-        .and_then(|f| reader.whole(&f, 1, MOST_MEETINGS))
+        .and_then(|f| reader.whole(&f, 1, i64::from(MOST_MEETINGS)))
         .and_then(|n| u8::try_from(n).ok());
     let results = reader
         .need(root, "results")

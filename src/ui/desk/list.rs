@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::items::{of_all, Item, Source};
 use super::papers::put_paper;
-use super::{button, day, intake, save, way, words, DemoDay, Place};
+use super::{button, day, intake, save, table, way, words, DemoDay, Place};
 use crate::device;
 use crate::rules::Preset;
 use crate::sheet::list::{csv, say_findings, Line};
@@ -221,7 +221,7 @@ fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
         Some((item.id.as_str(), known))
     });
     let (of, known): (Vec<&str>, Vec<_>) = matches.unzip();
-    let twice = of.iter().zip(instead(&known, Some(1)));
+    let twice = of.iter().zip(instead(&known, Some(table::kept_meetings())));
     let twice: Vec<&str> = twice
         .filter(|(_, instead)| instead.is_some())
         .map(|(id, _)| *id)

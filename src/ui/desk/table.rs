@@ -7,17 +7,19 @@ use super::{button, list, save, words};
 use crate::device;
 use crate::sheet::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
-    Scheme, Standings,
+    Scheme, Standings, MOST_MEETINGS,
 };
 
 const ORDER: &str = "desk/order";
 const POINTS: &str = "desk/points";
+const MEETINGS: &str = "desk/meetings";
 
 /// The screen of the chosen matches.
 pub fn table() -> AnyView {
     let order = RwSignal::new(kept_order());
     let scheme = device::setting(POINTS).and_then(|code| Scheme::of_code(&code));
     let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
+    let meetings = RwSignal::new(kept_meetings());
     once_read(move |items| {
         let chosen = list::chosen();
         let of = |id: &String| items.iter().find(|item| item.id == *id);
@@ -27,13 +29,14 @@ pub fn table() -> AnyView {
         groups.dedup();
         let heading = groups.join("; ");
         let shown = move || {
-            let pool = scheme.get().pool(order.get(), results.clone());
+            let mut pool = scheme.get().pool(order.get(), results.clone());
+            pool.meetings = Some(meetings.get());
             standings(&heading, &pool, &rank(&pool))
         };
         view! {
             <div class="desk stack">
                 {shown}
-                {rule(order, scheme)}
+                {rule(order, scheme, meetings)}
             </div>
         }
         .into_any()
@@ -168,7 +171,11 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
 }
 
 /// The rule of order, to be put together.
-fn rule(order: RwSignal<Vec<Criterion>>, scheme: RwSignal<Scheme>) -> AnyView {
+fn rule(
+    order: RwSignal<Vec<Criterion>>,
+    scheme: RwSignal<Scheme>,
+    meetings: RwSignal<u8>,
+) -> AnyView {
     let change = move |change: &dyn Fn(&mut Vec<Criterion>)| {
         order.update(|order| change(order));
         let codes: Vec<&str> = order.read_untracked().iter().map(|c| c.code()).collect();
@@ -213,22 +220,20 @@ fn rule(order: RwSignal<Vec<Criterion>>, scheme: RwSignal<Scheme>) -> AnyView {
         .into_any()
     };
     let schemes = Scheme::ALL.map(|one| {
-        let tap = move |_| {
+        let tap = move || {
             scheme.set(one);
             let _ = device::set_setting(POINTS, one.code());
         };
-        view! {
-            <button
-                type="button"
-                class="button"
-                aria-pressed=move || (scheme.get() == one).to_string()
-                on:click=tap
-            >
-                {one.say()}
-            </button>
-        }
-        .into_any()
+        choice(one.say().to_owned(), Signal::derive(move || scheme.get() == one), Box::new(tap))
     });
+    let times = (1..=MOST_MEETINGS).map(|times| {
+        let tap = move || {
+            meetings.set(times);
+            let _ = device::set_setting(MEETINGS, &times.to_string());
+        };
+        choice(words::times(times), Signal::derive(move || meetings.get() == times), Box::new(tap))
+    });
+    let times = times.collect_view();
     view! {
         <section class="card stack no-print">
             <h2>{words::RULE_OF_ORDER}</h2>
@@ -238,7 +243,26 @@ fn rule(order: RwSignal<Vec<Criterion>>, scheme: RwSignal<Scheme>) -> AnyView {
                 <legend>{words::POINTS_FOR}</legend>
                 <div class="row">{schemes}</div>
             </fieldset>
+            <fieldset class="stack">
+                <legend>{words::MEETINGS}</legend>
+                <div class="row">{times}</div>
+            </fieldset>
         </section>
+    }
+    .into_any()
+}
+
+/// One of several, of which one holds.
+fn choice(words: String, holds: Signal<bool>, tap: Box<dyn Fn()>) -> AnyView {
+    view! {
+        <button
+            type="button"
+            class="button"
+            aria-pressed=move || holds.get().to_string()
+            on:click=move |_| tap()
+        >
+            {words}
+        </button>
     }
     .into_any()
 }
@@ -250,6 +274,13 @@ fn named(words: &'static str, label: String, tap: Box<dyn Fn()>) -> AnyView {
         </button>
     }
     .into_any()
+}
+
+/// How often two teams meet, as it was chosen last; without a choice once, as on a command line.
+pub fn kept_meetings() -> u8 {
+    let kept = device::setting(MEETINGS).and_then(|times| times.parse().ok());
+    kept.filter(|times| (1..=MOST_MEETINGS).contains(times))
+        .unwrap_or(1)
 }
 
 /// The order that was chosen last, or the usual one.

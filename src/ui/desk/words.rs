@@ -76,6 +76,7 @@ pub const RULE_OF_ORDER_MORE: &str =
 pub const HIGHER: &str = "Higher";
 pub const LEAVE_OUT: &str = "Leave out";
 pub const POINTS_FOR: &str = "Match points";
+pub const MEETINGS: &str = "How often two teams meet";
 pub const MATCH_POINTS: &str = "Match points";
 pub const COLUMNS: [&str; 10] = [
     "Place",
@@ -268,6 +269,14 @@ pub fn entries_of(entries: (Option<u32>, Option<u32>)) -> String {
 
 pub fn pair((won, lost): (u64, u64)) -> String {
     format!("{won}:{lost}")
+}
+
+pub fn times(times: u8) -> String {
+    match times {
+        1 => "Once".into(),
+        2 => "Twice".into(),
+        n => format!("{n} times"),
+    }
 }
 
 pub fn put_higher(criterion: &str) -> String {
