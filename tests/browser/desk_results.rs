@@ -31,6 +31,11 @@ pub const TESTS: &[Test] = &[
         engines: ENGINES,
         run: desk_lets_teams_meet_as_often_as_the_competition_says,
     },
+    Test {
+        name: "desk_says_once_that_two_matches_are_not_one",
+        engines: ENGINES,
+        run: desk_says_once_that_two_matches_are_not_one,
+    },
 ];
 
 /// The six match records of pool 1.
@@ -161,5 +166,19 @@ fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> R
     referee
         .browser()
         .wait_until("nothing is missing", &format!("!({missing})"));
+    Ok(())
+}
+
+fn desk_says_once_that_two_matches_are_not_one(stage: &mut Stage) -> Ran {
+    let files: Vec<_> = pool_1()[..2].iter().map(file).collect();
+    let mut referee = with_files(stage, &files, 2);
+    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap_at("#desk-compare");
+    referee.reads("These are two different matches");
+    let times = "document.querySelector('main').innerText.split('These are two different matches').length - 1";
+    assert_eq!(referee.browser().value(times), json!(1));
+    let first = "document.querySelector('.desk').innerText.trim().startsWith('These are two different matches')";
+    assert_eq!(referee.browser().value(first), json!(true));
+    referee.browser().picture("desk-not-one-match");
     Ok(())
 }

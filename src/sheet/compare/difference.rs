@@ -49,6 +49,12 @@ impl Comparison {
         all.find(|d| matches!(d.what, What::OtherMatch { .. }))
     }
 
+    /// What differs apart from that, in the order of the match.
+    pub fn within(&self) -> impl Iterator<Item = &Difference> {
+        let all = self.differences.iter();
+        all.filter(|d| !matches!(d.what, What::OtherMatch { .. }))
+    }
+
     /// Whether A of the first record is B of the second.
     #[must_use]
     pub fn is_exchanged(&self) -> bool {

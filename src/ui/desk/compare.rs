@@ -37,9 +37,9 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
             </li>
         }
     });
+    let count = comparison.within().count();
     let list = comparison
-        .differences
-        .iter()
+        .within()
         .map(|d| {
             view! {
                 <li class="card finding">
@@ -52,15 +52,14 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
     let other_match = comparison
         .other_match()
         .map(|d| view! { <p class="sentence warn">{say(d, &comparison)}</p> });
-    let none = comparison.differences.is_empty();
     let view = view! {
         <div class="desk stack">
+            {other_match}
             <section class="card stack">
                 <ul class="lines">{which}</ul>
-                {other_match}
                 {parting(&comparison, [first, second])}
             </section>
-            {(!none).then(|| view! { <h2>{words::differences(comparison.differences.len())}</h2> })}
+            {(count > 0).then(|| view! { <h2>{words::differences(count)}</h2> })}
             <ol class="desk-findings">{list}</ol>
         </div>
     };
@@ -73,10 +72,12 @@ fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
         .parting()
         .and_then(|d| Some((d.set?, d.rally?, d.score?)));
     let Some((set, rally, score)) = point else {
-        let agree = if comparison.differences.is_empty() {
-            words::THEY_AGREE
-        } else {
+        let agree = if comparison.within().next().is_some() {
             words::SAME_POINTS
+        } else if comparison.other_match().is_some() {
+            words::SAME_COURSE
+        } else {
+            words::THEY_AGREE
         };
         return view! { <p id="parting">{agree}</p> }.into_any();
     };

@@ -61,6 +61,7 @@ pub const FIRST: &str = "First";
 pub const SECOND: &str = "Second";
 pub const THEY_AGREE: &str = "The two records agree in everything.";
 pub const SAME_POINTS: &str = "Both records give every point alike; they differ in what is below.";
+pub const SAME_COURSE: &str = "Both records give the match itself alike.";
 pub const RALLIES_AROUND: &str = "The rallies around it";
 pub const RALLY: &str = "Rally";
 pub const WHY: &str = "Why in this order";
