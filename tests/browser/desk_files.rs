@@ -28,7 +28,8 @@ pub const TESTS: &[Test] = &[
     },
 ];
 
-const POOL: &str = r#"{ "log": "volleyball-pool", "version": 1, "rank_by": ["wins", "head_to_head"],
+/// The results of a pool of one match.
+pub const POOL: &str = r#"{ "log": "volleyball-pool", "version": 1, "rank_by": ["wins", "head_to_head"],
   "results": [ { "home": "Otters", "away": "Herons", "sets": [[25, 20], [25, 22], [25, 18]] } ] }"#;
 
 fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {

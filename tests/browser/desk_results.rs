@@ -3,10 +3,12 @@
 
 use dutystand::game::entry::Detail;
 use dutystand::game::{Entry, Kind, Replay};
-use dutystand::record::{self, Log};
+use dutystand::record::{self, KeptMatch, Log, OnDesk};
+use dutystand::sheet::paper::Draft;
 use dutystand::sheet::{demo, paper, Sheet};
 use serde_json::json;
 
+use crate::desk_files::POOL;
 use crate::driver::Engine;
 use crate::referee::Referee;
 use crate::stage::Stage;
@@ -20,6 +22,11 @@ pub const TESTS: &[Test] = &[
         name: "desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match",
         engines: ENGINES,
         run: desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match,
+    },
+    Test {
+        name: "desk_reads_a_backup_as_it_reads_its_parts_one_by_one",
+        engines: ENGINES,
+        run: desk_reads_a_backup_as_it_reads_its_parts_one_by_one,
     },
     Test {
         name: "desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table",
@@ -93,6 +100,54 @@ fn desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match(stage: &mut Stage)
         "[...document.querySelectorAll('.desk-item')].find((i) => i.innerText.includes('On paper'))
             .closest('section').querySelector('h2').innerText === 'Invented day, Pool 1'",
     );
+    Ok(())
+}
+
+/// A small backup is read in one go, a large one match by match.
+fn desk_reads_a_backup_as_it_reads_its_parts_one_by_one(stage: &mut Stage) -> Ran {
+    let day = demo::day();
+    let on_desk = OnDesk {
+        papers: vec![Draft::of(&day.paper).written()],
+        pools: vec![POOL.to_owned()],
+    };
+    let backup = |logs: &[Log]| {
+        let kept = logs.iter().map(|log| KeptMatch {
+            log: log.clone(),
+            ..KeptMatch::default()
+        });
+        let kept: Vec<KeptMatch> = kept.collect();
+        record::write_backup(&kept, &on_desk, None)
+    };
+    let small = backup(&day.logs[6..11]);
+    let large = backup(&day.logs);
+    assert!(small.len() < 256 * 1024 && large.len() > 256 * 1024);
+    let groups = "[...document.querySelectorAll('.desk-group')].map((g) =>
+        [g.querySelector('h2').innerText, g.parentElement.querySelectorAll('.desk-item').length])";
+    let mut referee = with_files(stage, &[("small.json".to_owned(), small)], 7);
+    let shown = referee.browser().value(groups);
+    assert_eq!(
+        shown,
+        json!([["Without a competition", 1], ["Invented day, Pool 2", 6]])
+    );
+    referee.open_files(&[("large.json".to_owned(), large)]);
+    referee.browser().wait_until(
+        "all of it lies there",
+        "document.querySelectorAll('.desk-item').length === 14",
+    );
+    let mut shown = referee.browser().value(groups);
+    let shown = shown.as_array_mut().expect("the groups");
+    shown.sort_by_key(|group| group[0].to_string());
+    let of_pool = |n: u8, items: u8| json!([format!("Invented day, Pool {n}"), items]);
+    assert_eq!(
+        *shown,
+        [
+            of_pool(1, 6),
+            of_pool(2, 7),
+            json!(["Without a competition", 1])
+        ]
+    );
+    referee.tap("Table Pool of one match");
+    referee.reads_at("#reasons", "Otters before Herons by matches won: 1 to 0.");
     Ok(())
 }
 

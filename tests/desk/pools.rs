@@ -283,6 +283,79 @@ fn a_backup_gives_its_paper_sheets_to_the_table_the_list_and_the_checking() {
     assert_eq!(desk(&["list", &papers]).out.lines().count(), 1);
 }
 
+fn backup(name: &str, logs: &[Log], pools: &[&str]) -> String {
+    let kept = logs.iter().map(|log| KeptMatch {
+        log: log.clone(),
+        ..KeptMatch::default()
+    });
+    let kept: Vec<KeptMatch> = kept.collect();
+    let on_desk = OnDesk {
+        papers: Vec::new(),
+        pools: pools.iter().map(|text| (*text).to_owned()).collect(),
+    };
+    file(name, &record::write_backup(&kept, &on_desk, None))
+}
+
+/// What a heading says of its pool counts wherever the match comes from.
+#[test]
+fn matches_of_a_backup_belong_to_the_pools_of_their_headings() {
+    let logs = demo::day().logs;
+    let one_by_one = standings(&files("headed", &logs[..11]), &[]).json();
+    let together = standings(&[backup("headed.json", &logs[..11], &[])], &[]).json();
+    assert_eq!(one_by_one["table"], together["table"]);
+    assert_eq!(found(&together).0, ["pools_mixed", "not_played"]);
+    assert_eq!(found(&one_by_one), found(&together));
+    // A sheet of its own goes to the pool of the matches in the backup.
+    let mut logs = pool_1();
+    let sheet = on_paper(&logs.remove(2));
+    let sheet = file("headed-paper.json", &paper::write(&sheet));
+    let run = standings(&[sheet, backup("headed-five.json", &logs, &[])], &[]);
+    assert_eq!((run.status, played(&run.json())), (0, 12), "{}", run.out);
+}
+
+const POOLS: [&str; 2] = [
+    r#"{ "log": "volleyball-pool", "version": 1, "rank_by": ["wins"], "results": [
+        { "home": "Otters", "away": "Herons", "sets": [[25, 20], [25, 22]] } ] }"#,
+    r#"{ "log": "volleyball-pool", "version": 1, "rank_by": ["set_ratio"], "results": [
+        { "home": "Voles", "away": "Badgers", "sets": [[25, 20], [25, 22]] } ] }"#,
+];
+
+#[test]
+fn the_pools_of_a_backup_are_ranked_as_their_files_are() {
+    let alone = POOLS.map(|text| standings(&[file("pool-alone.json", text)], &[]).out);
+    // One pool and nothing else.
+    let run = standings(&[backup("one-pool.json", &[], &POOLS[..1])], &[]);
+    assert_eq!((run.status, &run.out), (0, &alone[0]), "{}", run.err);
+    // Beside matches it is told how to have its table, and not mixed with theirs.
+    let many = backup("pools-and-matches.json", &pool_1(), &POOLS);
+    let run = standings(std::slice::from_ref(&many), &[]);
+    assert_eq!((run.status, played(&run.json())), (0, 12), "{}", run.err);
+    for (n, alone) in (1..).zip(&alone) {
+        let part = format!("{many}#pool-{n}");
+        assert!(
+            run.err.contains(&format!("a table of {part} alone")),
+            "{}",
+            run.err
+        );
+        assert_eq!(&standings(&[part], &[]).out, alone);
+    }
+    assert!(desk(&["list", &many]).err.contains("#pool-2: "));
+    // Pools alone are no list, and a part that is not there is said.
+    let pools = backup("two-pools.json", &[], &POOLS);
+    assert_eq!(desk(&["list", &pools]).status, 2);
+    let run = standings(&[format!("{many}#pool-3")], &[]);
+    assert_eq!((run.status, run.out.as_str()), (2, ""));
+    assert!(run.err.contains("no such part"), "{}", run.err);
+    // What cannot be read of a pool is no silence.
+    let odd = backup("odd-pool.json", &pool_1(), &["{}"]);
+    let run = standings(&[odd], &[]);
+    assert_eq!((run.status, played(&run.json())), (1, 12), "{}", run.err);
+    // A match has a name of its own as well.
+    let one = format!("{many}#{}", pool_1()[0].id);
+    assert_eq!(desk(&["list", &one]).out.lines().count(), 1);
+    assert_eq!(desk(&["replay", &one]).status, 0);
+}
+
 #[test]
 fn two_different_matches_are_not_compared_without_a_word() {
     let logs = pool_1();

@@ -2,6 +2,7 @@
 //! the way out.
 
 use std::io::{ErrorKind, Read};
+use std::path::Path;
 
 use dutystand::record::{self, Handed, Log, Opened, Reading};
 use dutystand::sheet::paper::{self, Draft, PaperSheet};
@@ -48,6 +49,14 @@ fn bytes(name: &str) -> Option<Vec<u8>> {
     None
 }
 
+/// The file of a name: that of a backup where the name is one of its parts, such as `backup.json#pool-1`.
+fn file_of(name: &str) -> &str {
+    match name.rsplit_once('#') {
+        Some((file, _)) if !Path::new(name).exists() => file,
+        _ => name,
+    }
+}
+
 /// What a file was handed over as.
 fn handed(name: &str) -> Option<Handed> {
     let read = record::handed(&bytes(name)?);
@@ -71,7 +80,7 @@ pub fn packed(name: &str) -> Option<Log> {
 
 /// What a file holds.
 pub enum Given {
-    /// Match records, and the paper sheets of a backup.
+    /// Match records, and the paper sheets and pools of a backup.
     Matches(Matches),
     /// A paper sheet, and the fields of it that nobody knows.
     Paper(Box<PaperSheet>, Vec<FormProblem>),
@@ -86,6 +95,8 @@ pub struct Matches {
     pub records: Vec<(String, Reading)>,
     /// The paper sheets of a backup.
     pub papers: Vec<(String, Draft)>,
+    /// The results of its pools, and the fields of each that nobody knows.
+    pub pools: Vec<(String, Box<Pool>, Vec<FormProblem>)>,
     /// Whether a part of a backup cannot be read.
     pub is_damaged: bool,
 }
@@ -98,8 +109,43 @@ impl Matches {
         }
     }
 
-    /// The records alone; that there are paper sheets is said.
+    /// Whether there is neither a record nor a paper sheet.
+    pub fn is_empty(&self) -> bool {
+        self.records.is_empty() && self.papers.is_empty()
+    }
+
+    /// All of it. A pool and nothing else is that pool.
+    fn all(mut self) -> Given {
+        if self.is_empty() && self.pools.len() == 1 {
+            let (_, pool, problems) = self.pools.swap_remove(0);
+            return Given::Pool(pool, problems);
+        }
+        Given::Matches(self)
+    }
+
+    /// What is called so, of all of it.
+    fn part(mut self, name: &str) -> Option<Given> {
+        if let Some(place) = self.pools.iter().position(|pool| pool.0 == name) {
+            let (_, pool, problems) = self.pools.swap_remove(place);
+            return Some(Given::Pool(pool, problems));
+        }
+        self.records.retain(|record| record.0 == name);
+        self.papers.retain(|paper| paper.0 == name);
+        self.pools.clear();
+        (!self.is_empty()).then_some(Given::Matches(self))
+    }
+
+    /// Says of the pools that they are not read here: each has a rule of order of its own.
+    pub fn say_pools(&self) {
+        for (name, ..) in &self.pools {
+            let say = "The results of a pool are not read here: desk standings makes a table of";
+            complain(name, &format!("{say} {name} alone."));
+        }
+    }
+
+    /// The records alone; that there are paper sheets and pools is said.
     pub fn records(self, name: &str) -> Option<Vec<(String, Reading)>> {
+        self.say_pools();
         let papers = match self.papers.len() {
             1 => "1 paper sheet".to_owned(),
             n => format!("{n} paper sheets"),
@@ -112,8 +158,26 @@ impl Matches {
     }
 }
 
-/// Reads a file as what it says that it is; one that says nothing as what is expected here.
+/// Reads a file, or a part of a backup, as what it says that it is; one that says nothing as what is
+/// expected here.
 pub fn given(name: &str, expected: FileKind) -> Option<Given> {
+    let file = file_of(name);
+    let part = match whole(file, expected)? {
+        Given::Matches(matches) if file == name => return Some(matches.all()),
+        given if file == name => return Some(given),
+        Given::Matches(matches) => matches.part(name),
+        Given::Paper(..) | Given::Pool(..) => None,
+    };
+    if part.is_none() {
+        complain(
+            name,
+            "There is no such part in this file. desk list names its parts.",
+        );
+    }
+    part
+}
+
+fn whole(name: &str, expected: FileKind) -> Option<Given> {
     let text = match handed(name)? {
         Handed::Text(text) => text,
         Handed::Record(log) => {
@@ -139,23 +203,28 @@ fn matches(name: &str, text: &str) -> Option<Matches> {
             for problem in &backup.problems {
                 complain(name, &problem.say);
             }
-            if !backup.desk.pools.is_empty() {
-                let say = "The pools in this backup are not read here: export each of them alone.";
-                complain(name, say);
-            }
             let records = backup.matches.into_iter().filter_map(|one| {
                 let name = format!("{name}#{}", one.reading.log.id);
                 readable(&name, one.reading).map(|reading| (name, reading))
             });
             let papers = (1..).zip(&backup.desk.papers);
+            let pools = (1..).zip(&backup.desk.pools);
+            let pools = pools.filter_map(|(n, text)| {
+                let name = format!("{name}#pool-{n}");
+                let (pool, problems) = form(&name, standings::read(text))?;
+                Some((name, Box::new(pool), problems))
+            });
+            let pools: Vec<_> = pools.collect();
+            let unread = pools.len() < backup.desk.pools.len();
             let matches = Matches {
                 records: records.collect(),
                 papers: papers
                     .map(|(n, text)| (format!("{name}#paper-{n}"), Draft::of_written(text)))
                     .collect(),
-                is_damaged: !backup.problems.is_empty(),
+                pools,
+                is_damaged: unread || !backup.problems.is_empty(),
             };
-            let is_nothing = matches.records.is_empty() && matches.papers.is_empty();
+            let is_nothing = matches.is_empty() && matches.pools.is_empty();
             (!is_nothing).then_some(matches)
         }
     }
@@ -178,6 +247,7 @@ pub fn sheets(name: &str) -> Option<Vec<Sheet>> {
     match given(name, FileKind::Paper)? {
         Given::Paper(sheet, problems) => Some(vec![(name.to_owned(), *sheet, problems)]),
         Given::Matches(matches) if !matches.papers.is_empty() => {
+            matches.say_pools();
             let papers = matches.papers.into_iter();
             let sheets = papers.map(|(name, draft)| (name, draft.check(true).sheet, Vec::new()));
             Some(sheets.collect())
@@ -196,8 +266,9 @@ pub fn record(name: &str) -> Option<Reading> {
 pub fn only(name: &str, mut all: Vec<(String, Reading)>) -> Option<Reading> {
     if all.len() > 1 {
         let say = format!(
-            "This is a backup of {} matches, and one is wanted here. Export that match alone.",
-            all.len()
+            "This is a backup of {} matches, and one is wanted here. Name one of them, such as {}.",
+            all.len(),
+            all[0].0
         );
         complain(name, &say);
         return None;

@@ -62,7 +62,7 @@ Example:  desk compare --text stand.json table.json
         more: "\
 desk standings FILE…
 The table of one file with the results of a pool, or of many match records and paper sheets; as JSON,
-with the reason for every place.
+with the reason for every place. A pool in a backup of matches is named: backup.json#pool-1.
     --text          to read
     --csv           as a table for a spreadsheet
     --by LIST       for records: the rule of order, the first criterion first, out of
@@ -131,8 +131,9 @@ Example:  desk rehearse --seed 7 > match.json
 
 /// What holds for all of them.
 const END: &str = "\
-A FILE is a match record, a backup of many records and paper sheets, or a packed record; - is standard
-input.
+A FILE is a match record, a packed record, or a backup of many records, paper sheets and pools; - is
+standard input. FILE#PART is one of a backup, as desk list names it: backup.json#paper-1. Its pools are
+called backup.json#pool-1 and so on.
 desk COMMAND --help says more of a command, with an example.
 Exit status: 0 fine, 1 findings, 2 could not read.
 ";

@@ -258,6 +258,10 @@ fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
     for (name, given) in files {
         match given {
             Some(Given::Matches(matches)) => {
+                matches.say_pools();
+                if matches.is_empty() {
+                    verdict = Verdict::Unreadable;
+                }
                 lines.extend(matches.records.into_iter().map(line_of));
                 let papers = matches.papers.into_iter();
                 lines.extend(papers.map(|(name, draft)| (name, Line::of_paper(&draft))));

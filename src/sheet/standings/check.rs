@@ -157,7 +157,11 @@ pub(super) fn has_result(played: &Played) -> bool {
 /// Everything that is wrong with the results, in their order, and what is missing among them. Match points
 /// are looked at where the table is counted.
 pub(super) fn check(pool: &Pool, instead: &[Option<Instead>]) -> Vec<Finding> {
-    let pools: Vec<&str> = pool.results.iter().map(|p| p.pool_among(&pool.results)).collect();
+    let pools: Vec<&str> = pool
+        .results
+        .iter()
+        .map(|p| p.pool_among(&pool.results))
+        .collect();
     let mut findings: Vec<Finding> = pools_mixed(&pools).into_iter().collect();
     let counted = || pool.results.iter().zip(instead).filter(|r| r.1.is_none());
     findings.extend(names_alike(&super::rank::names(
