@@ -29,6 +29,7 @@ pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use handed::{handed, Foreign, Handed};
 pub use line::LineWriter;
 pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
+pub use plain::plain;
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 pub use take_in::{is_of_record, take_in, TakeIn};

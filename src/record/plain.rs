@@ -11,7 +11,8 @@ const CUT: char = '…';
 /// Without characters that write nothing and move what stands around them: control characters act on a
 /// terminal, and direction characters (Unicode Standard Annex 9, section 2) turn the words and numbers that
 /// follow. A line break or a tab is a space.
-pub(super) fn plain(text: &str) -> String {
+#[must_use]
+pub fn plain(text: &str) -> String {
     let shown = |c: char| match c {
         '\n' | '\r' | '\t' => Some(' '),
         c if c.is_control() || turns(c) => None,

@@ -231,7 +231,9 @@ impl Reader {
 
     /// A text that is not empty.
     pub fn text(&mut self, field: &Field) -> Option<String> {
-        match field.value.as_str().map(str::trim) {
+        // One line, without what writes nothing: a sheet and a table have a line for it and no more.
+        let text = field.value.as_str().map(record::plain);
+        match text.as_deref().map(str::trim) {
             Some(text) if !text.is_empty() => Some(text.to_owned()),
             _ => {
                 self.wrong(&field.place, "This should be a text in quotes, not empty.");

@@ -213,6 +213,105 @@ fn a_name_in_a_list_is_no_formula() {
     }
 }
 
+/// A terminal obeys control characters, and direction characters turn what follows. Scripts get the letters as
+/// they are, with the escapes of JSON.
+#[test]
+fn no_name_acts_on_a_terminal() {
+    const ODD: &str = "\u{1b}[2J\u{9b}31m\u{7}\u{202e}Ot\u{2066}ters\u{7f}\r";
+    let is_plain = |text: &str| {
+        let ends = text.replace("\r\n", "\n");
+        let acts = |c: char| c != '\n' && c.is_control() || ('\u{2028}'..='\u{2069}').contains(&c);
+        assert!(!ends.contains(acts), "{text:?}");
+    };
+    let escaped = json!(ODD).to_string();
+    let odd = |text: &str, name: &str| {
+        let changed = text.replace(&format!("\"{name}\""), &escaped);
+        assert_ne!(changed, text);
+        changed
+    };
+    let record = file(&format!("{ODD}record.json"), &odd(&rehearsed(5), "Herons"));
+    let other = file(&format!("{ODD}other.json"), &rehearsed(6));
+    let name = serde_json::from_str::<Value>(&case("paper", 3)).expect("a sheet");
+    let name = name["teams"]["A"]["name"]
+        .as_str()
+        .expect("a name")
+        .to_owned();
+    let sheet = file(&format!("{ODD}sheet.json"), &odd(&case("paper", 3), &name));
+    let pool = file(
+        &format!("{ODD}pool.json"),
+        &odd(&case("standings", 1), "Otters"),
+    );
+    let none = format!("no-such{ODD}.json");
+    for args in [
+        ["list", &record, &sheet],
+        ["list", "--csv", &record],
+        ["audit", &record, &none],
+        ["sheet", &record, &other],
+        ["sheet", "--csv", &record],
+        ["paper", "--text", &sheet],
+        ["standings", "--text", &pool],
+        ["standings", "--csv", &pool],
+        ["replay", &none, ODD],
+        [ODD, ODD, ODD],
+    ] {
+        let run = desk(&args);
+        is_plain(&run.out);
+        is_plain(&run.err);
+    }
+    let run = desk(&["compare", "--text", &record, &other]);
+    assert!(run.out.contains("Ot"), "{}", run.out);
+    is_plain(&run.out);
+    // Each of these has one line, whatever the names.
+    let broken = file("broken\n.json", &rehearsed(5));
+    assert_eq!(desk(&["list", &broken]).out.lines().count(), 1);
+    assert_eq!(desk(&["audit", "no\nfile"]).err.lines().count(), 1);
+    let two_lines = case("standings", 1).replace("\"Otters\"", "\"Otters\\n1 Herons\"");
+    let plain = desk(&[
+        "standings",
+        "--text",
+        &file("one-line.json", &case("standings", 1)),
+    ])
+    .out;
+    let run = desk(&["standings", "--text", &file("two-lines.json", &two_lines)]);
+    assert_eq!(
+        run.out.lines().count(),
+        plain.lines().count(),
+        "{}",
+        run.out
+    );
+    // For a script.
+    let listed = desk(&["list", "--json", &record]).json();
+    assert_eq!(listed["list"][0]["file"], record.as_str());
+}
+
+/// What makes a result doubtful is read before the table, what is missing from it after it.
+#[test]
+fn a_doubt_stands_before_the_table() {
+    let pool = json!({
+        "log": "volleyball-pool", "version": 1, "rank_by": ["wins"], "teams": ["Otters", "Herons", "Voles"],
+        "results": [ { "home": "Otters", "away": "Herons", "sets": [[25, 24], [25, 20]] } ],
+    });
+    let run = desk(&[
+        "standings",
+        "--text",
+        &file("doubt-first.json", &pool.to_string()),
+    ]);
+    let place = |word: &str| {
+        let place = run.out.find(word);
+        place.unwrap_or_else(|| panic!("no {word}: {}", run.out))
+    };
+    assert!(
+        place("set_cannot_be: ") < place("matches  points"),
+        "{}",
+        run.out
+    );
+    assert!(
+        place("matches  points") < place("not_played: "),
+        "{}",
+        run.out
+    );
+}
+
 #[test]
 fn many_records_make_a_table_and_two_of_one_match_count_once() {
     let day = dutystand::sheet::demo::day();

@@ -9,13 +9,10 @@ use dutystand::sheet::paper::{self, Draft, PaperSheet};
 use dutystand::sheet::standings::{self, Pool};
 use dutystand::sheet::{FileKind, Form, FormProblem};
 
+use crate::print::complain;
+
 /// A file may be so long: the largest that any reader takes.
 const MOST_BYTES: usize = record::MOST_BACKUP_BYTES;
-
-/// Says what is wrong with a file.
-pub fn complain(name: &str, say: &str) {
-    eprintln!("{name}: {say}");
-}
 
 /// What is in a file.
 fn bytes(name: &str) -> Option<Vec<u8>> {

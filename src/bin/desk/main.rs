@@ -4,6 +4,7 @@
 
 mod files;
 mod help;
+mod print;
 
 use std::io::Write;
 use std::process::ExitCode;
@@ -14,15 +15,9 @@ use dutystand::rules::Preset;
 use dutystand::sheet::list::{self, Line};
 use dutystand::sheet::standings::{self, Criterion, Pool, Scheme};
 use dutystand::sheet::{self, audit, compare, paper, FileKind, FormProblem, WallClock};
-use files::{complain, Given};
+use files::Given;
+use print::{complain, line, lines, out};
 use serde_json::{json, Value};
-
-/// Prints. Whoever reads may have seen enough and gone: then there is nothing left to do.
-fn out(text: &str) {
-    if std::io::stdout().write_all(text.as_bytes()).is_err() {
-        std::process::exit(0);
-    }
-}
 
 fn main() -> ExitCode {
     let mut args = std::env::args().skip(1);
@@ -60,7 +55,7 @@ fn main() -> ExitCode {
     let verdict = done.unwrap_or_else(|say| {
         // Who is in a command already needs that one alone.
         let of = help::of(&command).map_or_else(help::overview, str::to_owned);
-        eprint!("{say}\n\n{of}");
+        print::refuse(&say, &of);
         Verdict::Unreadable
     });
     ExitCode::from(verdict as u8)
@@ -191,7 +186,7 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
         } else if asked.is("--csv") {
             records.push((name.to_owned(), replay));
         } else {
-            out(&sheet::text(&sheet::Sheet::of(&replay), clock));
+            lines(&sheet::text(&sheet::Sheet::of(&replay), clock));
         }
         Verdict::of(!reading.problems.is_empty())
     });
@@ -201,7 +196,7 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
             .iter()
             .map(|(name, replay)| (name.as_str(), replay))
             .collect();
-        out(&sheet::points_csv(&records, clock));
+        lines(&sheet::points_csv(&records, clock));
     }
     Ok(verdict)
 }
@@ -249,11 +244,11 @@ fn write_out(bytes: &[u8]) -> Result<(), String> {
 }
 
 /// The lines of what lies on a desk, each with the name of its file.
-type Lines = Vec<(String, Line)>;
+type Listed = Vec<(String, Line)>;
 
 /// The lines of records and paper sheets, and whether every file could be read.
-fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
-    let mut lines = Vec::new();
+fn listed(files: Vec<(&String, Option<Given>)>) -> (Listed, Verdict) {
+    let mut listed = Vec::new();
     let mut verdict = Verdict::Fine;
     for (name, given) in files {
         match given {
@@ -262,14 +257,14 @@ fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
                 if matches.is_empty() {
                     verdict = Verdict::Unreadable;
                 }
-                lines.extend(matches.records.into_iter().map(line_of));
+                listed.extend(matches.records.into_iter().map(line_of));
                 let papers = matches.papers.into_iter();
-                lines.extend(papers.map(|(name, draft)| (name, Line::of_paper(&draft))));
+                listed.extend(papers.map(|(name, draft)| (name, Line::of_paper(&draft))));
                 verdict = verdict.max(Verdict::of(matches.is_damaged));
             }
             Some(Given::Paper(sheet, problems)) => {
                 let draft = paper::Draft::of(&sheet);
-                lines.push((name.clone(), Line::of_paper(&draft)));
+                listed.push((name.clone(), Line::of_paper(&draft)));
                 verdict = verdict.max(Verdict::of(!problems.is_empty()));
             }
             Some(Given::Pool(..)) => {
@@ -279,7 +274,7 @@ fn lines(files: Vec<(&String, Option<Given>)>) -> (Lines, Verdict) {
             None => verdict = Verdict::Unreadable,
         }
     }
-    (lines, verdict)
+    (listed, verdict)
 }
 
 fn line_of((name, reading): (String, Reading)) -> (String, Line) {
@@ -297,17 +292,17 @@ fn all_given(asked: &Asked, expected: FileKind) -> Vec<(&String, Option<Given>)>
 
 fn list_all(asked: &Asked) -> Result<Verdict, String> {
     let hall = hall_clock(asked)?;
-    let (lines, verdict) = lines(all_given(asked, FileKind::Match));
+    let (listed, verdict) = listed(all_given(asked, FileKind::Match));
     if asked.is("--csv") {
-        out(&list::csv(&lines, hall));
+        lines(&list::csv(&listed, hall));
     } else if asked.json {
-        out(&format!("{}\n", list::json(&lines)));
+        out(&format!("{}\n", list::json(&listed)));
     } else {
-        for (name, line) in &lines {
-            out(&format!("{}\n", list::text(name, line)));
+        for (name, of) in &listed {
+            line(&list::text(name, of));
         }
     }
-    let findings = lines.iter().any(|(_, line)| line.findings > 0);
+    let findings = listed.iter().any(|(_, line)| line.findings > 0);
     Ok(verdict.max(Verdict::of(findings)))
 }
 
@@ -320,7 +315,7 @@ fn audit_all(asked: &Asked) -> Verdict {
             if asked.json {
                 all.push(audit::json(name, finding, replay.state()));
             } else {
-                out(&format!("{}\n", audit::text(name, finding, replay.state())));
+                line(&audit::text(name, finding, replay.state()));
             }
         }
         Verdict::of(!findings.is_empty())
@@ -347,9 +342,9 @@ fn paper_all(asked: &Asked) -> Verdict {
             out(&record::write(&checked.log));
         } else if asked.is("--text") {
             if several {
-                out(&format!("{name}:\n"));
+                line(&format!("{name}:"));
             }
-            out(&paper::text(&sheet, &checked));
+            lines(&paper::text(&sheet, &checked));
         } else {
             let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
             if several {
@@ -389,7 +384,7 @@ fn compare_two(asked: &Asked) -> Result<Verdict, String> {
     };
     let comparison = compare::compare(&first, &second);
     if asked.is("--text") {
-        out(&compare::text(&comparison));
+        lines(&compare::text(&comparison));
     } else {
         out(&format!("{}\n", compare::json(&comparison)));
     }
@@ -430,8 +425,8 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
             ((**pool).clone(), std::mem::take(problems), Verdict::Fine)
         }
         _ => {
-            let (lines, verdict) = lines(given);
-            let results = lines.into_iter().map(|(name, line)| line.result(name));
+            let (listed, verdict) = listed(given);
+            let results = listed.into_iter().map(|(name, line)| line.result(name));
             let mut pool = scheme.pool(rank_by, results.collect());
             pool.meetings = Some(meetings);
             (pool, Vec::new(), verdict)
@@ -445,12 +440,12 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
 fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
     let table = standings::rank(pool);
     if asked.is("--csv") {
-        out(&standings::csv(&table));
         for finding in &table.findings {
             complain(&finding.place(pool), &standings::say_finding(finding, pool));
         }
+        lines(&standings::csv(&table));
     } else if asked.is("--text") {
-        out(&standings::text(pool, &table));
+        lines(&standings::text(pool, &table));
     } else {
         let printed = with_problems(standings::json(pool, &table), problems);
         out(&format!("{printed}\n"));

@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use serde_json::{json, Value};
 
-use super::{say_finding, say_reason, Pool, Standings};
+use super::{say_finding, say_reason, Finding, Pool, Standings};
 use crate::sheet::spreadsheet::{number, quoted, Table};
 
 /// The table and the findings as one JSON object.
@@ -70,13 +70,30 @@ pub fn csv(standings: &Standings) -> String {
     table.finish()
 }
 
-/// The table as lines to read.
+/// The table as lines to read; before it what makes a result in it doubtful.
 #[must_use]
 pub fn text(pool: &Pool, standings: &Standings) -> String {
     let wide = standings.rows.iter().map(|r| r.team.chars().count());
     let wide = wide.max().unwrap_or(4).max(4);
-    let mut out = format!(
-        "   {:wide$}  matches  points  sets          points\n",
+    let mut out = String::new();
+    let (doubts, others): (Vec<&Finding>, Vec<&Finding>) =
+        standings.findings.iter().partition(|f| f.is_doubt());
+    let say = |out: &mut String, findings: &[&Finding]| {
+        for f in findings {
+            // Writing into a string cannot fail.
+            let _ = writeln!(
+                out,
+                "{}: {}: {}",
+                f.place(pool),
+                f.code(),
+                say_finding(f, pool)
+            );
+        }
+    };
+    say(&mut out, &doubts);
+    let _ = writeln!(
+        out,
+        "   {:wide$}  matches  points  sets          points",
         "team"
     );
     for row in &standings.rows {
@@ -92,14 +109,6 @@ pub fn text(pool: &Pool, standings: &Standings) -> String {
     for row in &standings.rows {
         let _ = writeln!(out, "{}", say_reason(row));
     }
-    for f in &standings.findings {
-        let _ = writeln!(
-            out,
-            "{}: {}: {}",
-            f.place(pool),
-            f.code(),
-            say_finding(f, pool)
-        );
-    }
+    say(&mut out, &others);
     out
 }
