@@ -71,10 +71,10 @@ impl Reading {
         self.problems.iter().any(Problem::is_fatal)
     }
 
-    /// Whether a part of it is missing, or is not as it was written.
+    /// Whether a part of it is missing or could not be read, which nobody sees in the log.
     #[must_use]
-    pub fn is_damaged(&self) -> bool {
-        self.cut_off || !self.unreadable.is_empty() || !self.changed.is_empty()
+    pub fn lacks_a_part(&self) -> bool {
+        self.cut_off || !self.unreadable.is_empty()
     }
 }
 

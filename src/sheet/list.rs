@@ -10,7 +10,7 @@ use super::standings::{self, Doubt, Played, Source};
 use super::{audit, paper, WallClock};
 use crate::game::entry::Detail;
 use crate::game::{Phase, Replay};
-use crate::record::{seals, Reading};
+use crate::record::{broken, seals, Reading};
 use crate::rules::{ByTeam, Score, Team};
 
 /// One line.
@@ -108,6 +108,7 @@ impl Line {
         let heading = state.heading();
         let number = heading.and_then(|h| h.details[Detail::MatchNo].clone());
         let seal = SealState::of(replay);
+        let is_changed = !reading.changed.is_empty() || !broken(replay.entries()).is_empty();
         let running = state.play().map(|play| play.score);
         Line {
             teams: ByTeam::new(|team| {
@@ -125,7 +126,7 @@ impl Line {
             time: one_match::time_of(replay),
             doubt: match seal {
                 SealState::Broken => Some(Doubt::Seal),
-                _ => reading.is_damaged().then_some(Doubt::Damaged),
+                _ => (is_changed || reading.lacks_a_part()).then_some(Doubt::Damaged),
             },
             played: standings::of_match(state),
         }

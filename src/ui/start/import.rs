@@ -322,7 +322,7 @@ impl Hand {
         if reading.is_nothing() {
             return None;
         }
-        let is_damaged = reading.is_damaged();
+        let lacks_a_part = reading.lacks_a_part();
         let (log, left_out) = reading.without_gaps();
         if left_out > 0 {
             self.says.push(text::left_out(name, left_out));
@@ -342,7 +342,7 @@ impl Hand {
             if !self.library.keep(&id, &log.entries).await {
                 self.says.push(text::import_not_saved(name));
             }
-            came_damaged(&id, is_damaged || left_out > 0);
+            came_damaged(&id, lacks_a_part || left_out > 0);
         }
         if !signatures.is_empty() {
             // What was drawn here stays as it is.

@@ -118,12 +118,13 @@ pub fn put_away(id: &str, away: bool) {
     }
 }
 
-/// Under this name stays that a match came from a file that was damaged: in storage it has good links.
+/// Under this name stays that a match came from a file of which a part was missing or could not be read: in
+/// storage it looks whole.
 fn came_damaged_key(id: &str) -> String {
     format!("came-damaged/{id}")
 }
 
-/// Notes whether the file that a match came from was damaged. Where storage is full it stays as it was.
+/// Notes whether the file that a match came from lacked a part. Where storage is full it stays as it was.
 pub fn came_damaged(id: &str, damaged: bool) {
     if damaged {
         let _ = device::set_setting(&came_damaged_key(id), "");

@@ -27,7 +27,7 @@ pub const IS_ARCHIVED: &str = "put away";
 
 /// What is wrong with a match that came from a damaged file.
 pub const CAME_DAMAGED: &str =
-    "The file it came from was damaged or cut off. Ask for it once more.";
+    "A part of the file it came from was missing or could not be read. Ask for it once more.";
 
 /// While files are read.
 pub const TAKING_IN: &str = "Taking it in \u{2026}";
