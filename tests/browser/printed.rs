@@ -3,7 +3,7 @@
 use dutystand::game::entry::{Detail, Staff};
 use dutystand::game::{rehearse, Entry, Kind, Replay};
 use dutystand::rules::{Preset, Shirt};
-use dutystand::sheet::{document, Sheet, WallClock};
+use dutystand::sheet::{demo, document, Sheet, WallClock};
 
 use serde_json::json;
 
@@ -24,6 +24,11 @@ pub const TESTS: &[Test] = &[
         name: "no_screen_prints_a_button",
         engines: ALL,
         run: no_screen_prints_a_button,
+    },
+    Test {
+        name: "no_desk_screen_prints_a_button",
+        engines: ALL,
+        run: no_desk_screen_prints_a_button,
     },
 ];
 
@@ -66,6 +71,38 @@ fn no_screen_prints_a_button(stage: &mut Stage) -> Ran {
         assert_eq!(pressed, json!([]), "{place}");
     }
     referee.browser().picture("printed");
+    Ok(())
+}
+
+/// The same of the desk with an invented day on it: its list takes two pages at most, a table and a sheet one.
+fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#to-desk");
+    referee.tap("Bring an invented day");
+    referee.browser().find("#tour");
+    referee.tap("Choose these: Invented day, Pool 2");
+    let home = referee.stage.url();
+    let sheet = format!("sheet/{}", demo::id_of(3));
+    for (place, shows, most) in [
+        ("desk", ".desk-item", 2),
+        ("desk/table", "#standings", 1),
+        (&*sheet, ".paper:not([aria-busy])", 1),
+    ] {
+        let address = format!("{home}desk.html#/{place}");
+        referee.browser().goto(&address);
+        referee.stage.reload();
+        referee.browser().find(shows);
+        referee.still();
+        if referee.browser().engine() == Engine::Chromium {
+            let paper = referee.browser().paper();
+            let found = pages(&paper);
+            assert!((1..=most).contains(&found), "{place}: {found} pages");
+        }
+        let pressed = referee.browser().value(PRESSED_ON_PAPER);
+        assert_eq!(pressed, json!([]), "{place}");
+        let name = format!("printed-{}", place.replace('/', "-"));
+        referee.browser().picture(&name);
+    }
     Ok(())
 }
 

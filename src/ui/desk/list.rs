@@ -10,6 +10,7 @@ use crate::rules::Preset;
 use crate::sheet::list::{csv, say_findings, Line};
 use crate::sheet::one_match::instead;
 use crate::sheet::paper::Draft;
+use crate::sheet::standings::Doubt;
 use crate::sheet::WallClock;
 use crate::ui::shelf::{Shelf, PAPERS, POOLS};
 use crate::ui::shell::{use_shell, Screen};
@@ -325,7 +326,9 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
             None => all.push(at.clone()),
         });
     };
-    let seal = (!line.on_paper).then(|| line.seal.say());
+    // A seal that does not fit is what is in doubt.
+    let shows_seal = !line.on_paper && line.doubt != Some(Doubt::Seal);
+    let seal = shows_seal.then(|| line.seal.say());
     view! {
         <label class="desk-choose">
             <input type="checkbox" prop:checked=is_chosen on:change=choose />

@@ -224,14 +224,22 @@ fn rule(
             scheme.set(one);
             let _ = device::set_setting(POINTS, one.code());
         };
-        choice(one.say().to_owned(), Signal::derive(move || scheme.get() == one), Box::new(tap))
+        choice(
+            one.say().to_owned(),
+            Signal::derive(move || scheme.get() == one),
+            Box::new(tap),
+        )
     });
     let times = (1..=MOST_MEETINGS).map(|times| {
         let tap = move || {
             meetings.set(times);
             let _ = device::set_setting(MEETINGS, &times.to_string());
         };
-        choice(words::times(times), Signal::derive(move || meetings.get() == times), Box::new(tap))
+        choice(
+            words::times(times),
+            Signal::derive(move || meetings.get() == times),
+            Box::new(tap),
+        )
     });
     let times = times.collect_view();
     view! {
