@@ -15,6 +15,7 @@ pub mod entry;
 mod fold;
 mod forfeit;
 mod game_captain;
+mod isolated;
 mod joined;
 mod late_fault;
 mod legal;
@@ -55,6 +56,7 @@ pub use game_captain::{
     can_be_named, captain, is_missing, last_speaker, named_before, requester, speaker, Requester,
     Speaker,
 };
+pub use isolated::isolated;
 pub use joined::Joined;
 pub use legal::{legal, legal_for};
 pub use line_up::may_start;

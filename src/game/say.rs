@@ -14,7 +14,7 @@ use crate::rules::{Invalid, Shirt, Team};
 /// One sentence or two for a pupil. Teams are named as in the heading of `state`.
 #[must_use]
 pub fn say(refusal: &Refusal, state: &State) -> String {
-    let name = |team: Team| state.name(team).to_owned();
+    let name = |team: Team| state.name_in_words(team);
     use Refusal as R;
     match refusal {
         R::NoMatch => "No match is open yet. The first entry opens it.".into(),
@@ -382,15 +382,15 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
             format!(
                 "Both teams were penalised between the sets: 1-1, both have rotated. The rules do not \
                  say who serves; {} were due. Who serves?",
-                state.name(due)
+                state.name_in_words(due)
             ),
-            vec![state.name(Team::A).to_owned(), state.name(Team::B).to_owned()],
+            vec![state.name_in_words(Team::A), state.name_in_words(Team::B)],
         ),
         Ask::UnregisteredInside { team, set } => (
             format!(
                 "The player of {} who is not on the list came in during set {set}. The rules do not \
                  say what becomes of that set. Is it lost?",
-                state.name(team)
+                state.name_in_words(team)
             ),
             choices(question.ask, |code| unregistered_choice(code, set)),
         ),
@@ -399,7 +399,7 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
                 "A player of {} who is not on the list came in during set {set}, and the match is over. \
                  The rules lose the points and sets won since; the casebook of 2024 loses the match. \
                  The competition's own rules come first. What is lost?",
-                state.name(team)
+                state.name_in_words(team)
             ),
             choices(question.ask, |code| unregistered_choice(code, set)),
         ),

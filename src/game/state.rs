@@ -6,6 +6,7 @@ use std::sync::Arc;
 use super::ask::Question;
 use super::ending::{How, SetRecord};
 use super::entry::{By, Check, Heading, SeenBy, Timer, Toss};
+use super::isolated::isolated;
 use super::protest::Protest;
 use super::sanction::Sanction;
 use super::set::{SetPlay, Side};
@@ -416,6 +417,12 @@ impl State {
             Some(h) if !h.names[team].is_empty() => &h.names[team],
             _ => team.letter(),
         }
+    }
+
+    /// The same as it stands in a sentence.
+    #[must_use]
+    pub fn name_in_words(&self, team: Team) -> String {
+        isolated(self.name(team))
     }
 
     /// The sanctions box.

@@ -365,7 +365,7 @@ pub fn protest(protest: &Protest, state: &State, end: &State) -> String {
     } else {
         "."
     };
-    let name = state.name(protest.team);
+    let name = state.name_in_words(protest.team);
     format!("Protest announced, {name}{by}{about}{stop}{unwritten}")
 }
 

@@ -15,7 +15,7 @@ use crate::app::store::Store;
 use crate::device::{self, Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
 use crate::game::entry::Heading;
 use crate::game::{Entry, Kind, Phase, Refusal, Replay, State};
-use crate::record::Log;
+use crate::record::{self, Log};
 use crate::ui::text;
 
 pub use crate::app::keeper::Saved;
@@ -496,6 +496,7 @@ impl Session {
         };
         match change {
             Change::Log => {
+                let is_first = self.id.with_untracked(Option::is_none);
                 let opened = keeper.take_log();
                 self.hands.update_value(|h| {
                     h.replay = Replay::of(opened.entries);
@@ -506,6 +507,10 @@ impl Session {
                     let told: Vec<String> = damage.iter().map(text::line_damage).collect();
                     self.problems.update(|problems| problems.extend(told));
                     self.damage.set(damage);
+                }
+                if is_first && self.is_changed_under_way() {
+                    self.problems
+                        .update(|problems| problems.push(text::RECORD_CHANGED.to_owned()));
                 }
                 self.stand(keeper.standing());
                 self.publish();
@@ -529,6 +534,15 @@ impl Session {
                 }
             });
         }
+    }
+
+    /// Whether somebody changed the record of a match that is still played. Once it is over, its list and
+    /// its sheet say so.
+    fn is_changed_under_way(self) -> bool {
+        self.hands.with_value(|h| {
+            h.replay.state().phase().is_under_way()
+                && !record::broken(h.replay.entries()).is_empty()
+        })
     }
 
     // ---- Opening and closing.

@@ -35,6 +35,11 @@ pub const TESTS: &[Test] = &[
         run: a_changed_record_stays_marked_and_leaves_as_it_came,
     },
     Test {
+        name: "a_changed_record_that_is_still_played_says_so_on_the_court",
+        engines: &[Engine::Chromium],
+        run: a_changed_record_that_is_still_played_says_so_on_the_court,
+    },
+    Test {
         name: "a_packed_file_is_taken_in",
         engines: &[Engine::Chromium],
         run: a_packed_file_is_taken_in,
@@ -202,6 +207,29 @@ fn a_changed_record_stays_marked_and_leaves_as_it_came(stage: &mut Stage) -> Ran
     referee.tap("Hand over the file");
     let (_, left) = referee.caught(&downloads);
     assert_eq!(left, changed);
+    Ok(())
+}
+
+/// Nobody plays on in a record that was changed without knowing it.
+fn a_changed_record_that_is_still_played_says_so_on_the_court(stage: &mut Stage) -> Ran {
+    let log = Log {
+        id: "played-on".to_owned(),
+        entries: begun(),
+    };
+    let text = record::write(&log);
+    let changed = text.replacen("\"n\":2,", "\"n\":2,\"at\":1764057600000,", 1);
+    assert_ne!(changed, text);
+    let mut referee = Referee::at(stage);
+    referee.open_file("changed.json", changed.as_bytes());
+    referee.reads("changed.json is on this phone now.");
+    let court = format!("{}#/play/{}", referee.stage.url(), log.id);
+    referee.browser().goto(&court);
+    referee.browser().find("#half-left");
+    referee.reads("This record was changed after it was written. The sheet shows where.");
+    referee.browser().picture("changed-court");
+    referee.tap("Understood");
+    referee.points(&[Side::Left], 50);
+    referee.saved();
     Ok(())
 }
 

@@ -142,6 +142,21 @@ fn shown(referee: &mut Referee) -> (bool, usize) {
     (seen[0] == json!(true), points as usize)
 }
 
+/// Waits until a match that was opened again is read, and goes to its court. Where only lines from before
+/// the match were read first, the page has opened *Before the match*, which leads on to the court.
+fn on_court_again(referee: &mut Referee) {
+    const ON_COURT: &str = "document.querySelector('#half-left') !== null";
+    let is_read = format!(
+        "document.querySelector('#stands-still') === null && ({ON_COURT} \
+         || [...document.querySelectorAll('button')].some((b) => b.innerText === 'To the court'))"
+    );
+    referee.browser().wait_until("the match is read", &is_read);
+    if referee.browser().value(ON_COURT) == json!(false) {
+        referee.tap("To the court");
+        referee.browser().find("#half-left");
+    }
+}
+
 /// Takes the last lines out of local storage, as a kill does.
 fn behind(referee: &mut Referee, id: &str, lines: usize) {
     referee.browser().run(
@@ -614,10 +629,7 @@ fn kill_once(
     referee.stage.start_browser();
     let luck = ["", "late=1500", "late=4600", "fails=2"][random.usize(0..4)];
     open_with(&mut referee, luck, id);
-    referee.browser().wait_until(
-                "the match is read",
-                "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
-            );
+    on_court_again(&mut referee);
     referee.saved();
     let (_, points) = shown(&mut referee);
     if points < *promised {
@@ -725,10 +737,7 @@ fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &
                 open_with(&mut referee, "", &id);
             }
         }
-        referee.browser().wait_until(
-            "the match is read",
-            "document.querySelector('#half-left') !== null && document.querySelector('#stands-still') === null",
-        );
+        on_court_again(&mut referee);
         referee.saved();
         let kept = referee.kept();
         if kept.local != kept.durable {

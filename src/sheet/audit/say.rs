@@ -11,7 +11,7 @@ use crate::sheet::words;
 /// What there is to look at, in one sentence or two.
 #[must_use]
 pub fn say(finding: &Finding, state: &State) -> String {
-    let name = |team: &Team| state.name(*team).to_owned();
+    let name = |team: &Team| state.name_in_words(*team);
     match &finding.what {
         What::Form {
             unreadable: true,

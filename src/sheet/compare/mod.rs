@@ -33,7 +33,7 @@ use crate::sheet::one_match::{pool_of, Known, OneMatch, Part};
 #[must_use]
 pub fn compare(first: &Replay, second: &Replay) -> Comparison {
     Comparison {
-        names: ByTeam::new(|team| first.state().name(team).to_owned()),
+        names: ByTeam::new(|team| first.state().name_in_words(team)),
         differences: explained(first, second),
     }
 }

@@ -17,6 +17,7 @@ use std::fmt::{Display, Write};
 use super::clock::WallClock;
 use super::words;
 use super::Sheet;
+use crate::game::isolated;
 use crate::rules::{ByTeam, Team};
 
 /// The style of the paper, in the page and in the file.
@@ -27,7 +28,7 @@ const FIRST_PAGE: usize = 3;
 /// The paper as a file of its own, with nothing outside of it.
 #[must_use]
 pub fn document(sheet: &Sheet, clock: WallClock) -> String {
-    let [a, b] = Team::BOTH.map(|team| escaped(&sheet.teams[team].name));
+    let [a, b] = Team::BOTH.map(|team| escaped(&isolated(&sheet.teams[team].name)));
     format!(
         "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\

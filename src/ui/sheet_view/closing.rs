@@ -162,7 +162,7 @@ fn sealed(replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
         (words::BROKEN, words::BROKEN_MORE)
     };
     view! {
-        <h2 id="seal-state">{heading}</h2>
+        <h2 id="seal-state" class:bad=!fits>{heading}</h2>
         <p class="check-code tabular" id="check-code">{code}</p>
         <p class:bad=!fits class:sentence=!fits>{more}</p>
         <p class="muted">{paper::SEAL_SHOWS}</p>

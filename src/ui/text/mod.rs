@@ -27,7 +27,7 @@ use crate::app::merge::{Damage, What};
 use crate::app::ports::{Health, Standing};
 use crate::app::summary::{Stage, Summary};
 use crate::device::{LocalTime, Offline, ReadTrouble};
-use crate::game::{Refusal, State};
+use crate::game::{isolated, Refusal, State};
 use crate::record::{Foreign, Reading};
 use crate::rules::Team;
 use crate::sheet::words::span;
@@ -209,7 +209,7 @@ fn name_or_letter(name: &str, team: Team) -> String {
     if name.trim().is_empty() {
         format!("Team {team}")
     } else {
-        name.to_owned()
+        isolated(name)
     }
 }
 
