@@ -3,15 +3,15 @@
 //!
 //! Every one of them may fail: by a panic, by an endless loop, and by the equations it asserts.
 
-use dutystand::app::merge::merge;
-use dutystand::app::ports::Lines;
-use dutystand::game::Replay;
-use dutystand::record::{
+use app::merge::merge;
+use app::ports::Lines;
+use game::Replay;
+use record::{
     self, frames, pack, read_drawn, seal_code, seals, spaced, typed_code, unpack, write_drawn,
     BackupReading, Gathering, Handed, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
     DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
 };
-use dutystand::sheet::{self, audit, paper, review, standings, Sheet, WallClock};
+use reports::{audit, paper, review, standings, Sheet, WallClock};
 
 /// What must hold of a reader, whatever it is given.
 pub type Law = fn(&[u8]);
@@ -59,10 +59,10 @@ pub fn file(bytes: &[u8]) {
     }
     let replay = Replay::of(reading.log.entries.clone());
     let all = Sheet::of(&replay);
-    let html = sheet::document(&all, WallClock(60));
+    let html = reports::document(&all, WallClock(60));
     assert!(!html.contains("<script") && !html.contains("<img"));
-    assert!(sheet::points_csv(&[("x", &replay)], WallClock(60)).starts_with("\u{feff}match,"));
-    let _ = sheet::text(&all, WallClock::default());
+    assert!(reports::points_csv(&[("x", &replay)], WallClock(60)).starts_with("\u{feff}match,"));
+    let _ = reports::text(&all, WallClock::default());
     let _ = audit::audit(&reading, &replay);
     let _ = review::Review::of(&replay);
     let again = record::read(&record::write(&reading.log));
@@ -71,7 +71,7 @@ pub fn file(bytes: &[u8]) {
     // What does not fit is told again, wherever the record goes.
     let told = |log: &record::Log| record::broken(&log.entries).len();
     assert_eq!(told(&again.log), told(&reading.log));
-    let printed = |reading: &Reading| sheet::fold_print(reading)["sets"].clone();
+    let printed = |reading: &Reading| reports::fold_print(reading)["sets"].clone();
     assert_eq!(printed(&again), printed(&reading));
     // What can be kept has no gap, loses no entry that it counts, and is read again as it is.
     let (kept, _) = reading.without_gaps();

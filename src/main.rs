@@ -2,7 +2,7 @@
 
 #[cfg(target_arch = "wasm32")]
 fn main() {
-    dutystand::ui::match_page::start();
+    ui::match_page::start();
 }
 
 #[cfg(not(target_arch = "wasm32"))]

@@ -2,7 +2,6 @@
 
 mod support;
 
-use dutystand::{record, sheet};
 use support::case::{cases, differences};
 
 /// Runs all cases of a file and tells every one that fails, with its source.
@@ -12,7 +11,7 @@ fn check(file: &str) {
     let mut failed = Vec::new();
     for case in &cases {
         let reading = record::read(&case.input.to_string());
-        let found = differences(&case.expect, &sheet::fold_print(&reading));
+        let found = differences(&case.expect, &reports::fold_print(&reading));
         if !found.is_empty() {
             failed.push(format!(
                 "{} {} ({})\n    {}",
@@ -61,7 +60,7 @@ topics! {
 fn the_matcher_sees_a_difference() {
     let all = cases("scoring");
     let case = &all[0];
-    let print = sheet::fold_print(&record::read(&case.input.to_string()));
+    let print = reports::fold_print(&record::read(&case.input.to_string()));
     let mut wrong = case.expect.clone();
     wrong["score"]["A"] = 2.into();
     assert_eq!(differences(&wrong, &print).len(), 1);

@@ -3,10 +3,10 @@
 
 use std::process::Command;
 
-use dutystand::game::rehearse;
-use dutystand::record::{frames, pack, Code, Gathering, Log, Seen, DIGITS_LARGE, DIGITS_SMALL};
-use dutystand::rules::Preset;
+use game::rehearse;
 use proptest::prelude::*;
+use record::{frames, pack, Code, Gathering, Log, Seen, DIGITS_LARGE, DIGITS_SMALL};
+use rules::Preset;
 
 fn log(preset: Preset, seed: u64) -> Log {
     Log {

@@ -12,13 +12,10 @@ mod support;
 
 use std::collections::BTreeMap;
 
-use dutystand::game::entry::{
-    Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope,
-};
-use dutystand::game::{legal, Entry, Kind, Level, Replay, Who};
-use dutystand::record::{Log, Reading};
-use dutystand::rules::{Preset, Rules, SetTarget, Sets, Shirt, SubstitutionPolicy, Team};
-use dutystand::sheet;
+use game::entry::{Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope};
+use game::{legal, Entry, Kind, Level, Replay, Who};
+use record::{Log, Reading};
+use rules::{Preset, Rules, SetTarget, Sets, Shirt, SubstitutionPolicy, Team};
 
 /// One set to three points, six players and two substitutes a team.
 fn tiny() -> Rules {
@@ -36,10 +33,7 @@ fn tiny() -> Rules {
 fn opening(rules: Rules, players: u16, liberos: &[u16]) -> Replay {
     let mut kinds = vec![support::heading(rules)];
     kinds.extend(Team::BOTH.map(|team| support::list(team, players, liberos)));
-    kinds.push(Kind::Toss(dutystand::game::entry::Toss::new(
-        Team::A,
-        Team::A,
-    )));
+    kinds.push(Kind::Toss(game::entry::Toss::new(Team::A, Team::A)));
     kinds.extend(support::set_begins(&rules));
     Replay::of(support::numbered(kinds))
 }
@@ -53,7 +47,7 @@ fn looks(replay: &Replay) -> String {
         },
         ..Reading::default()
     };
-    let mut print = sheet::fold_print(&reading);
+    let mut print = reports::fold_print(&reading);
     // Which entry it was is history, not state.
     for list in ["sanctions", "cancelled"] {
         for item in print[list].as_array_mut().into_iter().flatten() {
@@ -256,7 +250,7 @@ fn liberos() {
     );
     wanted.push(Kind::Replay {
         why: ReplayWhy::Injury,
-        hurt: Some(dutystand::game::entry::By {
+        hurt: Some(game::entry::By {
             team: Team::A,
             number: Some(Shirt(8)),
         }),

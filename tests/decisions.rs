@@ -20,8 +20,8 @@ mod positions;
 #[path = "decisions/service.rs"]
 mod service;
 
-use dutystand::learn::{Call, End, Foot, Ruling, Spot};
-use dutystand::rules::{Cause, Signal};
+use learn::{Call, End, Foot, Ruling, Spot};
+use rules::{Cause, Signal};
 
 /// Play goes on, by this rule.
 #[track_caller]
@@ -88,6 +88,6 @@ fn by_receivers(end: End) -> Ruling {
         (7.0, 0.0),
     ];
     places.swap(0, 4);
-    let formation = dutystand::learn::Formation(places.map(|(depth, right)| stands(depth, right)));
-    dutystand::learn::positions(end, &formation, false, dutystand::rules::Edition::E2025)
+    let formation = learn::Formation(places.map(|(depth, right)| stands(depth, right)));
+    learn::positions(end, &formation, false, rules::Edition::E2025)
 }

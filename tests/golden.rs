@@ -1,11 +1,11 @@
 //! Records as releases have written them: they are read the same for ever, and their seals fit.
 
-use dutystand::game::Kind;
-use dutystand::record::{self, seals, LineWriter};
-use dutystand::rules::{
+use game::Kind;
+use record::{seals, LineWriter};
+use reports::fold_print;
+use rules::{
     Decider, Edition, Preset, Roster, SetTarget, Sets, SubstitutionPolicy, UnderNet, WarmUpStyle,
 };
-use dutystand::sheet::fold_print;
 
 /// The records of version 1, made by the program of 2026-11-28: one for each preset and one with rules of
 /// its own, all of them sealed.
@@ -159,7 +159,7 @@ fn in_version_2_the_preset_is_a_label_and_decides_nothing() {
             let mut other = written.clone();
             other.insert("preset".to_owned(), label.into());
             let read = record::read_rules(&other).expect("every value is there");
-            let same = dutystand::rules::Rules { preset, ..read };
+            let same = rules::Rules { preset, ..read };
             assert_eq!(same, rules, "{label}");
         }
     }

@@ -2,9 +2,9 @@
 
 mod support;
 
-use dutystand::game::entry::{Amendment, Toss};
-use dutystand::game::{Entry, Kind, Outcome, Phase, Refusal, Replay};
-use dutystand::rules::{ByTeam, Preset, Rules, Score, Shirt, Team};
+use game::entry::{Amendment, Toss};
+use game::{Entry, Kind, Outcome, Phase, Refusal, Replay};
+use rules::{ByTeam, Preset, Rules, Score, Shirt, Team};
 use support::{heading, list, numbered, run, set_begins};
 
 fn grow(rules: Rules) -> Kind {
@@ -74,7 +74,7 @@ fn rules_by_which_the_set_would_be_over_are_refused() {
 fn rules_by_which_the_match_would_be_over_are_refused() {
     let mut replay = tally(&"A".repeat(25));
     let mut one_set = Preset::SchoolJunior.rules();
-    one_set.sets = dutystand::rules::Sets::BestOf(1);
+    one_set.sets = rules::Sets::BestOf(1);
     assert_eq!(
         enter(&mut replay, grow(one_set)),
         Outcome::Refused(Refusal::RulesSettled)

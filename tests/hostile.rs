@@ -8,14 +8,14 @@ mod readers;
 
 use std::path::PathBuf;
 
-use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::{
+use fastrand::Rng;
+use game::{rehearse, Entry, Kind};
+use readers::READERS;
+use record::{
     self, frames, pack, seal_code, unpack, Gathering, Log, DIGITS_SMALL, MOST_BYTES, MOST_ENTRIES,
 };
-use dutystand::rules::Preset;
-use dutystand::sheet::{paper, standings};
-use fastrand::Rng;
-use readers::READERS;
+use reports::{paper, standings};
+use rules::Preset;
 
 /// How often more than usual.
 fn times() -> usize {

@@ -2,12 +2,10 @@
 
 mod support;
 
-use std::path::PathBuf;
-
-use dutystand::game;
-use dutystand::record::{self, Log};
-use dutystand::rules::Preset;
 use proptest::prelude::*;
+use record::Log;
+use rules::Preset;
+use std::path::PathBuf;
 use support::random;
 
 fn round_trip(log: &Log) -> usize {

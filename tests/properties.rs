@@ -2,11 +2,10 @@
 
 mod support;
 
-use dutystand::game::{apply, legal, may, Entry, Kind, Outcome, Phase, Replay, State};
-use dutystand::record::{self, Log};
-use dutystand::rules::{Preset, Shirt, Team};
-use dutystand::sheet;
+use game::{apply, legal, may, Entry, Kind, Outcome, Phase, Replay, State};
 use proptest::prelude::*;
+use record::Log;
+use rules::{Preset, Shirt, Team};
 use support::random;
 
 /// So many cases of each law; `TIMES` multiplies them for a long run.
@@ -27,7 +26,7 @@ fn print(replay: &Replay) -> String {
         id: "same".into(),
         entries: replay.entries().to_vec(),
     };
-    sheet::fold_print(&record::read(&record::write(&log))).to_string()
+    reports::fold_print(&record::read(&record::write(&log))).to_string()
 }
 
 fn nobody_stands_twice(state: &State) {

@@ -6,10 +6,10 @@ mod support;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 
-use dutystand::game::{rehearse, Entry, How, Outcome, Phase, PointFor, Replay};
-use dutystand::record::{self, Log, Reading};
-use dutystand::rules::{ByTeam, Preset, Score, Team};
-use dutystand::sheet::{self, SetSheet, Sheet};
+use game::{rehearse, Entry, How, Outcome, Phase, PointFor, Replay};
+use record::{Log, Reading};
+use reports::{SetSheet, Sheet};
+use rules::{ByTeam, Preset, Score, Team};
 use support::{code, EVERY_KIND};
 
 /// Matches of each preset; `TIMES` multiplies them for a long run.
@@ -150,8 +150,8 @@ fn the_fold_prints_the_same_after_writing_and_reading() {
             ..Reading::default()
         };
         assert_eq!(
-            sheet::fold_print(&again),
-            sheet::fold_print(&first),
+            reports::fold_print(&again),
+            reports::fold_print(&first),
             "{name}"
         );
     });
@@ -224,7 +224,7 @@ fn the_running_score_ends_at_the_score() {
             }
             let set = &sheet.sets[usize::from(record.number) - 1];
             let standing = ByTeam::new(|team| {
-                let of_team = |p: &&sheet::PointMark| p.team == team && p.cancelled_by.is_none();
+                let of_team = |p: &&reports::PointMark| p.team == team && p.cancelled_by.is_none();
                 set.running.iter().filter(of_team).count()
             });
             assert_eq!(

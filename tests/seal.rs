@@ -1,13 +1,11 @@
 //! The seal and the links of an exported record: what was changed is found, and where.
 
-use dutystand::app::merge::merge;
-use dutystand::app::summary::Summary;
-use dutystand::game::{rehearse, Entry, Kind, Replay};
-use dutystand::record::{
-    broken, pack, read, seal_code, seals, unpack, write, Broken, LineWriter, Log,
-};
-use dutystand::rules::Preset;
-use dutystand::sheet::{self, audit, Sheet, WallClock};
+use app::merge::merge;
+use app::summary::Summary;
+use game::{rehearse, Entry, Kind, Replay};
+use record::{broken, pack, read, seal_code, seals, unpack, write, Broken, LineWriter, Log};
+use reports::{audit, Sheet, WallClock};
+use rules::Preset;
 
 fn sealed(preset: Preset, seed: u64) -> Log {
     let mut entries = rehearse(preset, seed);
@@ -182,7 +180,7 @@ fn a_changed_record_is_known_as_one_wherever_it_goes() {
         assert_eq!(first, all.iter().copied().map(Some).collect::<Vec<_>>());
         assert!(findings[0].what.code().starts_with("broken_"));
         assert!(Summary::of(&replay, n, "", 0).is_changed);
-        let sheet = sheet::text(&Sheet::of(&replay), WallClock(0));
+        let sheet = reports::text(&Sheet::of(&replay), WallClock(0));
         assert!(sheet.contains("CHANGED AFTER IT WAS WRITTEN"));
     }
     let replay = Replay::of(log.entries);
@@ -208,7 +206,7 @@ fn a_record_without_links_is_read_all_the_same() {
 #[test]
 fn a_field_of_a_newer_version_is_told_apart_from_a_change() {
     let mut entries = rehearse(Preset::SchoolSenior, 2);
-    let text = dutystand::record::write_entry(&entries[29]);
+    let text = record::write_entry(&entries[29]);
     entries[29].written = Some(
         text.replacen("\"n\":30,", "\"n\":30,\"weather\":\"hot\",", 1)
             .into(),

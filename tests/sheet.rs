@@ -2,12 +2,12 @@
 
 mod support;
 
-use dutystand::game::entry::{Change, LateFault, Timer, TimerAction};
-use dutystand::game::entry::{Fault, Found, Since};
-use dutystand::game::{Entry, Kind, Level, Replay, Timed, Who};
-use dutystand::record::{Log, Reading};
-use dutystand::rules::{Score, Shirt, Team};
-use dutystand::sheet::{Round, Sheet, WallClock};
+use game::entry::{Change, LateFault, Timer, TimerAction};
+use game::entry::{Fault, Found, Since};
+use game::{Entry, Kind, Level, Replay, Timed, Who};
+use record::{Log, Reading};
+use reports::{Round, Sheet, WallClock};
+use rules::{Score, Shirt, Team};
 use support::{line_up, numbered, played, run};
 
 fn totals(rounds: &[Round]) -> Vec<u16> {
@@ -68,7 +68,7 @@ fn a_penalty_ends_the_turn_and_is_marked() {
     assert_eq!(totals(&set.rounds.a), [3]);
     let last = set.running.last().expect("four points");
     assert_eq!((last.team, last.total), (Team::B, Some(1)));
-    assert_eq!(last.given_for, dutystand::game::PointFor::Penalty);
+    assert_eq!(last.given_for, game::PointFor::Penalty);
     assert_eq!(sheet.sanctions[0].score, Score { a: 3, b: 0 });
 }
 
@@ -116,9 +116,9 @@ fn game_captains_stand_with_their_score() {
     let named = sheet.sets[0].game_captains[0];
     assert_eq!((named.team, named.number), (Team::B, number));
     assert_eq!(named.score, Score { a: 1, b: 1 });
-    let text = dutystand::sheet::text(&sheet, WallClock(0));
+    let text = reports::text(&sheet, WallClock(0));
     assert!(text.contains("game captain 4 from 1:1"), "{text}");
-    let page = dutystand::sheet::document(&sheet, WallClock(0));
+    let page = reports::document(&sheet, WallClock(0));
     assert!(page.contains("Game captain") && page.contains("4 from 1:1"));
     let reading = Reading {
         log: Log {
@@ -127,7 +127,7 @@ fn game_captains_stand_with_their_score() {
         },
         ..Reading::default()
     };
-    let printed = dutystand::sheet::fold_print(&reading);
+    let printed = reports::fold_print(&reading);
     assert_eq!(
         printed["game_captain"],
         serde_json::json!({ "A": 1, "B": 4 })
@@ -171,9 +171,7 @@ fn cancelled_points_stay_visible() {
 
 #[test]
 fn minutes_run_from_the_first_service_to_the_last_point() {
-    let mut entries = numbered(support::opening(
-        dutystand::rules::Preset::International.rules(),
-    ));
+    let mut entries = numbered(support::opening(rules::Preset::International.rules()));
     let start = 1_800_000_000_000;
     for (i, entry) in entries.iter_mut().enumerate() {
         entry.at = Some(start + 1000 * i as i64);
@@ -246,7 +244,7 @@ fn sets_never_played_stand_on_the_sheet() {
     let mut more = run(&"A".repeat(25));
     more.push(Kind::Incomplete {
         team: Team::A,
-        scope: dutystand::game::entry::Scope::Match,
+        scope: game::entry::Scope::Match,
     });
     let sheet = Sheet::of(&played(more));
     let scores: Vec<(u16, u16)> = sheet.sets.iter().map(|s| (s.score.a, s.score.b)).collect();

@@ -3,8 +3,6 @@
 //!
 //! Screens are compiled for the browser alone; the words that need nothing of it are compiled here once more.
 
-use dutystand::{game, rules};
-
 // Each file holds more than one test asks for.
 #[allow(dead_code)]
 #[path = "../src/ui/text_before/briefing.rs"]
@@ -168,7 +166,12 @@ fn holds(sentence: &str, number: &str) -> bool {
 #[test]
 fn no_sentence_holds_a_number_that_a_rule_sets() {
     let mut wrong = Vec::new();
-    for folder in ["src/ui/text", "src/ui/text_before", "src/game", "src/sheet"] {
+    for folder in [
+        "src/ui/text",
+        "src/ui/text_before",
+        "src/game",
+        "src/reports",
+    ] {
         for source in sources(folder) {
             let has_words = folder.starts_with("src/ui")
                 || source.path.ends_with("say.rs")

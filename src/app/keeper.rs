@@ -23,8 +23,8 @@ use super::ports::{
     Written, LINES,
 };
 use super::store::Store;
-use crate::game::Entry;
-use crate::record::LineWriter;
+use game::Entry;
+use record::LineWriter;
 
 /// After a failure that may pass by itself, the database is tried again after this long. Our own
 /// choice: often enough to catch up between two rallies, rare enough not to tire a phone.

@@ -9,8 +9,8 @@
 use std::collections::BTreeMap;
 
 use super::ports::{Lines, Put};
-use crate::game::Entry;
-use crate::record::{read_entry, LineWriter, Link};
+use game::Entry;
+use record::{read_entry, LineWriter, Link};
 
 /// What several copies give together.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -114,9 +114,9 @@ impl Parts {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::rehearse;
-    use crate::record::{write_backup, KeptMatch, Log, OnDesk};
-    use crate::rules::Preset;
+    use game::rehearse;
+    use record::{write_backup, KeptMatch, Log, OnDesk};
+    use rules::Preset;
 
     fn taken_apart(text: &str, most: usize) -> (Vec<String>, Option<String>) {
         let mut parts = Parts::default();

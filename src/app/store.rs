@@ -13,7 +13,7 @@ use super::ports::{
     line_key, mark_key, split_line_key, Health, Lines, Storage, StorageTrouble, Written, LINES,
 };
 use super::summary::Summary;
-use crate::game::Replay;
+use game::Replay;
 
 /// The stores of this phone. Clones are the same.
 #[derive(Clone)]

@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::game::entry::Detail;
-use crate::game::{Phase, Replay, State};
-use crate::record::broken;
-use crate::rules::{ByTeam, Score, Team};
+use game::entry::Detail;
+use game::{Phase, Replay, State};
+use record::broken;
+use rules::{ByTeam, Score, Team};
 
 /// Grows whenever a field is added that a list cannot do without; an older summary is made anew.
 const VERSION: u32 = 2;
@@ -164,8 +164,8 @@ fn score([a, b]: [u16; 2]) -> Score {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::rehearse;
-    use crate::rules::Preset;
+    use game::rehearse;
+    use rules::Preset;
 
     #[test]
     fn it_says_what_the_fold_says_and_comes_back() {

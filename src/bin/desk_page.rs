@@ -2,7 +2,7 @@
 
 #[cfg(target_arch = "wasm32")]
 fn main() {
-    dutystand::ui::desk_page::start();
+    ui::desk_page::start();
 }
 
 #[cfg(not(target_arch = "wasm32"))]

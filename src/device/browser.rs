@@ -11,8 +11,8 @@ use super::coin::new_id;
 use super::durable::Durable;
 use super::listen::after;
 use super::local;
-use crate::app::ports::{Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written};
-use crate::app::store::Store;
+use app::ports::{Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written};
+use app::store::Store;
 
 /// The stores of this browser.
 #[derive(Default)]

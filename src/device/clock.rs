@@ -10,7 +10,7 @@ use std::rc::Rc;
 use super::listen::{is_visible, on_resume, on_visibility, Listeners, Watch, Watchers};
 use super::reach::window;
 use super::settings::{forget_setting, set_setting, setting};
-use super::skew::{Reading, Skew};
+use app::skew::{Reading, Skew};
 
 /// The setting that carries the skew over a reload.
 const SKEW: &str = "clock-skew";

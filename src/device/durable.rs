@@ -22,7 +22,7 @@ use web_sys::{
 use super::listen::after;
 use super::reach::{error_name, method, options, property, window};
 use super::trouble::of_thrown;
-use crate::app::ports::{Claimed, Index, Lines, Put, StorageTrouble, Written};
+use app::ports::{Claimed, Index, Lines, Put, StorageTrouble, Written};
 
 const DATABASE: &str = "dutystand";
 const VERSION: u32 = 1;

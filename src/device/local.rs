@@ -6,7 +6,7 @@ use wasm_bindgen::JsValue;
 
 use super::reach::window;
 use super::trouble::of_thrown;
-use crate::app::ports::StorageTrouble;
+use app::ports::StorageTrouble;
 
 /// The store itself. Looking at it throws where storage is forbidden, and the library's own
 /// accessor would then panic, so it is looked at first.

@@ -17,8 +17,8 @@ use super::coin::new_id;
 use super::listen::{every, Listener, Ticker};
 use super::local;
 use super::reach::{error_name, method, of_navigator, options, window};
-use crate::app::lease::{self, Lease};
-use crate::app::ports::OURS;
+use app::lease::{self, Lease};
+use app::ports::OURS;
 
 /// Who has the match.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 //! is a nuisance and no more, so nothing here is kept twice.
 
 use super::local;
-use crate::app::ports::{StorageTrouble, LINES, OURS};
+use app::ports::{StorageTrouble, LINES, OURS};
 
 fn key(name: &str) -> String {
     format!("{}s/{name}", OURS)

@@ -6,7 +6,7 @@ use web_sys::{BroadcastChannel, MessageEvent, StorageEvent};
 
 use super::listen::Listener;
 use super::reach::{property, window};
-use crate::app::ports::split_line_key;
+use app::ports::split_line_key;
 
 /// A tab's seat among those that have the same match open. Dropping it leaves.
 #[must_use = "the tab leaves when this is dropped"]

@@ -3,7 +3,7 @@
 use wasm_bindgen::JsValue;
 
 use super::reach::{error_name, error_words};
-use crate::app::ports::StorageTrouble;
+use app::ports::StorageTrouble;
 
 /// Sorts what the browser threw. Names as in the Web IDL standard's table of DOM exceptions; the two
 /// with NS_ERROR are older Firefox (from memory).

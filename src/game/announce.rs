@@ -3,7 +3,7 @@
 use super::entry::{Entry, Fault, Kind, Level};
 use super::sanction::SanctionKind;
 use super::state::State;
-use crate::rules::{Signal, Team};
+use rules::{Signal, Team};
 
 impl SanctionKind {
     /// The signal that shows it; a first improper request is only noted (15.11.2).

@@ -5,7 +5,7 @@ use super::set::SetPlay;
 use super::stage::Stage;
 use super::state::State;
 use super::Refusal;
-use crate::rules::{ByTeam, Team};
+use rules::{ByTeam, Team};
 
 /// A question to the first referee.
 #[derive(Clone, Debug, PartialEq, Eq)]

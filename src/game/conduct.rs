@@ -6,7 +6,7 @@ use super::sanction::SanctionKind;
 use super::state::State;
 use super::team_state::OutFor;
 use super::Refusal;
-use crate::rules::Team;
+use rules::Team;
 
 pub(super) fn check(state: &State, team: Team, who: &Who, level: Level) -> Result<(), Refusal> {
     let side = &state.teams[team];

@@ -6,7 +6,7 @@ use super::rally;
 use super::refusal::{InSet, Refusal};
 use super::stage::Stage;
 use super::state::State;
-use crate::rules::{Score, Team};
+use rules::{Score, Team};
 
 /// Where it is followed who stands where, service and rotation follow from the points: a score alone
 /// would leave them to guess, so the wrong rally is undone instead. A tally has neither.

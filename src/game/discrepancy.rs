@@ -4,7 +4,7 @@ use super::entry::Change;
 use super::stage::Stage;
 use super::state::State;
 use super::{substitution, Refusal};
-use crate::rules::Team;
+use rules::Team;
 
 pub(super) fn check(
     state: &State,

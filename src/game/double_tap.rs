@@ -3,7 +3,7 @@
 
 use super::entry::Kind;
 use super::fold::{Outcome, Replay};
-use crate::rules::Team;
+use rules::Team;
 
 /// Within so many milliseconds after a point no further rally can have been played. Our own choice, no source:
 /// the ball comes back to the server, the first referee whistles, and from the toss to the floor of the other
@@ -78,8 +78,8 @@ pub fn held_points(replay: &Replay, asked_since: Option<u32>) -> Vec<HeldPoint> 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::entry::{Entry, Heading};
-    use crate::rules::{ByTeam, Preset};
+    use crate::entry::{Entry, Heading};
+    use rules::{ByTeam, Preset};
 
     /// A tally with these entries, each with the second of its time.
     fn tally(entries: &[(i64, Kind)]) -> Replay {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::set::SetPlay;
 use super::stage::Coming;
-use crate::rules::{Score, Team};
+use rules::{Score, Team};
 
 /// How a set or a match was decided.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use super::joined::Joined;
 use super::timed::Timed;
-use crate::rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
+use rules::{ByTeam, Cause, Rules, Score, Shirt, Team};
 
 /// One entry of the log.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -747,7 +747,7 @@ pub enum TimerAction {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::rules::Preset;
+    use rules::Preset;
 
     #[test]
     fn an_amendment_is_what_makes_one_heading_into_the_other() {

@@ -7,7 +7,7 @@ use super::entry::Scope;
 use super::rally;
 use super::stage::{Coming, Stage};
 use super::state::State;
-use crate::rules::{ByTeam, Score, Team};
+use rules::{ByTeam, Score, Team};
 
 /// The opponent gets the points, and sets, that are missing; the incomplete team keeps its own
 /// (6.4.3).

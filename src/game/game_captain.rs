@@ -7,7 +7,7 @@ use super::refusal::Asked;
 use super::set::SetPlay;
 use super::state::State;
 use super::Refusal;
-use crate::rules::{Shirt, Team};
+use rules::{Shirt, Team};
 
 /// Who speaks for a team on court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use super::set::SetPlay;
 use super::stage::{Phase, Stage};
 use super::state::State;
 use super::{line_up, rally, Refusal};
-use crate::rules::{ByTeam, Score, Team};
+use rules::{ByTeam, Score, Team};
 
 /// Sets and score as they stood.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -83,10 +83,7 @@ pub(super) fn check(state: &State, joined: &Joined) -> Result<(), Refusal> {
 
 /// Whether a set can have ended so: the last point was the one that won it, or a clock ended it.
 fn ended(state: &State, set: u8, score: Score, winner: Team) -> bool {
-    let by_clock = matches!(
-        state.rules.set_limit,
-        Some(crate::rules::SetLimit::Minutes(_))
-    );
+    let by_clock = matches!(state.rules.set_limit, Some(rules::SetLimit::Minutes(_)));
     if by_clock {
         return true;
     }

@@ -14,7 +14,7 @@ use super::stage::{Coming, Stage};
 use super::state::State;
 use super::team_state::OutFor;
 use super::Refusal;
-use crate::rules::{Score, Team};
+use rules::{Score, Team};
 
 pub(super) fn check(state: &State, fault: &LateFault) -> Result<(), Refusal> {
     let play = at_hand(state, Some(fault.fault))?;

@@ -5,7 +5,7 @@ use super::entry::{
 };
 use super::reducer::may;
 use super::state::State;
-use crate::rules::{Shirt, Team};
+use rules::{Shirt, Team};
 
 /// All legal entries of a state, but for those that carry words, whole lists or a moment of the past
 /// (lists, line-ups, remarks, count-downs, causes, strikes, faults found late): these are asked for one

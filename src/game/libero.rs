@@ -5,7 +5,7 @@ use super::refusal::{Asked, Refusal};
 use super::set::{SetPlay, Side};
 use super::state::State;
 use super::substitution;
-use crate::rules::{Shirt, Team};
+use rules::{Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, change: Change) -> Result<(), Refusal> {
     let play = state.on_floor();

@@ -4,7 +4,7 @@ use super::set::SetPlay;
 use super::stage::Stage;
 use super::state::State;
 use super::Refusal;
-use crate::rules::{ByTeam, Shirt, Team};
+use rules::{ByTeam, Shirt, Team};
 
 pub(super) fn check(state: &State, team: Team, positions: &[Shirt]) -> Result<(), Refusal> {
     if !state.rules.line_ups {

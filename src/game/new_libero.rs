@@ -4,7 +4,7 @@ use super::entry::LiberoWhy;
 use super::refusal::{Asked, Refusal};
 use super::state::State;
 use super::team_state::OutFor;
-use crate::rules::{Shirt, Team};
+use rules::{Shirt, Team};
 
 pub(super) fn check(
     state: &State,

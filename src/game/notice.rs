@@ -5,7 +5,7 @@ use super::game_captain;
 use super::libero;
 use super::stage::{Phase, Stage};
 use super::state::State;
-use crate::rules::{Shirt, Step, Team};
+use rules::{Shirt, Step, Team};
 
 /// Something that is due, or worth knowing now.
 #[derive(Clone, Debug, PartialEq, Eq)]

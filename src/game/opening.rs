@@ -9,7 +9,7 @@ use super::stage::{Phase, Stage};
 use super::state::State;
 use super::team_state::OutFor;
 use super::Refusal;
-use crate::rules::{ByTeam, Shirt};
+use rules::{ByTeam, Shirt};
 
 pub(super) fn check_match(state: &State, heading: &Heading) -> Result<(), Refusal> {
     if state.heading.is_some() {

@@ -6,8 +6,8 @@ use super::signer::Signer;
 use super::stage::Phase;
 use super::state::{RunningTimer, Signature, State};
 use super::timed::Timed;
-use crate::game::{Kind, Outcome};
-use crate::rules::{Moment, Step, Team, Timing, WarmUpStyle};
+use crate::{Kind, Outcome};
+use rules::{Moment, Step, Team, Timing, WarmUpStyle};
 
 /// How a step stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -181,9 +181,9 @@ pub fn signed(replay: &Replay, signer: Signer) -> Signed {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::entry::{Check, Heading, Player, TeamList, TimerAction, Toss};
-    use crate::game::Entry;
-    use crate::rules::{plan, ByTeam, Preset, Shirt};
+    use crate::entry::{Check, Heading, Player, TeamList, TimerAction, Toss};
+    use crate::Entry;
+    use rules::{plan, ByTeam, Preset, Shirt};
 
     fn told(preset: Preset, kinds: Vec<Kind>) -> Replay {
         let heading = Heading::new(ByTeam::default(), preset.rules());

@@ -9,7 +9,7 @@ use super::state::State;
 use super::substitution;
 use super::team_state::Barred;
 use super::Refusal;
-use crate::rules::{Shirt, Team};
+use rules::{Shirt, Team};
 
 /// The number of the previewed entry: no entry of a log has it.
 const PREVIEWED: u32 = u32::MAX;
@@ -17,10 +17,10 @@ const PREVIEWED: u32 = u32::MAX;
 /// What a request that is not granted, a delay or misconduct becomes.
 ///
 /// ```
-/// use dutystand::game::{preview_sanction, Kind, SanctionKind, State};
-/// use dutystand::rules::Team;
-/// # use dutystand::game::{entry::Heading, Entry, Replay};
-/// # use dutystand::rules::{ByTeam, Preset};
+/// use game::{preview_sanction, Kind, SanctionKind, State};
+/// use rules::Team;
+/// # use game::{entry::Heading, Entry, Replay};
+/// # use rules::{ByTeam, Preset};
 /// # let heading = Heading::new(ByTeam::default(), Preset::International.rules());
 /// # let replay = Replay::of(vec![Entry::new(1, Kind::Match(Box::new(heading)))]);
 /// # let state: &State = replay.state();

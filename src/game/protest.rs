@@ -8,7 +8,7 @@ use super::game_captain;
 use super::stage::Phase;
 use super::state::State;
 use super::Refusal;
-use crate::rules::{Score, Shirt, Team};
+use rules::{Score, Shirt, Team};
 
 /// A protest that was announced.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use super::refusal::{InSet, Refusal};
 use super::set::PointFor;
 use super::stage::{Coming, Stage};
 use super::state::{Said, State};
-use crate::rules::{Cause, Edition, SetLimit, Sets, Team};
+use rules::{Cause, Edition, SetLimit, Sets, Team};
 
 /// A rally that was played is never refused while a set runs: a point must not be lost to
 /// bookkeeping.

@@ -7,7 +7,7 @@
 
 use super::entry::{Change, Fault, Kind, Level, Who};
 use super::team_state::{Barred, OutFor};
-use crate::rules::{Invalid, Score, Shirt, Team};
+use rules::{Invalid, Score, Shirt, Team};
 
 /// What was asked of a player who is, or is not, on court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

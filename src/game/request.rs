@@ -7,7 +7,7 @@ use super::sanction::{Sanction, SanctionKind};
 use super::set::{PointFor, SetPlay};
 use super::stage::Stage;
 use super::state::State;
-use crate::rules::{Score, Team};
+use rules::{Score, Team};
 
 /// Whether a team may ask for a regular interruption at all just now.
 pub(super) fn check_open(play: &SetPlay, team: Team) -> Result<(), Refusal> {

@@ -1,7 +1,7 @@
 //! The lines of the sanctions box.
 
 use super::entry::{Level, Who};
-use crate::rules::{Score, Team};
+use rules::{Score, Team};
 
 /// A line of the sanctions box.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -9,7 +9,7 @@ use super::state::State;
 use super::stop::RECOVERY_SECONDS;
 use super::team_state::{Barred, OutFor};
 use super::Refusal;
-use crate::rules::{Invalid, Shirt, Team};
+use rules::{Invalid, Shirt, Team};
 
 /// One sentence or two for a pupil. Teams are named as in the heading of `state`.
 #[must_use]

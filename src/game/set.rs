@@ -1,7 +1,7 @@
 //! A set on court: the places, who stands in them, the points and what the interruption allows.
 
 use super::entry::Change;
-use crate::rules::{ByTeam, Rules, Score, Shirt, Team};
+use rules::{ByTeam, Rules, Score, Shirt, Team};
 
 /// One place of the line-up, wherever rotation has brought it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,6 +1,6 @@
 //! Who signs a record, and how the log names them.
 
-use crate::rules::Team;
+use rules::Team;
 
 /// Who a signature is of: captains and coaches before the match (4.1.3, 5.2.1), captains and officials
 /// after it (5.1.3, 27.2.3.3).

@@ -4,7 +4,7 @@ use super::ending::Ending;
 use super::entry::Toss;
 use super::joined::Running;
 use super::set::{SetPlay, Side};
-use crate::rules::{ByTeam, Shirt, Team};
+use rules::{ByTeam, Shirt, Team};
 
 /// Where the match stands.
 #[derive(Clone, Debug)]

@@ -12,7 +12,7 @@ use super::sanction::Sanction;
 use super::set::{SetPlay, Side};
 use super::stage::{Coming, Phase, Stage};
 use super::team_state::TeamState;
-use crate::rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
+use rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
 
 /// A match after some entries.
 #[derive(Clone, Debug)]

@@ -9,7 +9,7 @@ use super::refusal::{Asked, InSet, Refusal};
 use super::stage::{Again, Coming, Stage};
 use super::state::State;
 use super::substitution;
-use crate::rules::{ByTeam, Shirt, Team};
+use rules::{ByTeam, Shirt, Team};
 
 /// Seconds for a hurt player to recover (17.1.2).
 pub const RECOVERY_SECONDS: u16 = 180;

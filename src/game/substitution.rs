@@ -7,7 +7,7 @@ use super::request;
 use super::set::{SetPlay, Side, Slot};
 use super::state::State;
 use super::team_state::{Barred, OutFor};
-use crate::rules::{Shirt, SubstitutionPolicy, Team};
+use rules::{Shirt, SubstitutionPolicy, Team};
 
 pub(super) fn check(
     state: &State,

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use super::entry::{Level, TeamList, Who};
-use crate::rules::Shirt;
+use rules::Shirt;
 
 /// What lasts the whole match for one team.
 #[derive(Clone, Debug, Default)]

@@ -4,7 +4,7 @@ use super::refusal::{InSet, Refusal};
 use super::request;
 use super::stage::Stage;
 use super::state::State;
-use crate::rules::Team;
+use rules::Team;
 
 pub(super) fn check(state: &State, team: Team) -> Result<(), Refusal> {
     let Stage::Playing(play) = &state.stage else {

@@ -4,7 +4,7 @@ use super::entry::{Kind, Timer, TimerAction};
 use super::stage::Phase;
 use super::state::State;
 use super::stop::RECOVERY_SECONDS;
-use crate::rules::{Rules, Team};
+use rules::{Rules, Team};
 
 /// What a count-down is for.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -4,7 +4,7 @@ use super::entry::{About, Toss, Won};
 use super::stage::{Coming, Stage};
 use super::state::State;
 use super::Refusal;
-use crate::rules::Team;
+use rules::Team;
 
 /// What a captain can choose (7.1.2).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

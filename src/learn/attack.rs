@@ -2,7 +2,7 @@
 
 use super::court::{End, ATTACK_LINE, BALL_RADIUS};
 use super::ruling::{Margin, Ruling};
-use crate::rules::Cause;
+use rules::Cause;
 
 /// What a player is at this moment.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

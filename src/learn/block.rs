@@ -3,7 +3,7 @@
 use super::attack::Row;
 use super::court::End;
 use super::ruling::{Margin, Ruling};
-use crate::rules::{Cause, Signal};
+use rules::{Cause, Signal};
 
 /// A player in a block.
 #[derive(Clone, Copy, Debug, PartialEq)]

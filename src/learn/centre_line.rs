@@ -2,7 +2,7 @@
 
 use super::court::{End, Foot, CENTRE_LINE_HALF};
 use super::ruling::{Margin, Ruling};
-use crate::rules::{Cause, UnderNet};
+use rules::{Cause, UnderNet};
 
 /// A part of the body above the feet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 
 use super::court::{End, BALL_RADIUS, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use crate::rules::{Cause, Edition};
+use rules::{Cause, Edition};
 
 /// Which contact sent the ball on its way.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

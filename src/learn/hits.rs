@@ -2,7 +2,7 @@
 
 use super::court::End;
 use super::ruling::{Margin, Ruling};
-use crate::rules::Cause;
+use rules::Cause;
 
 /// One contact of a player with the ball.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

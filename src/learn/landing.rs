@@ -2,7 +2,7 @@
 
 use super::court::{End, Point, HALF_LENGTH, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use crate::rules::Cause;
+use rules::Cause;
 
 /// How a ball touched the floor.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -2,7 +2,7 @@
 
 use super::court::{End, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use crate::rules::Cause;
+use rules::Cause;
 
 /// A player touches the net, an antenna or a post.
 #[derive(Clone, Copy, Debug, PartialEq)]

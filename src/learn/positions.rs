@@ -2,7 +2,7 @@
 
 use super::court::{End, Foot, HALF_LENGTH, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use crate::rules::{Cause, Edition, Signal};
+use rules::{Cause, Edition, Signal};
 
 /// The feet of the six players of a team, position 1 first. Of a player in the air it is where they last
 /// touched the floor (7.4.3).

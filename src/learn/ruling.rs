@@ -1,7 +1,7 @@
 //! What a decision comes to.
 
 use super::court::End;
-use crate::rules::{Cause, Signal};
+use rules::{Cause, Signal};
 
 /// A decision with its reason.
 #[derive(Clone, Copy, Debug, PartialEq)]

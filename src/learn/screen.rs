@@ -2,7 +2,7 @@
 
 use super::court::{End, Point};
 use super::ruling::{Margin, Ruling};
-use crate::rules::{Cause, Edition};
+use rules::{Cause, Edition};
 
 /// A player who stands, as an upright cylinder.
 #[derive(Clone, Copy, Debug, PartialEq)]

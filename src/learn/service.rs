@@ -2,7 +2,7 @@
 
 use super::court::{End, Foot, HALF_LENGTH, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use crate::rules::Cause;
+use rules::Cause;
 
 /// How the ball was put into play.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -373,9 +373,9 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::{rehearse, Entry, Kind};
-    use crate::rules::Preset;
+    use game::{rehearse, Entry, Kind};
     use proptest::prelude::*;
+    use rules::Preset;
 
     fn kept(seed: u64) -> KeptMatch {
         let drawn = Strokes::read("1,2 30,40;5,6").expect("a drawing");

@@ -1,7 +1,7 @@
 //! What a log shows by itself of having been changed after it was written: links and seals that do not fit.
 
 use super::seal::{seals, spaced, Seal};
-use crate::game::Entry;
+use game::Entry;
 
 /// A link or a seal that does not fit.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -4,7 +4,7 @@
 use serde_json::{Map, Value};
 
 use super::plain::{plain, plain_name};
-use crate::rules::Shirt;
+use rules::Shirt;
 
 /// The fields of an object.
 #[derive(Clone, Copy)]

@@ -13,7 +13,7 @@ use super::handed::Foreign;
 use super::unread::UNREAD;
 use super::wire;
 use super::{Extent, Log, Problem, Reading};
-use crate::game::{Entry, Kind};
+use game::{Entry, Kind};
 
 /// What the file says of itself.
 pub const NAME: &str = "volleyball-match";

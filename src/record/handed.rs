@@ -208,9 +208,9 @@ fn letter(byte: u8) -> Option<char> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::{rehearse, Kind};
-    use crate::record::{frames, pack, read, write, Log};
-    use crate::rules::Preset;
+    use crate::{frames, pack, read, write, Log};
+    use game::{rehearse, Kind};
+    use rules::Preset;
 
     fn log() -> Log {
         let mut entries = rehearse(Preset::SchoolJunior, 1);

@@ -2,7 +2,7 @@
 
 use super::chain::Link;
 use super::file;
-use crate::game::Entry;
+use game::Entry;
 
 /// Writes the lines of one match in order.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -1,5 +1,5 @@
 //! Words of a file as they may be shown. The record keeps the bytes that were written (see
-//! [`Entry::written`](crate::game::Entry::written)); links, seals and exports stay with those.
+//! [`Entry::written`](game::Entry::written)); links, seals and exports stay with those.
 
 /// The most letters of a name. The fields of this program take as many; a longer name of a file is cut, so
 /// that it moves no court and no line of a sheet. (Our own choice, no source.)
@@ -38,10 +38,10 @@ const fn turns(c: char) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::entry::Heading;
-    use crate::game::{Entry, Kind, Replay};
-    use crate::record::{read, write, Log};
-    use crate::rules::{ByTeam, Preset, Team};
+    use crate::{read, write, Log};
+    use game::entry::Heading;
+    use game::{Entry, Kind, Replay};
+    use rules::{ByTeam, Preset, Team};
 
     /// What a record says of itself holds for the bytes that stand in it, not for what is shown of them.
     #[test]

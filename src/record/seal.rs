@@ -9,7 +9,7 @@
 
 use super::chain::Link;
 use super::file::write_entry;
-use crate::game::{Entry, Kind};
+use game::{Entry, Kind};
 
 /// The signs of a code. Of each pair that looks alike on paper only one is there: 5 and not S, 2 and
 /// not Z, 8 and not B, 6 and not G, V and not U; no 0, O, Q, D, 1, I, L. (Our own choice.)

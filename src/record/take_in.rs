@@ -3,7 +3,7 @@
 
 use super::file::MOST_ENTRIES;
 use super::{Log, Reading};
-use crate::game::{Entry, Kind};
+use game::{Entry, Kind};
 
 /// An id may be so long; ours have far less.
 const MOST_ID: usize = 48;
@@ -138,9 +138,9 @@ impl Reading {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::rehearse;
-    use crate::rules::Preset;
+    use game::rehearse;
     use proptest::prelude::*;
+    use rules::Preset;
 
     fn log(id: &str, entries: &[Entry]) -> Log {
         Log {

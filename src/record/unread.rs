@@ -23,9 +23,9 @@ pub fn with_unread(file: String, unread: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::game::rehearse;
-    use crate::record::{read, write, Log};
-    use crate::rules::Preset;
+    use crate::{read, write, Log};
+    use game::rehearse;
+    use rules::Preset;
 
     #[test]
     fn they_leave_with_the_file_and_hide_nothing() {

@@ -203,7 +203,7 @@ pub fn is_tomorrow(today_at: i64, now: i64) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::rules::Preset;
+    use crate::Preset;
 
     fn before(rules: &Rules, step: Step) -> Option<u16> {
         plan(rules)

@@ -375,7 +375,7 @@ impl Signal {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::rules::{Arm, Team};
+    use crate::{Arm, Team};
 
     fn distance(a: Point, b: Point) -> f64 {
         f64::from(a.0 - b.0).hypot(f64::from(a.1 - b.1))

@@ -8,17 +8,17 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::app::keeper::{Change, Keeper};
-use crate::app::merge::{unread, Damage};
-use crate::app::ports::{Health, Standing};
-use crate::app::store::Store;
-use crate::device::{self, Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
-use crate::game::entry::Heading;
-use crate::game::{Entry, Kind, Phase, Refusal, Replay, State};
-use crate::record::{self, Log};
-use crate::ui::text;
+use crate::text;
+use app::keeper::{Change, Keeper};
+use app::merge::{unread, Damage};
+use app::ports::{Health, Standing};
+use app::store::Store;
+use device::{Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
+use game::entry::Heading;
+use game::{Entry, Kind, Phase, Refusal, Replay, State};
+use record::Log;
 
-pub use crate::app::keeper::Saved;
+pub use app::keeper::Saved;
 
 /// How often count-downs are looked at.
 const TICK_MS: u32 = 250;

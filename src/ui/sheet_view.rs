@@ -12,10 +12,10 @@ use super::session::{use_session, Session};
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
 use super::text;
-use crate::device::{offset_minutes, print_page, Parcel};
-use crate::game::Replay;
-use crate::sheet::{document, parts, points_csv, Sheet, WallClock};
-use crate::ui::part::afterwards::{afterwards, by_and_by};
+use crate::part::afterwards::{afterwards, by_and_by};
+use device::{offset_minutes, print_page, Parcel};
+use game::Replay;
+use reports::{document, parts, points_csv, Sheet, WallClock};
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
 #[component]

@@ -1,8 +1,6 @@
 //! What lies on the desk and is no match record: paper sheets that are being keyed in, kept with every
 //! key, and the results of pools, kept as they came.
 
-use crate::device;
-
 /// Things of one kind, kept each under its id.
 pub struct Shelf {
     /// Under this name stand the ids of all of them.

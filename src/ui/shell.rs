@@ -16,9 +16,9 @@ use super::part::refusal::RefusalSheet;
 use super::session::{use_session, Saved, Session};
 use super::start::{export, RUNS_MS};
 use super::text;
-use crate::app::ports::Standing;
-use crate::device::{self, Focus, Offline, Worker};
-use crate::sheet::ClockDoubt;
+use app::ports::Standing;
+use device::{Focus, Offline, Worker};
+use reports::ClockDoubt;
 
 use opened::{Opened, Step};
 pub use screen::{Document, Screen};

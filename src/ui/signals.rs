@@ -1,15 +1,13 @@
 //! Every official signal, to look through and to learn: a list, and one drawing after the other whose
 //! meaning is asked first. Nobody counts what was known.
 
+use crate::part::afterwards::by_and_by;
+use crate::part::signal_figure::SignalFigure;
+use crate::session::use_session;
+use crate::shell::{scroll_once_long_enough, use_shell};
+use crate::text;
 use leptos::prelude::*;
-
-use crate::device;
-use crate::rules::{Signal as Sign, Team};
-use crate::ui::part::afterwards::by_and_by;
-use crate::ui::part::signal_figure::SignalFigure;
-use crate::ui::session::use_session;
-use crate::ui::shell::{scroll_once_long_enough, use_shell};
-use crate::ui::text;
+use rules::{Signal as Sign, Team};
 
 /// From one drawing to the next, so that neighbours of the list do not follow each other; it has no
 /// divisor with their number in common, so each comes once.

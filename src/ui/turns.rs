@@ -13,7 +13,7 @@ use std::pin::Pin;
 use any_spawner::{CustomExecutor, Executor};
 use async_task::Runnable;
 
-use crate::device::Turn;
+use device::Turn;
 
 thread_local! {
     static WAITING: RefCell<VecDeque<Runnable>> = const { RefCell::new(VecDeque::new()) };

@@ -1,15 +1,13 @@
 //! Logs without any sense: a beginning that could be, then any entry with any number, some with insisting
 //! and some with times. The same seed gives the same log.
 
-use dutystand::game::entry::{
+use fastrand::Rng;
+use game::entry::{
     Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, Player,
     ReplayWhy, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss,
 };
-use dutystand::game::{rehearse_by, Entry, Kind, Level, Timed, Who};
-use dutystand::rules::{
-    ByTeam, Cause, Preset, Rules, Score, Sets, Shirt, SubstitutionPolicy, Team,
-};
-use fastrand::Rng;
+use game::{rehearse_by, Entry, Kind, Level, Timed, Who};
+use rules::{ByTeam, Cause, Preset, Rules, Score, Sets, Shirt, SubstitutionPolicy, Team};
 
 /// A log of so many entries at most behind a plausible opening, or behind nothing but the heading.
 pub fn log(seed: u64, most: usize) -> Vec<Entry> {

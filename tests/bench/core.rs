@@ -13,11 +13,9 @@ use std::process::ExitCode;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
-use dutystand::game::{
-    apply, legal, notices, rehearse, rehearse_by, Entry, Outcome, Replay, State,
-};
-use dutystand::rules::{Preset, Rules, Sets, Shirt, Team};
-use dutystand::sheet::Sheet;
+use game::{apply, legal, notices, rehearse, rehearse_by, Entry, Outcome, Replay, State};
+use reports::Sheet;
+use rules::{Preset, Rules, Sets, Shirt, Team};
 
 fn main() -> ExitCode {
     let wanted = match Wanted::from_args(std::env::args().skip(1)) {

@@ -1,7 +1,7 @@
 //! What is seen and reached without looking twice: figures for eyes at arm's length, a lock that opens at
 //! once, courts that change once, keys that stay where they are.
 
-use dutystand::game::{notices, Notice};
+use game::{notices, Notice};
 use serde_json::{json, Value};
 
 use crate::driver::Engine;

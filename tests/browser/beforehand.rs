@@ -1,9 +1,9 @@
 //! What follows is said before it is done: delays, misconduct, injuries, signing and sealing, each by the
 //! buttons a person presses.
 
-use dutystand::game::entry::{Check, Detail};
-use dutystand::game::{Entry, Kind, Level, Replay, SanctionKind};
-use dutystand::rules::{Preset, Team};
+use game::entry::{Check, Detail};
+use game::{Entry, Kind, Level, Replay, SanctionKind};
+use rules::{Preset, Team};
 
 use crate::driver::Engine;
 use crate::kept::begun;

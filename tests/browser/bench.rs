@@ -3,9 +3,9 @@
 //! Every figure is a ratio against the smallest plain page that shows the same, taken on the
 //! same machine in the same run, turn by turn; milliseconds alone say little about a phone.
 
-use dutystand::game::{rehearse, Entry, Kind, Phase, Replay};
-use dutystand::record::{self, KeptMatch, Log, OnDesk};
-use dutystand::rules::{Preset, Rules, Sets, Team};
+use game::{rehearse, Entry, Kind, Phase, Replay};
+use record::{KeptMatch, Log, OnDesk};
+use rules::{Preset, Rules, Sets, Team};
 use serde_json::{json, Value};
 
 use crate::driver::{Browser, Engine};

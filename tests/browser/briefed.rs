@@ -1,8 +1,8 @@
 //! Before the match: what is measured, who clears what was wrong, who is briefed, who signs, who is
 //! late, who goes in before the first service.
 
-use dutystand::game::{signed, Choice, Entry, Kind, Phase, Replay, Signed, Signer};
-use dutystand::rules::Team;
+use game::{signed, Choice, Entry, Kind, Phase, Replay, Signed, Signer};
+use rules::Team;
 use serde_json::json;
 
 use crate::driver::Engine;

@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 
-use dutystand::record::Log;
-use dutystand::rules::Preset;
+use record::Log;
+use rules::Preset;
 use serde_json::json;
 
 use crate::driver::Engine;

@@ -1,9 +1,9 @@
 //! Who speaks for a team is asked for below the court and never in the way, a protest is announced and
 //! written, and the words are those of the rules in force.
 
-use dutystand::game::entry::{Change, Protested};
-use dutystand::game::{speaker, Entry, Kind, Speaker};
-use dutystand::rules::{Preset, Rules, Shirt, Team};
+use game::entry::{Change, Protested};
+use game::{speaker, Entry, Kind, Speaker};
+use rules::{Preset, Rules, Shirt, Team};
 use serde_json::json;
 
 use crate::driver::Engine;

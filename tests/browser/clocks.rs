@@ -1,7 +1,7 @@
 //! What the clock changes by itself moves no button, since a finger may be on its way to it.
 
-use dutystand::game::Phase;
-use dutystand::rules::{Preset, CALL_BACK_SECONDS};
+use game::Phase;
+use rules::{Preset, CALL_BACK_SECONDS};
 use serde_json::{json, Value};
 
 use crate::kept::begun;

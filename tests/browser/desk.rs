@@ -1,11 +1,11 @@
 //! The coordinator's desk: an invented day from one tap, a table, two records side by side, a paper sheet
 //! keyed in without a mouse, and the look back on a match.
 
-use dutystand::game::entry::Detail;
-use dutystand::game::Replay;
-use dutystand::sheet::demo;
-use dutystand::sheet::paper::{Cell, Draft, Part};
-use dutystand::sheet::standings::{self, Criterion, Pool};
+use game::entry::Detail;
+use game::Replay;
+use reports::demo;
+use reports::paper::{Cell, Draft, Part};
+use reports::standings::{self, Criterion, Pool};
 use serde_json::json;
 
 use crate::driver::{Browser, Engine};
@@ -207,7 +207,7 @@ fn desk_keys_in_a_paper_set_without_a_mouse(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#to-desk");
     referee.tap("Key in a paper sheet");
-    let first = Cell::new(1, Part::First, dutystand::rules::Team::A, 0, 0).key();
+    let first = Cell::new(1, Part::First, rules::Team::A, 0, 0).key();
     referee.browser().find(".keying");
     referee.tap("Set 1");
     referee.browser().wait_until(

@@ -1,11 +1,9 @@
 //! What comes to the desk and leaves it: many files at once, a list for a spreadsheet, what was deleted and is
 //! brought back, and what cannot be done with what is chosen.
 
-use std::time::Instant;
-
-use dutystand::record;
-use dutystand::sheet::{demo, paper};
+use reports::{demo, paper};
 use serde_json::json;
+use std::time::Instant;
 
 use crate::driver::Engine;
 use crate::referee::Referee;

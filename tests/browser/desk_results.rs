@@ -1,11 +1,11 @@
 //! What the desk makes of many results: the pool of a paper sheet, results in doubt, how often teams meet, and
 //! two matches that are compared although they are not one.
 
-use dutystand::game::entry::Detail;
-use dutystand::game::{Entry, Kind, Replay};
-use dutystand::record::{self, KeptMatch, Log, OnDesk};
-use dutystand::sheet::paper::Draft;
-use dutystand::sheet::{demo, paper, Sheet};
+use game::entry::Detail;
+use game::{Entry, Kind, Replay};
+use record::{KeptMatch, Log, OnDesk};
+use reports::paper::Draft;
+use reports::{demo, paper, Sheet};
 use serde_json::json;
 
 use crate::desk_files::POOL;
@@ -56,7 +56,7 @@ fn file(log: &Log) -> (String, String) {
     (format!("{}.json", log.id), record::write(log))
 }
 
-fn with_heading(log: &mut Log, change: impl Fn(&mut dutystand::game::entry::Heading)) {
+fn with_heading(log: &mut Log, change: impl Fn(&mut game::entry::Heading)) {
     let first = &mut log.entries[0];
     if let Kind::Match(heading) = &mut first.kind {
         change(heading);

@@ -76,6 +76,9 @@ const UNCOVER: &str = "
     })();
 ";
 
+/// Of an element that the page has taken away.
+const GONE: &str = "is gone";
+
 /// A running browser with one page.
 pub struct Browser {
     engine: Engine,
@@ -224,10 +227,28 @@ impl Browser {
 
     /// Puts a finger on the middle of an element and lifts it. Fails if something lies over it.
     pub fn tap(&mut self, element: &Element) {
-        let Element(reference) = element;
         if let Some(over) = self.over(element) {
             panic!("what should be tapped {over}");
         }
+        self.press(element);
+    }
+
+    /// Taps what is found. Where the page has taken it away meanwhile, as one that loads anew does, it is
+    /// looked for once more, as a person would.
+    pub fn tap_found(&mut self, find: impl Fn(&mut Browser) -> Element) {
+        let begun = Instant::now();
+        loop {
+            let element = find(self);
+            match self.over(&element) {
+                None => return self.press(&element),
+                Some(over) if over == GONE && begun.elapsed() < PATIENCE => {}
+                Some(over) => panic!("what should be tapped {over}"),
+            }
+        }
+    }
+
+    fn press(&mut self, element: &Element) {
+        let Element(reference) = element;
         self.aim(element);
         self.by_finger(json!([
             { "type": "pointerMove", "duration": 0, "x": 0, "y": 0, "origin": reference },
@@ -344,15 +365,23 @@ impl Browser {
     /// Brings an element into view and says what keeps a finger from its middle, if anything.
     pub fn over(&mut self, element: &Element) -> Option<String> {
         let Element(reference) = element;
-        self.run(UNCOVER, json!([reference]))
-            .as_str()
-            .map(str::to_owned)
+        let script = UNCOVER;
+        let arguments = json!([reference]);
+        match self.try_to(Command::Run { script, arguments }) {
+            Ok(over) => over.as_str().map(str::to_owned),
+            // WebKit hands the script nothing where the others refuse.
+            Err(trouble)
+                if trouble.contains("stale element") || trouble.contains("null is not") =>
+            {
+                Some(GONE.to_owned())
+            }
+            Err(trouble) => panic!("{} refused: {trouble}", self.engine.name()),
+        }
     }
 
     /// Taps the one thing that is called so.
     pub fn tap_named(&mut self, name: &str) {
-        let element = self.find_named(name);
-        self.tap(&element);
+        self.tap_found(|browser| browser.find_named(name));
     }
 
     /// Types into a field, replacing what it holds.

@@ -1,8 +1,8 @@
 //! Files that come in: the same one, another record of it, one that is cut off, one that is none.
 
-use dutystand::game::{Entry, Kind, Replay};
-use dutystand::record::{self, Log};
-use dutystand::rules::{Preset, Team};
+use game::{Entry, Kind, Replay};
+use record::Log;
+use rules::{Preset, Team};
 use serde_json::json;
 
 use crate::driver::Engine;

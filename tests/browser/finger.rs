@@ -1,7 +1,7 @@
 //! What a finger does that nobody has planned: twice, on the wrong thing, while the screen changes, and back.
 
-use dutystand::game::{Entry, Kind, NO_RALLY_MS};
-use dutystand::rules::{Shirt, Team};
+use game::{Entry, Kind, NO_RALLY_MS};
+use rules::{Shirt, Team};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -86,7 +86,7 @@ fn two_taps_at_once(stage: &mut Stage) -> Ran {
     let replay = referee.court_is_right(false);
     let order: String = replay
         .outcomes()
-        .filter(|(_, o)| !matches!(o, dutystand::game::Outcome::Struck(_)))
+        .filter(|(_, o)| !matches!(o, game::Outcome::Struck(_)))
         .filter_map(|(e, _)| match e.kind {
             Kind::Rally { won_by, .. } => Some(won_by.letter()),
             _ => None,

@@ -1,8 +1,7 @@
 //! A whole set by taps, as it is played: what is on the screen is what the core makes of the log.
 
-use dutystand::game::{Kind, Phase, Replay};
-use dutystand::record;
-use dutystand::rules::{Shirt, Team};
+use game::{Kind, Phase, Replay};
+use rules::{Shirt, Team};
 
 use crate::driver::Engine;
 use crate::referee::{Referee, Side, A, B};
@@ -53,7 +52,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     let downloads = referee.catch_downloads();
     up_to_the_first_service(&mut referee);
     let replay = referee.court_is_right(false);
-    let ticked = |e: &&dutystand::game::Entry| matches!(&e.kind, Kind::Check(c) if c.ok);
+    let ticked = |e: &&game::Entry| matches!(&e.kind, Kind::Check(c) if c.ok);
     assert_eq!(replay.entries().iter().filter(ticked).count(), 7);
 
     // Each point, then what came with it; the halves are compared after every tap.
@@ -114,7 +113,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     assert_eq!(reading.log.entries, replay.entries());
     assert_eq!(reading.log.id, referee.kept().id);
     assert_eq!(
-        dutystand::sheet::fold_print(&reading)["refused"],
+        reports::fold_print(&reading)["refused"],
         serde_json::json!([])
     );
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());

@@ -1,8 +1,8 @@
 //! What happens in a match besides rallies, each by the buttons a person presses: changes, liberos,
 //! requests, sanctions, injuries, faults found late, interruptions, teams that cannot go on.
 
-use dutystand::game::{Entry, Kind, Level, Phase, Replay, SanctionKind};
-use dutystand::rules::{Shirt, Team};
+use game::{Entry, Kind, Level, Phase, Replay, SanctionKind};
+use rules::{Shirt, Team};
 
 use crate::driver::Engine;
 use crate::kept::begun;

@@ -1,9 +1,8 @@
 //! What was tapped is kept: through a kill, without a network, beside a second tab, with storage
 //! that is full, forbidden or damaged.
 
-use dutystand::game::Entry;
-use dutystand::record;
-use dutystand::rules::{Preset, Team};
+use game::Entry;
+use rules::{Preset, Team};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -298,9 +297,7 @@ fn forbidden_storage_is_said_and_play_goes_on(stage: &mut Stage) -> Ran {
     let (_, text) = referee.caught(&downloads);
     let reading = record::read(&text);
     assert_eq!(reading.problems, []);
-    let score = dutystand::game::Replay::of(reading.log.entries)
-        .state()
-        .score();
+    let score = game::Replay::of(reading.log.entries).state().score();
     assert_eq!((score[Team::A], score[Team::B]), (2, 1));
     Ok(())
 }

@@ -1,9 +1,9 @@
 //! The matches on a phone: found, put away, deleted, backed up and brought back.
 
-use dutystand::game::entry::Detail;
-use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::{self, KeptMatch, Log, OnDesk, Opened, Strokes};
-use dutystand::rules::Preset;
+use game::entry::Detail;
+use game::{rehearse, Entry, Kind};
+use record::{KeptMatch, Log, OnDesk, Opened, Strokes};
+use rules::Preset;
 use serde_json::json;
 
 use crate::driver::Engine;

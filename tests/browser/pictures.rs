@@ -2,8 +2,8 @@
 //! what a machine can say about it: accessibility, the size of what is tapped, nothing wider than
 //! the phone.
 
-use dutystand::game::{notices, rehearse_by, Entry, Kind, Notice, Phase, Replay};
-use dutystand::rules::{Preset, Sets, Team};
+use game::{notices, rehearse_by, Entry, Kind, Notice, Phase, Replay};
+use rules::{Preset, Sets, Team};
 use serde_json::json;
 
 use crate::driver::Engine;

@@ -1,9 +1,9 @@
 //! The sheet on paper: how many pages it takes, whatever happened in the match.
 
-use dutystand::game::entry::{Detail, Staff};
-use dutystand::game::{rehearse, Entry, Kind, Replay};
-use dutystand::rules::{Preset, Shirt};
-use dutystand::sheet::{demo, document, Sheet, WallClock};
+use game::entry::{Detail, Staff};
+use game::{rehearse, Entry, Kind, Replay};
+use reports::{demo, document, Sheet, WallClock};
+use rules::{Preset, Shirt};
 
 use serde_json::json;
 

@@ -5,11 +5,11 @@
 
 use std::time::{Duration, Instant};
 
-use dutystand::app::merge::merge;
-use dutystand::app::ports::Lines;
-use dutystand::game::{Entry, Phase, Replay, State};
-use dutystand::record::{self, Log};
-use dutystand::rules::{Shirt, Team};
+use app::merge::merge;
+use app::ports::Lines;
+use game::{Entry, Phase, Replay, State};
+use record::Log;
+use rules::{Shirt, Team};
 use serde_json::{json, Value};
 
 use crate::driver::Browser;
@@ -182,14 +182,13 @@ impl<'a> Referee<'a> {
 
     /// Taps what is called so within what a CSS selector finds.
     pub fn tap_in(&mut self, css: &str, name: &str) {
-        let element = self.browser().find_named_in(css, name);
-        self.browser().tap(&element);
+        self.browser()
+            .tap_found(|browser| browser.find_named_in(css, name));
     }
 
     /// Taps what a CSS selector finds, where a name alone would not tell.
     pub fn tap_at(&mut self, css: &str) {
-        let element = self.browser().find(css);
-        self.browser().tap(&element);
+        self.browser().tap_found(|browser| browser.find(css));
     }
 
     /// Whether something that can be operated is called so now.

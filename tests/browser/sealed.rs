@@ -1,9 +1,9 @@
 //! The end of a record: signed, sealed, opened again, handed over by file and by codes.
 
-use dutystand::game::{rehearse, Entry, Kind, Replay};
-use dutystand::record::{self, frames, pack, seal_code, Code, Gathering, Log, Seen};
-use dutystand::rules::Preset;
-use dutystand::sheet::{self, Sheet, WallClock};
+use game::{rehearse, Entry, Kind, Replay};
+use record::{frames, pack, seal_code, Code, Gathering, Log, Seen};
+use reports::{Sheet, WallClock};
+use rules::Preset;
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -166,10 +166,10 @@ fn saved_as_the_desk_prints(referee: &mut Referee, downloads: &std::path::Path, 
     let clock = WallClock(i32::try_from(ahead).expect("a few hours"));
     referee.tap_at("#sheet-page");
     let (_, page) = referee.caught(downloads);
-    assert_eq!(page, sheet::document(&Sheet::of(&replay), clock));
+    assert_eq!(page, reports::document(&Sheet::of(&replay), clock));
     referee.tap_at("#sheet-points");
     let (_, points) = referee.caught(downloads);
-    assert_eq!(points, sheet::points_csv(&[(&log.id, &replay)], clock));
+    assert_eq!(points, reports::points_csv(&[(&log.id, &replay)], clock));
 }
 
 fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {

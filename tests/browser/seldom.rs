@@ -1,9 +1,9 @@
 //! What happens seldom, each by its real buttons: players who are not those of the line-up, a libero who comes
 //! late, a tally that becomes a match without a toss, the end of a set by the clock.
 
-use dutystand::game::entry::{Amendment, Change, Kind};
-use dutystand::game::{Entry, Phase, SanctionKind};
-use dutystand::rules::{Preset, Score, SetLimit, Shirt, Team};
+use game::entry::{Amendment, Change, Kind};
+use game::{Entry, Phase, SanctionKind};
+use rules::{Preset, Score, SetLimit, Shirt, Team};
 
 use crate::kept::begun;
 use crate::referee::{Referee, Side, A, B};

@@ -1,7 +1,7 @@
 //! Wrong taps: taking back the last entry and an older one, and deciding against the advice.
 
-use dutystand::game::{Entry, Kind, Outcome};
-use dutystand::rules::{Preset, Team};
+use game::{Entry, Kind, Outcome};
+use rules::{Preset, Team};
 use serde_json::json;
 
 use crate::driver::Engine;

@@ -1,8 +1,8 @@
 //! A match that is already being played is taken over as it stands, and a score that was miscounted is put
 //! right.
 
-use dutystand::game::Kind;
-use dutystand::rules::{Preset, Score, Team};
+use game::Kind;
+use rules::{Preset, Score, Team};
 
 use crate::driver::Engine;
 use crate::referee::{Referee, Side};

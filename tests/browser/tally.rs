@@ -1,6 +1,6 @@
 //! The parent in the stand: the score in two taps from opening.
 
-use dutystand::game::Phase;
+use game::Phase;
 
 use crate::driver::Engine;
 use crate::referee::{Referee, Side};

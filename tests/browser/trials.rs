@@ -8,9 +8,9 @@ use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::{Duration, Instant};
 
-use dutystand::game::{rehearse, Entry, Replay};
-use dutystand::record::{self, KeptMatch, Log, OnDesk};
-use dutystand::rules::Preset;
+use game::{rehearse, Entry, Replay};
+use record::{KeptMatch, Log, OnDesk};
+use rules::Preset;
 use serde_json::{json, Value};
 
 use crate::driver::{Engine, Tab};

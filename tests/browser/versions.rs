@@ -1,6 +1,6 @@
 //! Which version of the program runs, and what a page says that cannot start, or whose clock was set.
 
-use dutystand::game::{Phase, Replay};
+use game::{Phase, Replay};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -11,8 +11,8 @@ use crate::smoke::{next_version, wait, IS_NEXT, LOOK};
 use crate::stage::Stage;
 use crate::support::{numbered, opening, set_begins};
 use crate::{Ran, Test, ALL, BOTH};
-use dutystand::game::Kind;
-use dutystand::rules::{Preset, Team};
+use game::Kind;
+use rules::{Preset, Team};
 
 const CHROMIUM: &[Engine] = &[Engine::Chromium];
 
@@ -80,7 +80,7 @@ fn newer_waits(stage: &mut Stage) {
 }
 
 /// A match two points before its end: three sets of the same course, the last without its last points.
-fn two_points_before_the_end() -> Vec<dutystand::game::Entry> {
+fn two_points_before_the_end() -> Vec<game::Entry> {
     let rules = Preset::International.rules();
     let mut kinds = opening(rules);
     for set in 0..3 {

@@ -1,8 +1,8 @@
 //! Five sets by quick taps, to the end and onto the sheet.
 
-use dutystand::game::{Phase, Replay};
-use dutystand::rules::{ByTeam, Preset, Shirt, Team};
-use dutystand::sheet::{Half, Round, Sheet, Turn};
+use game::{Phase, Replay};
+use reports::{Half, Round, Sheet, Turn};
+use rules::{ByTeam, Preset, Shirt, Team};
 use serde_json::{json, Value};
 
 use crate::driver::Engine;

@@ -5,9 +5,8 @@ use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::Command;
 
-use dutystand::game::{Kind, Outcome, Phase, Replay};
-use dutystand::record;
-use dutystand::rules::Team;
+use game::{Kind, Outcome, Phase, Replay};
+use rules::Team;
 use serde_json::{json, Value};
 
 use crate::driver::Engine;

@@ -1,11 +1,11 @@
 //! Attack hits and blocks.
 
 use super::{by_centimetres, goes_on, is_fault};
-use dutystand::learn::{
+use learn::{
     attack, block, first_fault, Attack, Attacked, Block, Blocked, Blocker, Call, End, Row, Timed,
     BALL_RADIUS,
 };
-use dutystand::rules::{Cause, Signal};
+use rules::{Cause, Signal};
 
 /// The net of women (2.1.1).
 const NET: f64 = 2.24;

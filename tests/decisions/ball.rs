@@ -1,11 +1,11 @@
 //! Where the ball lands and how it crosses the net.
 
 use super::{by_centimetres, goes_on, is_fault};
-use dutystand::learn::{
+use learn::{
     below_the_net, crossing, landing, Crossing, End, FloorContact, LastTouch, LastTouchKind, Point,
     Ruling, TeamHit, Zone, BALL_RADIUS,
 };
-use dutystand::rules::{Cause, Edition, Signal};
+use rules::{Cause, Edition, Signal};
 use LastTouchKind::{Attack, Block, Defence, Service};
 
 /// A ball pressed to a patch of 8 cm across lands here, touched last by the left side in this way.

@@ -1,12 +1,12 @@
 //! The flight of a ball, held against what can be written down and against another integrator.
 
-use dutystand::learn::{
+use learn::{
     ball_drag, crossing, landing, Crossing, End, Flight, FloorContact, LastTouch, LastTouchKind,
     Point, TeamHit, Velocity, BALL_RADIUS, GRAVITY,
 };
-use dutystand::rules::Edition;
 use ode_solvers::{Dop853, SVector, System};
 use proptest::prelude::*;
+use rules::Edition;
 
 fn flight(x: f64, z: f64, along: f64, up: f64, drag: f64) -> Flight {
     Flight {

@@ -1,8 +1,8 @@
 //! Counting hits.
 
 use super::{goes_on, is_fault};
-use dutystand::learn::{hits, End, Manner, Touch, TouchKind};
-use dutystand::rules::{Cause, Signal};
+use learn::{hits, End, Manner, Touch, TouchKind};
+use rules::{Cause, Signal};
 
 /// A clean hit of a player of the left side.
 fn hit(player: u8) -> Touch {

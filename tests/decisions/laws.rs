@@ -1,13 +1,13 @@
 //! What must hold of every decision, whatever the numbers are.
 
 use super::stands;
-use dutystand::learn::{
+use learn::{
     at_the_service, attack, crossing, first_fault, foot_over_centre_line, landing, service_foot,
     Attack, Attacked, Call, Crossing, End, FloorContact, LastTouch, LastTouchKind, Point, Row,
     Ruling, TeamHit, Timed, AT_ONCE,
 };
-use dutystand::rules::Edition;
 use proptest::prelude::*;
+use rules::Edition;
 
 const KINDS: [LastTouchKind; 4] = [
     LastTouchKind::Service,

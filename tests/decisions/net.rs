@@ -1,11 +1,11 @@
 //! Under the net, at the net, over the net.
 
 use super::{by_centimetres, foot, goes_on, is_fault};
-use dutystand::learn::{
+use learn::{
     body_on_opponents_court, foot_over_centre_line, hand_over_net, net_contact, BodyPart, End,
     HandOver, NetContact,
 };
-use dutystand::rules::{Cause, Signal, UnderNet};
+use rules::{Cause, Signal, UnderNet};
 
 #[test]
 fn f8_13_a_foot_that_still_touches_the_centre_line_is_no_fault() {

@@ -1,9 +1,9 @@
 //! Places at the service hit.
 
 use super::{by_centimetres, goes_on, is_fault, stands};
-use dutystand::learn::{inside_own_court, positions, End, Formation, Pair};
-use dutystand::rules::{Cause, Edition, Signal};
+use learn::{inside_own_court, positions, End, Formation, Pair};
 use proptest::prelude::*;
+use rules::{Cause, Edition, Signal};
 
 /// Six players in their places, 1 to 6.
 fn in_order() -> Formation {

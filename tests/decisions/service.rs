@@ -1,11 +1,11 @@
 //! The service: how it is made, whether it is hidden, and what counts first.
 
 use super::{by_centimetres, foot, goes_on, is_fault, stands};
-use dutystand::learn::{
+use learn::{
     at_the_service, first_fault, screen, service_execution, service_foot, service_time, Body, Call,
     End, Margin, Point, Ruling, Screen, ServiceExecution, Timed,
 };
-use dutystand::rules::{Cause, Edition, Signal};
+use rules::{Cause, Edition, Signal};
 
 #[test]
 fn f9_05_eight_seconds_are_in_time() {
@@ -215,11 +215,11 @@ fn receivers_fault() -> Ruling {
 }
 
 fn later_fault() -> Ruling {
-    dutystand::learn::crossing(
-        dutystand::learn::Crossing {
+    learn::crossing(
+        learn::Crossing {
             from: End::Left,
             aside: 6.0,
-            hit: dutystand::learn::TeamHit::Service,
+            hit: learn::TeamHit::Service,
             touches_antenna: false,
             towards_free_zone: true,
         },

@@ -1,12 +1,12 @@
 //! Audits: told records, each with the one thing to look at, and laws.
 
-use dutystand::game::entry::{Change, Check, Detail, Player, Protested, Staff, TeamList, Toss};
-use dutystand::game::{Entry, Kind, Level, Replay, Signer, Who};
-use dutystand::record::{self, Log, Reading};
-use dutystand::rules::{Preset, Rules, Score, Shirt, Team};
-use dutystand::sheet::audit::{self, Finding, Remedy};
-use dutystand::sheet::{self, Sheet, WallClock};
+use game::entry::{Change, Check, Detail, Player, Protested, Staff, TeamList, Toss};
+use game::{Entry, Kind, Level, Replay, Signer, Who};
 use proptest::prelude::*;
+use record::{Log, Reading};
+use reports::audit::{self, Finding, Remedy};
+use reports::{Sheet, WallClock};
+use rules::{Preset, Rules, Score, Shirt, Team};
 
 use super::support::{self, line_up, random, run};
 
@@ -172,8 +172,8 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
         let code = record::seal_code(&timed(kinds.clone()));
         kinds.push(Kind::Seal { code });
         let sheet = Sheet::of(&Replay::of(timed(kinds)));
-        let text = sheet::text(&sheet, WallClock(0));
-        let page = sheet::document(&sheet, WallClock(0));
+        let text = reports::text(&sheet, WallClock(0));
+        let page = reports::document(&sheet, WallClock(0));
         (sheet.seal.left_open, text, page)
     };
     let (open, text, page) = sealed(|_| false);
@@ -275,7 +275,7 @@ fn a_protest_is_announced_and_written() {
             "Protest as written after the match, Herons: It had touched the block."
         ]
     );
-    let page = sheet::document(&sheet, WallClock(0));
+    let page = reports::document(&sheet, WallClock(0));
     assert!(told.iter().all(|line| page.contains(line)));
     // Nobody had announced it.
     let mut kinds = clean();
@@ -495,7 +495,7 @@ proptest! {
         let replay = Replay::of(entries);
         let findings = audit::audit(&reading, &replay);
         for (entry, outcome) in replay.outcomes() {
-            use dutystand::game::Outcome as O;
+            use game::Outcome as O;
             let code = match outcome {
                 O::Refused(_) => "refused",
                 O::Insisted(_) => "insist",

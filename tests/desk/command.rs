@@ -1,12 +1,10 @@
 //! The command line as a coordinator has it: exit status, what is printed, what is said of bad files.
 
+use record::Log;
+use rules::Preset;
+use serde_json::{json, Value};
 use std::path::PathBuf;
 use std::process::{Command, Output};
-
-use dutystand::game;
-use dutystand::record::{self, Log};
-use dutystand::rules::Preset;
-use serde_json::{json, Value};
 
 /// What a run gave: exit status, output, errors.
 pub(super) struct Run {
@@ -314,15 +312,12 @@ fn a_doubt_stands_before_the_table() {
 
 #[test]
 fn many_records_make_a_table_and_two_of_one_match_count_once() {
-    let day = dutystand::sheet::demo::day();
+    let day = reports::demo::day();
     let pool: Vec<String> = day.logs[6..]
         .iter()
         .map(|log| file(&format!("{}.json", log.id), &record::write(log)))
         .collect();
-    let on_paper = file(
-        "day-paper.json",
-        &dutystand::sheet::paper::write(&day.paper),
-    );
+    let on_paper = file("day-paper.json", &reports::paper::write(&day.paper));
     let mut args = vec!["standings"];
     args.extend(pool.iter().map(String::as_str));
     args.push(&on_paper);

@@ -1,11 +1,10 @@
 //! Two records side by side: worked cases, told differences, laws.
 
-use dutystand::game::entry::{Change, Heading};
-use dutystand::game::{self, Entry, Kind, Outcome, Replay, SanctionKind};
-use dutystand::record;
-use dutystand::rules::{Cause, Preset, Shirt, Team};
-use dutystand::sheet::{compare, paper};
+use game::entry::{Change, Heading};
+use game::{Entry, Kind, Outcome, Replay, SanctionKind};
 use proptest::prelude::*;
+use reports::{compare, paper};
+use rules::{Cause, Preset, Shirt, Team};
 use serde_json::{json, Value};
 
 use super::paper::{on_paper, rehearsed as rehearsed_on_paper};

@@ -1,11 +1,10 @@
 //! The invented day: whole matches, two pools that are not clear at a glance, one slip on paper, two
 //! records that differ.
 
-use dutystand::game::entry::Detail;
-use dutystand::game::{Outcome, Phase, Replay};
-use dutystand::record;
-use dutystand::sheet::standings::{self, Criterion, Played, Scheme};
-use dutystand::sheet::{compare, demo, paper};
+use game::entry::Detail;
+use game::{Outcome, Phase, Replay};
+use reports::standings::{self, Criterion, Played, Scheme};
+use reports::{compare, demo, paper};
 
 fn folds() -> Vec<Replay> {
     let day = demo::day();

@@ -1,9 +1,9 @@
 //! Keying in a paper sheet: which box comes next, when a box is full, what is marked and when.
 
-use dutystand::game::{rehearse, Replay, Who};
-use dutystand::rules::{Preset, Shirt, Team};
-use dutystand::sheet::paper::{Cell, Draft, Mark, PaperSheet, Part};
+use game::{rehearse, Replay, Who};
 use proptest::prelude::*;
+use reports::paper::{Cell, Draft, Mark, PaperSheet, Part};
+use rules::{Preset, Shirt, Team};
 
 fn cell(part: Part, team: Team, row: u8) -> Cell {
     Cell::new(1, part, team, row, 0)

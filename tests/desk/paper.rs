@@ -1,11 +1,10 @@
 //! Paper sheets: worked cases, told boxes, laws.
 
-use dutystand::game::{self, Kind, Outcome, Replay};
-use dutystand::record;
-use dutystand::rules::{Preset, Rules, Team};
-use dutystand::sheet::paper::{self, Checked, PaperSheet};
-use dutystand::sheet::Sheet;
+use game::{Kind, Outcome, Replay};
 use proptest::prelude::*;
+use reports::paper::{self, Checked, PaperSheet};
+use reports::Sheet;
+use rules::{Preset, Rules, Team};
 use serde_json::{json, Value};
 
 fn read(value: &Value) -> PaperSheet {
@@ -382,7 +381,7 @@ fn change(sheet: &mut PaperSheet, what: u8, set: usize, other: u16) -> bool {
             let Some(time_out) = box_.time_outs.first_mut() else {
                 return false;
             };
-            time_out.score = dutystand::rules::Score { a: 300, b: other };
+            time_out.score = rules::Score { a: 300, b: other };
         }
         _ => return false,
     }

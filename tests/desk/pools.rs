@@ -1,12 +1,12 @@
 //! A table of match records, paper sheets and backups on the command line: no match counts twice, no paper
 //! sheet is dropped, and what is missing or mixed is said, by the exit status as well.
 
-use dutystand::game::entry::Detail;
-use dutystand::game::{Entry, Kind, Replay};
-use dutystand::record::{self, KeptMatch, Log, OnDesk};
-use dutystand::rules::ByTeam;
-use dutystand::sheet::paper::{self, Draft, PaperSheet};
-use dutystand::sheet::{demo, Sheet};
+use game::entry::Detail;
+use game::{Entry, Kind, Replay};
+use record::{KeptMatch, Log, OnDesk};
+use reports::paper::{self, Draft, PaperSheet};
+use reports::{demo, Sheet};
+use rules::ByTeam;
 use serde_json::Value;
 
 use super::command::{desk, file, Run};
@@ -210,7 +210,7 @@ fn a_match_that_is_not_over_and_a_result_in_doubt_are_findings() {
     let logs = pool_1();
     let mut sheet = on_paper(&logs[5]);
     let result = sheet.result.as_mut().expect("a result");
-    result.winner = result.winner.map(dutystand::rules::Team::other);
+    result.winner = result.winner.map(rules::Team::other);
     let mut all = files("doubt", &logs[..5]);
     all.push(file("doubt-paper.json", &paper::write(&sheet)));
     let run = standings(&all, &[]);

@@ -1,9 +1,9 @@
 //! The look back on a match agrees with its sheet.
 
-use dutystand::game::{rehearse, Kind, Outcome, Replay};
-use dutystand::rules::{ByTeam, Preset, Team};
-use dutystand::sheet::review::{say, Question, Review, AFTER_TIME_OUT};
-use dutystand::sheet::Sheet;
+use game::{rehearse, Kind, Outcome, Replay};
+use reports::review::{say, Question, Review, AFTER_TIME_OUT};
+use reports::Sheet;
+use rules::{ByTeam, Preset, Team};
 
 fn names() -> ByTeam<String> {
     ByTeam::new(|team| format!("Team {team}"))

@@ -1,7 +1,7 @@
 //! Standings: worked cases, told tables, laws.
 
-use dutystand::sheet::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side, Source};
 use proptest::prelude::*;
+use reports::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side, Source};
 use serde_json::{json, Value};
 
 /// Reads and ranks what must be readable.

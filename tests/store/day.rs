@@ -4,12 +4,12 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::rc::Rc;
 
-use dutystand::app::keeper::{Change, Keeper, Saved};
-use dutystand::app::ports::{line_key, split_line_key, Lines, Standing};
-use dutystand::app::store::Store;
-use dutystand::game::{rehearse, Entry};
-use dutystand::record::{LineWriter, Link};
-use dutystand::rules::Preset;
+use app::keeper::{Change, Keeper, Saved};
+use app::ports::{line_key, split_line_key, Lines, Standing};
+use app::store::Store;
+use game::{rehearse, Entry};
+use record::{LineWriter, Link};
+use rules::Preset;
 
 use crate::world::{carry_out, deliver, poll, Shared, Tab, World};
 

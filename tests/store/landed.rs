@@ -3,12 +3,12 @@
 
 use std::rc::Rc;
 
-use dutystand::app::keeper::{Keeper, Saved};
-use dutystand::app::ports::{Lines, Standing};
-use dutystand::app::store::{Store, Tidied};
-use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::LineWriter;
-use dutystand::rules::Preset;
+use app::keeper::{Keeper, Saved};
+use app::ports::{Lines, Standing};
+use app::store::{Store, Tidied};
+use game::{rehearse, Entry, Kind};
+use record::LineWriter;
+use rules::Preset;
 
 use crate::world::{carry_out, deliver, poll, Shared, Tab, World};
 
@@ -189,7 +189,7 @@ fn an_opening_that_fails_is_tried_again_and_nothing_is_taken_for_empty() {
 
 #[test]
 fn emptied_storage_is_written_again_and_said() {
-    use dutystand::app::keeper::Told;
+    use app::keeper::Told;
     let world = World::new(1);
     let lines = left(&world, "m", 44, true, true);
     let keeper = Keeper::open(&store(&world, 1), "m", |_| {});

@@ -1,10 +1,10 @@
 //! Copies of one match put together line by line.
 
-use dutystand::app::merge::{merge, What};
-use dutystand::app::ports::{Lines, Put};
-use dutystand::game::{rehearse, Entry, Kind};
-use dutystand::record::{LineWriter, Link};
-use dutystand::rules::Preset;
+use app::merge::{merge, What};
+use app::ports::{Lines, Put};
+use game::{rehearse, Entry, Kind};
+use record::{LineWriter, Link};
+use rules::Preset;
 
 fn written(count: usize, stamp: i64) -> Lines {
     let mut entries = rehearse(Preset::SchoolJunior, 3);

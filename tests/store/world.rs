@@ -8,9 +8,7 @@ use std::pin::Pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
-use dutystand::app::ports::{
-    Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written,
-};
+use app::ports::{Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written};
 
 /// What the database holds.
 #[derive(Clone, Debug, Default)]

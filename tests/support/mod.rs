@@ -6,10 +6,9 @@ pub mod case;
 pub mod random;
 pub mod source;
 
-use dutystand::game::entry::{Heading, Player, TeamList, Toss};
-use dutystand::game::{Entry, Kind, Replay, State};
-use dutystand::record;
-use dutystand::rules::{ByTeam, Preset, Rules, Shirt, Team};
+use game::entry::{Heading, Player, TeamList, Toss};
+use game::{Entry, Kind, Replay, State};
+use rules::{ByTeam, Preset, Rules, Shirt, Team};
 
 /// Numbers entries from 1 in their order.
 pub fn numbered(kinds: impl IntoIterator<Item = Kind>) -> Vec<Entry> {

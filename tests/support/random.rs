@@ -1,12 +1,12 @@
 //! Entries drawn at random: some plausible, most absurd.
 
-use dutystand::game::entry::{
+use game::entry::{
     About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
     Protested, ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
-use dutystand::game::{legal, Entry, Joined, Kind, Level, Replay, Timed, Who};
-use dutystand::rules::{Cause, Rules, Score, Shirt, Team};
+use game::{legal, Entry, Joined, Kind, Level, Replay, Timed, Who};
 use proptest::prelude::*;
+use rules::{Cause, Rules, Score, Shirt, Team};
 
 pub fn team() -> impl Strategy<Value = Team> {
     prop_oneof![Just(Team::A), Just(Team::B)]
@@ -329,7 +329,7 @@ fn due(replay: &Replay) -> Vec<Kind> {
     let state = replay.state();
     let mut kinds = Vec::new();
     for team in Team::BOTH {
-        let waits = dutystand::game::notices(state)
+        let waits = game::notices(state)
             .iter()
             .any(|n| n.code() == "line_up" && n.team() == Some(team));
         if waits {

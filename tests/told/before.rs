@@ -1,8 +1,8 @@
 //! Before the first service: the record, lists, toss, line-ups (chapters 4 and 7, 19.1, 19.3.2.3).
 
-use dutystand::game::entry::{Amendment, Court, Heading, LiberoWhy, Player, TeamList};
-use dutystand::game::{Entry, InSet, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
-use dutystand::rules::{ByTeam, Invalid, Preset, Roster, Rules, SetTarget, Sets, Shirt, Team};
+use game::entry::{Amendment, Court, Heading, LiberoWhy, Player, TeamList};
+use game::{Entry, InSet, Kind, Level, Notice, Outcome, Phase, Refusal, Replay};
+use rules::{ByTeam, Invalid, Preset, Roster, Rules, SetTarget, Sets, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -39,7 +39,7 @@ fn log_nothing_comes_before_the_opening() {
     assert_eq!(Refusal::NoMatch.rule(), "log");
     names_its_numbers(
         &Refusal::NoMatch,
-        &dutystand::game::say(&Refusal::NoMatch, replay.state()),
+        &game::say(&Refusal::NoMatch, replay.state()),
     );
 }
 
@@ -77,7 +77,7 @@ fn log_unplayable_rules_are_refused() {
         assert_eq!(outcomes, [&Outcome::Refused(refused.clone())], "{why:?}");
         assert!(replay.state().heading().is_none());
         assert_eq!(refused.rule(), "log");
-        names_its_numbers(&refused, &dutystand::game::say(&refused, replay.state()));
+        names_its_numbers(&refused, &game::say(&refused, replay.state()));
     }
 }
 
@@ -606,7 +606,7 @@ fn r7_1_no_toss_in_a_running_set() {
 /// 21.3.3.1 and 21.5: disqualified before the match is out of every line-up.
 #[test]
 fn r21_3_3_1_a_disqualified_player_starts_no_set() {
-    use dutystand::game::{Barred, OutFor};
+    use game::{Barred, OutFor};
     let out = Refusal::PlayerBarred {
         number: Shirt(3),
         why: Barred::Out(OutFor::Disqualified),
@@ -635,7 +635,7 @@ fn r21_5_a_sanction_before_the_match_carries_the_first_set() {
 /// A failed check for safety is a reason not to start (project design); a cleared one is none.
 #[test]
 fn a_failed_safety_check_says_do_not_start() {
-    use dutystand::game::entry::Check;
+    use game::entry::Check;
     let check = |ok| {
         Kind::Check(Check {
             item: "net".to_owned(),

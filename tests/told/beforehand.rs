@@ -1,12 +1,12 @@
 //! What is said before it is done: a preview names what the fold makes of the entry afterwards, and
 //! nothing else (15.7, 15.11, 16.2, 21.1 to 21.4).
 
-use dutystand::game::entry::{Change, Forced};
-use dutystand::game::{
+use game::entry::{Change, Forced};
+use game::{
     level_for, preview_sanction, preview_substitution, Conduct, Kind, Level, MayReturn,
     SanctionKind, SanctionPreview, SubstitutionPreview,
 };
-use dutystand::rules::{Preset, Shirt, Team};
+use rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -28,7 +28,7 @@ fn then_is(story: &mut Story, kind: Kind) -> SanctionPreview {
     let line = story.replay().state().sanction_of(story.last());
     let line = line.expect("a line").clone();
     let entry = before.sanction.entry;
-    assert_eq!(before.sanction, dutystand::game::Sanction { entry, ..line });
+    assert_eq!(before.sanction, game::Sanction { entry, ..line });
     before
 }
 

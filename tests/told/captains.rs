@@ -1,11 +1,11 @@
 //! Who speaks for a team (5.1.2), and protests (5.1.2.1, 5.1.3).
 
-use dutystand::game::entry::{Forced, Player, Protested, Staff, TeamList};
-use dutystand::game::{
+use game::entry::{Forced, Player, Protested, Staff, TeamList};
+use game::{
     can_be_named, named_before, notices, requester, speaker, Asked, Kind, Level, Notice, Phase,
     Refusal, Requester, Speaker,
 };
-use dutystand::rules::{Preset, Rules, Score, Shirt, Team};
+use rules::{Preset, Rules, Score, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, libero, player, substitution, toss, Story};

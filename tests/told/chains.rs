@@ -2,12 +2,12 @@
 //! through several sets, and what is taken while play is interrupted. Each is counted out from the rules
 //! named in its comment.
 
-use dutystand::game::entry::Fault::{IllegalSubstitution, Rotation, UnregisteredPlayer};
-use dutystand::game::entry::Found::{AfterRally, Rally};
-use dutystand::game::entry::LiberoWhy::{Declared, Unable};
-use dutystand::game::entry::{Court, Forced, Scope};
-use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::{Preset, Shirt, Team};
+use game::entry::Fault::{IllegalSubstitution, Rotation, UnregisteredPlayer};
+use game::entry::Found::{AfterRally, Rally};
+use game::entry::LiberoWhy::{Declared, Unable};
+use game::entry::{Court, Forced, Scope};
+use game::{Kind, Level, Notice, Phase, Refusal};
+use rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{

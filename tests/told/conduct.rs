@@ -1,8 +1,8 @@
 //! Misconduct and its sanctions (chapter 21).
 
-use dutystand::game::entry::Court;
-use dutystand::game::{Barred, Level, Notice, OutFor, Phase, Refusal, Who};
-use dutystand::rules::{Shirt, Team};
+use game::entry::Court;
+use game::{Barred, Level, Notice, OutFor, Phase, Refusal, Who};
+use rules::{Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, player, resume, substitution, suspend, Story};
@@ -244,7 +244,7 @@ fn r21_5_an_expulsion_between_the_sets_is_for_the_next() {
         )
         .enter(line_up(A, &[1, 2, 7, 4, 5, 6]))
         .enter(line_up(B, &[1, 2, 3, 4, 5, 6]))
-        .enter(dutystand::game::Kind::BeginSet)
+        .enter(game::Kind::BeginSet)
         .set_to(B)
         .sets_out()
         .stand(A, &[1, 2, 3, 4, 5, 6])
@@ -255,7 +255,7 @@ fn r21_5_an_expulsion_between_the_sets_is_for_the_next() {
 #[test]
 fn r21_5_a_player_expelled_after_the_line_up_must_be_replaced() {
     use crate::story::forced;
-    use dutystand::game::entry::Forced;
+    use game::entry::Forced;
     Story::international()
         .set_to(A)
         .line_ups()
@@ -266,7 +266,7 @@ fn r21_5_a_player_expelled_after_the_line_up_must_be_replaced() {
         })
         .enter(forced(A, 3, 8, Forced::Expelled))
         .without("must_substitute")
-        .enter(dutystand::game::Kind::BeginSet)
+        .enter(game::Kind::BeginSet)
         .stand(A, &[1, 2, 8, 4, 5, 6])
         .substitutions(A, 1, 0);
 }
@@ -343,7 +343,7 @@ fn r21_insisting_shows_a_second_card() {
 /// 6.2 and 21.5: a set that is won at its first service takes no more penalties; they count in the next.
 #[test]
 fn r6_2_penalties_beyond_a_won_set_count_in_the_next() {
-    let mut rules = dutystand::rules::Preset::International.rules();
+    let mut rules = rules::Preset::International.rules();
     rules.set.target = 2;
     Story::by(rules)
         .set_to(A)
@@ -384,6 +384,6 @@ fn r21_4_2_nothing_is_heavier_than_a_disqualification() {
     story
         .enter(card(A, player(4), Level::Disqualification))
         .refuses(card(A, player(4), Level::Penalty), "21.4.2", why.clone());
-    let sentence = dutystand::game::say(&why, story.replay().state());
+    let sentence = game::say(&why, story.replay().state());
     assert!(!sentence.contains("next sanction"), "{sentence}");
 }

@@ -1,8 +1,8 @@
 //! Scores that are put right though no team was at fault, differences found before a set, and libero
 //! replacements that came late.
 
-use dutystand::game::{InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
-use dutystand::rules::{Preset, Score, Team};
+use game::{InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
+use rules::{Preset, Score, Team};
 use Team::{A, B};
 
 use crate::story::{card, change, coach, libero, substitution, time_out, Story};
@@ -204,7 +204,7 @@ fn r7_3_5_2_the_coach_may_keep_the_player_by_a_substitution() {
             discrepancy(A, &[(9, 7)], true),
             "7.3.5.2",
             Refusal::NotInLineUp {
-                number: dutystand::rules::Shirt(9),
+                number: rules::Shirt(9),
             },
         )
         .refuses_under(discrepancy(A, &[(1, 2)], true), "15.")

@@ -1,8 +1,8 @@
 //! The change of courts in the deciding set (18.2.2).
 
-use dutystand::game::entry::{Fault, Found};
-use dutystand::game::{InSet, Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::{Preset, Sets, Team};
+use game::entry::{Fault, Found};
+use game::{InSet, Kind, Level, Notice, Phase, Refusal};
+use rules::{Preset, Sets, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, late, since, toss, Story};

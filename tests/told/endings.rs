@@ -1,8 +1,8 @@
 //! Default and incomplete (6.4).
 
-use dutystand::game::entry::{Fault, Found, Scope};
-use dutystand::game::{How, Kind, Level, Phase, Refusal};
-use dutystand::rules::{Preset, Rules, Sets, Team};
+use game::entry::{Fault, Found, Scope};
+use game::{How, Kind, Level, Phase, Refusal};
+use rules::{Preset, Rules, Sets, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, incomplete, late, time_out, toss, Story};
@@ -238,7 +238,7 @@ fn r12_1_2_a_set_without_play_keeps_the_order_of_opening() {
 fn r6_4_1_rallies_before_a_default_keep_their_causes() {
     let story = &mut Story::international();
     story.rallies("A");
-    let (first, cause) = (story.last(), dutystand::rules::Cause::NetTouch);
+    let (first, cause) = (story.last(), rules::Cause::NetTouch);
     story.set_to(A).sets_out().rallies("B");
     let last = story.last();
     story

@@ -1,8 +1,8 @@
 //! Forced and exceptional substitutions, recovery time (15.7, 15.8, 17.1.2).
 
-use dutystand::game::entry::{Forced, ReplayWhy, Scope};
-use dutystand::game::{Asked, Barred, InSet, Kind, Level, Notice, OutFor, Refusal};
-use dutystand::rules::{Preset, Shirt, Team};
+use game::entry::{Forced, ReplayWhy, Scope};
+use game::{Asked, Barred, InSet, Kind, Level, Notice, OutFor, Refusal};
+use rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -397,7 +397,7 @@ fn r21_3_2_1_an_expelled_player_comes_in_again_in_the_next_set() {
 /// 15.7 and 17.1.2: what can become of one player is what the whole list of legal entries has of him.
 #[test]
 fn r15_7_the_ways_on_for_one_player() {
-    use dutystand::game::{legal, legal_for, Kind};
+    use game::{legal, legal_for, Kind};
     let mut story = Story::international();
     story.rallies("A").enter(libero(A, 5, 12));
     let state = story.replay().state();

@@ -1,7 +1,7 @@
 //! Formats: sets, targets, caps, players on court, presets (6.2, 6.3, 7.3.1; school texts).
 
-use dutystand::game::{Kind, Notice, Phase, Refusal};
-use dutystand::rules::{
+use game::{Kind, Notice, Phase, Refusal};
+use rules::{
     Edition, Preset, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy, Team, UnderNet,
     WarmUpStyle,
 };
@@ -9,7 +9,7 @@ use Team::{A, B};
 
 use crate::story::{card, coach, libero, toss, Story};
 use crate::support::line_up;
-use dutystand::game::Level;
+use game::Level;
 
 fn with(change: impl FnOnce(&mut Rules)) -> Rules {
     let mut rules = Preset::International.rules();
@@ -298,7 +298,7 @@ fn school_time_outs_are_counted_over_the_match() {
 #[test]
 fn r18_1_the_second_interval_may_be_longer() {
     let mut story = Story::by(with(|r| r.second_interval_seconds = Some(600)));
-    let pause = |story: &Story| dutystand::game::interval(story.replay().state()).seconds;
+    let pause = |story: &Story| game::interval(story.replay().state()).seconds;
     story.set_to(A);
     assert_eq!(pause(&story), 180);
     story.sets_out().set_to(B);

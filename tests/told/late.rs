@@ -1,13 +1,13 @@
 //! Faults found late (7.3.5, 7.7, 15.9.2, 19.3.2.9). Every combination of rallies, fault, moment and
 //! finding is counted out in `late_all`; here are the stories.
 
-use dutystand::game::entry::Fault::{
+use game::entry::Fault::{
     IllegalLibero, IllegalSubstitution, Rotation, UnregisteredPlayer, WrongLineUp,
 };
-use dutystand::game::entry::Found::{AfterRally, Rally};
-use dutystand::game::entry::Scope;
-use dutystand::game::{say_question, How, Kind, Level, Notice, Phase, PointFor, Refusal};
-use dutystand::rules::{ByTeam, Score, Shirt, Team};
+use game::entry::Found::{AfterRally, Rally};
+use game::entry::Scope;
+use game::{say_question, How, Kind, Level, Notice, Phase, PointFor, Refusal};
+use rules::{ByTeam, Score, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -540,7 +540,7 @@ fn r6_2_a_won_set_has_no_further_point() {
 /// 7.7.2: before any set there is nothing.
 #[test]
 fn r7_7_2_nothing_to_put_right_before_the_match() {
-    Story::listed(dutystand::rules::Preset::International.rules(), &[12]).refuses_even_so(
+    Story::listed(rules::Preset::International.rules(), &[12]).refuses_even_so(
         late(A, Rotation, None, Rally),
         "7.7.2",
         Refusal::NothingPlayed {
@@ -666,7 +666,7 @@ fn r6_4_an_earlier_set_decided_without_play_has_no_moments() {
                 fault: UnregisteredPlayer,
             },
         );
-    let mut story = Story::opened(dutystand::rules::Preset::International.rules());
+    let mut story = Story::opened(rules::Preset::International.rules());
     story
         .enter(list(A, 12, &[12]))
         .enter(list(B, 12, &[12]))
@@ -803,8 +803,8 @@ fn r7_3_5_4_a_revised_line_up_has_a_new_starter() {
 /// between: number 9 of B had played the first set without being on the list.
 #[test]
 fn r21_5_a_penalty_outlives_the_end_of_a_match_that_goes_on() {
-    let mut rules = dutystand::rules::Preset::International.rules();
-    rules.sets = dutystand::rules::Sets::BestOf(3);
+    let mut rules = rules::Preset::International.rules();
+    rules.sets = rules::Sets::BestOf(3);
     Story::by(rules)
         .set_to(B)
         .sets_out()
@@ -825,8 +825,8 @@ fn r21_5_a_penalty_outlives_the_end_of_a_match_that_goes_on() {
 #[test]
 fn r7_3_4_line_ups_wait_for_a_match_that_goes_on() {
     // Sets to one point, so that the point for the fault decides the set anew.
-    let mut rules = dutystand::rules::Preset::International.rules();
-    rules.sets = dutystand::rules::Sets::BestOf(3);
+    let mut rules = rules::Preset::International.rules();
+    rules.sets = rules::Sets::BestOf(3);
     rules.set.target = 1;
     rules.set.lead = 1;
     Story::by(rules)
@@ -872,7 +872,7 @@ fn r21_5_a_penalty_for_the_next_set_outlives_another_court() {
         .enter(card(B, coach(), Level::Penalty))
         .enter(late(A, Rotation, since(24, 0), AfterRally))
         .enter(crate::story::suspend())
-        .enter(crate::story::resume(dutystand::game::entry::Court::Other))
+        .enter(crate::story::resume(game::entry::Court::Other))
         .enter(Kind::BeginSet)
         .set_to(A)
         .sets_out()
@@ -1094,7 +1094,7 @@ fn r15_9_2_2_an_illegal_substitution_put_right_counts_no_more() {
 /// 15.9.2.2 with 15.7: nor does an exceptional one, and whom it had taken out may play again.
 #[test]
 fn r15_9_2_2_an_exceptional_substitution_put_right_takes_nobody_out() {
-    use dutystand::game::entry::Forced;
+    use game::entry::Forced;
     Story::international()
         .enter(substitution(A, &[(4, 8)]))
         .rallies("A")

@@ -2,9 +2,9 @@
 //! up to five rallies, each team, each fault, stopped or found after the rally, since every score that
 //! stood and since nobody knows when.
 
-use dutystand::game::entry::{Fault, Found};
-use dutystand::game::{Outcome, Replay};
-use dutystand::rules::{Preset, Score, Team};
+use game::entry::{Fault, Found};
+use game::{Outcome, Replay};
+use rules::{Preset, Score, Team};
 
 use crate::story::{late, since};
 use crate::support;

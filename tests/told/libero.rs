@@ -1,8 +1,8 @@
 //! Libero replacements (19.1, 19.3).
 
-use dutystand::game::entry::{Forced, ReplayWhy};
-use dutystand::game::{Barred, Kind, Level, Notice, Refusal};
-use dutystand::rules::{Cause, Preset, Shirt, Team};
+use game::entry::{Forced, ReplayWhy};
+use game::{Barred, Kind, Level, Notice, Refusal};
+use rules::{Cause, Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, forced, hurt, libero, player, stopped, substitution, toss, Story};
@@ -457,7 +457,7 @@ fn r19_3_1_1_no_libero_follows_another_into_the_front_row() {
 fn r19_3_2_1_an_injury_without_a_number_frees_no_libero() {
     let hurt_somebody = Kind::Replay {
         why: ReplayWhy::Injury,
-        hurt: Some(dutystand::game::entry::By {
+        hurt: Some(game::entry::By {
             team: A,
             number: None,
         }),
@@ -488,11 +488,11 @@ fn r19_3_1_1_the_back_row_of_a_smaller_team() {
             let why = Refusal::BackRowOnly {
                 number: Shirt(number),
             };
-            let sentence = dutystand::game::say(&why, story.replay().state());
+            let sentence = game::say(&why, story.replay().state());
             assert!(sentence.contains(words), "{sentence}");
             let change = crate::story::change(number, 12);
             let kind = Kind::LiberoReplacement { team: B, change };
-            let entry = dutystand::game::Entry::new(99, kind);
+            let entry = game::Entry::new(99, kind);
             assert_eq!(story.replay().may(&entry), Err(why));
         }
         for &number in back {

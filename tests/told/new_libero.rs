@@ -1,8 +1,8 @@
 //! Naming a new libero (19.4).
 
-use dutystand::game::entry::LiberoWhy::{Declared, Unable};
-use dutystand::game::{Barred, Kind, Level, Notice, OutFor, Refusal};
-use dutystand::rules::{Preset, Shirt, Team};
+use game::entry::LiberoWhy::{Declared, Unable};
+use game::{Barred, Kind, Level, Notice, OutFor, Refusal};
+use rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, hurt, libero, new_libero, player, substitution, Story};

@@ -1,9 +1,9 @@
 //! Where the rules are silent the state asks and an entry answers.
 
-use dutystand::game::entry::Fault::UnregisteredPlayer;
-use dutystand::game::entry::Found::Rally;
-use dutystand::game::{say_question, Ask, Level, Notice, Phase, Refusal};
-use dutystand::rules::Team;
+use game::entry::Fault::UnregisteredPlayer;
+use game::entry::Found::Rally;
+use game::{say_question, Ask, Level, Notice, Phase, Refusal};
+use rules::Team;
 use Team::{A, B};
 
 use crate::story::{answer, card, coach, delay, late, since_in, strike, Story};
@@ -230,8 +230,8 @@ fn r21_5_between_two_penalties_no_score_stood() {
             late(A, UnregisteredPlayer, crate::story::since(0, 1), Rally),
             "7.3.5.4",
             Refusal::ScoreNeverStood {
-                asked: dutystand::rules::Score { a: 0, b: 1 },
-                nearest: dutystand::rules::Score { a: 1, b: 1 },
+                asked: rules::Score { a: 0, b: 1 },
+                nearest: rules::Score { a: 1, b: 1 },
                 fault: UnregisteredPlayer,
             },
         )

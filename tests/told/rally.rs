@@ -1,12 +1,12 @@
 //! Rallies: who gets the point, who serves, who rotates, what the point ends (6.1 to 6.3, 7.6, 12).
 
-use dutystand::game::entry::Court;
-use dutystand::game::{Kind, Notice, Phase, Refusal};
-use dutystand::rules::{Cause, Preset, Team};
+use game::entry::Court;
+use game::{Kind, Notice, Phase, Refusal};
+use rules::{Cause, Preset, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, explain, resume, suspend, time_out, toss, Story};
-use dutystand::game::Level;
+use game::Level;
 
 /// 6.1.3.1 and 12.2.2.1: the serving team keeps its server.
 #[test]
@@ -232,7 +232,7 @@ fn r7_4_the_serving_team_stands_free_since_2025() {
 #[test]
 fn r7_4_the_serving_team_had_positions_in_2021() {
     let mut rules = Preset::International.rules();
-    rules.edition = dutystand::rules::Edition::E2021;
+    rules.edition = rules::Edition::E2021;
     let mut story = Story::by(rules);
     story.rallies("B");
     let rally = story.last();
@@ -244,7 +244,7 @@ fn r7_4_the_serving_team_had_positions_in_2021() {
 /// A rally that was played is never refused while a set runs (match-log contract, settled points).
 #[test]
 fn a_rally_is_never_refused_for_bookkeeping() {
-    use dutystand::rules::Shirt;
+    use rules::Shirt;
     Story::international()
         .enter(card(A, crate::story::player(4), Level::Expulsion))
         .notices(&Notice::MustSubstitute {
@@ -305,7 +305,7 @@ fn r7_4_a_rally_keeps_its_point_and_loses_an_impossible_reason() {
         .without("cause_dropped");
     // By the text of 2021 both teams stand in their order.
     let mut rules = Preset::International.rules();
-    rules.edition = dutystand::rules::Edition::E2021;
+    rules.edition = rules::Edition::E2021;
     let mut story = Story::by(rules);
     story.enter(rally(B)).without("cause_dropped");
     let said = story.replay().state().said(story.last());
@@ -334,7 +334,7 @@ fn r7_4_either_team_can_have_a_player_outside_its_court() {
 #[test]
 fn r18_2_1_the_side_changes_with_the_first_service() {
     use crate::story::incomplete;
-    use dutystand::game::entry::Scope;
+    use game::entry::Scope;
     let left = |story: &Story| story.replay().state().left();
     let mut story = Story::listed(Preset::International.rules(), &[12]);
     assert_eq!(left(&story), None);

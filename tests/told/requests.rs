@@ -1,8 +1,8 @@
 //! Improper requests and delays (15.2.4, 15.11, chapter 16).
 
-use dutystand::game::entry::Forced;
-use dutystand::game::{Kind, Level, Notice, Phase, Refusal};
-use dutystand::rules::{Shirt, Signal, Team};
+use game::entry::Forced;
+use game::{Kind, Level, Notice, Phase, Refusal};
+use rules::{Shirt, Signal, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -28,7 +28,7 @@ fn r15_11_1_a_rejected_request_has_its_right_act() {
     story.rallies("A").enter(time_out(A)).enter(time_out(A));
     let why = |story: &Story, kind: &Kind| {
         let next = story.last() + 1;
-        let entry = dutystand::game::Entry::new(next, kind.clone());
+        let entry = game::Entry::new(next, kind.clone());
         let why = story.replay().may(&entry).expect_err("it is refused");
         why.right_act(kind)
     };

@@ -1,7 +1,7 @@
 //! The seal: what is closed stays closed until it is reopened for all to see (match-log contract).
 
-use dutystand::game::{Kind, Outcome, Refusal};
-use dutystand::rules::Team;
+use game::{Kind, Outcome, Refusal};
+use rules::Team;
 use Team::{A, B};
 
 use crate::story::{strike, time_out, Story};
@@ -69,7 +69,7 @@ fn log_nothing_is_taken_back_under_a_seal() {
     story.rallies("AB").enter(sealing());
     let entry = story.last();
     let mut replay = story.replay().clone();
-    let mut late = dutystand::game::Entry::new(entry + 1, strike(entry - 1));
+    let mut late = game::Entry::new(entry + 1, strike(entry - 1));
     assert_eq!(
         replay.push(late.clone()),
         &Outcome::Refused(Refusal::Sealed { entry })

@@ -1,8 +1,8 @@
 //! Rallies that do not count, and interruptions of the match (6.1.2.2, 17).
 
-use dutystand::game::entry::{Court, Fault, Forced, Found, ReplayWhy, Scope};
-use dutystand::game::{InSet, Kind, Level, Notice, Outcome, Phase, Refusal};
-use dutystand::rules::{Cause, Shirt, Team};
+use game::entry::{Court, Fault, Forced, Found, ReplayWhy, Scope};
+use game::{InSet, Kind, Level, Notice, Outcome, Phase, Refusal};
+use rules::{Cause, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{
@@ -270,7 +270,7 @@ fn r17_3_2_2_whoever_was_sent_off_is_missing() {
             "21.3.2.1",
             Refusal::PlayerBarred {
                 number: Shirt(3),
-                why: dutystand::game::Barred::Expelled,
+                why: game::Barred::Expelled,
             },
         )
         .refuses(
@@ -353,12 +353,12 @@ fn r17_3_3_without_times_and_by_insisting_play_goes_on() {
     let mut story = Story::international();
     story.enter_at(0, suspend());
     let insist = Some("agreed with the organiser".to_owned());
-    let entry = dutystand::game::Entry {
+    let entry = game::Entry {
         at: Some(241 * 60_000),
         insist,
-        ..dutystand::game::Entry::new(story.last() + 1, resume(Court::Same))
+        ..game::Entry::new(story.last() + 1, resume(Court::Same))
     };
-    let after = dutystand::game::apply(story.replay().state(), &entry).expect("insisted");
+    let after = game::apply(story.replay().state(), &entry).expect("insisted");
     assert_eq!(after.phase(), Phase::Playing);
 }
 
@@ -400,7 +400,7 @@ fn r17_3_2_2_a_starter_who_became_the_libero_is_missing() {
             A,
             &[12],
             3,
-            dutystand::game::entry::LiberoWhy::Unable,
+            game::entry::LiberoWhy::Unable,
         ))
         .enter(suspend())
         .enter(resume(Court::Other))
@@ -485,7 +485,7 @@ fn r6_4_3_incomplete_for_a_set_ends_the_interruption() {
 /// 17.3.2.2: why a rally of the cancelled set ended can still be said (match-log contract).
 #[test]
 fn r17_3_2_2_the_rallies_of_a_cancelled_set_are_explained() {
-    use dutystand::rules::Cause;
+    use rules::Cause;
     let mut story = Story::international();
     story.rallies("AB");
     let rally = story.last();

@@ -1,12 +1,10 @@
 //! How a story is told: entries one after the other, each with what must become of it.
 
-use dutystand::game::entry::{
+use game::entry::{
     By, Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope, Since, Toss,
 };
-use dutystand::game::{
-    notices, say, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay, Who,
-};
-use dutystand::rules::{Cause, Preset, Rules, Score, Shirt, Team};
+use game::{notices, say, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Replay, Who};
+use rules::{Cause, Preset, Rules, Score, Shirt, Team};
 
 use crate::support;
 

@@ -1,8 +1,8 @@
 //! Regular substitutions (15.1, 15.2, 15.3.2, 15.5, 15.6, 15.10.4; school policies).
 
-use dutystand::game::entry::ReplayWhy;
-use dutystand::game::{Asked, Kind, Notice, Refusal};
-use dutystand::rules::{Preset, Rules, Shirt, SubstitutionPolicy, Team};
+use game::entry::ReplayWhy;
+use game::{Asked, Kind, Notice, Refusal};
+use rules::{Preset, Rules, Shirt, SubstitutionPolicy, Team};
 use Team::{A, B};
 
 use crate::story::{change, libero, stopped, substitution, time_out, toss, Story};

@@ -1,11 +1,11 @@
 //! Taking back: strikes, and what becomes of later entries (match-log contract).
 
-use dutystand::game::{Asked, InSet, Kind, Outcome, Phase, Refusal};
-use dutystand::rules::{Shirt, Team};
+use game::{Asked, InSet, Kind, Outcome, Phase, Refusal};
+use rules::{Shirt, Team};
 use Team::A;
 
 use crate::story::{card, coach, player, strike, substitution, time_out, Story};
-use dutystand::game::Level;
+use game::Level;
 
 fn outcome(story: &Story, n: u32) -> Outcome {
     story.replay().outcome(n).expect("an entry").clone()
@@ -246,17 +246,17 @@ fn r12_3_without_its_beginning_a_set_has_no_rallies() {
 /// one brings the rally back.
 #[test]
 fn log_a_chain_of_strikes_is_followed_to_its_end() {
-    let mut kinds = crate::support::opening(dutystand::rules::Preset::International.rules());
+    let mut kinds = crate::support::opening(rules::Preset::International.rules());
     kinds.extend(crate::support::run("A"));
     let rally = u32::try_from(kinds.len()).expect("few entries");
     for i in 0..4001 {
         kinds.push(strike(rally + i));
     }
-    let replay = dutystand::game::Replay::of(crate::support::numbered(kinds));
+    let replay = game::Replay::of(crate::support::numbered(kinds));
     // The last strike stands, so the one before it does not, and so on: the first stands.
     assert_eq!(replay.state().score().a, 0);
     assert_eq!(
         replay.outcome(rally),
-        Some(&dutystand::game::Outcome::Struck(rally + 1))
+        Some(&game::Outcome::Struck(rally + 1))
     );
 }

@@ -1,9 +1,9 @@
 //! A match that was being played when its record began: entered as it stands, and grown into a full match
 //! without a toss that nobody held. No rule of the book speaks of it; the form is the project's.
 
-use dutystand::game::entry::{Amendment, Kind};
-use dutystand::game::{Joined, Notice, Phase, Refusal};
-use dutystand::rules::{Preset, Score, SetLimit, Team};
+use game::entry::{Amendment, Kind};
+use game::{Joined, Notice, Phase, Refusal};
+use rules::{Preset, Score, SetLimit, Team};
 use Team::{A, B};
 
 use crate::story::{incomplete, since, substitution, toss, Story};
@@ -81,20 +81,20 @@ fn log_a_full_match_is_taken_over_with_the_places_of_the_moment() {
     story.refuses(
         crate::story::late(
             A,
-            dutystand::game::entry::Fault::Rotation,
+            game::entry::Fault::Rotation,
             since(11, 10),
-            dutystand::game::entry::Found::Rally,
+            game::entry::Found::Rally,
         ),
         "7.7.2",
         Refusal::ScoreNeverStood {
             asked: score(11, 10),
             nearest: score(12, 10),
-            fault: dutystand::game::entry::Fault::Rotation,
+            fault: game::entry::Fault::Rotation,
         },
     );
     // An incomplete team keeps what was taken over (6.4.3).
     story
-        .enter(incomplete(A, dutystand::game::entry::Scope::Set))
+        .enter(incomplete(A, game::entry::Scope::Set))
         .sets(&[(25, 20), (13, 25)]);
 }
 

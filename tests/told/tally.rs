@@ -1,8 +1,8 @@
 //! The tally: points and the serving team, nothing else (match-log contract: `line_ups` false).
 
-use dutystand::game::entry::{Fault, Found};
-use dutystand::game::{InSet, Kind, Level, Phase, Refusal};
-use dutystand::rules::{Preset, Shirt, Team};
+use game::entry::{Fault, Found};
+use game::{InSet, Kind, Level, Phase, Refusal};
+use rules::{Preset, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, late, libero, player, since, substitution, time_out, toss, Story};
@@ -223,9 +223,7 @@ fn r15_2_4_a_bar_holds_without_line_ups() {
         .refuses(substitution(B, &[(1, 7)]), "15.2.4", barred())
         .rallies("A")
         .enter(substitution(B, &[(1, 7)]))
-        .enter(crate::story::stopped(
-            dutystand::game::entry::ReplayWhy::Other,
-        ))
+        .enter(crate::story::stopped(game::entry::ReplayWhy::Other))
         .refuses(substitution(A, &[(1, 7)]), "15", Refusal::AfterReplay);
 }
 

@@ -1,8 +1,8 @@
 //! Time-outs (15.1, 15.2.1, 15.4).
 
-use dutystand::game::entry::ReplayWhy;
-use dutystand::game::{Level, Notice, Refusal};
-use dutystand::rules::{Preset, Team};
+use game::entry::ReplayWhy;
+use game::{Level, Notice, Refusal};
+use rules::{Preset, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, improper, rejected, stopped, substitution, time_out, Story};

@@ -4,10 +4,10 @@
 use std::io::{ErrorKind, Read};
 use std::path::Path;
 
-use dutystand::record::{self, Handed, Log, Opened, Reading};
-use dutystand::sheet::paper::{self, Draft, PaperSheet};
-use dutystand::sheet::standings::{self, Pool};
-use dutystand::sheet::{FileKind, Form, FormProblem};
+use record::{Handed, Log, Opened, Reading};
+use reports::paper::{self, Draft, PaperSheet};
+use reports::standings::{self, Pool};
+use reports::{FileKind, Form, FormProblem};
 
 use crate::print::complain;
 

@@ -9,14 +9,14 @@ mod print;
 use std::io::Write;
 use std::process::ExitCode;
 
-use dutystand::game::{self, Replay};
-use dutystand::record::{self, Reading};
-use dutystand::rules::Preset;
-use dutystand::sheet::list::{self, Line};
-use dutystand::sheet::standings::{self, Criterion, Pool, Scheme};
-use dutystand::sheet::{self, audit, compare, paper, FileKind, FormProblem, WallClock};
 use files::Given;
+use game::Replay;
 use print::{complain, line, lines, out};
+use record::Reading;
+use reports::list::{self, Line};
+use reports::standings::{self, Criterion, Pool, Scheme};
+use reports::{audit, compare, paper, FileKind, FormProblem, WallClock};
+use rules::Preset;
 use serde_json::{json, Value};
 
 fn main() -> ExitCode {
@@ -156,7 +156,7 @@ fn over_records(files: &[String], mut each: impl FnMut(&str, &Reading) -> Verdic
 }
 
 fn replay(_name: &str, reading: &Reading) -> Verdict {
-    let fold = sheet::fold_print(reading);
+    let fold = reports::fold_print(reading);
     out(&format!("{fold}\n"));
     let some = |key: &str| {
         fold.get(key)
@@ -182,11 +182,11 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
         say_problems(name, reading);
         let replay = Replay::of(reading.log.entries.clone());
         if asked.is("--html") {
-            out(&sheet::document(&sheet::Sheet::of(&replay), clock));
+            out(&reports::document(&reports::Sheet::of(&replay), clock));
         } else if asked.is("--csv") {
             records.push((name.to_owned(), replay));
         } else {
-            lines(&sheet::text(&sheet::Sheet::of(&replay), clock));
+            lines(&reports::text(&reports::Sheet::of(&replay), clock));
         }
         Verdict::of(!reading.problems.is_empty())
     });
@@ -196,7 +196,7 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
             .iter()
             .map(|(name, replay)| (name.as_str(), replay))
             .collect();
-        lines(&sheet::points_csv(&records, clock));
+        lines(&reports::points_csv(&records, clock));
     }
     Ok(verdict)
 }

@@ -4,7 +4,7 @@
 
 use std::io::Write;
 
-use dutystand::record::plain;
+use record::plain;
 
 /// Something for a program to read, as it is. Whoever reads may have seen enough and gone: then there is
 /// nothing left to do.

@@ -1,9 +1,9 @@
 //! The beginning of a set.
 
 use super::Table;
-use crate::game::entry::Scope;
-use crate::game::{may_start, notices, Kind, Notice, Phase};
-use crate::rules::{Shirt, Team};
+use crate::entry::Scope;
+use crate::{may_start, notices, Kind, Notice, Phase};
+use rules::{Shirt, Team};
 
 impl Table {
     pub(super) fn begin_set(&mut self) {

@@ -1,9 +1,9 @@
 //! What a team asks for: time-outs, substitutions, liberos.
 
 use super::Table;
-use crate::game::entry::{Change, Forced, Scope};
-use crate::game::{legal, Kind, Level, Timed, Who};
-use crate::rules::{Shirt, Team};
+use crate::entry::{Change, Forced, Scope};
+use crate::{legal, Kind, Level, Timed, Who};
+use rules::{Shirt, Team};
 
 impl Table {
     pub(super) fn time_out(&mut self, team: Team) {

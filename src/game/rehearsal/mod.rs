@@ -12,7 +12,7 @@ mod seldom;
 use fastrand::Rng;
 
 use super::{Entry, Kind, Phase, Replay, State, Timed};
-use crate::rules::{Preset, Rules, Team};
+use rules::{Preset, Rules, Team};
 
 /// Invented names of teams.
 const NAMES: [&str; 8] = [

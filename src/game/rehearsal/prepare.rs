@@ -3,11 +3,11 @@
 use std::ops::Range;
 
 use super::{below, Table, NAMES};
-use crate::game::entry::{
+use crate::entry::{
     About, Amendment, Check, Detail, Heading, Player, Protested, Staff, TeamList, Toss, Won,
 };
-use crate::game::{Kind, Signer, Timed};
-use crate::rules::{ByTeam, Rules, Shirt, Team};
+use crate::{Kind, Signer, Timed};
+use rules::{ByTeam, Rules, Shirt, Team};
 
 impl Table {
     pub(super) fn prepare(&mut self, rules: Rules) {

@@ -3,9 +3,9 @@
 use fastrand::Rng;
 
 use super::{below, Table};
-use crate::game::entry::{By, Change, SeenBy};
-use crate::game::{can_be_named, notices, Kind, Notice, Phase};
-use crate::rules::{Cause, Group, Shirt, Team};
+use crate::entry::{By, Change, SeenBy};
+use crate::{can_be_named, notices, Kind, Notice, Phase};
+use rules::{Cause, Group, Shirt, Team};
 
 impl Table {
     /// Everything around one rally.

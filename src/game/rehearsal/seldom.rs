@@ -1,9 +1,9 @@
 //! What a referee meets in one match of many.
 
 use super::{below, Table};
-use crate::game::entry::{By, Court, Fault, Forced, Found, LateFault, ReplayWhy, Since};
-use crate::game::{Kind, Level, Who};
-use crate::rules::{Shirt, Team};
+use crate::entry::{By, Court, Fault, Forced, Found, LateFault, ReplayWhy, Since};
+use crate::{Kind, Level, Who};
+use rules::{Shirt, Team};
 
 impl Table {
     /// What a referee meets in one match of many.

@@ -4,13 +4,13 @@
 //! written by hand with the helpers of [`super::fields`]: derived code for a tagged, flattened type made
 //! 150 KB of WebAssembly.
 
+mod frozen_rules;
 mod read;
-mod rules;
 mod rules_v1;
 mod words;
 mod write;
 
+pub(super) use frozen_rules::rules_lack_values;
+pub use frozen_rules::{read as read_rules, write as write_rules};
 pub(super) use read::read;
-pub(super) use rules::rules_lack_values;
-pub use rules::{read as read_rules, write as write_rules};
 pub(super) use write::write;

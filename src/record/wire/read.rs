@@ -2,21 +2,21 @@
 
 use serde_json::Value;
 
-use super::rules;
+use super::frozen_rules;
 use super::words::{
     ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
     TEAMS,
 };
-use crate::game::entry as mem;
-use crate::game::{Joined, Timed};
-use crate::record::fields::Fields;
-use crate::rules::{ByTeam, Cause, Score, Shirt};
+use crate::fields::Fields;
+use game::entry as mem;
+use game::{Joined, Timed};
+use rules::{ByTeam, Cause, Score, Shirt};
 
 /// An entry from its JSON.
 ///
 /// # Errors
 /// One sentence about what cannot be read.
-pub(in crate::record) fn read(value: &Value) -> Result<mem::Entry, String> {
+pub(crate) fn read(value: &Value) -> Result<mem::Entry, String> {
     let fields = Fields::of(value).ok_or("the entry is not an object")?;
     Ok(mem::Entry {
         at: fields.some_time("at")?,
@@ -39,7 +39,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
             };
             K::Match(Box::new(mem::Heading {
                 details: read_details(f)?,
-                ..mem::Heading::new(names, rules::read(f.object("rules")?.0)?)
+                ..mem::Heading::new(names, frozen_rules::read(f.object("rules")?.0)?)
             }))
         }
         "heading" => {
@@ -55,7 +55,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
                 }
             }
             if let Some(rules) = f.some_object("rules")? {
-                given.rules = Some(rules::read(rules.0)?);
+                given.rules = Some(frozen_rules::read(rules.0)?);
             }
             K::Heading(Box::new(given))
         }

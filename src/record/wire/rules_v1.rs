@@ -1,11 +1,11 @@
 //! The presets as they stood on 2026-11-28, when a record still wrote only what differed from one.
 //!
 //! A record of version 1 is read against these values for ever: they are data, and what becomes of
-//! [`crate::rules::Preset`] does not touch them. A record of version 2 writes every value itself.
+//! [`rules::Preset`] does not touch them. A record of version 2 writes every value itself.
 
 use serde_json::{Map, Value};
 
-use crate::rules::Preset;
+use rules::Preset;
 
 const INTERNATIONAL: &str = r#"{
     "edition": "2025",

@@ -1,7 +1,7 @@
 //! The words that stand for the values of an entry.
 
-use crate::game::entry as mem;
-use crate::rules::Team;
+use game::entry as mem;
+use rules::Team;
 
 /// Values, each with its word.
 pub(super) type Words<T> = [(&'static str, T)];

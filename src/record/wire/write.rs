@@ -2,16 +2,16 @@
 
 use serde_json::Value;
 
-use super::rules;
+use super::frozen_rules;
 use super::words::{
     word, ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
 };
-use crate::game::entry as mem;
-use crate::record::fields::Writer;
-use crate::rules::{ByTeam, Cause, Score, Team};
+use crate::fields::Writer;
+use game::entry as mem;
+use rules::{ByTeam, Cause, Score, Team};
 
 /// An entry as JSON without line breaks; the order of the fields is always the same.
-pub(in crate::record) fn write(entry: &mem::Entry) -> String {
+pub(crate) fn write(entry: &mem::Entry) -> String {
     let mut w = Writer::new();
     w.number("n", entry.n.into());
     if let Some(at) = entry.at {
@@ -29,13 +29,13 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         K::Match(h) => {
             write_details(w, &h.details);
             write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
-            w.value("rules", &rules::write(&h.rules));
+            w.value("rules", &frozen_rules::write(&h.rules));
         }
         K::Heading(given) => {
             write_details(w, &given.details);
             write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
             if let Some(rules) = &given.rules {
-                w.value("rules", &rules::write(rules));
+                w.value("rules", &frozen_rules::write(rules));
             }
         }
         K::TeamList(list) => {

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::check::Found;
 use super::draft;
-use crate::rules::{Judged, Pressure, Unit};
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::text_before as text;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::text_before as text;
+use rules::{Judged, Pressure, Unit};
 
 /// The unit of the gauge is remembered.
 const GAUGE: &str = "gauge";

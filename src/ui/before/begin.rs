@@ -7,16 +7,16 @@ use super::discrepancy::OthersOnCourt;
 use super::liberos::LiberosNow;
 use super::line_up::BothLineUps;
 use super::toss::CourtSketch;
-use crate::game::entry::Toss;
-use crate::game::{notices, say, Kind, Notice};
-use crate::rules::{Step, Team};
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::dialog::Confirm;
-use crate::ui::play::{AlreadyRunning, Aside};
-use crate::ui::session::{use_session, Refused};
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::afterwards::afterwards;
+use crate::part::dialog::Confirm;
+use crate::play::{AlreadyRunning, Aside};
+use crate::session::{use_session, Refused};
+use crate::shell::{use_shell, Screen};
+use crate::text::team_name;
+use crate::text_before as text;
+use game::entry::Toss;
+use game::{notices, say, Kind, Notice};
+use rules::{Step, Team};
 
 /// Who serves, who is where, both line-ups, and the button that begins the set.
 #[component]

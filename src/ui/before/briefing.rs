@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::draft::{self, BRIEFED};
-use crate::device::{on_voices, Listeners, Voice};
-use crate::ui::session::use_session;
-use crate::ui::text_before as text;
+use crate::session::use_session;
+use crate::text_before as text;
+use device::{on_voices, Listeners, Voice};
 
 /// One for each of the duty team, and the tap that says that all have heard theirs.
 #[component]

@@ -6,12 +6,12 @@ use leptos::prelude::*;
 use super::ball::BallPressure;
 use super::briefing::Briefings;
 use super::net::NetHeight;
-use crate::game::entry::Check;
-use crate::game::{notices, Kind, Notice};
-use crate::rules::Step;
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::session::{use_session, Session};
-use crate::ui::text_before as text;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::session::{use_session, Session};
+use crate::text_before as text;
+use game::entry::Check;
+use game::{notices, Kind, Notice};
+use rules::Step;
 
 /// The longest note.
 const NOTE: Takes = Takes::Words(200);

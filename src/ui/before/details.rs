@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::fields::{Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
-use crate::game::entry::Amendment;
-use crate::game::Kind;
-use crate::ui::part::unfold::Unfold;
-use crate::ui::session::use_session;
-use crate::ui::text_before as text;
+use crate::part::unfold::Unfold;
+use crate::session::use_session;
+use crate::text_before as text;
+use game::entry::Amendment;
+use game::Kind;
 
 /// The heading of the open match as a form.
 #[component]

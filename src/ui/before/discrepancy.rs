@@ -3,13 +3,13 @@
 
 use leptos::prelude::*;
 
-use crate::game::entry::Change;
-use crate::game::Kind;
-use crate::rules::{Shirt, Team};
-use crate::ui::part::dialog::Drawer;
-use crate::ui::part::picker::{asked, buttons, teams, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::dialog::Drawer;
+use crate::part::picker::{asked, buttons, teams, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::entry::Change;
+use game::Kind;
+use rules::{Shirt, Team};
 
 /// Opens the form, once both line-ups are in.
 #[component]

@@ -1,8 +1,6 @@
 //! What is half typed, kept on the phone so that a reload or a wrong tap loses nothing.
-
-use crate::device;
-use crate::game::{Entry, Kind};
-use crate::record::{self, Log};
+use game::{Entry, Kind};
+use record::Log;
 
 fn key(id: &str, what: &str) -> String {
     format!("draft/{id}/{what}")

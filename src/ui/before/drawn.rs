@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::draft::{self, DRAWN};
-use crate::record::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
+use record::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 
 /// The drawings of a match, by the entry that signs.
 #[must_use]

@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use crate::device::LocalTime;
-use crate::game::entry::{Detail, Details, Heading};
-use crate::game::{say, Refusal, State};
-use crate::rules::{
+use crate::text::day_of;
+use crate::text_before as text;
+use device::LocalTime;
+use game::entry::{Detail, Details, Heading};
+use game::{say, Refusal, State};
+use rules::{
     is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets,
     SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
-use crate::ui::text::day_of;
-use crate::ui::text_before as text;
 
 /// Everything that can be filled in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -418,7 +418,7 @@ impl Fields {
         match rules.check() {
             Ok(()) => Ok(rules),
             Err(why) => {
-                use crate::rules::Invalid as I;
+                use rules::Invalid as I;
                 let field = match why {
                     I::Sets => Field::Sets,
                     I::Target if rules.set.cap.is_some_and(|c| c < rules.set.target) => Field::Cap,

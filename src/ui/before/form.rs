@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::fields::{all_sets, sets_code, Field, Fields};
-use crate::rules::Preset;
-use crate::ui::part::afterwards::by_and_by;
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::text_before as text;
+use crate::part::afterwards::by_and_by;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::text_before as text;
+use rules::Preset;
 
 /// The presets on offer; a tally is opened on the start screen.
 const OFFERED: [Preset; 3] = [

@@ -5,16 +5,16 @@ use leptos::prelude::*;
 use super::details::Chevron;
 use super::draft;
 use super::team_tabs::choose_team;
-use crate::game::entry::{Timer, TimerAction};
-use crate::game::{is_over, late_team, Kind, RunningTimer, Timed};
-use crate::rules::{waited_until, Team};
-use crate::ui::part::count_down::CountDown;
-use crate::ui::part::dialog::Confirm;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::count_down::CountDown;
+use crate::part::dialog::Confirm;
+use crate::part::team_mark::TeamMark;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use game::entry::{Timer, TimerAction};
+use game::{is_over, late_team, Kind, RunningTimer, Timed};
+use rules::{waited_until, Team};
 
 /// The minutes of the last match are remembered.
 const WAIT: &str = "wait";

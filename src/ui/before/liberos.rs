@@ -2,13 +2,13 @@
 
 use leptos::prelude::*;
 
-use crate::game::entry::Change;
-use crate::game::{legal, Kind};
-use crate::rules::Team;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use game::entry::Change;
+use game::{legal, Kind};
+use rules::Team;
 
 /// The replacements that are legal now, by team; nothing where there are none.
 #[component]

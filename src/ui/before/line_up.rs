@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::{OtherTeam, TeamTabs};
-use crate::game::{may_start, say, Kind, Outcome, Refusal};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::line_up_court::LineUpCourt;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::line_up_court::LineUpCourt;
+use crate::part::team_mark::TeamMark;
+use crate::session::{use_session, Session};
+use crate::text::team_name;
+use crate::text_before as text;
+use game::{may_start, say, Kind, Outcome, Refusal};
+use rules::{Shirt, Team};
 
 /// No shirt has this number; in a draft it stands for a place without one.
 const NOBODY: Shirt = Shirt(0);

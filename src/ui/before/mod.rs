@@ -34,12 +34,12 @@ pub(super) use fields::Field;
 pub use new_match::NewMatch;
 pub use sign::{SignPad, SignRow};
 
-use crate::game::entry::Toss;
-use crate::game::{notices, Kind, Notice, Phase};
-use crate::rules::{Step, Team};
-use crate::ui::session::use_session;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text_before as text;
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
+use crate::text_before as text;
+use game::entry::Toss;
+use game::{notices, Kind, Notice, Phase};
+use rules::{Step, Team};
 
 use begin::BeginCard;
 use line_up::LineUpsCard;

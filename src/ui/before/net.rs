@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::check::Found;
 use super::draft;
-use crate::rules::{Height, Measured, MEN, WOMEN};
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::text_before as text;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::text_before as text;
+use rules::{Height, Measured, MEN, WOMEN};
 
 /// The height of the last match is remembered.
 const NET: &str = "net";

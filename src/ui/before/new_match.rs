@@ -5,15 +5,15 @@ use leptos::prelude::*;
 use super::draft;
 use super::fields::{Field, Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
-use crate::game::entry::Heading;
-use crate::game::Kind;
-use crate::rules::{ByTeam, Preset, Rules};
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::unfold::Unfold;
-use crate::ui::session::use_session;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text::day_of;
-use crate::ui::text_before as text;
+use crate::part::afterwards::afterwards;
+use crate::part::unfold::Unfold;
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
+use crate::text::day_of;
+use crate::text_before as text;
+use game::entry::Heading;
+use game::Kind;
+use rules::{ByTeam, Preset, Rules};
 
 /// Under this name the half-filled form is kept.
 const NEW: &str = "new";

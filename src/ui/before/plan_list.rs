@@ -12,14 +12,13 @@ use super::stand::Steps;
 use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
-use crate::device;
-use crate::game::entry::Check;
-use crate::game::{Kind, Standing};
-use crate::rules::{Step, Timing};
-use crate::ui::part::afterwards::{afterwards, by_and_by};
-use crate::ui::session::use_session;
-use crate::ui::text::{day_of, time_of};
-use crate::ui::text_before as text;
+use crate::part::afterwards::{afterwards, by_and_by};
+use crate::session::use_session;
+use crate::text::{day_of, time_of};
+use crate::text_before as text;
+use game::entry::Check;
+use game::{Kind, Standing};
+use rules::{Step, Timing};
 
 /// Which card is open, and which one is to be brought into sight.
 #[derive(Clone, Copy)]

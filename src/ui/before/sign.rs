@@ -5,13 +5,13 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::drawn::{drawn, keep_drawn, Drawing};
-use crate::game::{signed, Kind, Signature, Signed, Signer};
-use crate::record::{Strokes, HEIGHT, WIDTH};
-use crate::rules::Team;
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use game::{signed, Kind, Signature, Signed, Signer};
+use record::{Strokes, HEIGHT, WIDTH};
+use rules::Team;
 
 /// Captain and coach of a team, under its list.
 #[component]

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::fields::scheduled_ms;
-use crate::game::entry::Detail;
-use crate::game::{standing, Standing};
-use crate::rules::{plan, Moment, Step};
-use crate::ui::session::Session;
+use crate::session::Session;
+use game::entry::Detail;
+use game::{standing, Standing};
+use rules::{plan, Moment, Step};
 
 /// Milliseconds of a minute.
 const MINUTE: i64 = 60_000;

@@ -7,13 +7,13 @@ use leptos::prelude::*;
 use super::draft;
 use super::sign::ListSignatures;
 use super::team_tabs::{OtherTeam, TeamTabs};
-use crate::game::entry::{Player, Staff, TeamList};
-use crate::game::{list_lacks, say, Kind, Refusal};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::number_pad::NumberPad;
-use crate::ui::part::unfold::Unfold;
-use crate::ui::session::use_session;
-use crate::ui::text_before as text;
+use crate::part::number_pad::NumberPad;
+use crate::part::unfold::Unfold;
+use crate::session::use_session;
+use crate::text_before as text;
+use game::entry::{Player, Staff, TeamList};
+use game::{list_lacks, say, Kind, Refusal};
+use rules::{Shirt, Team};
 
 /// Who may sit on the bench beside the players (4.1.1), as the log names them.
 const STAFF: [&str; 4] = ["coach", "assistant coach", "therapist", "doctor"];

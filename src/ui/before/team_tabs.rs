@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use crate::rules::Team;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use rules::Team;
 
 /// Both teams to choose from, with a tick on the one that is through.
 #[component]

@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::choose_team;
-use crate::device::{toss_coin, Face};
-use crate::game::entry::{About, Toss, Won};
-use crate::game::{Choice, Choosing, Kind};
-use crate::rules::Team;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use device::{toss_coin, Face};
+use game::entry::{About, Toss, Won};
+use game::{Choice, Choosing, Kind};
+use rules::Team;
 
 /// How far a toss has come.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -3,15 +3,15 @@
 
 use leptos::prelude::*;
 
-use crate::device::vibrate;
-use crate::game::entry::{Timer, TimerAction};
-use crate::game::{warm_up_running, warm_ups, warmed_up, Kind, Timed};
-use crate::rules::Team;
-use crate::ui::part::count_down::CountDown;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::text::team_name;
-use crate::ui::text_before as text;
+use crate::part::count_down::CountDown;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::text::team_name;
+use crate::text_before as text;
+use device::vibrate;
+use game::entry::{Timer, TimerAction};
+use game::{warm_up_running, warm_ups, warmed_up, Kind, Timed};
+use rules::Team;
 
 /// One count-down for both teams together, or one for each.
 #[component]

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::items::{once_read, Item};
 use super::words;
-use crate::game::Replay;
-use crate::rules::Team;
-use crate::sheet::compare::{compare, say, winners, Comparison};
-use crate::ui::review::picture;
+use crate::review::picture;
+use game::Replay;
+use reports::compare::{compare, say, winners, Comparison};
+use rules::Team;
 
 /// Rallies shown before and after the one where the records part.
 const BEFORE: usize = 4;

@@ -5,12 +5,11 @@ use leptos::prelude::*;
 use super::items::{Item, Source};
 use super::papers::put_paper;
 use super::{button, list, words, Place};
-use crate::device;
-use crate::sheet::demo;
-use crate::sheet::paper::Draft;
-use crate::ui::shelf::PAPERS;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::start::Library;
+use crate::shelf::PAPERS;
+use crate::shell::{use_shell, Screen};
+use crate::start::Library;
+use reports::demo;
+use reports::paper::Draft;
 
 /// The button that brings the invented day, or takes it away.
 #[component]

@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::items::{once_read, reading, Source};
 use super::{way, words};
-use crate::game::{Entry, Replay};
-use crate::sheet::audit::{self, Finding};
-use crate::ui::shell::Screen;
-use crate::ui::start::Kept;
-use crate::ui::text;
+use crate::shell::Screen;
+use crate::start::Kept;
+use crate::text;
+use game::{Entry, Replay};
+use reports::audit::{self, Finding};
 
 /// The screen.
 pub fn findings(id: String) -> AnyView {

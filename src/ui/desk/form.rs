@@ -7,13 +7,12 @@ use leptos::prelude::*;
 
 use super::papers::{paper, put_paper};
 use super::{button, hand_over, words};
-use crate::device;
-use crate::rules::{Preset, Team};
-use crate::sheet::paper::{self, Cell, Draft, Mark, Part};
-use crate::sheet::words::roman;
-use crate::ui::part::afterwards::after_the_frame;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::text_before;
+use crate::part::afterwards::after_the_frame;
+use crate::part::team_mark::TeamMark;
+use crate::text_before;
+use reports::paper::{self, Cell, Draft, Mark, Part};
+use reports::words::roman;
+use rules::{Preset, Team};
 
 /// The presets a paper sheet can be of.
 const PRESETS: [Preset; 3] = [

@@ -6,14 +6,14 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::words;
-use crate::game::Replay;
-use crate::record::Reading;
-use crate::sheet::list::Line;
-use crate::sheet::paper::Draft;
-use crate::sheet::standings::{self, Doubt, Played, Pool};
-use crate::ui::shelf::{PAPERS, POOLS};
-use crate::ui::start::{Kept, Library};
-use crate::ui::text;
+use crate::shelf::{PAPERS, POOLS};
+use crate::start::{Kept, Library};
+use crate::text;
+use game::Replay;
+use record::Reading;
+use reports::list::Line;
+use reports::paper::Draft;
+use reports::standings::{self, Doubt, Played, Pool};
 
 /// One record, paper sheet or pool.
 pub struct Item {

@@ -5,17 +5,16 @@ use leptos::prelude::*;
 use super::items::{of_all, Item, Source};
 use super::papers::put_paper;
 use super::{button, day, intake, save, table, way, words, DemoDay, Place};
-use crate::device;
-use crate::rules::Preset;
-use crate::sheet::list::{csv, say_findings, Line};
-use crate::sheet::one_match::instead;
-use crate::sheet::paper::Draft;
-use crate::sheet::standings::Doubt;
-use crate::sheet::WallClock;
-use crate::ui::shelf::{Shelf, PAPERS, POOLS};
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::start::{Also, Import, Library};
-use crate::ui::text;
+use crate::shelf::{Shelf, PAPERS, POOLS};
+use crate::shell::{use_shell, Screen};
+use crate::start::{Also, Import, Library};
+use crate::text;
+use reports::list::{csv, say_findings, Line};
+use reports::one_match::instead;
+use reports::paper::Draft;
+use reports::standings::Doubt;
+use reports::WallClock;
+use rules::Preset;
 
 const CHOSEN: &str = "desk/chosen";
 

@@ -17,7 +17,7 @@ use leptos::prelude::*;
 use day::DemoDay;
 
 use super::shell::{use_shell, Screen};
-use crate::device::{self, Parcel};
+use device::Parcel;
 
 /// The screens of the desk.
 #[derive(Clone, Debug, PartialEq, Eq)]

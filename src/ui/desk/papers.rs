@@ -1,7 +1,7 @@
 //! Paper sheets that are being keyed in, as they lie on the shelf.
 
-use crate::sheet::paper::Draft;
-use crate::ui::shelf::PAPERS;
+use crate::shelf::PAPERS;
+use reports::paper::Draft;
 
 /// A paper sheet.
 pub fn paper(id: &str) -> Option<Draft> {

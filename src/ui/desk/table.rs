@@ -4,8 +4,7 @@ use leptos::prelude::*;
 
 use super::items::{once_read, Item, Source};
 use super::{button, list, save, words};
-use crate::device;
-use crate::sheet::standings::{
+use reports::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
     Scheme, Standings, MOST_MEETINGS,
 };

@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use super::items::Item;
-use crate::rules::{ByTeam, Score};
-use crate::sheet::list::{say_findings, Line};
-use crate::sheet::paper::{Cell, Draft, Part};
-use crate::sheet::standings::{say_doubt, words as criterion_words, Criterion};
-use crate::sheet::words::roman;
-use crate::sheet::FormProblem;
-use crate::ui::text;
+use crate::text;
+use reports::list::{say_findings, Line};
+use reports::paper::{Cell, Draft, Part};
+use reports::standings::{say_doubt, words as criterion_words, Criterion};
+use reports::words::roman;
+use reports::FormProblem;
+use rules::{ByTeam, Score};
 
 pub const DESK: &str = "Desk";
 pub const FINDINGS: &str = "To look at";

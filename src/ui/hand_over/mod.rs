@@ -10,7 +10,7 @@ use self::show::Codes;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use super::start::parcel;
-use crate::device::{self, Handed};
+use device::Handed;
 
 pub use take::Receive;
 

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::words;
-use crate::device::{every, prefers_reduced_motion, Ticker};
-use crate::record::{frames, pack, Code, DIGITS_LARGE, DIGITS_SMALL};
-use crate::ui::session::use_session;
+use crate::session::use_session;
+use device::{every, prefers_reduced_motion, Ticker};
+use record::{frames, pack, Code, DIGITS_LARGE, DIGITS_SMALL};
 
 /// How long a code stands before the next one comes: a camera needs two or three pictures of it. Our own
 /// choice.

@@ -4,7 +4,7 @@
 
 use leptos::prelude::*;
 
-use crate::game::{Level, SanctionKind};
+use game::{Level, SanctionKind};
 
 const YELLOW: &str = "<g class='yellow'><rect x='1' y='1' width='16' height='22' rx='4'/>\
     <circle cx='9' cy='12' r='4'/></g>";

@@ -1,11 +1,9 @@
 //! A count-down that is computed from the clock each time, never counted.
 
+use crate::session::{use_session, Session};
+use crate::text;
+use game::RunningTimer;
 use leptos::prelude::*;
-
-use crate::device;
-use crate::game::RunningTimer;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
 
 /// Milliseconds of shaking and rest when a count-down asks to be looked at.
 const LOOK: [u32; 3] = [80, 60, 80];

@@ -5,9 +5,9 @@ use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 use super::keys::go_on_at;
-use crate::device::Focus;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text;
+use crate::shell::{use_shell, Screen};
+use crate::text;
+use device::Focus;
 
 /// A sheet of choices from the bottom of the screen.
 #[component]

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use crate::rules::pose::{ArmPose, Hand, Movement, Pose, Prop, HEIGHT, SHOULDERS, WIDTH};
+use rules::pose::{ArmPose, Hand, Movement, Pose, Prop, HEIGHT, SHOULDERS, WIDTH};
 
 /// Which of its moments are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -2,8 +2,6 @@
 
 use leptos::prelude::*;
 
-use crate::device;
-
 /// Goes on at the element of this id once it is on the screen: with the frame that shows it, because a focus
 /// lays the page out, and the frame would do so once more.
 pub fn go_on_at(id: &'static str) {

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::rules::{Shirt, Team};
-use crate::ui::text_before as text;
+use crate::text_before as text;
+use rules::{Shirt, Team};
 
 /// The places of one team: 4, 3, 2 at the net and 5, 6, 1 behind.
 #[component]

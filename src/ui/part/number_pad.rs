@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::rules::Shirt;
-use crate::ui::text_before as text;
+use crate::text_before as text;
+use rules::Shirt;
 
 /// Shirts have at most this many digits here (the rules of a match may allow fewer).
 const DIGITS: usize = 3;

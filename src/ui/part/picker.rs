@@ -3,9 +3,9 @@
 
 use leptos::prelude::*;
 
-use crate::rules::{Shirt, Team};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use rules::{Shirt, Team};
 
 /// One button.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -5,10 +5,10 @@ use leptos::prelude::*;
 
 use super::cards::Cards;
 use super::dialog::Drawer;
-use crate::game::{preview_sanction, say, Kind};
-use crate::ui::play::{follow, Court};
-use crate::ui::session::{use_session, NotEntered, Refused};
-use crate::ui::text;
+use crate::play::{follow, Court};
+use crate::session::{use_session, NotEntered, Refused};
+use crate::text;
+use game::{preview_sanction, say, Kind};
 
 /// Shows the session's refused entry. Mounted once, by the shell.
 #[component]

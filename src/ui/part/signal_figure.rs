@@ -4,7 +4,7 @@
 use leptos::prelude::*;
 
 use super::figure::{figure, view_box, Moment};
-use crate::rules::Signal;
+use rules::Signal;
 
 /// The drawing; its meaning stands beside it in words. `mirrored`: the side concerned is on the right.
 #[component]

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::rules::Team;
+use rules::Team;
 
 /// The mark.
 #[component]

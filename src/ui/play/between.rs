@@ -7,16 +7,16 @@ use super::last::Last;
 use super::reasons::Reasons;
 use super::signal_card::end_of_set;
 use super::Aside;
-use crate::game::entry::Toss;
-use crate::game::{Kind, Timed};
-use crate::rules::{Team, CALL_BACK_SECONDS};
-use crate::ui::before::BetweenSets;
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::count_down::{left_ms, CountDown};
-use crate::ui::part::picker::{asked, buttons, Choice, Lie};
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::before::BetweenSets;
+use crate::part::afterwards::afterwards;
+use crate::part::count_down::{left_ms, CountDown};
+use crate::part::picker::{asked, buttons, Choice, Lie};
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::text;
+use game::entry::Toss;
+use game::{Kind, Timed};
+use rules::{Team, CALL_BACK_SECONDS};
 
 /// The screen between two sets.
 #[component]

@@ -5,11 +5,11 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::game::{can_be_named, named_before, notices, Kind, Notice};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::picker::{asked, buttons, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::{can_be_named, named_before, notices, Kind, Notice};
+use rules::{Shirt, Team};
 
 /// One line for each team of which nobody speaks: whoever was named before with one tap, everybody else
 /// in a panel.

@@ -6,15 +6,13 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::entry::{Level, Who};
-use crate::game::{
-    level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State,
-};
-use crate::rules::Team;
-use crate::ui::part::cards::Cards;
-use crate::ui::part::picker::{asked, buttons, question, Choice, Lie};
-use crate::ui::session::{use_session, Refused};
-use crate::ui::text;
+use crate::part::cards::Cards;
+use crate::part::picker::{asked, buttons, question, Choice, Lie};
+use crate::session::{use_session, Refused};
+use crate::text;
+use game::entry::{Level, Who};
+use game::{level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State};
+use rules::Team;
 
 /// Everybody of a team who can be sanctioned: those of the list, and a coach in any case. The players
 /// come first, then the bench.

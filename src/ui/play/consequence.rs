@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::signal_card::SignalStep;
-use crate::game::{preview_sanction, say, Kind, SanctionPreview};
-use crate::ui::part::cards::Cards;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::cards::Cards;
+use crate::session::use_session;
+use crate::text;
+use game::{preview_sanction, say, Kind, SanctionPreview};
 
 /// What follows from an entry.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -7,12 +7,12 @@ use super::consequence::Consequence;
 use super::court::use_court;
 use super::late::{moments, scores};
 use super::panel::Frame;
-use crate::game::Kind;
-use crate::rules::{Score, Team};
-use crate::ui::part::picker::{asked, buttons, fixed, teams, Lie};
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, teams, Lie};
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::session::use_session;
+use crate::text;
+use game::Kind;
+use rules::{Score, Team};
 
 /// The score was miscounted.
 #[component]

@@ -4,14 +4,14 @@ use leptos::prelude::*;
 
 use super::delay::Delaying;
 use super::replay::Which;
-use crate::device::{self, Focus};
-use crate::game::entry::By;
-use crate::game::NO_RALLY_MS;
-use crate::game::{begun_by, interval, orphaned_by, Kind, State};
-use crate::rules::{Shirt, Team};
-use crate::ui::session::{use_session, Session};
-use crate::ui::shell::{use_shell, Shell};
-use crate::ui::text;
+use crate::session::{use_session, Session};
+use crate::shell::{use_shell, Shell};
+use crate::text;
+use device::Focus;
+use game::entry::By;
+use game::NO_RALLY_MS;
+use game::{begun_by, interval, orphaned_by, Kind, State};
+use rules::{Shirt, Team};
 
 const TURN: &str = "turn";
 const TABLE: &str = "table";

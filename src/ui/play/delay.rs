@@ -6,10 +6,10 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::game::Kind;
-use crate::rules::Team;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::Kind;
+use rules::Team;
 
 /// What happened.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -5,11 +5,11 @@ use leptos::prelude::*;
 use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
 use super::held::Held;
-use crate::game::entry::{Change, Kind};
-use crate::game::{notices, say_question, Notice, Replay};
-use crate::rules::Team;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::entry::{Change, Kind};
+use game::{notices, say_question, Notice, Replay};
+use rules::Team;
 
 /// Whether something has to be done about it now.
 const fn is_large(notice: &Notice) -> bool {

@@ -7,9 +7,9 @@ use super::last::Last;
 use super::reasons::Reasons;
 use super::signal_card::end_of_set;
 use super::Aside;
-use crate::ui::session::use_session;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text;
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
+use crate::text;
 
 /// The screen after the last point.
 #[component]

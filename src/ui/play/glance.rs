@@ -10,13 +10,12 @@ use super::service::Service;
 use super::stopped::Stopped;
 use super::tally::FirstService;
 use super::time_out::Running;
-use crate::device;
-use crate::rules::Team;
-use crate::ui::part::keys::go_on_at;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::shell::use_shell;
-use crate::ui::text;
+use crate::part::keys::go_on_at;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::shell::use_shell;
+use crate::text;
+use rules::Team;
 
 /// What stays below the halves while only the court shows.
 #[component]

@@ -4,12 +4,12 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
-use crate::game::entry::Amendment;
-use crate::game::Kind;
-use crate::rules::{ByTeam, Preset, Team};
-use crate::ui::part::picker::{buttons, fixed, Lie};
-use crate::ui::session::use_session;
-use crate::ui::{text, text_before};
+use crate::part::picker::{buttons, fixed, Lie};
+use crate::session::use_session;
+use crate::{text, text_before};
+use game::entry::Amendment;
+use game::Kind;
+use rules::{ByTeam, Preset, Team};
 
 /// The names of the teams, at any time.
 #[component]

@@ -6,13 +6,12 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Court};
 use super::pad::Pad;
-use crate::device;
-use crate::game::{speaker, Kind, Phase, Speaker, State};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::part::afterwards::afterwards;
+use crate::part::team_mark::TeamMark;
+use crate::session::{use_session, Session};
+use crate::text;
+use game::{speaker, Kind, Phase, Speaker, State};
+use rules::{Shirt, Team};
 
 /// What a half shows.
 #[derive(Clone, Debug, PartialEq, Eq)]

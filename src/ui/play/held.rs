@@ -4,9 +4,9 @@
 use leptos::prelude::*;
 
 use super::court::{follow, use_court, Court};
-use crate::game::{held_points, HeldPoint, Kind};
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::session::{use_session, Session};
+use crate::text;
+use game::{held_points, HeldPoint, Kind};
 
 /// What is asked about now. Only a page that has held one back itself asks about earlier ones.
 fn asked(session: Session, since: Option<u32>) -> Vec<HeldPoint> {

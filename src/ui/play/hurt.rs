@@ -6,12 +6,12 @@ use leptos::prelude::*;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use super::replay::Which;
-use crate::game::entry::{By, Forced, ReplayWhy};
-use crate::game::{legal_for, preview_substitution, Kind, State};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::picker::{asked, buttons, fixed, teams, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, teams, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::entry::{By, Forced, ReplayWhy};
+use game::{legal_for, preview_substitution, Kind, State};
+use rules::{Shirt, Team};
 
 /// Who can be hurt in a team: those on court first, then the bench.
 fn players(state: &State, team: Team) -> Vec<Shirt> {

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
-use crate::game::{orphaned_by, Kind, Phase};
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::session::{use_session, Session};
+use crate::text;
+use game::{orphaned_by, Kind, Phase};
 
 /// Takes an entry back, and ends the count-downs that only it had started.
 pub fn take_back(session: Session, entry: u32, why: Option<String>) {

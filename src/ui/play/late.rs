@@ -6,12 +6,12 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::entry::{Fault, Found, LateFault, Since};
-use crate::game::{Kind, SetPlay, State};
-use crate::rules::{Score, Shirt, Team};
-use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::session::{use_session, Session};
+use crate::text;
+use game::entry::{Fault, Found, LateFault, Since};
+use game::{Kind, SetPlay, State};
+use rules::{Score, Shirt, Team};
 
 /// What has been said so far. Copies are the same.
 #[derive(Clone, Copy)]

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 
 use super::last::take_back;
 use super::reasons::of_entry;
-use crate::game::{say, Kind, Outcome};
-use crate::sheet::{clock_doubts, words};
-use crate::ui::part::afterwards::by_and_by;
-use crate::ui::part::dialog::Drawer;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::afterwards::by_and_by;
+use crate::part::dialog::Drawer;
+use crate::session::use_session;
+use crate::text;
+use game::{say, Kind, Outcome};
+use reports::{clock_doubts, words};
 
 /// One line.
 #[derive(Clone, Debug, PartialEq, Eq)]

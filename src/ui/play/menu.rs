@@ -5,14 +5,14 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
-use crate::game::{Kind, Phase, State};
-use crate::rules::SetLimit;
-use crate::ui::part::dialog::{Confirm, Drawer};
-use crate::ui::part::picker::{buttons, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::start::export;
-use crate::ui::text;
+use crate::part::dialog::{Confirm, Drawer};
+use crate::part::picker::{buttons, Choice, Lie};
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
+use crate::start::export;
+use crate::text;
+use game::{Kind, Phase, State};
+use rules::SetLimit;
 
 /// The switch and the menu.
 #[component]

@@ -43,11 +43,11 @@ use leptos::prelude::*;
 
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
-use crate::game::Phase;
-use crate::rules::Team;
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::text;
+use crate::part::afterwards::afterwards;
+use crate::part::team_mark::TeamMark;
+use crate::text;
+use game::Phase;
+use rules::Team;
 
 pub use court::{follow, use_court, Court};
 pub use delay::Delaying;

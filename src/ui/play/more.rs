@@ -7,11 +7,11 @@ use super::captain::requests_by;
 use super::court::{use_court, Panel};
 use super::delay::Delaying;
 use super::panel::Frame;
-use crate::game::{legal, Kind};
-use crate::rules::Team;
-use crate::ui::part::picker::{asked, buttons, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::{legal, Kind};
+use rules::Team;
 
 /// The panel.
 #[component]

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::entry::LiberoWhy;
-use crate::game::Kind;
-use crate::rules::{Shirt, Team};
-use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::entry::LiberoWhy;
+use game::Kind;
+use rules::{Shirt, Team};
 
 const WHYS: [LiberoWhy; 2] = [LiberoWhy::Unable, LiberoWhy::Declared];
 

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
-use crate::ui::part::keys::go_on_at;
-use crate::ui::shell::use_shell;
-use crate::ui::text;
+use crate::part::keys::go_on_at;
+use crate::shell::use_shell;
+use crate::text;
 
 /// The frame.
 #[component]

@@ -6,11 +6,11 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::entry::Protested;
-use crate::game::{last_speaker, Kind, Phase};
-use crate::rules::Team;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::entry::Protested;
+use game::{last_speaker, Kind, Phase};
+use rules::Team;
 
 /// The panel.
 #[component]

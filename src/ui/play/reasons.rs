@@ -3,12 +3,12 @@
 use leptos::prelude::*;
 
 use super::signal_card::SignalCard;
-use crate::game::{say, Kind, Phase, Said};
-use crate::rules::{Cause, Group, Team};
-use crate::ui::part::picker::{buttons, Choice, Lie};
-use crate::ui::session::{use_session, Session};
-use crate::ui::shell::use_shell;
-use crate::ui::text;
+use crate::part::picker::{buttons, Choice, Lie};
+use crate::session::{use_session, Session};
+use crate::shell::use_shell;
+use crate::text;
+use game::{say, Kind, Phase, Said};
+use rules::{Cause, Group, Team};
 
 /// The rally that is talked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

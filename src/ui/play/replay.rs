@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::game::entry::ReplayWhy;
-use crate::game::{Kind, Phase};
-use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::entry::ReplayWhy;
+use game::{Kind, Phase};
 
 const WHYS: [ReplayWhy; 4] = [
     ReplayWhy::DoubleFault,
@@ -29,7 +29,7 @@ pub enum Which {
 impl Which {
     /// The entry.
     #[must_use]
-    pub const fn kind(self, why: ReplayWhy, hurt: Option<crate::game::entry::By>) -> Kind {
+    pub const fn kind(self, why: ReplayWhy, hurt: Option<game::entry::By>) -> Kind {
         Kind::Replay {
             why,
             hurt,

@@ -3,13 +3,13 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
-use crate::game::{Joined, Kind};
-use crate::rules::{Score, Team};
-use crate::ui::part::dialog::Drawer;
-use crate::ui::part::picker::{asked, teams};
-use crate::ui::part::text_field::{text_field, Beside, Takes};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::dialog::Drawer;
+use crate::part::picker::{asked, teams};
+use crate::part::text_field::{text_field, Beside, Takes};
+use crate::session::use_session;
+use crate::text;
+use game::{Joined, Kind};
+use rules::{Score, Team};
 
 /// What was typed for team A and for team B.
 type Typed = [RwSignal<String>; 2];

@@ -4,9 +4,9 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
-use crate::game::Phase;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::Phase;
 
 /// A whistle: the entry that it waits for, and when it was.
 type Whistle = (u32, i64);

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 
 use super::consequence::Consequence;
 use super::panel::Frame;
-use crate::game::entry::Scope;
-use crate::game::Kind;
-use crate::rules::Team;
-use crate::ui::part::picker::{buttons, fixed, Lie};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::part::picker::{buttons, fixed, Lie};
+use crate::session::use_session;
+use crate::text;
+use game::entry::Scope;
+use game::Kind;
+use rules::Team;
 
 /// None stands for default.
 const CHOICES: [Option<Scope>; 3] = [Some(Scope::Set), Some(Scope::Match), None];

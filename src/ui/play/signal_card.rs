@@ -7,14 +7,14 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::reasons::Talked;
-use crate::game::entry::{By, SeenBy};
-use crate::game::Kind;
-use crate::rules::{Cause, Shirt, Signal, Team};
-use crate::ui::part::afterwards::afterwards;
-use crate::ui::part::picker::{asked, buttons, fixed, Choice, Lie};
-use crate::ui::part::signal_figure::SignalFigure;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::part::afterwards::afterwards;
+use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::part::signal_figure::SignalFigure;
+use crate::session::{use_session, Session};
+use crate::text;
+use game::entry::{By, SeenBy};
+use game::Kind;
+use rules::{Cause, Shirt, Signal, Team};
 
 /// One signal as a step: what it is, and for which side.
 #[component]

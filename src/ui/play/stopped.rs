@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
-use crate::game::entry::Court;
-use crate::game::{Kind, Phase};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::entry::Court;
+use game::{Kind, Phase};
 
 /// Shown while play is interrupted.
 #[component]

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 use super::captain::requests_by;
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::entry::{Change, Forced};
-use crate::game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
-use crate::rules::{Shirt, Team};
-use crate::ui::part::picker::{asked, buttons, fixed, question, Choice, Lie};
-use crate::ui::session::{use_session, Refused, Session};
-use crate::ui::text;
+use crate::part::picker::{asked, buttons, fixed, question, Choice, Lie};
+use crate::session::{use_session, Refused, Session};
+use crate::text;
+use game::entry::{Change, Forced};
+use game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
+use rules::{Shirt, Team};
 
 const REASONS: [Option<Forced>; 4] = [
     None,

@@ -5,9 +5,9 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::game::Kind;
-use crate::ui::part::picker::{buttons, fixed, Lie};
-use crate::ui::text;
+use crate::part::picker::{buttons, fixed, Lie};
+use crate::text;
+use game::Kind;
 
 /// The panel.
 #[component]

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::court::{stand_left, use_court};
 use super::running::AlreadyRunning;
-use crate::game::entry::Toss;
-use crate::game::{Kind, Phase};
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::entry::Toss;
+use game::{Kind, Phase};
 
 /// Who serves first, while nobody has scored and nothing is known.
 #[component]

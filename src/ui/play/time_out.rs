@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use crate::game::{Kind, RunningTimer, Timed};
-use crate::ui::part::count_down::CountDown;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text;
+use crate::part::count_down::CountDown;
+use crate::session::{use_session, Session};
+use crate::text;
+use game::{Kind, RunningTimer, Timed};
 
 /// Ends a count-down.
 pub fn end(session: Session, running: &RunningTimer) {

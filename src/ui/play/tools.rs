@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
-use crate::game::{say, Kind};
-use crate::rules::Team;
-use crate::ui::session::use_session;
-use crate::ui::text;
+use crate::session::use_session;
+use crate::text;
+use game::{say, Kind};
+use rules::Team;
 
 /// Both teams' buttons, each below its half.
 #[component]

@@ -7,10 +7,10 @@ use leptos::prelude::*;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use super::text;
-use crate::game::{Phase, State};
-use crate::rules::{ByTeam, Team};
-use crate::sheet::review::{say, Review};
-use crate::sheet::Picture;
+use game::{Phase, State};
+use reports::review::{say, Review};
+use reports::Picture;
+use rules::{ByTeam, Team};
 
 pub use words::REVIEW;
 

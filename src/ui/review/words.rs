@@ -1,7 +1,7 @@
 //! The words of the review, in one place; a second language is a second file like this one.
 
-use crate::game::entry::SeenBy;
-use crate::rules::Score;
+use game::entry::SeenBy;
+use rules::Score;
 
 /// Title of the screen.
 pub const REVIEW: &str = "Review";

@@ -5,14 +5,13 @@ use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
 use super::words;
-use crate::game::entry::{Check, Protested};
-use crate::game::{Kind, Phase, Replay, Signer};
-use crate::record;
-use crate::sheet::words as paper;
-use crate::sheet::{Sheet, Signed};
-use crate::ui::before::{DetailsForm, SignPad};
-use crate::ui::part::dialog::Drawer;
-use crate::ui::session::{use_session, Session};
+use crate::before::{DetailsForm, SignPad};
+use crate::part::dialog::Drawer;
+use crate::session::{use_session, Session};
+use game::entry::{Check, Protested};
+use game::{Kind, Phase, Replay, Signer};
+use reports::words as paper;
+use reports::{Sheet, Signed};
 
 /// What is asked in the drawer.
 #[derive(Clone, Debug, PartialEq, Eq)]

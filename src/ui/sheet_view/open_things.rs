@@ -5,13 +5,13 @@ use leptos::prelude::*;
 
 use super::closing::Asked;
 use super::words;
-use crate::game::{say_question, Kind, Replay, State};
-use crate::rules::Team;
-use crate::sheet::audit::{self, Finding, Remedy};
-use crate::ui::part::team_mark::TeamMark;
-use crate::ui::session::use_session;
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text;
+use crate::part::team_mark::TeamMark;
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
+use crate::text;
+use game::{say_question, Kind, Replay, State};
+use reports::audit::{self, Finding, Remedy};
+use rules::Team;
 
 /// Teams, sets and points, as everybody who signs sees them.
 pub(super) fn result(state: &State) -> AnyView {

@@ -6,8 +6,6 @@
 
 use leptos::prelude::*;
 
-use crate::device;
-
 /// Closes it; false where it has to stay.
 type Close = Callback<(), bool>;
 

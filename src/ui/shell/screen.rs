@@ -1,6 +1,6 @@
 //! The screens, their addresses, and which page of the program holds them.
 
-use crate::ui::desk;
+use crate::desk;
 
 /// The pages of the program: documents with a module each, so that a referee's phone need not load the
 /// coordinator's desk to start.

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use crate::ui::text;
+use crate::text;
 
 /// The screen.
 #[component]

@@ -7,19 +7,19 @@ use leptos::prelude::*;
 
 use super::kept::{came_damaged, put_away};
 use super::library::Library;
-use crate::app::parts::{Parts, Step};
-use crate::device::{self, WriterLock};
-use crate::record::{
+use crate::before::{drawn, keep_drawn};
+use crate::session::{use_session, Session};
+use crate::shelf::{Laid, PAPERS, POOLS};
+use crate::shell::{use_shell, Screen};
+use crate::text;
+use crate::text_before::library as words;
+use app::parts::{Parts, Step};
+use device::WriterLock;
+use record::{
     self, BackupReading, Handed, Log, OnDesk, Opened, ReadMatch, Reading, Strokes, TakeIn,
     MOST_BACKUP_BYTES, MOST_MATCHES,
 };
-use crate::sheet::FileKind;
-use crate::ui::before::{drawn, keep_drawn};
-use crate::ui::session::{use_session, Session};
-use crate::ui::shelf::{Laid, PAPERS, POOLS};
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text;
-use crate::ui::text_before::library as words;
+use reports::FileKind;
 
 /// Takes in a file that is neither a match nor a backup: says what became of it, and whether it is here
 /// now; none where it is of no kind that is taken in there.

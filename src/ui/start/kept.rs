@@ -2,14 +2,13 @@
 
 use std::sync::Arc;
 
-use crate::app::store::Found;
-use crate::app::summary::{Stage, Summary};
-use crate::device;
-use crate::game::{Entry, Replay, State};
-use crate::record::{KeptMatch, Log};
-use crate::ui::before::drawn;
-use crate::ui::text;
-use crate::ui::text_before::library as words;
+use crate::before::drawn;
+use crate::text;
+use crate::text_before::library as words;
+use app::store::Found;
+use app::summary::{Stage, Summary};
+use game::{Entry, Replay, State};
+use record::{KeptMatch, Log};
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program

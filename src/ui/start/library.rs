@@ -5,13 +5,13 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::kept::{came_damaged, put_away, Kept, Listed};
-use crate::app::store::Store;
-use crate::device::{self, WriterLock};
-use crate::game::Entry;
-use crate::record::{self, LineWriter, Log, TakeIn};
-use crate::ui::before::forget_drafts;
-use crate::ui::session::{use_session, Session};
-use crate::ui::text_before::library as words;
+use crate::before::forget_drafts;
+use crate::session::{use_session, Session};
+use crate::text_before::library as words;
+use app::store::Store;
+use device::WriterLock;
+use game::Entry;
+use record::{LineWriter, Log, TakeIn};
 
 /// Lists that were made meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 8;
@@ -119,7 +119,7 @@ impl Library {
         self,
         store: &Store,
         all: &mut BTreeMap<String, Listed>,
-        mut known: BTreeMap<String, crate::app::summary::Summary>,
+        mut known: BTreeMap<String, app::summary::Summary>,
         over: &[String],
         stale: impl Fn() -> bool,
     ) {

@@ -14,10 +14,10 @@ use super::desk::Place;
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen, Theme};
 use super::text;
-use crate::app::summary::Stage;
-use crate::device::Offline;
-use crate::game::entry::Heading;
-use crate::rules::{ByTeam, Preset};
+use app::summary::Stage;
+use device::Offline;
+use game::entry::Heading;
+use rules::{ByTeam, Preset};
 
 pub use about::About;
 pub use import::{take_in, Also, Import};

@@ -1,9 +1,9 @@
 //! A match as a file, handed over only by somebody's tap.
 
-use crate::device::{self, Parcel};
-use crate::game::State;
-use crate::record::{self, Log};
-use crate::ui::text;
+use crate::text;
+use device::Parcel;
+use game::State;
+use record::Log;
 
 /// The file of a match, with the lines of it that could not be read.
 #[must_use]

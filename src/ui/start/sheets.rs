@@ -5,13 +5,12 @@ use leptos::prelude::*;
 use super::kept::Listed;
 use super::library::Library;
 use super::{export, screen_of};
-use crate::device;
-use crate::sheet::fits;
-use crate::ui::part::dialog::Confirm;
-use crate::ui::part::text_field::{named, text_field, Beside, Takes};
-use crate::ui::shell::{use_shell, Screen};
-use crate::ui::text;
-use crate::ui::text_before::library as words;
+use crate::part::dialog::Confirm;
+use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::shell::{use_shell, Screen};
+use crate::text;
+use crate::text_before::library as words;
+use reports::fits;
 
 /// Fewer are found by looking.
 const WORTH_FINDING: usize = 4;

@@ -4,13 +4,13 @@
 use leptos::prelude::*;
 
 use super::library::Library;
-use crate::device::{self, Handed, Kept as Promise, Parcel, Room};
-use crate::record::{write_backup, OnDesk};
-use crate::ui::part::dialog::Confirm;
-use crate::ui::session::use_session;
-use crate::ui::shelf::{PAPERS, POOLS};
-use crate::ui::text::day_of;
-use crate::ui::text_before::library as words;
+use crate::part::dialog::Confirm;
+use crate::session::use_session;
+use crate::shelf::{PAPERS, POOLS};
+use crate::text::day_of;
+use crate::text_before::library as words;
+use device::{Handed, Kept as Promise, Parcel, Room};
+use record::{write_backup, OnDesk};
 
 /// Backup, room, promise, move, wipe.
 #[component]

@@ -2,8 +2,8 @@
 //! 5.1.3).
 
 use super::{team_name, ScoreOrder};
-use crate::game::{captain, requester, speaker, Protest, Requester, Speaker, State};
-use crate::rules::{Shirt, Team};
+use game::{captain, requester, speaker, Protest, Requester, Speaker, State};
+use rules::{Shirt, Team};
 
 /// Who speaks.
 pub const GAME_CAPTAIN: &str = "Game captain";

@@ -1,8 +1,8 @@
 //! What an entry would change, in words.
 
 use super::{team_name, ScoreOrder};
-use crate::game::{Outcome, Phase, Replay, SetPlay, State};
-use crate::rules::Team;
+use game::{Outcome, Phase, Replay, SetPlay, State};
+use rules::Team;
 
 /// The heading.
 pub const WHAT_FOLLOWS: &str = "What follows";
@@ -104,7 +104,7 @@ fn sets(old: &State, new: &State, order: ScoreOrder, lines: &mut Vec<String>) {
 fn gone(old: &State, new: &State, team: Team) -> usize {
     let cancelled = |state: &State| -> usize {
         let in_set = |play: &SetPlay| {
-            let gone = |p: &&crate::game::Point| p.to == team && p.cancelled_by.is_some();
+            let gone = |p: &&game::Point| p.to == team && p.cancelled_by.is_some();
             play.points.iter().filter(gone).count()
         };
         state

@@ -1,7 +1,7 @@
 //! The words about a match that was already being played, and about scores that are put right though no
 //! team was at fault.
 
-use crate::rules::Shirt;
+use rules::Shirt;
 
 /// Opens the form, and its title.
 pub const RUNNING_ALREADY: &str = "It is being played already";

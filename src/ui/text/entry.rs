@@ -1,9 +1,9 @@
 //! Entries in words, for the last line of the court and the list of all entries.
 
 use super::team_name;
-use crate::game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
-use crate::game::{Entry, Kind, Outcome, State};
-use crate::rules::Team;
+use game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
+use game::{Entry, Kind, Outcome, State};
+use rules::Team;
 
 /// An entry in a few words, a request or a delay as what it became; teams are named as in `state`.
 #[must_use]
@@ -35,7 +35,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             );
             match toss.chosen() {
                 Some((by, choice)) => {
-                    let won = crate::ui::text_before::won_and_chose(&name(by), choice);
+                    let won = crate::text_before::won_and_chose(&name(by), choice);
                     format!("{outcome}. {won}")
                 }
                 None => outcome,
@@ -150,7 +150,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         Kind::ProtestStatement { text, .. } => format!("Protest written: {text}"),
         Kind::Sign { role, .. } => format!("Signed: {role}"),
         Kind::Strike { entry, .. } => format!("Entry {entry} taken back"),
-        Kind::Seal { code } => format!("Sealed: {}", crate::record::spaced(code)),
+        Kind::Seal { code } => format!("Sealed: {}", record::spaced(code)),
         Kind::Reopen { why: None } => "Reopened".into(),
         Kind::Reopen { why: Some(why) } => format!("Reopened: {why}"),
         Kind::Answer { choice, .. } => format!("Answer: {}", choice.replace('_', " ")),
@@ -164,9 +164,9 @@ pub fn outcome(outcome: &Outcome, state: &State) -> Option<String> {
         Outcome::Taken => None,
         Outcome::Insisted(advice) => Some(format!(
             "Recorded against advice: {}",
-            crate::game::say(advice, state)
+            game::say(advice, state)
         )),
-        Outcome::Refused(why) => Some(format!("Does not count: {}", crate::game::say(why, state))),
+        Outcome::Refused(why) => Some(format!("Does not count: {}", game::say(why, state))),
         Outcome::Struck(by) => Some(format!("Taken back by entry {by}")),
     }
 }

@@ -2,10 +2,10 @@
 //! are short, interruptions.
 
 use super::team_name;
-use crate::game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
-use crate::game::{Kind, State, RECOVERY_SECONDS};
-use crate::rules::{Shirt, Team};
-use crate::ui::play::Delaying;
+use crate::play::Delaying;
+use game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
+use game::{Kind, State, RECOVERY_SECONDS};
+use rules::{Shirt, Team};
 
 // ---- Somebody is hurt.
 

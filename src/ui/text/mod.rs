@@ -22,16 +22,16 @@ pub use signals::*;
 
 use super::session::Saved;
 use super::shell::Theme;
-use crate::app::keeper::Told;
-use crate::app::merge::{Damage, What};
-use crate::app::ports::{Health, Standing};
-use crate::app::summary::{Stage, Summary};
-use crate::device::{LocalTime, Offline, ReadTrouble};
-use crate::game::{isolated, Refusal, State};
-use crate::record::{Foreign, Reading};
-use crate::rules::Team;
-use crate::sheet::words::span;
-use crate::sheet::ClockDoubt;
+use app::keeper::Told;
+use app::merge::{Damage, What};
+use app::ports::{Health, Standing};
+use app::summary::{Stage, Summary};
+use device::{LocalTime, Offline, ReadTrouble};
+use game::{isolated, Refusal, State};
+use record::{Foreign, Reading};
+use reports::words::span;
+use reports::ClockDoubt;
+use rules::Team;
 
 /// The name of the program.
 pub const APP: &str = "Dutystand";

@@ -1,10 +1,10 @@
 //! The words of the court screen.
 
 use super::team_name;
-use crate::game::entry::{Change, ReplayWhy, Timer, Who};
-use crate::game::{Kind, Notice, Phase, Refusal, Speaker, State, Timed};
-use crate::rules::{Cause, Group, Rules, Shirt, Team, CALL_BACK_SECONDS};
-use crate::sheet::words::side;
+use game::entry::{Change, ReplayWhy, Timer, Who};
+use game::{Kind, Notice, Phase, Refusal, Speaker, State, Timed};
+use reports::words::side;
+use rules::{Cause, Group, Rules, Shirt, Team, CALL_BACK_SECONDS};
 
 /// The court, and what lies below it.
 pub const COURT: &str = "Court and what happens on it";

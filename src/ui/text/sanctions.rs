@@ -2,11 +2,11 @@
 //! afterwards. Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028.
 
 use super::{differences, person, team_name, ScoreOrder};
-use crate::game::{
+use game::{
     Conduct, Kind, Level, MayReturn, Replay, Sanction, SanctionKind, SanctionPreview, State,
     SubstitutionPreview, Who,
 };
-use crate::rules::{Arm, Shirt};
+use rules::{Arm, Shirt};
 
 /// What a line of the sanctions box is called.
 #[must_use]

@@ -3,7 +3,7 @@
 
 use std::fmt::Display;
 
-use crate::rules::{ByTeam, Team};
+use rules::{ByTeam, Team};
 
 /// The order of a score.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,7 +1,7 @@
 //! The words of the signals: what they are called, how they are made, and who makes them (FIVB
 //! Official Volleyball Rules 2025-2028, chapter 30 and diagram 11; in our own words).
 
-use crate::rules::{Arm, Signal};
+use rules::{Arm, Signal};
 
 /// The screen.
 pub const SIGNALS: &str = "Signals";

@@ -4,7 +4,7 @@
 //! the Refereeing Guidelines and Instructions 2024 (rules 22 to 28 there); the rule stands beside
 //! each sentence. What has none is common practice, no source.
 
-use crate::rules::Rules;
+use rules::Rules;
 
 /// Name of the choice.
 pub const WHOM: &str = "Who is briefed";

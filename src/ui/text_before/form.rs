@@ -1,7 +1,7 @@
 //! The words of the forms for a match: names, circumstances, rules.
 
-use crate::rules::{Preset, Rules, Sets, SubstitutionPolicy, WarmUpStyle};
-use crate::ui::before::Field;
+use crate::before::Field;
+use rules::{Preset, Rules, Sets, SubstitutionPolicy, WarmUpStyle};
 
 /// Above the form.
 pub const ALL_CAN_WAIT: &str = "Choose the rules. Everything else can stay empty.";

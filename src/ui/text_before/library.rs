@@ -1,8 +1,8 @@
 //! The words of the matches on the phone: finding, putting away, deleting, the backup of everything,
 //! the storage.
 
-use crate::device::{Kept, Room};
-use crate::record::TakeIn;
+use device::{Kept, Room};
+use record::TakeIn;
 
 /// Label of the field.
 pub const FIND: &str = "Find: team, hall, competition, day such as 9 May";

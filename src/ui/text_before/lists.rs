@@ -1,8 +1,8 @@
 //! The words of team lists and of the signatures under them.
 
-use crate::game::entry::{Player, TeamList};
-use crate::game::{ListLack, Signer};
-use crate::rules::Shirt;
+use game::entry::{Player, TeamList};
+use game::{ListLack, Signer};
+use rules::Shirt;
 
 /// Name of the field that shows the digits.
 pub const SHIRT_NUMBER: &str = "Shirt number";

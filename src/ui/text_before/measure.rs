@@ -1,6 +1,6 @@
 //! The words of what is measured: ball and net.
 
-use crate::rules::{Height, Judged, NetFault, Pressure, Unit, SIDE_MORE};
+use rules::{Height, Judged, NetFault, Pressure, Unit, SIDE_MORE};
 
 /// Label of the reading.
 pub const GAUGE: &str = "What the gauge shows";

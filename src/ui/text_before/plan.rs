@@ -1,7 +1,7 @@
 //! The words of the plan: its steps, what to look at in each, and what is said when one is not in order.
 
-use crate::game::Standing;
-use crate::rules::{Rules, Step, Timing, COURTSIDE_MINUTES};
+use game::Standing;
+use rules::{Rules, Step, Timing, COURTSIDE_MINUTES};
 
 /// Before the name of the next step.
 pub const NEXT: &str = "Next";

@@ -1,8 +1,8 @@
 //! The words of what comes last before a set: warm-up, line-ups, liberos, the last check.
 
 use super::player_in_full;
-use crate::game::entry::Player;
-use crate::rules::{Shirt, WarmUp, WarmUpStyle};
+use game::entry::Player;
+use rules::{Shirt, WarmUp, WarmUpStyle};
 
 /// Where the warm-up is shared.
 pub const BOTH_TEAMS: &str = "Both teams";
@@ -58,10 +58,7 @@ pub const HAND_IN_LINE_UP: &str = "Hand in the line-up";
 /// Where the next number goes.
 #[must_use]
 pub fn number_for_place(place: usize) -> String {
-    format!(
-        "Tap the number for place {}.",
-        crate::sheet::words::roman(place)
-    )
+    format!("Tap the number for place {}.", reports::words::roman(place))
 }
 
 /// Name of a number to put in.

@@ -1,0 +1,14 @@
+//! The running program without a browser: what is kept where, how copies are put together, who writes.
+//!
+//! Everything here is plain Rust over the small traits of [`ports`], so that a test can stand in for
+//! the browser and let it be slow, full, cut off or emptied. The device floor carries out what is
+//! decided here and decides nothing itself.
+
+pub mod keeper;
+pub mod lease;
+pub mod merge;
+pub mod parts;
+pub mod ports;
+pub mod skew;
+pub mod store;
+pub mod summary;

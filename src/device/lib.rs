@@ -1,0 +1,66 @@
+//! The one thin floor that touches the browser: storage, locks between tabs, clocks, screen
+//! wake lock, randomness, service worker, files and printing.
+//!
+//! Everything here speaks in plain strings, numbers and enums of its own: this module knows
+//! nothing of a match beyond an id and numbered lines, and imports nothing of the program but the ports
+//! that it carries out (`app::ports`).
+//! What the browser refuses comes back as a typed value; nothing here panics on purpose.
+//!
+//! Handles such as [`Clock`] are cheap to clone; guards such as [`Watch`],
+//! [`Listeners`] and [`Ticker`] end what they stand for when they are dropped.
+
+#![cfg(target_arch = "wasm32")]
+
+mod browser;
+mod camera;
+mod clock;
+mod coin;
+mod durable;
+mod listen;
+mod local;
+mod local_time;
+mod lock;
+mod persist;
+mod press;
+mod reach;
+mod screen;
+mod settings;
+mod share;
+mod speech;
+mod tabs;
+mod trouble;
+mod turn;
+mod wake;
+mod worker;
+
+pub use browser::{open_store, pause};
+pub use camera::{codes_in_photo, Camera, CameraTrouble};
+pub use clock::Clock;
+pub use coin::{new_id, toss_coin, Face, NoRandom};
+pub use listen::{
+    after, every, is_visible, on_restored, on_resume, on_visibility, Listeners, Ticker, Watch,
+};
+pub use local_time::{offset_minutes, LocalTime};
+pub use lock::{Held, WriterLock};
+pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
+pub use press::drop_stray_presses;
+pub use screen::{
+    came_from, focus_if_lost, focus_on, go_in_history, go_to_page, hash, history_mark,
+    keep_scroll_by_hand, mark_history, on_hash_change, on_preference_change, prefers_dark,
+    prefers_reduced_motion, push_hash, push_history, reload, replace_hash, replace_page, scroll_to,
+    scrolled_to, set_css_property, set_root_attribute, set_title, vibrate, Focus,
+};
+pub use settings::{forget_setting, forget_settings, set_setting, setting};
+pub use share::{
+    can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
+    HandOverTrouble, Handed, Parcel, PickedFile, ReadTrouble,
+};
+pub use speech::{on_voices, Voice};
+pub use tabs::Tabs;
+pub use turn::Turn;
+pub use wake::{Wake, WakeState};
+pub use worker::{Offline, Worker};
+
+/// Does something that waits for the browser's answers, and goes on as soon as each is there: what is read
+/// from the disk in one go must not let the page take a turn in between.
+pub use wasm_bindgen_futures::spawn_local as spawn;

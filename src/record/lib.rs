@@ -1,0 +1,109 @@
+//! The log: how entries are kept, written down and read again.
+
+mod backup;
+mod broken;
+mod chain;
+mod code;
+mod fields;
+mod file;
+mod frames;
+mod handed;
+mod line;
+mod pack;
+mod plain;
+mod seal;
+mod strokes;
+mod take_in;
+mod unread;
+mod wire;
+
+pub use backup::{
+    open, open_part, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch,
+    MOST_BACKUP_BYTES, MOST_MATCHES, NAME as BACKUP,
+};
+pub use broken::{broken, Broken};
+pub use chain::Link;
+pub use code::Code;
+pub use file::{read, read_entry, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
+pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
+pub use handed::{handed, Foreign, Handed};
+pub use line::LineWriter;
+pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
+pub use plain::plain;
+pub use seal::{seal_code, seals, spaced, typed_code, Seal};
+pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
+pub use take_in::{is_of_record, take_in, TakeIn};
+pub use unread::with_unread;
+pub use wire::{read_rules, write_rules};
+
+use game::Entry;
+
+/// A match record: its id and its entries, oldest first.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Log {
+    /// Any text that no other match has.
+    pub id: String,
+    /// The entries.
+    pub entries: Vec<Entry>,
+}
+
+/// What reading a file gave.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Reading {
+    /// Every entry that could be read.
+    pub log: Log,
+    /// How many entries the file has, good or bad.
+    pub entries: usize,
+    /// Numbers of the entries that could not be read.
+    pub unreadable: Vec<u32>,
+    /// Numbers of the entries that are not as they were written, by their links.
+    pub changed: Vec<u32>,
+    /// Whether the end of the file is missing, so that nobody knows how much of it.
+    pub cut_off: bool,
+    /// What was wrong.
+    pub problems: Vec<Problem>,
+}
+
+impl Reading {
+    /// Whether nothing could be read at all.
+    #[must_use]
+    pub fn is_nothing(&self) -> bool {
+        self.problems.iter().any(Problem::is_fatal)
+    }
+
+    /// Whether a part of it is missing or could not be read, which nobody sees in the log.
+    #[must_use]
+    pub fn lacks_a_part(&self) -> bool {
+        self.cut_off || !self.unreadable.is_empty()
+    }
+}
+
+/// Something that is wrong with a file.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Problem {
+    /// The entry it is about.
+    pub entry: Option<u32>,
+    /// How much is wrong.
+    pub extent: Extent,
+    /// What is wrong, in one sentence.
+    pub say: String,
+}
+
+/// How much of a file a problem concerns.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extent {
+    /// Nothing at all could be read.
+    Whole,
+    /// A part could not be read, or was left out.
+    Part,
+    /// Everything was read, and the log itself shows the problem wherever it goes: see [`broken`].
+    Traced,
+}
+
+impl Problem {
+    /// Whether nothing at all could be read.
+    #[must_use]
+    pub fn is_fatal(&self) -> bool {
+        self.extent == Extent::Whole
+    }
+}

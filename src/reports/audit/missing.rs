@@ -1,0 +1,175 @@
+//! What is missing: fields of the heading, lists, captains, the toss, signatures, answers, checks that
+//! nobody cleared, the end of the match.
+//!
+//! What a sheet contains follows the score-sheet practice as taught to scorers; the rules behind single
+//! fields stand at each finding.
+
+use super::{Field, Finding, What};
+use game::entry::Detail;
+use game::{say_question, Kind, Outcome, Phase, Replay, SetPlay, Signer, State};
+use rules::{Score, Team};
+
+pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
+    let state = replay.state();
+    let mut findings = Vec::new();
+    let mut missing = |field: Field| {
+        findings.push(Finding {
+            entry: None,
+            what: What::Missing(field),
+        });
+    };
+    // A tally beside the match has no lists, no toss and no signatures.
+    if state.rules().line_ups {
+        heading(state, &mut missing);
+        lists(state, &mut missing);
+        tosses(state, &mut missing);
+        signatures(replay, &mut missing);
+    }
+    findings.extend(checks(replay));
+    findings.extend(state.questions().iter().map(|question| Finding {
+        entry: Some(question.entry),
+        what: What::OpenQuestion {
+            say: say_question(question, state).0,
+        },
+    }));
+    if state.phase() == Phase::Finished {
+        let unwritten = state.protests().iter().filter(|p| p.written.is_none());
+        findings.extend(unwritten.map(|protest| Finding {
+            entry: Some(protest.entry),
+            what: What::ProtestNotWritten { team: protest.team },
+        }));
+    } else {
+        findings.push(Finding {
+            entry: None,
+            what: What::Unfinished,
+        });
+    }
+    findings
+}
+
+fn heading(state: &State, missing: &mut impl FnMut(Field)) {
+    let Some(heading) = state.heading() else {
+        return; // The entry that should open the match is refused or unreadable, which is said.
+    };
+    for (team, name) in heading.names.iter() {
+        if name.is_empty() {
+            missing(Field::Name(team));
+        }
+    }
+    let fields = [
+        (Detail::Competition, Field::Competition),
+        (Detail::Venue, Field::Venue),
+        (Detail::Scheduled, Field::Scheduled),
+    ];
+    for (detail, field) in fields {
+        if heading.details[detail]
+            .as_ref()
+            .is_none_or(|v| v.trim().is_empty())
+        {
+            missing(field);
+        }
+    }
+}
+
+fn lists(state: &State, missing: &mut impl FnMut(Field)) {
+    for team in Team::BOTH {
+        match &state.team(team).list {
+            None => missing(Field::List(team)),
+            Some(list) => {
+                if !list.players.iter().any(|p| p.captain) {
+                    missing(Field::Captain(team));
+                }
+                if !list.staff.iter().any(|s| is_coach(&s.role)) {
+                    missing(Field::Coach(team));
+                }
+            }
+        }
+    }
+}
+
+/// A set that began, or is over, without anybody knowing who was to open it.
+fn tosses(state: &State, missing: &mut impl FnMut(Field)) {
+    let over = state
+        .sets()
+        .filter(|s| s.play.as_ref().is_some_and(|p| p.base == Score::default()))
+        .map(|s| (s.number, s.opener));
+    // Of a set that was taken over while it was played nobody here saw the beginning.
+    let seen = |p: &&SetPlay| p.base == Score::default();
+    let running = state.play().filter(seen).map(|p| (p.number, p.opener));
+    for (set, opener) in over.chain(running) {
+        if opener.is_none() {
+            missing(Field::Toss(set));
+        }
+    }
+}
+
+/// Who has signed: before the first service of the match, and after its end.
+fn signatures(replay: &Replay, missing: &mut impl FnMut(Field)) {
+    let (mut before, mut after) = (Vec::new(), Vec::new());
+    let mut begun = false;
+    replay.walk(|was, entry, outcome, _| {
+        if !matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+            return;
+        }
+        match &entry.kind {
+            Kind::BeginSet => begun = true,
+            Kind::Sign { role, .. } if was.phase() == Phase::Finished => {
+                after.extend(Signer::of_role(role))
+            }
+            Kind::Sign { role, .. } if !begun => before.extend(Signer::of_role(role)),
+            _ => {}
+        }
+    });
+    let state = replay.state();
+    if begun {
+        for team in Team::BOTH {
+            if !before.contains(&Signer::Captain(team)) {
+                missing(Field::CaptainBefore(team));
+            }
+            if !before.contains(&Signer::Coach(team)) {
+                missing(Field::CoachBefore(team));
+            }
+        }
+    }
+    if state.phase() == Phase::Finished {
+        for team in Team::BOTH {
+            if !after.contains(&Signer::Captain(team)) {
+                missing(Field::CaptainAfter(team));
+            }
+        }
+        let officials = [
+            (Signer::Scorer, Field::Scorer),
+            (Signer::SecondReferee, Field::SecondReferee),
+            (Signer::FirstReferee, Field::FirstReferee),
+        ];
+        for (signer, field) in officials {
+            if !after.contains(&signer) {
+                missing(field);
+            }
+        }
+    }
+}
+
+fn is_coach(role: &str) -> bool {
+    role.trim().eq_ignore_ascii_case("coach")
+}
+
+/// Checks that failed and were not cleared, each at its last entry.
+fn checks(replay: &Replay) -> Vec<Finding> {
+    let failed = replay.state().checks().iter().filter(|c| !c.ok);
+    failed
+        .map(|failed| {
+            let of_item = |e: &&game::Entry| match &e.kind {
+                Kind::Check(check) => check.item == failed.item && !check.ok,
+                _ => false,
+            };
+            Finding {
+                entry: replay.entries().iter().rev().find(of_item).map(|e| e.n),
+                what: What::CheckFailed {
+                    item: failed.item.clone(),
+                    note: failed.note.clone(),
+                },
+            }
+        })
+        .collect()
+}

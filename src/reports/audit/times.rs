@@ -1,0 +1,57 @@
+//! What the clock says: missing times, a clock that ran backwards, sets that overlap or can hardly have
+//! taken so long.
+
+use super::{Finding, What};
+use crate::{clock_doubts, plausible, ClockDoubt, Sheet};
+use game::{How, Replay};
+
+pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let entries = replay.entries().iter().filter(|e| e.at.is_none()).count();
+    if entries > 0 {
+        findings.push(Finding {
+            entry: None,
+            what: What::NoTimes { entries },
+        });
+    }
+    findings.extend(
+        clock_doubts(replay)
+            .into_iter()
+            .map(|(entry, doubt)| Finding {
+                entry: Some(entry),
+                what: match doubt {
+                    ClockDoubt::Back { seconds } => What::TimeBackwards { seconds },
+                    ClockDoubt::Forward { seconds } => What::TimeForward { seconds },
+                },
+            }),
+    );
+    let sheet = Sheet::of(replay);
+    let mut last_end = None;
+    for set in &sheet.sets {
+        if let (Some(began), Some(end)) = (set.began, last_end) {
+            if began < end {
+                findings.push(Finding {
+                    entry: None,
+                    what: What::SetsOverlap { set: set.number },
+                });
+            }
+        }
+        last_end = set.ended.or(last_end);
+        let points = u32::from(set.score.a) + u32::from(set.score.b);
+        // A set that was not played out has points nobody played.
+        let played = matches!(set.won, Some((_, How::Played)));
+        if let (true, Some(minutes)) = (played, set.minutes()) {
+            if !plausible::set_minutes(points).contains(&minutes) {
+                findings.push(Finding {
+                    entry: None,
+                    what: What::ImplausibleTime {
+                        set: set.number,
+                        minutes,
+                        points,
+                    },
+                });
+            }
+        }
+    }
+    findings
+}

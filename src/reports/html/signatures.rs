@@ -1,0 +1,118 @@
+//! Signatures and the seal.
+
+use std::fmt::Write;
+
+use super::{escaped, Paper};
+use crate::words;
+use crate::{SealBox, Sheet, Signed};
+use record::{spaced, Broken, HEIGHT, WIDTH};
+
+impl Paper {
+    /// A box for everybody who signs: what was drawn, the name, the time; or room for a pen.
+    pub(super) fn signatures(&mut self, sheet: &Sheet) {
+        self.part("signatures", words::SIGNATURES);
+        let lists = sheet.has_lists();
+        let before: &[_] = if lists { &words::SIGNERS_BEFORE } else { &[] };
+        for (when, first, roles) in [
+            (words::SIGNED_BEFORE, true, before),
+            (words::SIGNED_AFTER, false, &words::SIGNERS[..]),
+        ] {
+            let given: Vec<&Signed> = sheet
+                .signatures
+                .iter()
+                .filter(|s| s.before == first)
+                .collect();
+            if roles.is_empty() && given.is_empty() {
+                continue;
+            }
+            self.put("<div>");
+            self.element("h3", "", when);
+            if !first && given.is_empty() {
+                self.element("p", "muted", words::NOT_SIGNED);
+            }
+            self.put("<ul class=\"sign-boxes\">");
+            for (role, who) in roles {
+                let of_role = |s: &&&Signed| words::same_role(&s.role, role);
+                self.sign_box(who, given.iter().rev().find(of_role).copied());
+            }
+            for other in given {
+                if !roles.iter().any(|r| words::same_role(&other.role, r.0)) {
+                    self.sign_box(&words::signer(&other.role), Some(other));
+                }
+            }
+            self.put("</ul></div>");
+        }
+        self.put("</section>");
+    }
+
+    fn sign_box(&mut self, who: &str, signed: Option<&Signed>) {
+        let Some(signed) = signed else {
+            let _ = write!(
+                self.html,
+                "<li class=\"sign-box open\"><span class=\"pen\"></span><b>{}</b> \
+                 <span class=\"muted on-screen-only\">{}</span></li>",
+                escaped(who),
+                words::SIGN_OPEN
+            );
+            return;
+        };
+        self.put("<li class=\"sign-box\">");
+        match &signed.drawn {
+            Some(strokes) => {
+                let _ = write!(
+                    self.html,
+                    "<svg class=\"pen\" viewBox=\"0 0 {WIDTH} {HEIGHT}\" role=\"img\" \
+                     aria-label=\"{}\"><path d=\"{}\"/></svg>",
+                    words::DRAWN,
+                    strokes.path()
+                );
+            }
+            None => {
+                let _ = write!(
+                    self.html,
+                    "<span class=\"pen by-tap\">\u{2713} {}</span>",
+                    words::SIGNED_BY_TAP
+                );
+            }
+        }
+        let time = signed.at.map(|at| self.clock.time(at)).unwrap_or_default();
+        let name = signed.name.as_deref().unwrap_or_default();
+        let _ = write!(
+            self.html,
+            "<b>{}</b> <span>{}</span> <span class=\"tabular\">{time}</span></li>",
+            escaped(who),
+            escaped(name)
+        );
+    }
+
+    /// What was changed after it was written, before anything else is read.
+    pub(super) fn broken(&mut self, broken: &[Broken]) {
+        if broken.is_empty() {
+            return;
+        }
+        self.part("sheet-broken", words::CHANGED);
+        for sentence in words::broken(broken) {
+            self.element("p", "", sentence);
+        }
+        self.put("</section>");
+    }
+
+    pub(super) fn seal(&mut self, seal: &SealBox) {
+        let Some(last) = seal.seals.last() else {
+            return;
+        };
+        self.part("sheet-seal", words::SEAL);
+        let at = last
+            .at
+            .map(|at| format!("{} {}", self.clock.date(at), self.clock.time(at)));
+        self.element("p", "", words::seal(seal, last, at.as_deref()));
+        if last.fits() && seal.holds {
+            self.element("p", "seal-code tabular", spaced(&last.code));
+        }
+        if let Some(open) = words::left_open(&seal.left_open) {
+            self.element("p", "seal-open", open);
+        }
+        self.element("p", "muted", words::SEAL_SHOWS);
+        self.put("</section>");
+    }
+}

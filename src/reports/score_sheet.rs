@@ -1,0 +1,584 @@
+//! The sheet of a match, computed from its log alone: per set the line-ups, service rounds, running
+//! score, interruptions and times; sanctions, remarks, signatures and the result.
+
+use std::collections::BTreeMap;
+
+use super::audit;
+use super::remark::{self, RemarkLine};
+use game::entry::{Change, Court, Heading, Player, Staff};
+use game::{Choice, How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State};
+use record::{broken, seals, Broken, Seal, Strokes};
+use rules::{ByTeam, Score, Shirt, Team};
+
+/// The sheet of a match.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// The heading; none before the match is opened.
+    pub heading: Option<Heading>,
+    /// The teams.
+    pub teams: ByTeam<TeamBlock>,
+    /// The sets, finished ones and the one being played.
+    pub sets: Vec<SetSheet>,
+    /// The sanctions box.
+    pub sanctions: Vec<Sanction>,
+    /// The remarks, in the order of the log.
+    pub remarks: Vec<RemarkLine>,
+    /// Signatures.
+    pub signatures: Vec<Signed>,
+    /// The result.
+    pub result: ResultBox,
+    /// The seal.
+    pub seal: SealBox,
+    /// What was changed after it was written.
+    pub broken: Vec<Broken>,
+    /// Time-outs that a team may take in a set, where there is a limit and line-ups are kept.
+    pub time_outs: Option<u8>,
+}
+
+/// A signature as it stands on the sheet.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Signed {
+    /// The entry that signs.
+    pub entry: u32,
+    /// Whose.
+    pub role: String,
+    /// The name.
+    pub name: Option<String>,
+    /// When.
+    pub at: Option<i64>,
+    /// Whether it was given before the first service.
+    pub before: bool,
+    /// As it was drawn with a finger. That is in no log: see [`Sheet::with_drawn`].
+    pub drawn: Option<Strokes>,
+}
+
+/// The state of the seal.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct SealBox {
+    /// Every seal that the record has had, the last one last.
+    pub seals: Vec<Seal>,
+    /// Whether the last one was not opened again.
+    pub holds: bool,
+    /// What was left undone when it was set, one sentence each. Under a seal nothing is entered, so it
+    /// follows from the record.
+    pub left_open: Vec<String>,
+}
+
+/// A team as it stands on the sheet.
+#[derive(Clone, Debug, Default)]
+pub struct TeamBlock {
+    /// Its name, or its letter.
+    pub name: String,
+    /// Its players.
+    pub players: Vec<Player>,
+    /// Its staff.
+    pub staff: Vec<Staff>,
+}
+
+/// One set.
+#[derive(Clone, Debug, Default)]
+pub struct SetSheet {
+    /// From 1.
+    pub number: u8,
+    /// Line-ups, place 1 first; empty where they are not kept.
+    pub line_ups: ByTeam<Vec<Shirt>>,
+    /// Who was due to serve first.
+    pub first_service: Option<Team>,
+    /// Who started on the left, seen from the stand.
+    pub left: Option<Team>,
+    /// Who won the toss before it and what that captain chose, where it was noted.
+    pub won_toss: Option<(Team, Choice)>,
+    /// The score at which the teams changed courts in it, where they did.
+    pub courts_changed: Option<Score>,
+    /// Service rounds: who served, and the own total when the turn ended. The last number of a team
+    /// that won the set on the opponent's service is its final total, without a server.
+    pub rounds: ByTeam<Vec<Round>>,
+    /// Every point as it was given, cancelled ones among them.
+    pub running: Vec<PointMark>,
+    /// Substitutions.
+    pub substitutions: Vec<Substitution>,
+    /// Time-outs.
+    pub time_outs: Vec<Requested>,
+    /// Libero replacements.
+    pub liberos: Vec<Replacement>,
+    /// Who was named to speak for a team while its captain was not on court (5.1.2).
+    pub game_captains: Vec<Named>,
+    /// When and at what score this record took the set over while it was played.
+    pub taken_over: Option<(Option<i64>, Score)>,
+    /// When the first service was authorised, milliseconds since 1970.
+    pub began: Option<i64>,
+    /// When the last point was entered.
+    pub ended: Option<i64>,
+    /// Points.
+    pub score: Score,
+    /// Who won it, once it is over, and how.
+    pub won: Option<(Team, How)>,
+}
+
+impl SetSheet {
+    /// Whole minutes from the first service to the last point, a minute begun counting as one.
+    #[must_use]
+    pub fn minutes(&self) -> Option<i64> {
+        whole_minutes(self.began?, self.ended?)
+    }
+}
+
+/// One turn at service.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Round {
+    /// Who served, where known.
+    pub server: Option<Shirt>,
+    /// The team's own points when the turn ended.
+    pub total: u16,
+}
+
+/// One point on the running score.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PointMark {
+    /// The entry that gave it.
+    pub entry: u32,
+    /// Whose.
+    pub team: Team,
+    /// What for.
+    pub given_for: PointFor,
+    /// The team's total with it; none for a cancelled point.
+    pub total: Option<u16>,
+    /// The entry that cancelled it.
+    pub cancelled_by: Option<u32>,
+}
+
+/// A substitution with the score at which it was made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Substitution {
+    /// Whose.
+    pub team: Team,
+    /// Who left, who came.
+    pub change: Change,
+    /// The score then.
+    pub score: Score,
+    /// Whether it was an exceptional one.
+    pub exceptional: bool,
+}
+
+/// A time-out with the score at which it was taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Requested {
+    /// Whose.
+    pub team: Team,
+    /// The score then.
+    pub score: Score,
+}
+
+/// A libero replacement with its score.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Replacement {
+    /// Whose.
+    pub team: Team,
+    /// Who left, who came.
+    pub change: Change,
+    /// The score then.
+    pub score: Score,
+}
+
+/// A game captain with the score at which he or she was named.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Named {
+    /// Whose.
+    pub team: Team,
+    /// Who.
+    pub number: Shirt,
+    /// The score then.
+    pub score: Score,
+}
+
+impl ResultBox {
+    /// Minutes from the first service of the match to its last point, once it is over; a minute begun
+    /// counts as one.
+    #[must_use]
+    pub fn lasted(&self) -> Option<i64> {
+        self.ended?;
+        whole_minutes(self.times.0?, self.times.1?)
+    }
+}
+
+/// Whole minutes between two moments, a minute begun counting as one.
+fn whole_minutes(began: i64, ended: i64) -> Option<i64> {
+    let lasted = ended.checked_sub(began)?;
+    (lasted >= 0).then(|| lasted.saturating_add(59_999) / 60_000)
+}
+
+/// The results box.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct ResultBox {
+    /// Sets won.
+    pub sets: ByTeam<u8>,
+    /// Points of all sets.
+    pub points: ByTeam<u32>,
+    /// Time-outs of all sets.
+    pub time_outs: ByTeam<u32>,
+    /// Substitutions of all sets, exceptional ones included (15.7).
+    pub substitutions: ByTeam<u32>,
+    /// Minutes of all sets, where all were timed.
+    pub minutes: Option<i64>,
+    /// When the first set began and the last one ended.
+    pub times: (Option<i64>, Option<i64>),
+    /// How the match ended, once it has.
+    pub ended: Option<How>,
+    /// Who won it.
+    pub winner: Option<Team>,
+}
+
+impl Sheet {
+    /// The sheet of a log.
+    #[must_use]
+    pub fn of(replay: &Replay) -> Sheet {
+        let mut writer = Writer::default();
+        replay.walk(|before, entry, outcome, after| {
+            if matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+                writer.see(before, &entry.kind, entry.at, after);
+            }
+        });
+        let state = replay.state();
+        let sets: Vec<SetSheet> = finish(writer.sets, state);
+        let result = result(&sets, state);
+        Sheet {
+            heading: state.heading().cloned(),
+            teams: ByTeam::new(|team| block(state, team)),
+            sets,
+            sanctions: state.sanctions().to_vec(),
+            remarks: remark::lines(replay),
+            signatures: signed(replay),
+            result,
+            seal: seal_box(replay),
+            broken: broken(replay.entries()),
+            time_outs: state.heading().and_then(|heading| {
+                let rules = &heading.rules;
+                rules.time_outs.per_set.filter(|_| rules.line_ups)
+            }),
+        }
+    }
+
+    /// Whether a list of a team is on it, so that captains and coaches had something to sign before the
+    /// match.
+    #[must_use]
+    pub fn has_lists(&self) -> bool {
+        Team::BOTH
+            .iter()
+            .any(|&team| !self.teams[team].players.is_empty())
+    }
+
+    /// With the signatures that were drawn on this phone, by the entry that signs. They are kept beside
+    /// the log, never in it, so a sheet of a record that was handed over has none.
+    #[must_use]
+    pub fn with_drawn(mut self, drawn: &BTreeMap<u32, Strokes>) -> Sheet {
+        for signed in &mut self.signatures {
+            signed.drawn = drawn.get(&signed.entry).cloned();
+        }
+        self
+    }
+}
+
+/// Every signature, by whether a set had begun before it.
+fn signed(replay: &Replay) -> Vec<Signed> {
+    let begun = replay.outcomes().find_map(|(entry, outcome)| {
+        let counts = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
+        (counts && matches!(entry.kind, Kind::BeginSet)).then_some(entry.n)
+    });
+    let given = replay.state().signatures().iter();
+    given
+        .map(|s| Signed {
+            role: s.role.clone(),
+            name: s.name.clone(),
+            at: replay.entry(s.entry).and_then(|e| e.at),
+            // Until a set has begun every signature is one before the match.
+            before: begun.is_none_or(|begun| s.entry < begun),
+            entry: s.entry,
+            drawn: None,
+        })
+        .collect()
+}
+
+/// Seals that were refused do not count.
+fn seal_box(replay: &Replay) -> SealBox {
+    let mut seals = seals(replay.entries());
+    seals.retain(|s| {
+        matches!(
+            replay.outcome(s.entry),
+            Some(Outcome::Taken | Outcome::Insisted(_))
+        )
+    });
+    let holds = replay.state().sealed().is_some();
+    let left_open = if holds {
+        let open = audit::left_open(replay);
+        let sentences = open.iter().map(|f| audit::say(f, replay.state()));
+        sentences.collect()
+    } else {
+        Vec::new()
+    };
+    SealBox {
+        seals,
+        holds,
+        left_open,
+    }
+}
+
+fn block(state: &State, team: Team) -> TeamBlock {
+    let list = state.team(team).list.as_deref();
+    TeamBlock {
+        name: state.name(team).to_owned(),
+        players: list.map(|l| l.players.clone()).unwrap_or_default(),
+        staff: list.map(|l| l.staff.clone()).unwrap_or_default(),
+    }
+}
+
+/// What was written so far, the sets in their order.
+#[derive(Default)]
+struct Writer {
+    sets: Vec<SetSheet>,
+}
+
+impl Writer {
+    fn see(&mut self, before: &State, kind: &Kind, at: Option<i64>, after: &State) {
+        let floor = before.play().or_else(|| before.ready());
+        let score = floor.map_or_else(Score::default, |p| p.score);
+        let number = floor.map_or_else(|| before.set_at_hand(), |p| p.number);
+        match kind {
+            Kind::BeginSet => {
+                let number = before.set_at_hand();
+                // Of a set that was taken over the first service was seen by nobody here.
+                if self.set(number).taken_over.is_none() {
+                    self.set(number).began = at;
+                }
+                self.set(number).won_toss = before.toss_to_come().and_then(|t| t.chosen());
+                // A penalty between the sets can end the opener's turn before it began.
+                if let (Some(opener), Some(play)) =
+                    (before.opener_to_come(), play_of(after, number))
+                {
+                    if play.serving != Some(opener) {
+                        let server = play.sides[opener].on_court().next();
+                        let total = play.score[opener];
+                        self.set(number).rounds[opener].push(Round { server, total });
+                    }
+                }
+            }
+            Kind::Joined(joined) => {
+                if let Some(score) = joined.score {
+                    let number = after.set_number();
+                    self.set(number).taken_over = Some((at, score));
+                }
+            }
+            Kind::Discrepancy {
+                team,
+                changes,
+                kept: true,
+            } => {
+                self.substituted(number, *team, changes, score, false);
+            }
+            Kind::TimeOut { team } => {
+                self.set(number)
+                    .time_outs
+                    .push(Requested { team: *team, score });
+            }
+            Kind::Substitution { team, changes, .. } => {
+                let exceptional =
+                    after
+                        .shown()
+                        .zip(before.shown())
+                        .is_some_and(|(after, before)| {
+                            after.sides[*team].exceptional > before.sides[*team].exceptional
+                        });
+                self.substituted(number, *team, changes, score, exceptional);
+            }
+            Kind::LiberoReplacement { team, change } => {
+                self.set(number).liberos.push(Replacement {
+                    team: *team,
+                    change: *change,
+                    score,
+                });
+            }
+            Kind::GameCaptain { team, number: who } => {
+                self.set(number).game_captains.push(Named {
+                    team: *team,
+                    number: *who,
+                    score,
+                });
+            }
+            Kind::ChangeCourts => self.set(number).courts_changed = Some(score),
+            Kind::Resume {
+                court: Court::Other,
+            } => {
+                // The interrupted set is cancelled and played again (17.3.2.2).
+                self.sets.retain(|s| s.number < number);
+            }
+            _ => {}
+        }
+        self.service(before, after);
+        if let Some(set) = after.sets().last() {
+            if before.sets().count() < after.sets().count() {
+                self.set(set.number).ended = at;
+            }
+        }
+    }
+
+    /// Writes the total of a team that has just lost the service.
+    fn service(&mut self, before: &State, after: &State) {
+        let Some(was) = before.play() else { return };
+        let Some(is) = play_of(after, was.number) else {
+            return;
+        };
+        let (Some(lost), Some(has)) = (was.serving, is.serving) else {
+            return;
+        };
+        if lost != has {
+            let round = Round {
+                server: was.server(),
+                total: is.score[lost],
+            };
+            self.set(was.number).rounds[lost].push(round);
+        }
+    }
+
+    fn substituted(
+        &mut self,
+        number: u8,
+        team: Team,
+        changes: &[Change],
+        score: Score,
+        exceptional: bool,
+    ) {
+        let one = |&change: &Change| Substitution {
+            team,
+            change,
+            score,
+            exceptional,
+        };
+        let made = changes.iter().map(one);
+        self.set(number).substitutions.extend(made);
+    }
+
+    fn set(&mut self, number: u8) -> &mut SetSheet {
+        let place = match self.sets.iter().position(|s| s.number == number) {
+            Some(place) => place,
+            None => {
+                self.sets.push(SetSheet {
+                    number,
+                    ..SetSheet::default()
+                });
+                self.sets.len() - 1
+            }
+        };
+        &mut self.sets[place]
+    }
+}
+
+/// The set of that number, being played or over.
+fn play_of(state: &State, number: u8) -> Option<&SetPlay> {
+    state.play().filter(|p| p.number == number).or_else(|| {
+        state
+            .sets()
+            .find(|s| s.number == number)
+            .and_then(|s| s.play.as_ref())
+    })
+}
+
+/// Adds what only the end knows: the last service totals, the running score, the result.
+fn finish(mut sets: Vec<SetSheet>, state: &State) -> Vec<SetSheet> {
+    for record in state
+        .sets()
+        .filter(|r| !sets_have(&sets, r.number))
+        .collect::<Vec<_>>()
+    {
+        sets.push(SetSheet {
+            number: record.number,
+            ..SetSheet::default()
+        });
+    }
+    // A set that is not over and not being played was wiped by a default.
+    sets.retain(|s| {
+        state.sets().any(|r| r.number == s.number)
+            || state
+                .play()
+                .or_else(|| state.ready())
+                .is_some_and(|p| p.number == s.number)
+    });
+    sets.sort_by_key(|s| s.number);
+    for set in &mut sets {
+        let record = state.sets().find(|r| r.number == set.number);
+        if let Some(play) = play_of(state, set.number).or_else(|| state.ready()) {
+            if play.number == set.number {
+                fill(set, play, record);
+            }
+        }
+        if let Some(record) = record {
+            set.score = record.score;
+            set.won = Some((record.winner, record.how));
+        }
+    }
+    sets
+}
+
+fn sets_have(sets: &[SetSheet], number: u8) -> bool {
+    sets.iter().any(|s| s.number == number)
+}
+
+fn fill(set: &mut SetSheet, play: &SetPlay, record: Option<&SetRecord>) {
+    set.line_ups = play.sides.map(|_, side| side.line_up());
+    set.first_service = play.opener;
+    set.left = Some(if play.changed_courts {
+        play.left.other()
+    } else {
+        play.left
+    });
+    set.score = play.score;
+    let mut totals = play.base;
+    set.running = play
+        .points
+        .iter()
+        .map(|p| {
+            if p.cancelled_by.is_none() {
+                totals = totals.plus(p.to);
+            }
+            PointMark {
+                entry: p.entry,
+                team: p.to,
+                given_for: p.why,
+                total: p.cancelled_by.is_none().then_some(totals[p.to]),
+                cancelled_by: p.cancelled_by,
+            }
+        })
+        .collect();
+    // The last total of whoever has the service when the set is over; a set won on the opponent's
+    // service gives the winner one more number, without a server.
+    if let (Some(record), Some(last)) = (record, play.serving) {
+        let on_own_service = play.points.last().is_none_or(|p| p.served == Some(last));
+        let server = if on_own_service { play.server() } else { None };
+        set.rounds[last].push(Round {
+            server,
+            total: record.score[last],
+        });
+    }
+}
+
+fn result(sets: &[SetSheet], state: &State) -> ResultBox {
+    let over = || sets.iter().filter(|s| s.won.is_some());
+    let count = |n: usize| u32::try_from(n).unwrap_or(u32::MAX);
+    ResultBox {
+        sets: state.sets_won(),
+        points: ByTeam::new(|team| sets.iter().map(|s| u32::from(s.score[team])).sum()),
+        time_outs: ByTeam::new(|team| {
+            let of = |s: &SetSheet| s.time_outs.iter().filter(|t| t.team == team).count();
+            sets.iter().map(|s| count(of(s))).sum()
+        }),
+        substitutions: ByTeam::new(|team| {
+            let of = |s: &SetSheet| s.substitutions.iter().filter(|t| t.team == team).count();
+            sets.iter().map(|s| count(of(s))).sum()
+        }),
+        minutes: over().map(SetSheet::minutes).sum(),
+        times: (
+            sets.iter().find_map(|s| s.began),
+            over().next_back().and_then(|s| s.ended),
+        ),
+        ended: state.ended(),
+        winner: state.winner(),
+    }
+}

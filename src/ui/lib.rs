@@ -1,0 +1,24 @@
+//! Screens and parts: taps become entries, the state becomes pictures. No rule is decided here.
+//!
+//! Whatever changes a match goes through [`session::Session`]; screens read the state from it and
+//! ask the core what is legal and what is due.
+
+#![cfg(target_arch = "wasm32")]
+
+pub mod before;
+pub mod desk;
+pub mod desk_page;
+pub mod hand_over;
+pub mod match_page;
+pub mod part;
+pub mod play;
+pub mod review;
+pub mod session;
+pub mod sheet_view;
+mod shelf;
+pub mod shell;
+mod signals;
+pub mod start;
+pub mod text;
+pub mod text_before;
+mod turns;
