@@ -225,17 +225,9 @@ impl Browser {
         text.as_str().unwrap_or_default().to_owned()
     }
 
-    /// Puts a finger on the middle of an element and lifts it. Fails if something lies over it.
-    pub fn tap(&mut self, element: &Element) {
-        if let Some(over) = self.over(element) {
-            panic!("what should be tapped {over}");
-        }
-        self.press(element);
-    }
-
     /// Taps what is found. Where the page has taken it away meanwhile, as one that loads anew does, it is
     /// looked for once more, as a person would.
-    pub fn tap_found(&mut self, find: impl Fn(&mut Browser) -> Element) {
+    pub fn tap(&mut self, find: impl Fn(&mut Browser) -> Element) {
         let begun = Instant::now();
         loop {
             let element = find(self);
@@ -381,7 +373,7 @@ impl Browser {
 
     /// Taps the one thing that is called so.
     pub fn tap_named(&mut self, name: &str) {
-        self.tap_found(|browser| browser.find_named(name));
+        self.tap(|browser| browser.find_named(name));
     }
 
     /// Types into a field, replacing what it holds.

@@ -183,12 +183,12 @@ impl<'a> Referee<'a> {
     /// Taps what is called so within what a CSS selector finds.
     pub fn tap_in(&mut self, css: &str, name: &str) {
         self.browser()
-            .tap_found(|browser| browser.find_named_in(css, name));
+            .tap(|browser| browser.find_named_in(css, name));
     }
 
     /// Taps what a CSS selector finds, where a name alone would not tell.
     pub fn tap_at(&mut self, css: &str) {
-        self.browser().tap_found(|browser| browser.find(css));
+        self.browser().tap(|browser| browser.find(css));
     }
 
     /// Whether something that can be operated is called so now.
