@@ -1,7 +1,8 @@
 //! What the clock changes by itself moves no button, since a finger may be on its way to it.
 
-use game::Phase;
-use rules::{Preset, CALL_BACK_SECONDS};
+use game::entry::{Detail, Heading};
+use game::{Kind, Phase};
+use rules::{ByTeam, Preset, CALL_BACK_SECONDS};
 use serde_json::{json, Value};
 
 use crate::kept::begun;
@@ -26,6 +27,11 @@ pub const TESTS: &[Test] = &[
         name: "a_count_down_that_runs_out_moves_no_button_before_the_match",
         engines: BOTH,
         run: before_the_match,
+    },
+    Test {
+        name: "a_step_that_becomes_due_or_late_moves_no_button",
+        engines: BOTH,
+        run: of_the_plan,
     },
 ];
 
@@ -159,6 +165,8 @@ fn before_the_match(stage: &mut Stage) -> Ran {
         referee.browser().write(&minutes, "10");
         referee.tap("Start the clock");
         referee.browser().find(".count-down");
+        // The room of what comes at the end is not left empty until then.
+        referee.reads_at(".late-team", "If they come in time");
         moves_nothing(referee, &format!("late-{width}"), 601, OVER);
         referee.reads("The time is over.");
         referee.tap("They are here");
@@ -180,5 +188,49 @@ fn before_the_match(stage: &mut Stage) -> Ran {
         referee.tap_at("#step-warm_up");
     }
     referee.reads_at("#step-warm_up", "done");
+    Ok(())
+}
+
+fn of_the_plan(stage: &mut Stage) -> Ran {
+    let mut referee = at_the_page(stage);
+    let referee = &mut referee;
+    for (width, height) in SIZES {
+        // Its clock is right again.
+        referee.stage.open();
+        referee.browser().screen(width, height);
+        // By the clock of the page, however late it is meanwhile.
+        let start = referee.browser().value(
+            "(() => {
+                const at = new Date(Date.now() + 60 * 60000);
+                return new Date(at - at.getTimezoneOffset() * 60000).toISOString().slice(0, 16);
+            })()",
+        );
+        let mut heading = Heading::new(
+            ByTeam {
+                a: A.into(),
+                b: B.into(),
+            },
+            Preset::International.rules(),
+        );
+        heading.details[Detail::Scheduled] = start.as_str().map(str::to_owned);
+        heading.details[Detail::MatchNo] = Some(width.to_string());
+        let kinds = [Kind::Match(Box::new(heading))];
+        referee.go_on_with(&format!("plan-{width}"), numbered(kinds));
+        referee.browser().find("#step-last_check");
+        referee.browser().find("#match-details");
+        let says = |words: &str| format!("document.body.innerText.includes('{words}')");
+        for (what, minutes, sign) in [
+            ("due", 28, "due now"),
+            ("late", 15, "late"),
+            ("over", 20, "min ago"),
+        ] {
+            moves_nothing(
+                referee,
+                &format!("plan-{what}-{width}"),
+                minutes * 60,
+                &says(sign),
+            );
+        }
+    }
     Ok(())
 }

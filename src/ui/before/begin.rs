@@ -11,7 +11,6 @@ use crate::part::afterwards::afterwards;
 use crate::part::dialog::Confirm;
 use crate::play::{AlreadyRunning, Aside};
 use crate::session::{use_session, Refused};
-use crate::shell::{use_shell, Screen};
 use crate::text::team_name;
 use crate::text_before as text;
 use game::entry::Toss;
@@ -22,7 +21,6 @@ use rules::{Step, Team};
 #[component]
 pub(super) fn BeginCard() -> impl IntoView {
     let session = use_session();
-    let shell = use_shell();
     let outcome = Memo::new(move |_| {
         let state = session.state();
         Some(Toss::new(state.opener_to_come()?, state.left_to_come()?))
@@ -47,11 +45,7 @@ pub(super) fn BeginCard() -> impl IntoView {
     let set = Memo::new(move |_| session.state().set_at_hand());
     let asked = RwSignal::new(false);
     let begin = move |expected: u32| {
-        if session.tell_as(expected, Kind::BeginSet) {
-            if let Some(id) = session.id() {
-                shell.replace(Screen::Play { id });
-            }
-        }
+        session.tell_as(expected, Kind::BeginSet);
     };
     let server = move || {
         let toss = outcome.get()?;

@@ -148,10 +148,13 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             <h4><TeamMark team /><span>{move || text::waiting_for(&name())}</span></h4>
             <CountDown timer=shown />
         </div>
-        // Its room is there from the beginning, or it would move the buttons under a finger.
-        <p class="sentence warn" class:waits=move || !over.get() role="alert">
-            {text::WAITED_ENOUGH}
-        </p>
+        // One takes the room of the other, or what comes would move the buttons under a finger.
+        <div class="in-turn">
+            <p class:waits=over>{text::WHILE_WAITING}</p>
+            <p class="sentence warn" class:waits=move || !over.get() role="alert">
+                {text::WAITED_ENOUGH}
+            </p>
+        </div>
         {move || {
             let expected = session.next();
             let came = move |_| {

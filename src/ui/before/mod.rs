@@ -58,6 +58,16 @@ pub fn Before() -> impl IntoView {
             shell.go(Screen::Play { id });
         }
     };
+    // A set is played on the court, however it was begun.
+    Effect::new(move |was: Option<Phase>| {
+        let phase = phase.get();
+        if (was, phase) == (Some(Phase::Preparation), Phase::Playing) {
+            if let Some(id) = session.id() {
+                shell.replace(Screen::Play { id });
+            }
+        }
+        phase
+    });
     let to_sheet = move |_| {
         if let Some(id) = session.id() {
             shell.go(Screen::Sheet { id });
@@ -94,6 +104,11 @@ pub fn BetweenSets() -> impl IntoView {
         let any = Toss::new(Team::A, Team::A);
         session.may(&Kind::Toss(any)).is_ok()
     });
+    // A tally that has grown was never tossed for: what is seen on court is entered instead.
+    let as_seen = Memo::new(move |_| {
+        let (team, left) = (Team::A, Team::A);
+        session.may(&Kind::FirstService { team, left }).is_ok()
+    });
     let with_line_ups = Memo::new(move |_| session.state().rules().line_ups);
     // A tally that has grown into a match has no lists yet.
     let lists_due = Memo::new(move |_| {
@@ -110,7 +125,7 @@ pub fn BetweenSets() -> impl IntoView {
             })}
             {move || toss_decides.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{text::TOSS}</h2>
+                    <h2>{move || if as_seen.get() { text::FIRST_SERVICE } else { text::TOSS }}</h2>
                     <TossCard />
                 </section>
             })}

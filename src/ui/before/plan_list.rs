@@ -68,16 +68,19 @@ pub(super) fn PlanList() -> impl IntoView {
         ))
     };
     let due_and_late = move || {
-        let that_are = |timing| steps.that_are(Standing::Open(timing));
-        text::due_and_late(&that_are(Timing::Late), &that_are(Timing::Due))
+        let that_are = |timing| steps.that_are(Standing::Open(timing)).len();
+        text::due_and_late(that_are(Timing::Late), that_are(Timing::Due))
     };
     view! {
         <div class="before stack">
             {move || match start() {
-                Some(words) => view! { <p class="start-at tabular">{words}</p> }.into_any(),
+                // What is due or late has its line before: the clock must not move what stands below.
+                Some(words) => view! {
+                    <p class="start-at tabular">{words}</p>
+                    <p id="due-and-late">{due_and_late}</p>
+                }.into_any(),
                 None => view! { <p class="muted">{text::NO_START}</p> }.into_any(),
             }}
-            <p id="due-and-late">{due_and_late}</p>
             <NextStep steps />
             {afterwards(move || {
                 let built = by_and_by(move || order.read().len(), AT_A_TIME);
@@ -117,9 +120,9 @@ fn NextStep(steps: Steps) -> impl IntoView {
         Some(view! {
             <section class=class aria-labelledby="next-step">
                 <h2 id="next-step">
-                    <span class="next-word">{text::NEXT}</span>
+                    // How it stands changes with the clock, so it has its room beside a word that stays.
+                    <span class="next-word">{text::next(standing)}</span>
                     <span>{text::step(step)}</span>
-                    <span class="next-when">{text::standing(standing)}</span>
                 </h2>
                 <button
                     type="button"

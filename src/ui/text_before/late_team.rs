@@ -24,6 +24,9 @@ pub fn wait_form(most: u16) -> String {
 pub const START_WAITING: &str = "Start the clock";
 /// Ends it.
 pub const THEY_ARE_HERE: &str = "They are here";
+/// While it runs.
+pub const WHILE_WAITING: &str =
+    "If they come in time, tap \u{201c}They are here\u{201d} and go on with the plan.";
 /// When it has run out.
 pub const WAITED_ENOUGH: &str =
     "The time is over. Speak to the organiser; the first referee decides.";

@@ -3,8 +3,14 @@
 use game::Standing;
 use rules::{Rules, Step, Timing, COURTSIDE_MINUTES};
 
-/// Before the name of the next step.
-pub const NEXT: &str = "Next";
+/// Before the one obvious next step, with how it stands.
+#[must_use]
+pub fn next(standing_now: Standing) -> String {
+    match standing(standing_now) {
+        "" => "Next".to_owned(),
+        words => format!("Next \u{b7} {words}"),
+    }
+}
 /// Opens the next step.
 pub const OPEN_STEP: &str = "Open";
 
@@ -27,6 +33,8 @@ pub fn step(step: Step) -> &'static str {
     }
 }
 
+/// Who serves first, where nobody tossed.
+pub const FIRST_SERVICE: &str = "First service";
 /// The toss.
 pub const TOSS: &str = "Toss";
 /// The line-ups.
@@ -193,29 +201,18 @@ pub fn found(ok: bool, measured: &str) -> String {
 /// Who may clear a check.
 pub const CLEARERS: [&str; 3] = ["Coach", "Organiser", "Caretaker"];
 
-/// What is late and what is due now. More than a glance takes in is counted; the list below shows it.
+/// How many steps are late and how many are due now: one line at all times, and the list below names them.
 #[must_use]
-pub fn due_and_late(late: &[Step], due: &[Step]) -> String {
-    const NAMED: usize = 2;
-    let list = |steps: &[Step]| {
-        let mut words: Vec<String> = steps
-            .iter()
-            .take(NAMED)
-            .map(|s| step(*s).to_owned())
-            .collect();
-        if steps.len() > NAMED {
-            words.push(format!("{} more", steps.len() - NAMED));
-        }
-        words.join(", ")
-    };
-    let mut words = String::new();
-    if !late.is_empty() {
-        words = format!("Late: {}. ", list(late));
+pub fn due_and_late(late: usize, due: usize) -> String {
+    let of = |steps: usize, how: &str| (steps > 0).then(|| format!("{steps} {how}"));
+    let parts: Vec<String> = [of(late, "late"), of(due, "due now")]
+        .into_iter()
+        .flatten()
+        .collect();
+    match parts.is_empty() {
+        true => "Nothing is due now".to_owned(),
+        false => format!("Steps: {}", parts.join(", ")),
     }
-    if !due.is_empty() {
-        words.push_str(&format!("Due now: {}.", list(due)));
-    }
-    words.trim_end().to_owned()
 }
 
 /// Without a start no step has a time.
