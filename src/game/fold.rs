@@ -194,6 +194,15 @@ impl Replay {
         self.last_that(|e| matches!(e.kind, Kind::Rally { .. }))
     }
 
+    /// The last rally, where none was cancelled after it: whatever is said of it then would be taken for the
+    /// one that counts no more.
+    #[must_use]
+    pub fn last_played(&self) -> Option<&Entry> {
+        let rally = |e: &Entry| matches!(e.kind, Kind::Rally { .. });
+        self.last_that(|e| rally(e) || matches!(e.kind, Kind::Replay { .. }))
+            .filter(|e| rally(e))
+    }
+
     /// The last entry that counts and is of the kind asked for.
     fn last_that(&self, test: impl Fn(&Entry) -> bool) -> Option<&Entry> {
         let counts = |o: &Outcome| matches!(o, Outcome::Taken | Outcome::Insisted(_));

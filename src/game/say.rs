@@ -142,12 +142,18 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::NothingToTakeOver => {
             "Nothing was played yet, so there is nothing to take over. Begin the match.".into()
         }
-        R::SetNotOver { set, score } => format!("Set {set} cannot have ended {score}."),
+        R::SetNotOver { set, score } => format!("Set {set} cannot have ended {}.", score.marked()),
         R::SetLevel { set, score } => {
-            format!("Set {set} cannot have ended level, {score}. Enter it as the set that runs.")
+            format!(
+                "Set {set} cannot have ended level, {}. Enter it as the set that runs.",
+                score.marked()
+            )
         }
         R::SetOver { set, score } => {
-            format!("At {score} set {set} is over. Enter it with the sets that are over.")
+            format!(
+                "At {} set {set} is over. Enter it with the sets that are over.",
+                score.marked()
+            )
         }
         R::TossDecides { set } => {
             format!("A toss decides who serves first in set {set}. Enter the toss.")
@@ -163,7 +169,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
              one."
             .into()
         }
-        R::ScoreStands { score } => format!("The score is {score} already."),
+        R::ScoreStands { score } => format!("The score is {} already.", score.marked()),
         R::ScoreTooHigh { most } => format!("A set has at most {most} points."),
         R::NotByTime => {
             "Sets are not played by time in this match. A set ends by points.".into()
@@ -177,7 +183,9 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*team)
         ),
         R::NoSuchMoment { asked, nearest } => format!(
-            "{asked} never stood in this set. The nearest score that did is {nearest}."
+            "{} never stood in this set. The nearest score that did is {}.",
+            asked.marked(),
+            nearest.marked()
         ),
 
         R::NoTimeOutLeft { team, most } => format!(

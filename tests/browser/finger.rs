@@ -107,6 +107,16 @@ fn two_taps_at_once(stage: &mut Stage) -> Ran {
     referee.tap(&format!("One point, {B}"));
     assert_eq!(score(&mut referee), (4, 3));
     referee.court_is_right(false);
+    // The question waits while two rallies go by, and each has had its second tap.
+    for _ in 0..2 {
+        a_rally_later();
+        referee.taps(&[Side::Left, Side::Left], 120);
+    }
+    assert_eq!(score(&mut referee), (6, 3));
+    referee.reads_at("#held", "2 taps came too soon after a point");
+    referee.tap("Yes, all of them");
+    assert_eq!(score(&mut referee), (8, 3));
+    referee.court_is_right(false);
     Ok(())
 }
 

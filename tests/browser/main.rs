@@ -20,6 +20,7 @@ mod driver;
 mod files;
 mod finger;
 mod first_set;
+mod in_sight;
 mod incidents;
 mod kept;
 mod library;
@@ -85,6 +86,7 @@ const FILES: &[&[Test]] = &[
     kept::TESTS,
     pages::TESTS,
     taken_back::TESTS,
+    in_sight::TESTS,
     incidents::TESTS,
     beforehand::TESTS,
     finger::TESTS,

@@ -119,7 +119,10 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     referee.tap("12 in for 5");
     referee.tap(&more);
     referee.tap("Late libero replacement");
-    referee.reads("The first time in a match it is let pass and the captain is told.");
+    referee.reads_at(
+        "#consequence",
+        "It is let pass this time. Tell the game captain",
+    );
     referee.browser().picture("late-libero-first");
     referee.tap_at("#make-it");
     let replay = referee.court_is_right(false);

@@ -1,7 +1,7 @@
 //! Scores that are put right though no team was at fault, differences found before a set, and libero
 //! replacements that came late.
 
-use game::{InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
+use game::{say, InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
 use rules::{Preset, Score, Team};
 use Team::{A, B};
 
@@ -74,6 +74,36 @@ fn r6_2_a_score_put_right_may_end_the_set() {
         .enter(to(25, 0, None))
         .sets(&[(25, 0)])
         .phase(Phase::BetweenSets);
+}
+
+/// Whoever reads it may have the court turned round, so a score in a sentence names its sides.
+#[test]
+fn a_score_in_a_refusal_names_its_sides() {
+    let state = tally().replay().state().clone();
+    let ten_eight = score(10, 8);
+    let all = [
+        Refusal::ScoreStands { score: ten_eight },
+        Refusal::SetNotOver {
+            set: 1,
+            score: ten_eight,
+        },
+        Refusal::SetLevel {
+            set: 1,
+            score: ten_eight,
+        },
+        Refusal::SetOver {
+            set: 1,
+            score: ten_eight,
+        },
+        Refusal::NoSuchMoment {
+            asked: ten_eight,
+            nearest: ten_eight,
+        },
+    ];
+    for why in all {
+        let words = say(&why, &state);
+        assert!(words.contains("A 10:8 B"), "{words}");
+    }
 }
 
 #[test]

@@ -1,10 +1,13 @@
 //! Taking back: strikes, and what becomes of later entries (match-log contract).
 
+use game::entry::ReplayWhy;
 use game::{Asked, InSet, Kind, Outcome, Phase, Refusal};
 use rules::{Shirt, Team};
 use Team::A;
 
-use crate::story::{card, coach, player, strike, substitution, time_out, Story};
+use crate::story::{
+    card, coach, played_again, player, stopped, strike, substitution, time_out, Story,
+};
 use game::Level;
 
 fn outcome(story: &Story, n: u32) -> Outcome {
@@ -259,4 +262,27 @@ fn log_a_chain_of_strikes_is_followed_to_its_end() {
         replay.outcome(rally),
         Some(&game::Outcome::Struck(rally + 1))
     );
+}
+
+/// After a replay nobody is asked why the rally before it ended: it would be taken for the one that counts no
+/// more (6.1.3).
+#[test]
+fn a_replay_ends_the_talk_about_the_rally_before() {
+    let mut story = Story::international();
+    story.rallies("AB");
+    let last = story.last();
+    let talked_about = |story: &Story| story.replay().last_played().map(|e| e.n);
+    assert_eq!(talked_about(&story), Some(last));
+    story.enter(time_out(A));
+    assert_eq!(talked_about(&story), Some(last));
+    story.enter(played_again(ReplayWhy::DoubleFault, last));
+    assert_eq!(talked_about(&story), None);
+    // Undone, it is the last one again; played on, the next one is.
+    let replayed = story.last();
+    story.enter(strike(replayed));
+    assert_eq!(talked_about(&story), Some(last));
+    story.enter(stopped(ReplayWhy::Interference));
+    assert_eq!(talked_about(&story), None);
+    story.rallies("A");
+    assert_eq!(talked_about(&story), Some(story.last()));
 }

@@ -36,6 +36,7 @@ pub fn Conduct(
     team: Team,
 ) -> impl IntoView {
     let session = use_session();
+    let court = use_court();
     let state = session.state_now();
     let title = text::panel_title(text::CONDUCT, &text::team_name(&state, team));
     let chosen = RwSignal::new(None::<Who>);
@@ -45,14 +46,18 @@ pub fn Conduct(
             ..Choice::new(text::who(who))
         };
         let choices = Signal::stored(people.iter().map(one).collect());
-        let tap = Callback::new(move |i: usize| chosen.set(people.get(i).cloned()));
+        let tap = Callback::new(move |i: usize| {
+            chosen.set(people.get(i).cloned());
+            court.next_question();
+        });
         buttons(lie, choices, None, tap)
     };
-    use_court().ask_for_player(move |of, shirt| {
+    court.ask_for_player(move |of, shirt| {
         // A libero is on the list as everybody else.
         let fits = of == team && chosen.with_untracked(Option::is_none);
         if fits {
             chosen.set(Some(Who::Player(shirt)));
+            court.next_question();
         }
         fits
     });
@@ -96,6 +101,7 @@ fn ladder(team: Team) -> AnyView {
 /// what follows from the one that was tapped, in the place of the levels.
 fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
     let session = use_session();
+    let court = use_court();
     let legend = text::level_for(&who);
     let give = text::how_to_give(&who);
     let level = RwSignal::new(None::<Level>);
@@ -114,7 +120,10 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
         let answers = view! {
             <p class="muted">{had.clone()} " " {text::FIRST_REFEREE_DECIDES}</p>
             <div class="levels">{rows}</div>
-            <button type="button" class="button quiet" on:click=move |_| chosen.set(None)>
+            <button type="button" class="button quiet" on:click=move |_| {
+                chosen.set(None);
+                court.next_question();
+            }>
                 {text::SOMEBODY_ELSE}
             </button>
         };
@@ -127,7 +136,10 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
             {(level_is >= Level::Expulsion).then(|| view! {
                 <p class="sentence warn">{text::NOT_ALONE}</p>
             })}
-            <button type="button" class="button quiet" on:click=move |_| level.set(None)>
+            <button type="button" class="button quiet" on:click=move |_| {
+                level.set(None);
+                court.next_question();
+            }>
                 {text::OTHER_LEVEL}
             </button>
         }
@@ -197,6 +209,7 @@ fn rows(state: &State, team: Team, who: &Who) -> Vec<Row> {
 impl Row {
     fn view(self, chosen: RwSignal<Option<Level>>) -> AnyView {
         let session = use_session();
+        let court = use_court();
         let level = self.level;
         let possible = self.refused.is_none();
         let refused = StoredValue::new(self.refused.map(|why| Refused {
@@ -205,7 +218,10 @@ impl Row {
         }));
         let tap = move |_| match refused.get_value() {
             Some(why) => session.refused().set(Some(why)),
-            None => chosen.set(Some(level)),
+            None => {
+                chosen.set(Some(level));
+                court.next_question();
+            }
         };
         let sanction = SanctionKind::Misconduct(level);
         view! {

@@ -49,7 +49,7 @@ pub fn Consequence(
                 sanction: Some((preview.clone(), text::becomes(&preview, &state))),
             },
             None => Follows {
-                lines: text::changes(before, &after, order),
+                lines: text::follows(&kind, before, &after, order),
                 sanction: None,
             },
         })))

@@ -23,7 +23,9 @@ pub fn Correct() -> impl IntoView {
     let typed = [now.a, now.b].map(|points| RwSignal::new(points.to_string()));
     let serving = RwSignal::new(None::<Team>);
     let why = RwSignal::new(String::new());
-    let fields = Team::BOTH.map(|team| {
+    // As the teams stand on the screen.
+    let left = untrack(|| use_court().team_at(true));
+    let fields = [left, left.other()].map(|team| {
         let label = text::points_of(text::SCORE_NOW, &text::team_name(&state, team));
         let typed = typed[usize::from(team == Team::B)];
         let id = format!("right-{}", team.letter());

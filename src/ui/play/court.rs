@@ -83,6 +83,8 @@ pub struct Court {
     /// What had the keys before a panel was opened.
     opener: StoredValue<Focus, LocalStorage>,
     panel: RwSignal<Panel>,
+    /// Fires when the open panel goes on to its next question.
+    question: Trigger,
     /// Who wants to know a player, the last one first to be answered.
     asks: RwSignal<Vec<(u32, Asks)>>,
     /// What a tap on the court has not done, and before which entry.
@@ -121,6 +123,7 @@ impl Court {
             service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
             opener: StoredValue::new_local(Focus::default()),
             panel: RwSignal::new(Panel::Rally),
+            question: Trigger::new(),
             asks: RwSignal::new(Vec::new()),
             hint: RwSignal::new(None),
             pressed: StoredValue::new(None),
@@ -373,6 +376,16 @@ impl Court {
         self.show(panel);
     }
 
+    /// The open panel goes on to its next question, which is read from its beginning.
+    pub fn next_question(self) {
+        self.question.notify();
+    }
+
+    /// Follows the questions of the open panel.
+    pub fn follow_questions(self) {
+        self.question.track();
+    }
+
     /// Gives the keys back after the last panel.
     pub fn give_keys_back(self) {
         let opener = self.opener.get_value();
@@ -388,6 +401,8 @@ impl Court {
     fn show(self, panel: Panel) {
         if self.panel.get_untracked() != panel {
             Focus::let_go();
+            // What a tap has not done was said of what was open then.
+            self.hint.set(None);
             self.panel.set(panel);
         }
     }

@@ -61,7 +61,7 @@ pub fn Held() -> impl IntoView {
             .then_some(first.before)
             .flatten();
         let question = text::held_question(&name(first.won_by), points.len(), instead.is_some());
-        let yes = text::held_yes(points.len() + 1);
+        let yes = text::held_yes(points.len());
         let no = text::held_no(&name(first.before_won_by), points.len());
         let only_second = instead.map(|before| {
             let words = text::held_only(&name(first.won_by));

@@ -110,6 +110,7 @@ fn Floor() -> impl IntoView {
     let moved = StoredValue::new(false);
     Effect::new(move |was: Option<Panel>| {
         session.with_replay(|_| ());
+        court.follow_questions();
         let panel = court.panel();
         if let Some(strip) = strip.get().filter(|_| moved.get_value()) {
             strip.set_scroll_top(0);

@@ -43,14 +43,15 @@ fn talked_of(session: Session, entry: u32) -> Option<Talked> {
     })
 }
 
-/// The reasons of the last rally of the set at hand, or the signal of the one that was chosen. After a
-/// set there are other things to do, so the groups stay closed then.
+/// The reasons of the last rally of the set at hand, or the signal of the one that was chosen; none after a
+/// replay, which would be taken for that rally. After a set there are other things to do, so the groups stay
+/// closed then.
 #[component]
 pub fn Reasons() -> impl IntoView {
     let session = use_session();
     let talked = Memo::new(move |_| {
         let entry = session.with_replay(|replay| {
-            let entry = replay.last_rally()?.n;
+            let entry = replay.last_played()?.n;
             let set = replay.state().correctable()?;
             set.points.iter().any(|p| p.entry == entry).then_some(entry)
         })?;

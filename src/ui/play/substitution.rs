@@ -141,6 +141,14 @@ pub fn Substitution(
     let is_reason = Callback::new(move |i: usize| request.reason.get() == REASONS[i]);
     let set_reason = Callback::new(move |i: usize| request.reason.set(REASONS[i]));
     let reasons = fixed(REASONS.map(text::forced));
+    if players(&session.state_now(), team).0.is_empty() {
+        return view! {
+            <Frame title>
+                <p class="sentence warn">{text::NO_LINE_UP}</p>
+            </Frame>
+        }
+        .into_any();
+    }
     view! {
         <Frame title>
             {going(request)}
@@ -158,6 +166,7 @@ pub fn Substitution(
             </Show>
         </Frame>
     }
+    .into_any()
 }
 
 /// The changes of this request so far; a tap leaves one out.

@@ -1,7 +1,7 @@
 //! What an entry would change, in words.
 
 use super::{team_name, ScoreOrder};
-use game::{Outcome, Phase, Replay, SetPlay, State};
+use game::{Kind, Outcome, Phase, Replay, SetPlay, State};
 use rules::Team;
 
 /// The heading.
@@ -9,6 +9,22 @@ pub const WHAT_FOLLOWS: &str = "What follows";
 
 /// So many entries that would no longer count are named one by one.
 const NAMED: usize = 4;
+
+/// What follows from an entry that leaves no line in the sanctions box, one line each.
+#[must_use]
+pub fn follows(kind: &Kind, before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
+    match kind {
+        // 19.3.2.5 and 19.3.2.6
+        Kind::LateReplacement { team } => vec![
+            "It is let pass this time. Tell the game captain".into(),
+            format!(
+                "Each further one of {} is a delay",
+                team_name(after.state(), *team)
+            ),
+        ],
+        _ => changes(before, after, order),
+    }
+}
 
 /// What is different after an entry, one line each; that nothing is, is said as well.
 #[must_use]
@@ -44,7 +60,7 @@ pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<St
     if old.serving() != new.serving() {
         if let Some((team, number)) = new.serving() {
             let number = number.map_or_else(String::new, |n| format!(", number {n}"));
-            lines.push(format!("{} serves{number}", team_name(new, team)));
+            lines.push(format!("{} serve{number}", team_name(new, team)));
         }
     }
     for team in Team::BOTH {
@@ -56,8 +72,22 @@ pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<St
             ));
         }
     }
+    target(old, new, &mut lines);
     no_longer_count(before, after, &mut lines);
     lines
+}
+
+/// To how many points the running set is played, where that is another number than before.
+fn target(old: &State, new: &State, lines: &mut Vec<String>) {
+    let of = |state: &State| {
+        let number = state.play()?.number;
+        Some((number, state.rules().target_of(number).target))
+    };
+    if let (Some((was, before)), Some((is, points))) = (of(old), of(new)) {
+        if was == is && before != points {
+            lines.push(format!("Set {is} is played to {points} points"));
+        }
+    }
 }
 
 fn ending(old: &State, new: &State, lines: &mut Vec<String>) {

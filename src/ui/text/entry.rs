@@ -45,14 +45,18 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             format!("{} serve first, {} on the left", name(*team), name(*left))
         }
         Kind::Joined(joined) => match joined.score {
-            Some(score) => format!("Kept from set {}, {score}", joined.sets.len() + 1),
+            Some(score) => format!(
+                "Kept from set {}, {}",
+                joined.sets.len() + 1,
+                score.marked()
+            ),
             None => format!("Kept from set {}", joined.sets.len() + 1),
         },
         Kind::ScoreCorrection { score, why, .. } => {
-            format!("Score corrected to {score}: {why}")
+            format!("Score corrected to {}: {why}", score.marked())
         }
         Kind::WrongInformation { score, why } => {
-            format!("Wrong information, back to {score}: {why}")
+            format!("Wrong information, back to {}: {why}", score.marked())
         }
         Kind::Discrepancy {
             team,
@@ -88,12 +92,9 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         Kind::Explain { cause, .. } => format!("Reason: {}", super::cause(*cause, state.rules())),
         Kind::Replay {
             why,
-            rally: Some(rally),
+            rally: Some(_),
             ..
-        } => format!(
-            "Rally of entry {rally} replayed, no point: {}",
-            replay_why(*why)
-        ),
+        } => format!("Rally replayed, its point goes: {}", replay_why(*why)),
         Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
         Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
         Kind::Substitution { team, changes, .. } => {

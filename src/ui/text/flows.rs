@@ -125,8 +125,7 @@ pub const fn delay_means(what: Delaying) -> &'static str {
         }
         Delaying::Other => "Somebody of the team holds play up: slow to come back, slow to serve on.",
         Delaying::LateReplacement => {
-            "The libero came or went after the whistle and before the service hit. The first time in a match \
-             it is let pass and the captain is told. Each further time it is a delay. The replacement stands."
+            "The libero came or went after the whistle and before the service hit. The replacement stands."
         }
     }
 }

@@ -266,7 +266,7 @@ pub const REPLAY_TITLE: &str = "Replay the rally";
 pub const fn no_time_out(why: &Refusal) -> &'static str {
     match why {
         Refusal::NoTimeOutLeft { .. } => "None left",
-        Refusal::AfterReplay | Refusal::RequestBarred { .. } => "After a rally",
+        Refusal::AfterReplay | Refusal::RequestBarred { .. } => "Not yet",
         _ => "Not now",
     }
 }
@@ -290,20 +290,24 @@ pub fn held_question(name: &str, more: usize, instead: bool) -> String {
     match (more, instead) {
         (1, true) => format!("Two taps at once. A point for {name} as well?"),
         (1, false) => format!("Two taps at once. Two points for {name}?"),
-        _ => format!("{} taps at once. Is each of them a point?", more + 1),
+        // They may have come after several points.
+        _ => format!("{more} taps came too soon after a point. Are they points as well?"),
     }
 }
 /// They are.
 #[must_use]
-pub fn held_yes(points: usize) -> String {
-    format!("Yes, {points} points")
+pub fn held_yes(more: usize) -> String {
+    match more {
+        1 => "Yes, 2 points".to_owned(),
+        _ => "Yes, all of them".to_owned(),
+    }
 }
 /// They are not.
 #[must_use]
 pub fn held_no(name: &str, more: usize) -> String {
     match more {
         1 => format!("One point, {name}"),
-        _ => format!("Only the first, {name}"),
+        _ => "No, none of them".to_owned(),
     }
 }
 /// The second tap was to put the first one right.
@@ -368,6 +372,10 @@ pub fn record_changes(count: usize) -> String {
 pub const CHANGE_REASON: &str = "Why";
 /// The legend.
 pub const WHO_GOES: &str = "Who goes out?";
+/// A set was begun without them, so nobody is followed.
+pub const NO_LINE_UP: &str =
+    "No line-up of this team was entered, so nobody can be chosen here. Write \
+    the substitution as a remark, under More.";
 
 /// A number that goes.
 #[must_use]
