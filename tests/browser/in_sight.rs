@@ -58,6 +58,7 @@ const COVERED: &str = "(() => {
     const button = document.querySelector('#make-it').getBoundingClientRect();
     return [...document.querySelectorAll('#consequence li, #consequence h3, #consequence p')]
         .filter((one) => one.checkVisibility() && one.getBoundingClientRect().height > 0)
+        .filter((one) => one.getBoundingClientRect().left < button.right)
         .filter((one) => one.getBoundingClientRect().bottom > button.top + 1)
         .map((one) => one.innerText);
 })()";
@@ -72,17 +73,18 @@ fn on_court(stage: &mut Stage) -> Referee<'_> {
 fn nothing_is_covered(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     let referee = &mut referee;
-    referee.browser().screen(360, 740);
-    // Nothing was won, one is a warning, the next is a penalty: each says more than the one before.
+    // Nothing is sanctioned, one is a warning, the next is a penalty: each says more than the one before.
     for what in ["Improper request", "Improper request", "Another delay"] {
         referee.tap(&format!("More {A}"));
         referee.tap(what);
         referee.browser().find("#make-it");
-        let engine = referee.browser().engine().name();
-        referee
-            .browser()
-            .picture(&format!("in-sight-delay-{engine}"));
-        assert_eq!(referee.browser().value(COVERED), json!([]), "{what}");
+        for (width, height) in [(1180, 820), (360, 740)] {
+            referee.browser().screen(width, height);
+            referee.still();
+            referee.browser().picture(&format!("in-sight-{width}"));
+            let covered = referee.browser().value(COVERED);
+            assert_eq!(covered, json!([]), "{what} {width}");
+        }
         referee.tap_at("#make-it");
     }
     assert_eq!(referee.replay().state().score(), Score { a: 0, b: 1 });
