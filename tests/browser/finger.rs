@@ -145,6 +145,13 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     let before = referee.replay();
     referee.tap(&format!("Change {A}, 0 of 6 used"));
     referee.browser().find("#panel-title");
+    // Those who are an answer are marked, and nobody else.
+    let marked = "['left', 'right'].map((side) =>
+        getComputedStyle(document.querySelector(`#half-${side} .spot`)).outlineStyle)";
+    referee.browser().wait_until(
+        "the team's players are marked",
+        &format!("{marked}.join() === 'solid,none'"),
+    );
     // A player of the other team is no answer, and no point.
     referee.tap_player(Side::Right, 4);
     referee.reads_at("#due", "No point:");

@@ -89,7 +89,7 @@ pub fn GameCaptain(
             tell(number);
         }
     });
-    court.ask_for_player(move |of, shirt| {
+    court.ask_for_player(Some(team), move |of, shirt| {
         let named = of == team && numbers.with_untracked(|all| all.contains(&shirt));
         if named {
             tell(shirt);

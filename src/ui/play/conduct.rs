@@ -52,7 +52,7 @@ pub fn Conduct(
         });
         buttons(lie, choices, None, tap)
     };
-    court.ask_for_player(move |of, shirt| {
+    court.ask_for_player(Some(team), move |of, shirt| {
         // A libero is on the list as everybody else.
         let fits = of == team && chosen.with_untracked(Option::is_none);
         if fits {

@@ -72,6 +72,10 @@ pub enum Panel {
 /// Takes a player as an answer; false where it is none.
 pub type Asks = Callback<(Team, Shirt), bool>;
 
+/// A question for a player: its number, whose players answer it where only one team's do, and who takes the
+/// answer.
+type Asked = (u32, Option<Team>, Asks);
+
 /// The court on this screen. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Court {
@@ -86,7 +90,7 @@ pub struct Court {
     /// Fires when the open panel goes on to its next question.
     question: Trigger,
     /// Who wants to know a player, the last one first to be answered.
-    asks: RwSignal<Vec<(u32, Asks)>>,
+    asks: RwSignal<Vec<Asked>>,
     /// What a tap on the court has not done, and before which entry.
     hint: RwSignal<Option<(u32, &'static str)>>,
     /// The player under the finger.
@@ -231,23 +235,29 @@ impl Court {
             || self.session.refused().with_untracked(Option::is_some)
     }
 
-    /// Whether a question waits for a player.
+    /// Whether a question waits for a player of this team.
     #[must_use]
-    pub fn is_asking(self) -> bool {
-        !self.asks.read().is_empty()
+    pub fn asks_for(self, team: Team) -> bool {
+        let asks = self.asks.read();
+        let last = asks.last();
+        last.is_some_and(|(_, of, _)| of.is_none_or(|of| of == team))
     }
 
-    /// A question waits for a player, until its component is gone.
-    pub fn ask_for_player(self, answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static) {
+    /// A question waits for a player, of one team where it is said of which, until its component is gone.
+    pub fn ask_for_player(
+        self,
+        of: Option<Team>,
+        answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static,
+    ) {
         let answer = Callback::new(move |(team, shirt)| answer(team, shirt));
         let id = self
             .asks
-            .with_untracked(|asks| asks.last().map_or(0, |(id, _)| id + 1));
-        self.asks.update(|asks| asks.push((id, answer)));
+            .with_untracked(|asks| asks.last().map_or(0, |(id, ..)| id + 1));
+        self.asks.update(|asks| asks.push((id, of, answer)));
         on_cleanup(move || {
             // The page itself may be going.
             self.asks
-                .try_update(|asks| asks.retain(|(of, _)| *of != id));
+                .try_update(|asks| asks.retain(|(asked, ..)| *asked != id));
         });
     }
 
@@ -266,7 +276,7 @@ impl Court {
         }
         let asks = self
             .asks
-            .with_untracked(|asks| asks.last().map(|(_, asks)| *asks));
+            .with_untracked(|asks| asks.last().map(|(.., asks)| *asks));
         let words = match (asks, pressed) {
             (Some(asks), Some(shirt)) if asks.run((team, shirt)) => {
                 self.hint.set(None);

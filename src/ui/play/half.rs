@@ -98,7 +98,7 @@ pub fn Half(
     };
     let pad = Pad::default();
     // While a question waits for a player the half takes the finger, and gives no point.
-    let shut = Memo::new(move |_| court.is_shut() && !court.is_asking());
+    let shut = Memo::new(move |_| court.is_shut() && !court.asks_for(team.get()));
     let tap = move |number: u32| {
         let team = team.get_untracked();
         if !court.answers(team) {
@@ -116,6 +116,7 @@ pub fn Half(
             class:team-a=move || team.get() == Team::A
             class:team-b=move || team.get() == Team::B
             class:serving=move || serves.get().is_some()
+            class:asking=move || court.asks_for(team.get())
             class:bare=move || bare.get()
             aria-label=label
             aria-describedby=said

@@ -53,7 +53,7 @@ pub fn Hurt(
             court.open(Panel::Care(by));
         }
     };
-    court.ask_for_player(move |team, number| {
+    court.ask_for_player(None, move |team, number| {
         go_on(Some(By {
             team,
             number: Some(number),

@@ -141,7 +141,6 @@ fn Floor() -> impl IntoView {
         <div
             class="floor"
             class:glance=move || court.is_glance()
-            class:asking=move || court.is_asking()
             role="group"
             aria-label=text::COURT
             aria-disabled=move || (!session.may_write()).then_some("true")

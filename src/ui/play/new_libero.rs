@@ -61,7 +61,7 @@ pub fn NewLibero(
             }
         });
     });
-    court.ask_for_player(move |of, shirt| {
+    court.ask_for_player(Some(team), move |of, shirt| {
         let place = old.with_untracked(|old| old.iter().position(|s| *s == shirt));
         let place = place.filter(|_| of == team);
         place.map(|i| toggle.run(i)).is_some()

@@ -241,7 +241,7 @@ fn going(request: Request) -> AnyView {
             goes(one);
         }
     });
-    use_court().ask_for_player(move |team, shirt| {
+    use_court().ask_for_player(Some(request.team), move |team, shirt| {
         let of = |numbers: &Vec<(Shirt, _)>| numbers.iter().find(|(out, _)| *out == shirt).cloned();
         let one = numbers.with_untracked(of).filter(|_| team == request.team);
         one.map(goes).is_some()
