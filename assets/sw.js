@@ -15,6 +15,8 @@ const FILES = [];
 // them apart.
 const OURS = `dutystand ${registration.scope} `;
 const CACHE = OURS + VERSION;
+// Every address below the folder is the same page; what stands behind # never gets here.
+const PAGE = new URL("./", registration.scope);
 // Holds one small record: the version that answers, and until when each running match holds it.
 const RELEASE = OURS + "release";
 const RECORD = new URL("./release.json", registration.scope);
@@ -154,16 +156,7 @@ async function answer(request) {
   const cache = await caches.open(OURS + (await answeringVersion()));
   // Names carry the hash of what they hold, so a page of another version finds its own parts.
   const found = request.mode === "navigate"
-    ? await cache.match(page(request))
+    ? await cache.match(PAGE)
     : (await cache.match(request)) ?? (await caches.match(request));
-  // Some hosts lead from desk.html to desk; a browser takes no answer for a page that came that way.
-  if (found?.redirected) return new Response(found.body, { headers: found.headers });
   return found ?? fetch(request);
-}
-
-/** The desk has a page of its own; every other address below the folder is the same one. */
-function page(request) {
-  const desk = new URL("./desk.html", registration.scope);
-  // What stands behind # never gets here.
-  return new URL(request.url).pathname === desk.pathname ? desk : new URL("./", registration.scope);
 }

@@ -1,8 +1,8 @@
-//! The page of a match starts here, nothing else does.
+//! The page starts here, nothing else does.
 
 #[cfg(target_arch = "wasm32")]
 fn main() {
-    ui::match_page::start();
+    ui::start();
 }
 
 #[cfg(not(target_arch = "wasm32"))]

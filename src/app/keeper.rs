@@ -358,24 +358,7 @@ impl Keeper {
             inner.write_durable();
         }
     }
-
-    /// For a page that is about to go: writes to the disk what is not there yet. Says whether every line
-    /// is now in one of the two copies at least.
-    pub async fn settle(&self) -> bool {
-        for _ in 0..SETTLING {
-            if self.saved() == Saved::Safe || !self.standing().may_write() {
-                return true;
-            }
-            self.inner.pump();
-            self.inner.storage().wait(SETTLE_MS).await;
-        }
-        self.saved() != Saved::MemoryOnly
-    }
 }
-
-/// How often, and how far apart, a page that is about to go looks whether all is on the disk.
-const SETTLING: u32 = 40;
-const SETTLE_MS: u32 = 25;
 
 fn put(n: u32, line: &str) -> Put {
     Put {

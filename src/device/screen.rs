@@ -127,43 +127,6 @@ pub fn scroll_to(y: f64) -> bool {
     (scrolled_to() - y).abs() < 2.0
 }
 
-/// Leaves word here for the next page of this tab, from which screen it was gone to.
-const FROM: &str = "dutystand/from";
-
-/// Goes on to another page of the program, so that the phone's back button comes back to this one. That
-/// page learns from [`came_from`] which screen was left.
-pub fn go_to_page(address: &str, from: &str) {
-    if let Some(store) = tab_store() {
-        // Without it the next page only knows less of the way back.
-        let _ = store.set_item(FROM, from);
-    }
-    if let Some(window) = window() {
-        // Fails only in a page that is going away already.
-        let _ = window.location().assign(address);
-    }
-}
-
-/// Puts another page of the program in the place of this one.
-pub fn replace_page(address: &str) {
-    if let Some(window) = window() {
-        // As above.
-        let _ = window.location().replace(address);
-    }
-}
-
-/// The screen from which [`go_to_page`] came here; told once.
-pub fn came_from() -> Option<String> {
-    let store = tab_store()?;
-    let from = store.get_item(FROM).ok()?;
-    let _ = store.remove_item(FROM);
-    from
-}
-
-/// What the browser keeps for this tab alone.
-fn tab_store() -> Option<web_sys::Storage> {
-    window()?.session_storage().ok()?
-}
-
 /// Loads this page anew.
 pub fn reload() {
     if let Some(window) = window() {

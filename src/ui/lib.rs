@@ -7,12 +7,12 @@
 
 pub mod before;
 pub mod desk;
-pub mod desk_page;
 pub mod hand_over;
-pub mod match_page;
 pub mod part;
+mod parts;
 pub mod play;
 pub mod review;
+mod screens;
 pub mod session;
 pub mod sheet_view;
 mod shelf;
@@ -22,3 +22,9 @@ pub mod start;
 pub mod text;
 pub mod text_before;
 mod turns;
+
+/// Puts the program into the page. Called once.
+pub fn start() {
+    turns::take_turns();
+    shell::mount();
+}

@@ -645,15 +645,6 @@ impl Session {
         }
     }
 
-    /// For a page that is about to go, which would take along what is on its way: writes to the disk
-    /// whatever is not there yet. Says whether every line is now in one of the two copies at least.
-    pub async fn settle(self) -> bool {
-        match self.keeper() {
-            Some(keeper) => keeper.settle().await,
-            None => true,
-        }
-    }
-
     /// Puts a match away that is over, if nobody has it open.
     pub async fn tidy(self, id: &str) {
         if self

@@ -1,6 +1,6 @@
 //! The frame of every screen: which one shows, the bar above it, the marks in the bar, the sheet
-//! for refusals, the news for screen readers, and light or dark. Both pages of the program share it;
-//! it knows the screens by name only, and a [`Page`] brings those that it holds.
+//! for refusals, the news for screen readers, and light or dark. It knows the screens by name only;
+//! `screens` says which code shows which.
 
 mod opened;
 mod screen;
@@ -13,6 +13,9 @@ use super::part::afterwards::after_the_frame;
 use super::part::dialog::Confirm;
 use super::part::keys::go_on_at;
 use super::part::refusal::RefusalSheet;
+use super::parts::Parts;
+use super::play::{BarTools, Court};
+use super::screens;
 use super::session::{use_session, Saved, Session};
 use super::start::{export, RUNS_MS};
 use super::text;
@@ -21,20 +24,7 @@ use device::{Focus, Offline, Worker};
 use reports::ClockDoubt;
 
 use opened::{Opened, Step};
-pub use screen::{Document, Screen};
-
-/// What one page of the program is made of. Plain functions, so that a page holds no other's screens.
-#[derive(Clone, Copy)]
-pub struct Page {
-    /// Which one it is.
-    pub document: Document,
-    /// Makes once what its screens have in common.
-    pub begin: fn(),
-    /// A screen that it holds; one of a match is asked for when that match is open.
-    pub show: fn(&Screen) -> AnyView,
-    /// What stands in the bar beside the court's heading.
-    pub tools: fn() -> AnyView,
-}
+pub use screen::Screen;
 
 /// Light or dark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,13 +55,10 @@ impl Theme {
 /// What every screen can reach. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Shell {
-    page: Page,
     session: Session,
     screen: RwSignal<Screen>,
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
-    /// Whether somebody wanted to leave a page which alone has the match.
-    has_to_stay: RwSignal<bool>,
     news: RwSignal<String>,
     theme: RwSignal<Theme>,
     offline: RwSignal<Offline>,
@@ -96,25 +83,22 @@ pub fn use_shell() -> Shell {
 const THEME: &str = "theme";
 
 impl Shell {
-    fn begin(page: Page, session: Session) -> Shell {
+    fn begin(session: Session) -> Shell {
         let screen = Screen::of_hash(&device::hash());
         let kept = device::setting(THEME);
         let theme = Theme::ALL
             .into_iter()
             .find(|t| Some(t.code()) == kept.as_deref())
             .unwrap_or(Theme::System);
-        let behind = device::came_from().map(|hash| Screen::of_hash(&hash));
         let shell = Shell {
-            page,
             session,
             screen: RwSignal::new(screen.clone()),
             locked: RwSignal::new(false),
-            has_to_stay: RwSignal::new(false),
             news: RwSignal::new(String::new()),
             theme: RwSignal::new(theme),
             offline: RwSignal::new(Offline::Installing),
             worker: StoredValue::new_local(None),
-            trail: StoredValue::new(behind.into_iter().collect()),
+            trail: StoredValue::new(Vec::new()),
             opened: Opened::begin(),
             places: StoredValue::new(HashMap::new()),
         };
@@ -124,7 +108,7 @@ impl Shell {
         offline.set(worker.state());
         shell.worker.set_value(Some(worker));
         device::set_root_attribute("data-theme", theme.code());
-        shell.turn_to(screen);
+        shell.show(screen);
         shell
     }
 
@@ -133,9 +117,6 @@ impl Shell {
         let here = self.screen.get_untracked();
         if here == screen {
             return;
-        }
-        if !screen.is_in(self.page.document) {
-            return self.leave_for(&screen, here.hash());
         }
         self.trail.update_value(|trail| trail.push(here));
         if self.opened.leave() {
@@ -146,27 +127,6 @@ impl Shell {
         }
         self.show(screen);
         device::scroll_to(0.0);
-    }
-
-    /// To a screen of the other page, once everything is kept: a page takes along what it alone has.
-    fn leave_for(self, screen: &Screen, from: String) {
-        let address = screen.address();
-        let session = self.session;
-        device::spawn(async move {
-            if session.settle().await {
-                device::go_to_page(&address, &from);
-            } else {
-                self.has_to_stay.set(true);
-            }
-        });
-    }
-
-    /// Shows the screen of an address, on the page that holds it.
-    fn turn_to(self, screen: Screen) {
-        if !screen.is_in(self.page.document) {
-            device::replace_page(&screen.address());
-        }
-        self.show(screen);
     }
 
     fn show(self, screen: Screen) {
@@ -229,7 +189,7 @@ impl Shell {
                 trail.clear();
             }
         });
-        self.turn_to(screen);
+        self.show(screen);
     }
 
     /// The screen that shows.
@@ -331,20 +291,23 @@ pub fn scroll_once_long_enough(place: f64) {
     again(place, FRAMES);
 }
 
-/// Puts a page into the document. Called once.
-pub fn mount(page: Page) {
-    leptos::mount::mount_to_body(move || view! { <Frame page /> });
+/// Puts the page into the document. Called once.
+pub fn mount() {
+    leptos::mount::mount_to_body(Frame);
 }
 
 /// The whole page.
 #[component]
-fn Frame(page: Page) -> impl IntoView {
+fn Frame() -> impl IntoView {
     let session = Session::begin();
-    let shell = Shell::begin(page, session);
+    let shell = Shell::begin(session);
     provide_context(session);
     provide_context(shell);
     shell.hold_version();
-    (page.begin)();
+    provide_context(Court::begin());
+    let parts = Parts::begin();
+    provide_context(parts);
+    parts.load_all_soon();
 
     let screen = shell.screen;
     // What another page has written meanwhile is not in the memory of one that comes back from it.
@@ -359,7 +322,7 @@ fn Frame(page: Page) -> impl IntoView {
     // Outward only: the storage is asked for what the address names, the window is named.
     Effect::new(move |_| {
         let screen = screen.read();
-        if let Some(id) = screen.match_id().filter(|_| screen.is_in(page.document)) {
+        if let Some(id) = screen.match_id() {
             session.open(id);
         }
     });
@@ -375,7 +338,7 @@ fn Frame(page: Page) -> impl IntoView {
         <div class="page" data-screen=move || code.get()>
             <Bar />
             <Keeper />
-            <main id="main">{move || show(page, session, screen)}</main>
+            <main id="main">{move || show(session, screen)}</main>
             <RefusalSheet />
             <Confirm
                 open=session.looking_on()
@@ -393,14 +356,11 @@ fn Frame(page: Page) -> impl IntoView {
 }
 
 /// One screen; those of a match once that match is open.
-fn show(page: Page, session: Session, screen: RwSignal<Screen>) -> AnyView {
+fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
     let screen = screen.get();
     let opening = || view! { <p class="card">{text::OPENING}</p> }.into_any();
-    if !screen.is_in(page.document) {
-        return opening();
-    }
     let Some(id) = screen.match_id() else {
-        return (page.show)(&screen);
+        return screens::show(&screen);
     };
     // Only whether it is there, or every entry would draw the screen anew.
     let of = id.to_owned();
@@ -409,7 +369,7 @@ fn show(page: Page, session: Session, screen: RwSignal<Screen>) -> AnyView {
     (move || match (open.get(), known.get()) {
         (false, _) => opening(),
         (true, false) => view! { <NotHere /> }.into_any(),
-        (true, true) => (page.show)(&screen),
+        (true, true) => screens::show(&screen),
     })
     .into_any()
 }
@@ -470,7 +430,6 @@ fn Bar() -> impl IntoView {
         screen
     });
     let up = move |_| shell.up();
-    let tools = shell.page.tools;
     view! {
         <header class="bar" inert=move || shell.locked.get()>
             <Show when=move || !at_start.get()>
@@ -487,7 +446,7 @@ fn Bar() -> impl IntoView {
                 <SavedMark />
             </Show>
             <Show when=move || on_court.get()>
-                <div class="bar-tools">{tools()}</div>
+                <div class="bar-tools"><BarTools /></div>
             </Show>
         </header>
     }
@@ -561,7 +520,6 @@ fn Keeper() -> impl IntoView {
         <Show when=move || trouble.get().is_some()>
             <div class="keeper bad" role="alert" id="storage-trouble">
                 <p>{move || trouble.get()}</p>
-                {move || shell.has_to_stay.get().then(|| view! { <p>{text::HAS_TO_STAY}</p> })}
                 <Show when=move || in_match.get()>
                     <button
                         type="button"

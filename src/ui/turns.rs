@@ -1,9 +1,6 @@
 //! When the page draws what has changed: in a turn of its own, once the browser is done with the tap. It looks
 //! after each tap what lies under the finger, and would lay out the whole page on the spot if that had
 //! changed already; so a slow phone makes two short steps of it instead of a long one.
-//!
-//! The page of the desk does without: whoever types a sheet into it is quicker than its next turn, and each
-//! figure must find its box open.
 
 use std::cell::{Cell, RefCell};
 use std::collections::VecDeque;
@@ -51,6 +48,19 @@ impl CustomExecutor for Turns {
     }
 
     fn poll_local(&self) {}
+}
+
+/// Draws within this turn what has changed, then does this. For what the next key already needs.
+pub fn once_drawn(then: impl FnOnce() + 'static) {
+    if TURN.with_borrow(Option::is_some) {
+        work();
+        then();
+    } else {
+        device::spawn(async {
+            leptos::task::tick().await;
+            then();
+        });
+    }
 }
 
 /// From now on what has changed is drawn in turns; once, before anything is drawn. A browser without

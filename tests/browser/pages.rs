@@ -1,12 +1,12 @@
-//! The two pages of the program: the desk is loaded only when somebody goes there, opens without a
-//! network, and leads back to the screen and the match it was left for.
+//! One page in parts: the desk opens without a network and leads back to the screen and the match it was
+//! left for, nothing is fetched once a match is played, and a part that does not come says so.
 
 use serde_json::json;
 
 use crate::driver::Engine;
 use crate::kept::begun;
 use crate::referee::{Referee, Side};
-use crate::stage::Stage;
+use crate::stage::{built, built_names, Stage};
 use crate::{Ran, Test, ALL};
 
 /// The tests of this file.
@@ -17,20 +17,16 @@ pub const TESTS: &[Test] = &[
         run: to_the_desk_and_back_without_a_network,
     },
     Test {
-        name: "pages_send_an_address_to_the_one_that_holds_it",
+        name: "pages_load_every_part_before_a_match_is_played",
         engines: ALL,
-        run: an_address_is_sent_to_the_page_that_holds_it,
+        run: every_part_is_loaded_before_a_match_is_played,
+    },
+    Test {
+        name: "pages_say_so_where_a_part_does_not_come",
+        engines: ALL,
+        run: a_part_that_does_not_come_says_so,
     },
 ];
-
-/// Waits until one of the pages shows something and is loaded whole, as it is when a person goes on.
-fn shows(referee: &mut Referee, file: &str, css: &str) {
-    let there = format!(
-        "location.pathname.endsWith('/duty/{file}') && document.querySelector('{css}') !== null \
-         && document.readyState === 'complete'"
-    );
-    referee.browser().wait_until(css, &there);
-}
 
 fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
@@ -39,19 +35,17 @@ fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     let before = referee.replay().entries().len();
     referee.stage.ready_offline();
     referee.stage.network_off();
-    let loaded = "performance.getEntriesByType('resource').filter((e) => e.name.includes('desk-page')).length";
-    assert_eq!(referee.browser().value(loaded), json!(0));
 
     // By the arrow to the start, by the link to the desk, to a sheet there and all the way back.
     referee.tap("Back");
     referee.tap_at("#to-desk");
-    shows(&mut referee, "desk.html", ".desk-item");
+    referee.browser().find(".desk-item");
     referee.tap_in(".desk-item", "Sheet");
-    shows(&mut referee, "desk.html", "#print-sheet");
+    referee.browser().find("#print-sheet");
     referee.tap("Back");
-    shows(&mut referee, "desk.html", ".desk-item");
+    referee.browser().find(".desk-item");
     referee.tap("Back");
-    shows(&mut referee, "", "#to-desk");
+    referee.browser().find("#to-desk");
     // Only there can the driver say what the page's policy forbade.
     if referee.browser().engine() == Engine::Chromium {
         assert_eq!(referee.browser().complaints(), Vec::<String>::new());
@@ -63,19 +57,61 @@ fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     referee.point(Side::Right);
     referee.saved();
     assert_eq!(referee.replay().entries().len(), before + 1);
+
+    // An address leads to each screen, also from the one to the other.
+    let here = referee.stage.url();
+    for (place, shows) in [("desk", ".desk-item"), ("play/lent", "#half-left")] {
+        referee.browser().goto(&format!("{here}#/{place}"));
+        referee.browser().find(shows);
+    }
     Ok(())
 }
 
-fn an_address_is_sent_to_the_page_that_holds_it(stage: &mut Stage) -> Ran {
+/// How many parts have been fetched.
+const FETCHED: &str =
+    "new Set(performance.getEntriesByType('resource').map((e) => e.name.split('/').pop()) \
+     .filter((name) => name.startsWith('split_') || name.startsWith('chunk_'))).size";
+
+fn every_part_is_loaded_before_a_match_is_played(stage: &mut Stage) -> Ran {
+    let is_part = |name: &String| name.starts_with("split_") || name.starts_with("chunk_");
+    let parts = built_names().into_iter().filter(is_part).count();
+    assert!(parts >= 3, "the page is cut into parts");
     let mut referee = Referee::at(stage);
-    referee.go_on_with("lent", begun());
-    let here = referee.stage.url();
-    // One screen of the desk asked for at the page of the match, and the other way round.
-    referee.browser().goto(&format!("{here}#/desk"));
-    shows(&mut referee, "desk.html", ".desk-item");
+    let all = format!("{FETCHED} === {parts}");
     referee
         .browser()
-        .goto(&format!("{here}desk.html#/play/lent"));
-    shows(&mut referee, "", "#half-left");
+        .wait_until("every part was fetched from the start screen", &all);
+    referee.go_on_with("played", begun());
+    referee.browser().find("#half-left");
+    referee.browser().wait_until("every part was fetched", &all);
+    Ok(())
+}
+
+fn a_part_that_does_not_come_says_so(stage: &mut Stage) -> Ran {
+    let (name, whole) = built("split_desk", ".wasm");
+    stage.hand_out(&name, b"broken off");
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#to-desk");
+    referee.reads("This part of Dutystand could not be loaded.");
+    referee.browser().picture("part-not-loaded");
+    referee.stage.hand_out(&name, &whole);
+    // A connection that stands already may bring the old answer once more; a person would try again too.
+    let there = "document.body.innerText.includes('paper sheet')";
+    for _ in 0..3 {
+        referee.tap("Try again");
+        referee.browser().wait_until(
+            "it has come or not",
+            &format!("{there} || document.body.innerText.includes('Try again')"),
+        );
+        if referee.browser().value(there) == json!(true) {
+            break;
+        }
+    }
+    referee.reads("paper sheet");
+    // Everything else works meanwhile, and afterwards.
+    referee.tap("Back");
+    referee.tap_at("#quick-tally");
+    referee.point(Side::Left);
+    referee.saved();
     Ok(())
 }

@@ -88,7 +88,7 @@ fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
         ("desk/table", "#standings", 1),
         (&*sheet, ".paper:not([aria-busy])", 1),
     ] {
-        let address = format!("{home}desk.html#/{place}");
+        let address = format!("{home}#/{place}");
         referee.browser().goto(&address);
         referee.stage.reload();
         referee.browser().find(shows);

@@ -244,14 +244,20 @@ fn build() -> PathBuf {
     folder
 }
 
-/// A file of the build, found by how its name begins and ends.
-pub fn built(begins: &str, ends: &str) -> (String, Vec<u8>) {
-    let folder = build();
-    let name = std::fs::read_dir(&folder)
+/// The names of all files of the build.
+pub fn built_names() -> Vec<String> {
+    std::fs::read_dir(build())
         .expect("the build can be listed")
         .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .collect()
+}
+
+/// A file of the build, found by how its name begins and ends.
+pub fn built(begins: &str, ends: &str) -> (String, Vec<u8>) {
+    let name = built_names()
+        .into_iter()
         .find(|name| name.starts_with(begins) && name.ends_with(ends))
         .unwrap_or_else(|| panic!("the build holds no {begins}…{ends}"));
-    let bytes = std::fs::read(folder.join(&name)).expect("the build can be read");
+    let bytes = std::fs::read(build().join(&name)).expect("the build can be read");
     (name, bytes)
 }

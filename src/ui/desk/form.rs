@@ -10,6 +10,7 @@ use super::{button, hand_over, words};
 use crate::part::afterwards::after_the_frame;
 use crate::part::team_mark::TeamMark;
 use crate::text_before;
+use crate::turns::once_drawn;
 use reports::paper::{self, Cell, Draft, Mark, Part};
 use reports::words::roman;
 use rules::{Preset, Team};
@@ -146,8 +147,7 @@ impl Form {
             Some(next) => self.show(next),
             None => {
                 self.all.set(true);
-                device::spawn(async {
-                    leptos::task::tick().await;
+                once_drawn(|| {
                     device::focus_on("marks");
                 });
             }
@@ -167,10 +167,10 @@ impl Form {
     }
 }
 
-/// Puts the cursor into a box, once it is drawn.
+/// Puts the cursor into a box, once it is drawn: whoever types is quicker than the next turn, and each figure
+/// must find its box open.
 fn focus(cell: Cell) {
-    device::spawn(async move {
-        leptos::task::tick().await;
+    once_drawn(move || {
         device::focus_on(&cell.key());
     });
 }

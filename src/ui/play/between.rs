@@ -7,11 +7,11 @@ use super::last::Last;
 use super::reasons::Reasons;
 use super::signal_card::end_of_set;
 use super::Aside;
-use crate::before::BetweenSets;
 use crate::part::afterwards::afterwards;
 use crate::part::count_down::{left_ms, CountDown};
 use crate::part::picker::{asked, buttons, Choice, Lie};
 use crate::part::team_mark::TeamMark;
+use crate::screens::between_sets;
 use crate::session::use_session;
 use crate::text;
 use game::entry::Toss;
@@ -35,7 +35,7 @@ pub fn Between() -> impl IntoView {
                     <Reasons />
                     {afterwards(move || {
                         if line_ups.get() {
-                            view! { <BetweenSets /> }.into_any()
+                            between_sets()
                         } else {
                             view! { <NextOfTally /> }.into_any()
                         }

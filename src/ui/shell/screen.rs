@@ -1,26 +1,6 @@
-//! The screens, their addresses, and which page of the program holds them.
+//! The screens and their addresses.
 
 use crate::desk;
-
-/// The pages of the program: documents with a module each, so that a referee's phone need not load the
-/// coordinator's desk to start.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Document {
-    /// The match: before it, the court, its record.
-    Match,
-    /// What is done with many records.
-    Desk,
-}
-
-impl Document {
-    /// Its place beside the other one.
-    const fn file(self) -> &'static str {
-        match self {
-            Document::Match => "./",
-            Document::Desk => "./desk.html",
-        }
-    }
-}
 
 /// The screens.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -108,27 +88,6 @@ impl Screen {
             ("desk", place) => Screen::Desk(desk::Place::of_hash(&place.unwrap_or_default())),
             _ => Screen::Start,
         }
-    }
-
-    /// Whether a page of the program holds it. The sheet is looked at on both.
-    #[must_use]
-    pub const fn is_in(&self, document: Document) -> bool {
-        match self {
-            Screen::Desk(_) | Screen::Review { .. } => matches!(document, Document::Desk),
-            Screen::Sheet { .. } => true,
-            _ => matches!(document, Document::Match),
-        }
-    }
-
-    /// The address, for whoever comes from the page that does not hold it.
-    #[must_use]
-    pub fn address(&self) -> String {
-        let document = if self.is_in(Document::Match) {
-            Document::Match
-        } else {
-            Document::Desk
-        };
-        format!("{}#{}", document.file(), self.hash())
     }
 
     /// The match it shows.

@@ -44,7 +44,7 @@ pub fn Start() -> impl IntoView {
         ) => {}
     };
 
-    // A link, so that the desk can be opened beside a match; by itself it waits for what is being kept.
+    // A link, so that the desk can be opened in a tab beside a match.
     let desk = Screen::Desk(Place::List);
     let to_desk = move |event: leptos::ev::MouseEvent| {
         if !(event.ctrl_key() || event.meta_key() || event.shift_key()) {
@@ -77,7 +77,7 @@ pub fn Start() -> impl IntoView {
                 </button>
             </div>
             <div class="start-ways">
-                <a class="button" id="to-desk" href=desk.address() on:click=to_desk>
+                <a class="button" id="to-desk" href=format!("#{}", desk.hash()) on:click=to_desk>
                     <strong>{text::DESK}</strong>
                     <span>{text::DESK_MORE}</span>
                 </a>

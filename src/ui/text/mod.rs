@@ -45,6 +45,13 @@ pub const LEAVE_IT: &str = "Leave it";
 pub const UNDERSTOOD: &str = "Understood";
 /// While a match is read.
 pub const OPENING: &str = "Opening the match …";
+/// While a part of the program is loaded.
+pub const LOADING: &str = "Loading …";
+/// A part of the program did not come.
+pub const PART_NOT_LOADED: &str =
+    "This part of Dutystand could not be loaded. Check the connection, then try again. Your matches are safe.";
+/// Loads it once more.
+pub const TRY_AGAIN: &str = "Try again";
 /// A match that is not in storage.
 pub const NOT_HERE: &str = "This match is not on this phone";
 /// What may have happened to it.
@@ -343,10 +350,6 @@ pub fn storage_trouble(health: &Health) -> Option<String> {
         )),
     }
 }
-
-/// Somebody wanted to go to another page then.
-pub const HAS_TO_STAY: &str =
-    "The next page would not have the match either, so this one stays. Export the match first.";
 
 /// Why nothing can be entered here, where that is so.
 #[must_use]

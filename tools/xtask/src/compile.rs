@@ -18,7 +18,11 @@ pub enum Build {
 }
 
 /// Compiles binaries of the page's crate, side by side, and says where each lies.
-pub fn compile(tree: &Tree, build: Build, binaries: &[&str]) -> Outcome<Vec<PathBuf>> {
+pub fn compile<const N: usize>(
+    tree: &Tree,
+    build: Build,
+    binaries: [&str; N],
+) -> Outcome<[PathBuf; N]> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let mut command = Command::new(cargo);
     command
@@ -62,8 +66,5 @@ pub fn compile(tree: &Tree, build: Build, binaries: &[&str]) -> Outcome<Vec<Path
         ));
     }
     let folder = tree.target.join(TARGET).join(folder);
-    Ok(binaries
-        .iter()
-        .map(|binary| folder.join(format!("{binary}.wasm")))
-        .collect())
+    Ok(binaries.map(|binary| folder.join(format!("{binary}.wasm"))))
 }

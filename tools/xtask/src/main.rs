@@ -8,6 +8,7 @@ mod server;
 mod server_tests;
 mod site;
 mod size;
+mod split;
 mod tree;
 
 use std::path::PathBuf;

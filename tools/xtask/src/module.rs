@@ -1,7 +1,5 @@
 //! From the compiler's output to what a browser loads: the module and its glue.
 
-use std::path::Path;
-
 use wasm_bindgen_cli_support::Bindgen;
 use wasmparser::{Validator, WasmFeatures};
 
@@ -29,17 +27,19 @@ fn allowed() -> WasmFeatures {
 }
 
 /// Makes the glue for a compiled binary.
-pub fn bind(compiled: &Path, name: &str, build: Build) -> Outcome<Module> {
+pub fn bind(compiled: Vec<u8>, name: &str, build: Build) -> Outcome<Module> {
     let published = build == Build::Release;
     let trouble = |trouble: &dyn std::fmt::Display| {
         format!("The glue for {name} could not be made: {trouble}.")
     };
     let mut output = Bindgen::new()
-        .input_path(compiled)
-        .out_name(name)
+        .input_bytes(name, compiled)
         .web(true)
         .map_err(|e| trouble(&e))?
         .typescript(false)
+        // The other parts of the page share what the linker exports, by the linker's names.
+        .keep_lld_exports(true)
+        .demangle(false)
         // A quick build keeps function names, so that a panic can be read.
         .remove_name_section(published)
         .remove_producers_section(published)
@@ -63,13 +63,17 @@ pub fn bind(compiled: &Path, name: &str, build: Build) -> Outcome<Module> {
         .collect::<Vec<_>>()
         .join("\n");
     let wasm = output.wasm_mut().emit_wasm();
-    understood(&wasm)
-        .map_err(|e| format!("{name} needs more than the oldest supported browsers have: {e}."))?;
+    understood(&wasm).map_err(|e| too_new(name, &e))?;
     Ok(Module { glue, wasm })
 }
 
-/// Says whether the oldest supported browsers can run the module.
-fn understood(wasm: &[u8]) -> Result<(), wasmparser::BinaryReaderError> {
+/// What to say of a module that they cannot run.
+pub fn too_new(name: &str, trouble: &wasmparser::BinaryReaderError) -> String {
+    format!("{name} needs more than the oldest supported browsers have: {trouble}.")
+}
+
+/// Says whether the oldest supported browsers can run a module.
+pub fn understood(wasm: &[u8]) -> Result<(), wasmparser::BinaryReaderError> {
     Validator::new_with_features(allowed())
         .validate_all(wasm)
         .map(|_| ())

@@ -149,7 +149,9 @@ impl Site {
                 b"There is no such file.",
             );
         };
-        let keep = if hashed(&name) {
+        // What is handed out instead holds other bytes than its name promises.
+        let as_built = !self.instead.iter().any(|(other, _)| *other == name);
+        let keep = if as_built && hashed(&name) {
             "public, max-age=31536000, immutable"
         } else {
             "no-cache"

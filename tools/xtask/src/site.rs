@@ -2,7 +2,7 @@
 //! worker keeps.
 //!
 //! Sources name each other plainly, as `"./loader.js"` in double quotes. Every file but the
-//! four whose address must stay (`index.html`, `desk.html`, `sw.js`, `manifest.webmanifest`) gets the
+//! three whose address must stay (`index.html`, `sw.js`, `manifest.webmanifest`) gets the
 //! hash of its content into its name, and whoever mentions it is rewritten. A file that nobody
 //! mentions, or a mention of no file, ends the build.
 
@@ -14,17 +14,15 @@ use sha2::{Digest, Sha256};
 
 use crate::compile::{compile, Build};
 use crate::icon::Icon;
-use crate::module::bind;
+use crate::module::{bind, too_new, understood};
+use crate::split::{joined, split};
 use crate::tree::Tree;
 use crate::Outcome;
 
-/// The binaries that the browser loads: the page of a match, that of the desk, and the reader of codes
-/// that only some phones need.
-const MODULES: [&str; 3] = [MATCH, DESK, "reader"];
-
-/// Mentioned in the head of `index.html`. That of the desk is the same file with the other module.
-const MATCH: &str = "dutystand";
-const DESK: &str = "desk-page";
+/// The binaries that the browser loads: the page, and the reader of codes that only some phones need.
+const MODULES: [&str; 2] = [PAGE, READER];
+const PAGE: &str = "dutystand";
+const READER: &str = "reader";
 
 /// What stands in `assets/` and is not made by this program.
 const SCRIPTS: [&str; 2] = ["loader.js", "too-old.js"];
@@ -46,11 +44,19 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
     let mut site = Site::default();
     let assets = tree.root.join("assets");
 
-    for (name, compiled) in MODULES.iter().zip(compile(tree, build, &MODULES)?) {
-        let module = bind(&compiled, name, build)?;
-        site.add_hashed(&format!("{name}_bg.wasm"), module.wasm);
-        site.add_hashed(&format!("{name}.js"), module.glue.into_bytes());
+    let [page, reader] = compile(tree, build, MODULES)?;
+    let parts = split(&page, &tree.target.join("parts"))?;
+    for (name, bytes) in parts.others {
+        understood(&bytes).map_err(|e| too_new(&name, &e))?;
+        site.add_hashed(&name, bytes);
     }
+    let module = bind(parts.main, PAGE, build)?;
+    let link = site.rewrite("the script that loads the parts", &parts.link)?;
+    site.add_module(PAGE, joined(&module.glue, &link)?, module.wasm);
+    let read_compiled =
+        std::fs::read(&reader).map_err(|e| format!("Cannot read {}: {e}.", reader.display()))?;
+    let module = bind(read_compiled, READER, build)?;
+    site.add_module(READER, module.glue, module.wasm);
     site.add_hashed("style.css", styles(&tree.root.join("style"))?.into_bytes());
     let drawing = read(&assets.join("icon.svg"))?;
     for (name, png) in Icon::read(&drawing)?.pngs() {
@@ -62,13 +68,8 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
         site.add_hashed(name, text.into_bytes());
     }
     let page = read(&tree.root.join("index.html"))?;
-    let desk = page.replace(&format!("\"./{MATCH}"), &format!("\"./{DESK}"));
     let manifest = read(&assets.join("manifest.webmanifest"))?;
-    for (name, text) in [
-        ("manifest.webmanifest", manifest),
-        ("index.html", page),
-        ("desk.html", desk),
-    ] {
+    for (name, text) in [("manifest.webmanifest", manifest), ("index.html", page)] {
         let text = site.rewrite(name, &text)?;
         site.add(name, text.into_bytes());
     }
@@ -105,6 +106,11 @@ impl Site {
             bytes,
             mentioned: true,
         });
+    }
+
+    fn add_module(&mut self, name: &str, glue: String, wasm: Vec<u8>) {
+        self.add_hashed(&format!("{name}_bg.wasm"), wasm);
+        self.add_hashed(&format!("{name}.js"), glue.into_bytes());
     }
 
     fn add_hashed(&mut self, plain: &str, bytes: Vec<u8>) {

@@ -1,0 +1,119 @@
+//! Parts of the program that are loaded when they are first needed, and all of them once the page rests, so that
+//! nothing is fetched while a match is played. The worker keeps them with the rest.
+
+use std::future::Future;
+use std::pin::pin;
+use std::task::{Context, Poll, Waker};
+
+use leptos::prelude::*;
+use wasm_split_helpers::SplitLoaderError;
+
+use crate::part::afterwards::after_the_frame;
+use crate::screens;
+use crate::text;
+
+/// What stands beside the part that starts the program with the start screen and the court.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// The form of a new match, and all that comes before it and between its sets.
+    SetUp,
+    /// The record of a match, how it leaves and comes in, and what there is to read.
+    Record,
+    /// The coordinator's desk, and the review of a match.
+    Desk,
+}
+
+impl Part {
+    const ALL: [Part; 3] = [Part::SetUp, Part::Record, Part::Desk];
+}
+
+/// How far a part is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Loaded {
+    No,
+    OnItsWay,
+    Here,
+    Failed,
+}
+
+/// How far each part is. Copies are the same.
+#[derive(Clone, Copy)]
+pub struct Parts {
+    loaded: [RwSignal<Loaded>; Part::ALL.len()],
+}
+
+impl Parts {
+    /// None is there yet.
+    pub fn begin() -> Parts {
+        Parts {
+            loaded: Part::ALL.map(|_| RwSignal::new(Loaded::No)),
+        }
+    }
+
+    fn of(self, part: Part) -> RwSignal<Loaded> {
+        self.loaded[part as usize]
+    }
+
+    /// Loads a part unless it is there or on its way.
+    fn load(self, part: Part) {
+        let loaded = self.of(part);
+        if matches!(loaded.get_untracked(), Loaded::OnItsWay | Loaded::Here) {
+            return;
+        }
+        loaded.set(Loaded::OnItsWay);
+        device::spawn(async move {
+            let came = match part {
+                Part::SetUp => screens::load_set_up().await,
+                Part::Record => screens::load_record().await,
+                Part::Desk => screens::load_desk().await,
+            };
+            loaded.set(if came.is_ok() {
+                Loaded::Here
+            } else {
+                Loaded::Failed
+            });
+        });
+    }
+
+    /// Loads all of them once the first screen has been drawn.
+    pub fn load_all_soon(self) {
+        after_the_frame(move || Part::ALL.into_iter().for_each(|part| self.load(part)));
+    }
+}
+
+/// Draws what stands in a part, at once where that is there.
+pub fn of_part<F>(part: Part, draw: impl Fn() -> F + Send + 'static) -> AnyView
+where
+    F: Future<Output = Result<AnyView, SplitLoaderError>>,
+{
+    let parts = expect_context::<Parts>();
+    parts.load(part);
+    let loaded = parts.of(part);
+    (move || match loaded.get() {
+        Loaded::No | Loaded::OnItsWay => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+        Loaded::Here => untrack(|| at_once(draw())).unwrap_or_else(|| not_loaded(parts, part)),
+        Loaded::Failed => not_loaded(parts, part),
+    })
+    .into_any()
+}
+
+/// What a function of a part gives that is there already, which waits for nothing.
+fn at_once(view: impl Future<Output = Result<AnyView, SplitLoaderError>>) -> Option<AnyView> {
+    match pin!(view).poll(&mut Context::from_waker(Waker::noop())) {
+        Poll::Ready(Ok(view)) => Some(view),
+        Poll::Ready(Err(_)) | Poll::Pending => None,
+    }
+}
+
+/// A part did not come: the network broke off before the phone kept everything.
+fn not_loaded(parts: Parts, part: Part) -> AnyView {
+    view! {
+        <section class="card stack" role="alert">
+            <p>{text::PART_NOT_LOADED}</p>
+            <button type="button" class="button primary" on:click=move |_| parts.load(part)>
+                {text::TRY_AGAIN}
+            </button>
+        </section>
+    }
+    .into_any()
+}

@@ -1,0 +1,93 @@
+//! Which code shows which screen, and in which part of the program it stands. Each part has one function, so
+//! that the build tool cuts it off as one.
+
+use leptos::prelude::*;
+use wasm_split_helpers::{wasm_split, SplitLoaderError};
+
+use super::before::{Before, BetweenSets, NewMatch};
+use super::hand_over::{HandOver, Receive};
+use super::parts::{of_part, Part};
+use super::play::{LogList, Play};
+use super::review;
+use super::sheet_view::SheetScreen;
+use super::shell::Screen;
+use super::signals::Signals;
+use super::start::{About, Start};
+use crate::desk::{self, Place};
+
+/// A screen; one of a match is asked for when that match is open.
+pub fn show(screen: &Screen) -> AnyView {
+    match screen {
+        Screen::Start => view! { <Start /> }.into_any(),
+        Screen::Play { .. } => view! { <Play /> }.into_any(),
+        Screen::NewMatch => of_part(Part::SetUp, || set_up(SetUp::NewMatch)),
+        Screen::Before { .. } => of_part(Part::SetUp, || set_up(SetUp::Before)),
+        Screen::Log { .. } => of_part(Part::Record, || record(Record::Log)),
+        Screen::Sheet { .. } => of_part(Part::Record, || record(Record::Sheet)),
+        Screen::HandOver { .. } => of_part(Part::Record, || record(Record::HandOver)),
+        Screen::Receive => of_part(Part::Record, || record(Record::Receive)),
+        Screen::Signals => of_part(Part::Record, || record(Record::Signals)),
+        Screen::About => of_part(Part::Record, || record(Record::About)),
+        Screen::Review { .. } => of_part(Part::Desk, || desk_screen(DeskScreen::Review)),
+        Screen::Desk(place) => {
+            let place = place.clone();
+            of_part(Part::Desk, move || {
+                desk_screen(DeskScreen::At(place.clone()))
+            })
+        }
+    }
+}
+
+/// What has to be done between two sets, on the court's screen.
+pub fn between_sets() -> AnyView {
+    of_part(Part::SetUp, || set_up(SetUp::BetweenSets))
+}
+
+pub(crate) enum SetUp {
+    NewMatch,
+    Before,
+    BetweenSets,
+}
+
+#[wasm_split(set_up, preload(load_set_up), fallible)]
+pub(crate) fn set_up(what: SetUp) -> Result<AnyView, SplitLoaderError> {
+    Ok(match what {
+        SetUp::NewMatch => view! { <NewMatch /> }.into_any(),
+        SetUp::Before => view! { <Before /> }.into_any(),
+        SetUp::BetweenSets => view! { <BetweenSets /> }.into_any(),
+    })
+}
+
+pub(crate) enum Record {
+    Log,
+    Sheet,
+    HandOver,
+    Receive,
+    Signals,
+    About,
+}
+
+#[wasm_split(record, preload(load_record), fallible)]
+pub(crate) fn record(what: Record) -> Result<AnyView, SplitLoaderError> {
+    Ok(match what {
+        Record::Log => view! { <LogList /> }.into_any(),
+        Record::Sheet => view! { <SheetScreen /> }.into_any(),
+        Record::HandOver => view! { <HandOver /> }.into_any(),
+        Record::Receive => view! { <Receive /> }.into_any(),
+        Record::Signals => view! { <Signals /> }.into_any(),
+        Record::About => view! { <About /> }.into_any(),
+    })
+}
+
+pub(crate) enum DeskScreen {
+    At(Place),
+    Review,
+}
+
+#[wasm_split(desk, preload(load_desk), fallible)]
+pub(crate) fn desk_screen(what: DeskScreen) -> Result<AnyView, SplitLoaderError> {
+    Ok(match what {
+        DeskScreen::At(place) => desk::show(&place),
+        DeskScreen::Review => review::review(),
+    })
+}
