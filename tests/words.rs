@@ -1,15 +1,6 @@
 //! The words follow the rules of the match: no sentence holds a number that a rule sets, and none speaks of
 //! a libero where there is none.
-//!
-//! Screens are compiled for the browser alone; the words that need nothing of it are compiled here once more.
 
-// Each file holds more than one test asks for.
-#[allow(dead_code)]
-#[path = "../src/ui/text_before/briefing.rs"]
-mod briefing;
-#[allow(dead_code)]
-#[path = "../src/ui/text_before/plan.rs"]
-mod plan;
 mod support;
 
 use rules::{Cause, Preset, Rules, Sets, Step};
@@ -17,11 +8,14 @@ use support::source::sources;
 
 /// All that is read aloud, or looked at, before a match by these rules.
 fn before(rules: &Rules) -> Vec<String> {
-    let mut lines: Vec<String> = briefing::briefings(rules).into_iter().flatten().collect();
+    let mut lines: Vec<String> = text::before::briefings(rules)
+        .into_iter()
+        .flatten()
+        .collect();
     lines.extend(
         Step::ALL
             .into_iter()
-            .flat_map(|step| plan::look_at(step, rules)),
+            .flat_map(|step| text::before::look_at(step, rules)),
     );
     lines
 }
@@ -166,14 +160,9 @@ fn holds(sentence: &str, number: &str) -> bool {
 #[test]
 fn no_sentence_holds_a_number_that_a_rule_sets() {
     let mut wrong = Vec::new();
-    for folder in [
-        "src/ui/text",
-        "src/ui/text_before",
-        "src/game",
-        "src/reports",
-    ] {
+    for folder in ["src/text", "src/game", "src/reports"] {
         for source in sources(folder) {
-            let has_words = folder.starts_with("src/ui")
+            let has_words = folder == "src/text"
                 || source.path.ends_with("say.rs")
                 || source.path.ends_with("words.rs");
             if !has_words {

@@ -4,11 +4,15 @@
 //! the browser and let it be slow, full, cut off or emptied. The device floor carries out what is
 //! decided here and decides nothing itself.
 
+pub mod delaying;
+pub mod field;
 pub mod keeper;
 pub mod lease;
+pub mod machine;
 pub mod merge;
 pub mod parts;
 pub mod ports;
 pub mod skew;
 pub mod store;
 pub mod summary;
+pub mod theme;

@@ -5,16 +5,9 @@ use std::fmt;
 
 use js_sys::Math;
 
-use super::reach::{method, property, window};
+use app::machine::Face;
 
-/// A side of the coin.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Face {
-    /// The side with the head.
-    Heads,
-    /// The side with the number.
-    Tails,
-}
+use super::reach::{method, property, window};
 
 /// The browser has no source of randomness; a coin from somebody's pocket has.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -36,13 +36,13 @@ mod worker;
 pub use browser::{open_store, pause};
 pub use camera::{codes_in_photo, Camera, CameraTrouble};
 pub use clock::Clock;
-pub use coin::{new_id, toss_coin, Face, NoRandom};
+pub use coin::{new_id, toss_coin, NoRandom};
 pub use listen::{
     after, every, is_visible, on_restored, on_resume, on_visibility, Listeners, Ticker, Watch,
 };
-pub use local_time::{offset_minutes, LocalTime};
+pub use local_time::{local_time, ms_of, offset_minutes};
 pub use lock::{Held, WriterLock};
-pub use persist::{ask_to_keep, is_kept, room, Kept, Room};
+pub use persist::{ask_to_keep, is_kept, room};
 pub use press::drop_stray_presses;
 pub use screen::{
     focus_if_lost, focus_on, go_in_history, hash, history_mark, keep_scroll_by_hand, mark_history,
@@ -53,13 +53,13 @@ pub use screen::{
 pub use settings::{forget_setting, forget_settings, set_setting, setting};
 pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
-    HandOverTrouble, Handed, Parcel, PickedFile, ReadTrouble,
+    HandOverTrouble, Handed, Parcel, PickedFile,
 };
 pub use speech::{on_voices, Voice};
 pub use tabs::Tabs;
 pub use turn::Turn;
 pub use wake::{Wake, WakeState};
-pub use worker::{Offline, Worker};
+pub use worker::Worker;
 
 /// Does something that waits for the browser's answers, and goes on as soon as each is there: what is read
 /// from the disk in one go must not let the page take a turn in between.

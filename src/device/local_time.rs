@@ -3,52 +3,35 @@
 use js_sys::Date;
 use wasm_bindgen::JsValue;
 
-/// A moment as a clock and a calendar on the wall show it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct LocalTime {
-    /// Year of the common era.
-    pub year: i32,
-    /// 1 to 12.
-    pub month: u32,
-    /// 1 to 31.
-    pub day: u32,
-    /// 0 to 23.
-    pub hour: u32,
-    /// 0 to 59.
-    pub minute: u32,
-    /// 0 to 59.
-    pub second: u32,
+use app::machine::LocalTime;
+
+/// The local time at these milliseconds since 1970.
+#[allow(clippy::cast_precision_loss, clippy::cast_possible_wrap)] // Dates stay far inside both.
+pub fn local_time(ms: i64) -> LocalTime {
+    let date = Date::new(&JsValue::from_f64(ms as f64));
+    LocalTime {
+        year: date.get_full_year() as i32,
+        month: date.get_month() + 1,
+        day: date.get_date(),
+        hour: date.get_hours(),
+        minute: date.get_minutes(),
+        second: date.get_seconds(),
+    }
 }
 
-impl LocalTime {
-    /// The local time at these milliseconds since 1970.
-    #[allow(clippy::cast_precision_loss, clippy::cast_possible_wrap)] // Dates stay far inside both.
-    pub fn at(ms: i64) -> LocalTime {
-        let date = Date::new(&JsValue::from_f64(ms as f64));
-        LocalTime {
-            year: date.get_full_year() as i32,
-            month: date.get_month() + 1,
-            day: date.get_date(),
-            hour: date.get_hours(),
-            minute: date.get_minutes(),
-            second: date.get_seconds(),
-        }
-    }
-
-    /// Milliseconds since 1970 of this local time. What no calendar has (31 April, 25 o'clock) runs
-    /// over into what comes after it, as a browser reckons.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_possible_wrap)] // As above.
-    pub fn to_ms(self) -> i64 {
-        let date = Date::new_with_year_month_day_hr_min_sec(
-            self.year as u32,
-            self.month as i32 - 1,
-            self.day as i32,
-            self.hour as i32,
-            self.minute as i32,
-            self.second as i32,
-        );
-        date.get_time() as i64
-    }
+/// Milliseconds since 1970 of this local time. What no calendar has (31 April, 25 o'clock) runs
+/// over into what comes after it, as a browser reckons.
+#[allow(clippy::cast_possible_truncation, clippy::cast_possible_wrap)] // As above.
+pub fn ms_of(time: LocalTime) -> i64 {
+    let date = Date::new_with_year_month_day_hr_min_sec(
+        time.year as u32,
+        time.month as i32 - 1,
+        time.day as i32,
+        time.hour as i32,
+        time.minute as i32,
+        time.second as i32,
+    );
+    date.get_time() as i64
 }
 
 /// How far this phone's wall clock was ahead of universal time at that moment, in minutes.

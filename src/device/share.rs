@@ -2,6 +2,7 @@
 //!
 //! Nothing leaves the phone here but by a person's tap.
 
+use app::machine::ReadTrouble;
 use std::fmt;
 
 use js_sys::{Array, Promise, Uint8Array};
@@ -64,34 +65,6 @@ impl fmt::Display for HandOverTrouble {
             ),
             HandOverTrouble::Failed(words) => {
                 write!(f, "The file could not be handed over ({words}); tap again.")
-            }
-        }
-    }
-}
-
-/// Why a picked file could not be read.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum ReadTrouble {
-    /// It is larger than anything of ours can be.
-    TooBig {
-        /// Its size in bytes.
-        size: u64,
-        /// The most that is read.
-        cap: u64,
-    },
-    /// The browser could not read it, in its own words.
-    Unreadable(String),
-}
-
-impl fmt::Display for ReadTrouble {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            ReadTrouble::TooBig { size, cap } => write!(
-                f,
-                "This file has {size} bytes, and a match has at most {cap}; pick another one."
-            ),
-            ReadTrouble::Unreadable(words) => {
-                write!(f, "This file could not be read ({words}); pick it again.")
             }
         }
     }

@@ -4,6 +4,7 @@
 //! Nothing here takes a new version by itself: in the middle of a match that would put new code
 //! beside an old page.
 
+use app::machine::Offline;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
@@ -21,25 +22,6 @@ use super::screen::reload;
 /// Installed apps on iOS have been seen not to tell when the new worker took over; then the
 /// page is loaded again after this long.
 const TAKE_OVER_MS: u32 = 2_000;
-
-/// How far the program is from working without a network.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Offline {
-    /// This browser, or this window, cannot keep the program.
-    NotSupported,
-    /// The page came over a connection that is not secure, where no browser keeps a program.
-    Insecure,
-    /// The files are being fetched.
-    Installing,
-    /// Everything is kept: the program opens without a network.
-    ReadyOffline,
-    /// Everything is kept, and a newer version is too; it waits for [`Worker::take_over`].
-    NewVersionWaiting,
-    /// Another tab has taken a newer version; this page is still of the older one.
-    NewVersionElsewhere,
-    /// It could not be kept, in the browser's own words. Opening the page again tries again.
-    Failed(String),
-}
 
 /// The page's dealings with its service worker. Clones are the same; lives as long as the page,
 /// in the ordinary course.

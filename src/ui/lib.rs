@@ -19,8 +19,6 @@ mod shelf;
 pub mod shell;
 mod signals;
 pub mod start;
-pub mod text;
-pub mod text_before;
 mod turns;
 
 /// Puts the program into the page. Called once.

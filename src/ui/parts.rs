@@ -10,7 +10,6 @@ use wasm_split_helpers::SplitLoaderError;
 
 use crate::part::afterwards::after_the_frame;
 use crate::screens;
-use crate::text;
 
 /// What stands beside the part that starts the program with the start screen and the court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -8,7 +8,6 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use crate::text;
 use app::keeper::{Change, Keeper};
 use app::merge::{unread, Damage};
 use app::ports::{Health, Standing};

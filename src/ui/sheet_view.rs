@@ -2,16 +2,16 @@
 
 mod closing;
 mod open_things;
-mod words;
 
 use leptos::prelude::*;
+
+use text::sheet as words;
 
 use self::closing::Closing;
 use super::before::drawn;
 use super::session::{use_session, Session};
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
-use super::text;
 use crate::part::afterwards::{afterwards, by_and_by};
 use device::{offset_minutes, print_page, Parcel};
 use game::Replay;

@@ -18,39 +18,14 @@ use super::play::{BarTools, Court};
 use super::screens;
 use super::session::{use_session, Saved, Session};
 use super::start::{export, RUNS_MS};
-use super::text;
+use app::machine::Offline;
 use app::ports::Standing;
-use device::{Focus, Offline, Worker};
+use app::theme::Theme;
+use device::{Focus, Worker};
 use reports::ClockDoubt;
 
 use opened::{Opened, Step};
 pub use screen::Screen;
-
-/// Light or dark.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Theme {
-    /// As the phone has it.
-    System,
-    /// Light.
-    Light,
-    /// Dark.
-    Dark,
-}
-
-impl Theme {
-    /// All of them.
-    pub const ALL: [Theme; 3] = [Theme::System, Theme::Light, Theme::Dark];
-
-    /// The name in the settings and in the style sheets.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Theme::System => "system",
-            Theme::Light => "light",
-            Theme::Dark => "dark",
-        }
-    }
-}
 
 /// What every screen can reach. Copies are the same.
 #[derive(Clone, Copy)]

@@ -5,7 +5,6 @@ use crate::part::afterwards::by_and_by;
 use crate::part::signal_figure::SignalFigure;
 use crate::session::use_session;
 use crate::shell::{scroll_once_long_enough, use_shell};
-use crate::text;
 use leptos::prelude::*;
 use rules::{Signal as Sign, Team};
 

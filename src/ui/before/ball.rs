@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::check::Found;
 use super::draft;
 use crate::part::text_field::{named, text_field, Beside, Takes};
-use crate::text_before as text;
 use rules::{Judged, Pressure, Unit};
+use text::before as words;
 
 /// The unit of the gauge is remembered.
 const GAUGE: &str = "gauge";
@@ -22,7 +22,7 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
         let found = untrack(read);
         // A number in the wrong unit says nothing of the ball.
         let found = found.filter(|p| p.meant().is_none());
-        measured.set(found.map(|p| (p.judge() == Judged::Within, text::ball_note(p))));
+        measured.set(found.map(|p| (p.judge() == Judged::Within, words::ball_note(p))));
     };
     let choose = move |chosen: Unit| {
         unit.set(chosen);
@@ -42,36 +42,36 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
                 on:click=move |_| choose(own)
             >
                 <strong>{own.symbol()}</strong>
-                <span class="tabular">{text::limits(own)}</span>
+                <span class="tabular">{words::limits(own)}</span>
                 <span class="tabular gauge-is">{here}</span>
             </button>
         }
     };
     let wrong = Signal::derive(move || {
         let unread = typed.with(|t| !t.trim().is_empty()) && read().is_none();
-        unread.then(|| text::GAUGE_FORM.to_owned())
+        unread.then(|| words::GAUGE_FORM.to_owned())
     });
     let verdict = move || match read() {
         None => ("", String::new()),
         Some(found) => {
             if let Some(unit) = found.meant() {
-                return ("sentence warn", text::meant(unit));
+                return ("sentence warn", words::meant(unit));
             }
             let judged = found.judge();
             let class = match judged {
                 Judged::Within => "sentence good",
                 Judged::Below | Judged::Above => "sentence bad",
             };
-            (class, text::judged(judged).to_owned())
+            (class, words::judged(judged).to_owned())
         }
     };
     view! {
-        <div class="gauge" role="group" aria-label=text::GAUGE_UNIT>
+        <div class="gauge" role="group" aria-label=words::GAUGE_UNIT>
             {Unit::ALL.map(one).collect_view()}
         </div>
         {text_field(
             "gauge",
-            named(text::GAUGE),
+            named(words::GAUGE),
             Takes::Decimal,
             typed,
             Beside {
@@ -82,9 +82,9 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
         )}
         <p id="gauge-says" class=move || verdict().0 role="status">{move || verdict().1}</p>
         <details>
-            <summary class="button quiet">{text::NO_GAUGE}</summary>
+            <summary class="button quiet">{words::NO_GAUGE}</summary>
             <ul class="look-at">
-                {text::WITHOUT_GAUGE.map(|line| view! { <li>{line}</li> })}
+                {words::WITHOUT_GAUGE.map(|line| view! { <li>{line}</li> })}
             </ul>
         </details>
     }

@@ -11,11 +11,11 @@ use crate::part::afterwards::afterwards;
 use crate::part::dialog::Confirm;
 use crate::play::{AlreadyRunning, Aside};
 use crate::session::{use_session, Refused};
-use crate::text::team_name;
-use crate::text_before as text;
 use game::entry::Toss;
 use game::{notices, say, Kind, Notice};
 use rules::{Step, Team};
+use text::before as words;
+use text::team_name;
 
 /// Who serves, who is where, both line-ups, and the button that begins the set.
 #[component]
@@ -31,7 +31,7 @@ pub(super) fn BeginCard() -> impl IntoView {
     });
     let missing = move || {
         let why = session.may(&Kind::BeginSet).err()?;
-        Some(text::refusal(&say(&why, &session.state()), why.rule()))
+        Some(words::refusal(&say(&why, &session.state()), why.rule()))
     };
     let unsafe_items = Memo::new(move |_| failed_items(&notices(&session.state())));
     let ready = Memo::new(move |_| session.may(&Kind::BeginSet).is_ok());
@@ -51,7 +51,7 @@ pub(super) fn BeginCard() -> impl IntoView {
         let toss = outcome.get()?;
         let state = session.state();
         let number = state.ready().and_then(|play| play.server());
-        Some(text::serves_with(
+        Some(words::serves_with(
             &team_name(&state, toss.first_service),
             number,
         ))
@@ -68,7 +68,7 @@ pub(super) fn BeginCard() -> impl IntoView {
                 disabled=move || !ready.get()
                 on:click=move |_| if unsafe_now { asked.set(true) } else { begin(expected) }
             >
-                {if unsafe_now { text::BEGIN_ALL_THE_SAME.to_owned() } else { text::begin_set(set.get()) }}
+                {if unsafe_now { words::BEGIN_ALL_THE_SAME.to_owned() } else { words::begin_set(set.get()) }}
             </button>
         }
     };
@@ -76,8 +76,8 @@ pub(super) fn BeginCard() -> impl IntoView {
         <div class="stack">
             {move || unsafe_items.with(|items| (!items.is_empty()).then(|| view! {
                 <div class="sentence bad do-not-start" role="alert">
-                    <strong>{text::DO_NOT_START}</strong>
-                    <p>{text::not_in_order(items)}</p>
+                    <strong>{words::DO_NOT_START}</strong>
+                    <p>{words::not_in_order(items)}</p>
                 </div>
             }))}
             {move || outcome.get().map(|toss| view! { <CourtSketch toss /> })}
@@ -97,15 +97,15 @@ pub(super) fn BeginCard() -> impl IntoView {
                         missing().map(|words| view! {
                             <p class="sentence warn">{words}</p>
                             <button type="button" class="button" id="begin-against" on:click=against>
-                                {text::BEGIN_ALL_THE_SAME}
+                                {words::BEGIN_ALL_THE_SAME}
                             </button>
                         })
                     }}
                     {button}
                     <Confirm
                         open=asked
-                        question=Signal::stored(text::BEGIN_UNSAFE.to_owned())
-                        yes=Signal::stored(text::BEGIN_ALL_THE_SAME.to_owned())
+                        question=Signal::stored(words::BEGIN_UNSAFE.to_owned())
+                        yes=Signal::stored(words::BEGIN_ALL_THE_SAME.to_owned())
                         on_yes=Callback::new(move |()| begin(session.next()))
                     />
                 }

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::draft::{self, BRIEFED};
 use crate::session::use_session;
-use crate::text_before as text;
 use device::{on_voices, Listeners, Voice};
+use text::before as words;
 
 /// One for each of the duty team, and the tap that says that all have heard theirs.
 #[component]
@@ -20,7 +20,7 @@ pub(super) fn Briefings(
         .with_value(|id| draft::kept(id, BRIEFED))
         .unwrap_or_default();
     let ticks = RwSignal::new(kept);
-    let lines = StoredValue::new(text::briefings(session.state_now().rules()));
+    let lines = StoredValue::new(words::briefings(session.state_now().rules()));
     let count = move |role: usize| lines.with_value(|lines| lines[role].len());
     let first = move |role: usize| (0..role).map(count).sum::<usize>();
     let is_read = move |at: usize| ticks.with(|t| t.as_bytes().get(at) == Some(&b'x'));
@@ -29,13 +29,13 @@ pub(super) fn Briefings(
         (from..from + count(role)).all(is_read)
     };
     let role = RwSignal::new(
-        (0..text::BRIEFED.len())
+        (0..words::BRIEFED.len())
             .find(|&r| !untrack(|| through(r)))
             .unwrap_or(0),
     );
     let tick = move |at: usize, read: bool| {
         ticks.update(|ticks| {
-            let end = first(text::BRIEFED.len());
+            let end = first(words::BRIEFED.len());
             *ticks = (0..end)
                 .map(|i| {
                     let was = ticks.as_bytes().get(i) == Some(&b'x');
@@ -79,8 +79,8 @@ pub(super) fn Briefings(
             view! {
                 <button type="button" class="button" on:click=read>
                     {move || match reading.with(Option::is_some) {
-                        true => text::STOP_READING,
-                        false => text::LET_IT_READ,
+                        true => words::STOP_READING,
+                        false => words::LET_IT_READ,
                     }}
                 </button>
             }
@@ -94,11 +94,11 @@ pub(super) fn Briefings(
                 aria-pressed=move || (role.get() == own).to_string()
                 on:click=move |_| look_at(own)
             >
-                <span class="team-tab-name">{text::BRIEFED[own]}</span>
+                <span class="team-tab-name">{words::BRIEFED[own]}</span>
                 {move || through(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
-                        <span class="visually-hidden">{text::IS_DONE}</span>
+                        <span class="visually-hidden">{words::IS_DONE}</span>
                     </span>
                 })}
             </button>
@@ -122,18 +122,18 @@ pub(super) fn Briefings(
             }
         };
         view! {
-            <ol class="briefing" aria-label=text::BRIEFED[own]>
+            <ol class="briefing" aria-label=words::BRIEFED[own]>
                 {lines.with_value(|lines| lines[own].iter().enumerate().map(one).collect_view())}
             </ol>
         }
     };
     let go_on = move || {
-        let next = (0..text::BRIEFED.len()).find(|&r| !through(r));
+        let next = (0..words::BRIEFED.len()).find(|&r| !through(r));
         match next {
             Some(next) if through(role.get()) => Some(
                 view! {
                     <button type="button" class="button primary" on:click=move |_| look_at(next)>
-                        {text::brief_next(text::BRIEFED[next])}
+                        {words::brief_next(words::BRIEFED[next])}
                     </button>
                 }
                 .into_any(),
@@ -148,7 +148,7 @@ pub(super) fn Briefings(
                             class="button primary"
                             on:click=move |_| all.run(expected)
                         >
-                            {text::ALL_BRIEFED}
+                            {words::ALL_BRIEFED}
                         </button>
                     }
                     .into_any(),
@@ -157,9 +157,9 @@ pub(super) fn Briefings(
         }
     };
     view! {
-        <p class="muted">{text::READ_ALOUD}</p>
-        <div class="pair" role="group" aria-label=text::WHOM>
-            {(0..text::BRIEFED.len()).map(tab).collect_view()}
+        <p class="muted">{words::READ_ALOUD}</p>
+        <div class="pair" role="group" aria-label=words::WHOM>
+            {(0..words::BRIEFED.len()).map(tab).collect_view()}
         </div>
         {aloud}
         {sentences}

@@ -8,10 +8,10 @@ use super::briefing::Briefings;
 use super::net::NetHeight;
 use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::{use_session, Session};
-use crate::text_before as text;
 use game::entry::Check;
 use game::{notices, Kind, Notice};
 use rules::Step;
+use text::before as words;
 
 /// The longest note.
 const NOTE: Takes = Takes::Words(200);
@@ -21,7 +21,7 @@ pub(super) type Found = Option<(bool, String)>;
 
 /// What to look at.
 pub(super) fn look_at(step: Step) -> AnyView {
-    let lines = text::look_at(step, use_session().state_now().rules());
+    let lines = words::look_at(step, use_session().state_now().rules());
     view! {
         <ul class="look-at">
             {lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
@@ -71,9 +71,9 @@ pub(super) fn CheckCard(
         }
         Step::Captains => view! {
             <p>
-                <strong>{text::WE_PLAY}</strong>
+                <strong>{words::WE_PLAY}</strong>
                 " "
-                {move || text::rules_in_short(session.state().rules())}
+                {move || words::rules_in_short(session.state().rules())}
             </p>
         }
         .into_any(),
@@ -94,7 +94,7 @@ pub(super) fn CheckCard(
             found => {
                 view! {
                     {found.as_ref().and_then(|c| c.note.as_deref()).map(|note| view! {
-                        <p class="mark-ok">{text::cleared_by(note)}</p>
+                        <p class="mark-ok">{words::cleared_by(note)}</p>
                     })}
                     {move || match measured.get() {
                         Some((ok, words)) => says(session, step, ok, words, in_order),
@@ -120,7 +120,7 @@ fn says(
     in_order: Callback<(u32, String)>,
 ) -> AnyView {
     let expected = session.next();
-    let words = text::found(ok, &note);
+    let words = words::found(ok, &note);
     let press = move |_| {
         if ok {
             in_order.run((expected, note.clone()));
@@ -149,13 +149,13 @@ fn Doubt(step: Step) -> impl IntoView {
             aria-expanded=move || open.get().to_string()
             on:click=move |_| open.update(|o| *o = !*o)
         >
-            {text::NOT_IN_ORDER}
+            {words::NOT_IN_ORDER}
         </button>
         {move || open.get().then(|| {
             let expected = session.next();
             let id = format!("wrong-{}", step.code());
             view! {
-                {text_field(&id, named(text::WHAT_IS_WRONG), NOTE, note, Beside::default())}
+                {text_field(&id, named(words::WHAT_IS_WRONG), NOTE, note, Beside::default())}
                 <button
                     type="button"
                     class="button"
@@ -163,7 +163,7 @@ fn Doubt(step: Step) -> impl IntoView {
                         note.with_untracked(|note| record(session, expected, step, false, note));
                     }
                 >
-                    {text::RECORD_NOT_IN_ORDER}
+                    {words::RECORD_NOT_IN_ORDER}
                 </button>
             }
         })}
@@ -195,37 +195,37 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
     let code = step.code();
     view! {
         <div class="sentence bad do-not-start">
-            <strong>{if blocks { text::DO_NOT_START } else { text::NOT_DONE }}</strong>
+            <strong>{if blocks { words::DO_NOT_START } else { words::NOT_DONE }}</strong>
             {check.note.map(|note| view! { <p>{note}</p> })}
         </div>
         {blocks.then(|| view! {
-            <p>{text::NOT_YOURS_ALONE}</p>
+            <p>{words::NOT_YOURS_ALONE}</p>
             {text_field(
                 &format!("who-{code}"),
-                named(text::WHO_CLEARS_IT),
+                named(words::WHO_CLEARS_IT),
                 Takes::Words(60),
                 who,
                 Beside::default(),
             )}
-            <div class="row">{text::CLEARERS.map(clearer)}</div>
+            <div class="row">{words::CLEARERS.map(clearer)}</div>
         })}
         {text_field(
             &format!("cleared-{code}"),
-            named(text::WHAT_WAS_DONE),
+            named(words::WHAT_WAS_DONE),
             NOTE,
             what,
             Beside::default(),
         )}
-        {move || nobody().then(|| view! { <p class="why-not">{text::CLEARED_NEEDS}</p> })}
+        {move || nobody().then(|| view! { <p class="why-not">{words::CLEARED_NEEDS}</p> })}
         {move || {
             let expected = session.next();
             let clear = move |_| {
-                let note = text::cleared(&who.get_untracked(), &what.get_untracked());
+                let note = words::cleared(&who.get_untracked(), &what.get_untracked());
                 in_order.run((expected, note));
             };
             view! {
                 <button type="button" class="button primary" disabled=nobody on:click=clear>
-                    {text::CLEARED}
+                    {words::CLEARED}
                 </button>
             }
         }}

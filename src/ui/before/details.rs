@@ -2,13 +2,14 @@
 
 use leptos::prelude::*;
 
-use super::fields::{Field, Fields, Wrong};
+use super::fields::{Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::part::unfold::Unfold;
 use crate::session::use_session;
-use crate::text_before as text;
+use app::field::Field;
 use game::entry::Amendment;
 use game::Kind;
+use text::before as words;
 
 /// The heading of the open match as a form.
 #[component]
@@ -24,7 +25,7 @@ pub(super) fn MatchDetails() -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    <span class="step-name">{text::MATCH_DETAILS}</span>
+                    <span class="step-name">{words::MATCH_DETAILS}</span>
                     <Chevron />
                 </button>
             </h2>
@@ -87,19 +88,19 @@ pub fn DetailsForm(
             <Words fields changed field=Field::Time />
             <Circumstances fields changed />
             {with_rules.then(|| view! {
-                <p class="sentence warn">{text::RULES_CLEAR_LINE_UPS}</p>
+                <p class="sentence warn">{words::RULES_CLEAR_LINE_UPS}</p>
                 <Presets fields changed />
                 <Unfold
-                    words=text::RULES_IN_DETAIL
+                    words=words::RULES_IN_DETAIL
                     inside=move |()| {
                         view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
                     }
                 />
             })}
             {move || wrong.get().map(|(field, say)| view! {
-                <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
+                <p class="sentence bad" role="alert">{words::field_says(field, &say)}</p>
             })}
-            <button type="submit" class="button primary">{text::KEEP_DETAILS}</button>
+            <button type="submit" class="button primary">{words::KEEP_DETAILS}</button>
         </form>
     }
 }

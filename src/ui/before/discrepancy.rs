@@ -6,7 +6,6 @@ use leptos::prelude::*;
 use crate::part::dialog::Drawer;
 use crate::part::picker::{asked, buttons, teams, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::entry::Change;
 use game::Kind;
 use rules::{Shirt, Team};

@@ -2,181 +2,17 @@
 
 use leptos::prelude::*;
 
-use crate::text::day_of;
-use crate::text_before as text;
-use device::LocalTime;
+use app::field::Field;
+use app::machine::LocalTime;
+use device::{local_time, ms_of};
 use game::entry::{Detail, Details, Heading};
 use game::{say, Refusal, State};
 use rules::{
     is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets,
     SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
 };
-
-/// Everything that can be filled in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Field {
-    /// Name of a preset.
-    Preset,
-    /// Name of team A.
-    NameA,
-    /// Name of team B.
-    NameB,
-    /// Time of the scheduled start.
-    Time,
-    /// Its day.
-    Day,
-    /// Competition.
-    Competition,
-    /// Division.
-    Division,
-    /// Hall.
-    Hall,
-    /// Court in the hall.
-    Court,
-    /// Number of the match.
-    MatchNumber,
-    /// Text of the rules.
-    Edition,
-    /// How many sets.
-    Sets,
-    /// Points of a set.
-    Target,
-    /// Points ahead.
-    Lead,
-    /// Points that win with any lead.
-    Cap,
-    /// When courts are changed in an ordinary set.
-    SetCourts,
-    /// Minutes after which the organiser's clock ends a set.
-    SetMinutes,
-    /// Rallies after which a set ends.
-    SetRallies,
-    /// Points of the deciding set.
-    DeciderTarget,
-    /// Points ahead in it.
-    DeciderLead,
-    /// Points that win it with any lead.
-    DeciderCap,
-    /// When courts are changed in it.
-    ChangeCourts,
-    /// Time-outs for each team in each set.
-    TimeOuts,
-    /// Time-outs for each team in the match.
-    TimeOutsInMatch,
-    /// Their length.
-    TimeOutSeconds,
-    /// Who may come in for whom.
-    Policy,
-    /// Substitutions for each team in each set.
-    Substitutions,
-    /// How often one player may be on court.
-    Entries,
-    /// Liberos.
-    Liberos,
-    /// Players on court, or none where line-ups are not kept.
-    OnCourt,
-    /// Players on a list.
-    ListMost,
-    /// Lowest number.
-    LowestNumber,
-    /// Highest number.
-    HighestNumber,
-    /// Together or one after the other.
-    WarmUp,
-    /// How long.
-    WarmUpMinutes,
-    /// Pause between sets.
-    Interval,
-    /// Pause between sets 2 and 3.
-    SecondInterval,
-    /// From the whistle to the service hit.
-    ServiceSeconds,
-    /// Under the net.
-    UnderNet,
-}
-
-impl Field {
-    const ALL: [Field; 39] = [
-        Field::Preset,
-        Field::NameA,
-        Field::NameB,
-        Field::Time,
-        Field::Day,
-        Field::Competition,
-        Field::Division,
-        Field::Hall,
-        Field::Court,
-        Field::MatchNumber,
-        Field::Edition,
-        Field::Sets,
-        Field::Target,
-        Field::Lead,
-        Field::Cap,
-        Field::SetCourts,
-        Field::SetMinutes,
-        Field::SetRallies,
-        Field::DeciderTarget,
-        Field::DeciderLead,
-        Field::DeciderCap,
-        Field::ChangeCourts,
-        Field::TimeOuts,
-        Field::TimeOutsInMatch,
-        Field::TimeOutSeconds,
-        Field::Policy,
-        Field::Substitutions,
-        Field::Entries,
-        Field::Liberos,
-        Field::OnCourt,
-        Field::ListMost,
-        Field::LowestNumber,
-        Field::HighestNumber,
-        Field::WarmUp,
-        Field::WarmUpMinutes,
-        Field::Interval,
-        Field::SecondInterval,
-        Field::ServiceSeconds,
-        Field::UnderNet,
-    ];
-
-    /// The rules that a competition may set for itself, in the order in which they are asked for; the edition
-    /// comes last (our own choice).
-    pub fn rules() -> impl Iterator<Item = Field> {
-        let from_the_sets = Field::ALL.into_iter().skip_while(|f| *f != Field::Sets);
-        from_the_sets.chain([Field::Edition])
-    }
-
-    /// Whether a number is wanted.
-    pub fn is_number(self) -> bool {
-        self.range().is_some()
-    }
-
-    /// The smallest and the largest number the field takes, and whether it may stay empty. These are
-    /// the ranges in which the core can reckon, and sensible lengths of time; no rule stands behind
-    /// them.
-    fn range(self) -> Option<(u16, u16, bool)> {
-        Some(match self {
-            Field::Target | Field::DeciderTarget => (1, 999, false),
-            Field::Lead | Field::DeciderLead => (1, 99, false),
-            Field::Cap | Field::DeciderCap | Field::ChangeCourts | Field::SetCourts => {
-                (1, 999, true)
-            }
-            Field::SetMinutes => (1, 120, true),
-            Field::SetRallies => (1, 999, true),
-            Field::TimeOuts | Field::TimeOutsInMatch => (0, 20, true),
-            Field::TimeOutSeconds => (1, 600, false),
-            Field::Substitutions => (0, 99, true),
-            Field::Entries => (1, 99, true),
-            Field::ListMost => (4, 99, false),
-            Field::LowestNumber => (0, 999, false),
-            Field::HighestNumber => (1, 999, false),
-            Field::WarmUpMinutes => (0, 60, false),
-            Field::Interval => (0, 3600, false),
-            Field::SecondInterval => (0, 3600, true),
-            Field::ServiceSeconds => (1, 60, false),
-            _ => return None,
-        })
-    }
-}
+use text::before as words;
+use text::day_of;
 
 /// The fields that are details of the heading as they stand.
 const DETAILS: [(Field, Detail); 5] = [
@@ -336,7 +172,7 @@ impl Fields {
         }
         match typed.parse() {
             Ok(n) if (lowest..=highest).contains(&n) => Ok(Some(n)),
-            _ => Err((field, text::number_wanted(lowest, highest, may_be_empty))),
+            _ => Err((field, words::number_wanted(lowest, highest, may_be_empty))),
         }
     }
 
@@ -363,7 +199,7 @@ impl Fields {
             (None, None) => None,
             (Some(minutes), None) => Some(SetLimit::Minutes(minutes)),
             (None, Some(rallies)) => Some(SetLimit::Rallies(rallies)),
-            (Some(_), Some(_)) => return Err((Field::SetRallies, text::ONE_LIMIT.to_owned())),
+            (Some(_), Some(_)) => return Err((Field::SetRallies, words::ONE_LIMIT.to_owned())),
         };
         let rules = Rules {
             preset,
@@ -440,14 +276,17 @@ impl Fields {
         if !self.get(Field::Day).is_empty() || time.is_empty() {
             return None;
         }
-        let today = LocalTime::at(now);
-        let tomorrow = is_tomorrow(scheduled_ms(&format!("{}T{time}", day_of(now)))?, now);
+        let today = local_time(now);
+        let tomorrow = is_tomorrow(
+            scheduled_ms(&format!("{}T{time}", day_of(local_time(now))))?,
+            now,
+        );
         let day = LocalTime {
             day: today.day + u32::from(tomorrow),
             hour: 12,
             ..today
         };
-        Some((tomorrow, day_of(day.to_ms())))
+        Some((tomorrow, day_of(local_time(ms_of(day)))))
     }
 
     /// The heading of the match.
@@ -491,17 +330,14 @@ pub fn scheduled_ms(scheduled: &str) -> Option<i64> {
     let date = number(day.next()).filter(|d| (1..=31).contains(d))?;
     let hour = number(time.next()).filter(|h| *h < 24)?;
     let minute = number(time.next()).filter(|m| *m < 60)?;
-    Some(
-        LocalTime {
-            year: i32::try_from(year).ok()?,
-            month,
-            day: date,
-            hour,
-            minute,
-            second: 0,
-        }
-        .to_ms(),
-    )
+    Some(ms_of(LocalTime {
+        year: i32::try_from(year).ok()?,
+        month,
+        day: date,
+        hour,
+        minute,
+        second: 0,
+    }))
 }
 
 // The codes below live only in the form's select boxes and its draft.

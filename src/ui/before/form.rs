@@ -2,11 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::fields::{all_sets, sets_code, Field, Fields};
+use super::fields::{all_sets, sets_code, Fields};
 use crate::part::afterwards::by_and_by;
 use crate::part::text_field::{named, text_field, Beside, Takes};
-use crate::text_before as text;
+use app::field::Field;
 use rules::Preset;
+use text::before as words;
 
 /// The presets on offer; a tally is opened on the start screen.
 const OFFERED: [Preset; 3] = [
@@ -27,18 +28,18 @@ pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
         view! {
             <label class="choice" class:picked=chosen>
                 <input type="radio" name="preset" prop:checked=chosen on:change=choose />
-                <span class="choice-name">{text::preset(preset)}</span>
-                <span class="muted">{text::preset_is_for(preset)}</span>
+                <span class="choice-name">{words::preset(preset)}</span>
+                <span class="muted">{words::preset_is_for(preset)}</span>
             </label>
         }
     };
     let summary = move || match fields.rules() {
-        Ok(rules) => text::rules_in_short(&rules),
-        Err(_) => text::RULES_NOT_USABLE.to_owned(),
+        Ok(rules) => words::rules_in_short(&rules),
+        Err(_) => words::RULES_NOT_USABLE.to_owned(),
     };
     view! {
         <fieldset class="stack">
-            <legend>{text::RULES}</legend>
+            <legend>{words::RULES}</legend>
             {OFFERED.map(preset).collect_view()}
             <p class="muted" id="rules-in-short">{summary}</p>
         </fieldset>
@@ -71,14 +72,14 @@ pub(super) fn Words(fields: Fields, changed: Callback<()>, field: Field) -> impl
         .is_number()
         .then(|| Signal::derive(move || fields.trouble(field)));
     text_field(
-        &format!("field-{}", text::field_id(field)),
-        named(text::field(field)),
+        &format!("field-{}", words::field_id(field)),
+        named(words::field(field)),
         takes,
         fields.at(field),
         Beside {
             changed: Some(changed),
             wrong,
-            hint: (field == Field::Day).then(|| named(text::DAY_EMPTY)),
+            hint: (field == Field::Day).then(|| named(words::DAY_EMPTY)),
         },
     )
 }
@@ -93,7 +94,7 @@ fn Choice(
     choices: Vec<(String, String)>,
 ) -> impl IntoView {
     let value = fields.at(field);
-    let id = format!("field-{}", text::field_id(field));
+    let id = format!("field-{}", words::field_id(field));
     let options = choices
         .into_iter()
         .map(|(code, words)| {
@@ -105,7 +106,7 @@ fn Choice(
         .collect_view();
     view! {
         <div class="field">
-            <label for=id.clone()>{text::field(field)}</label>
+            <label for=id.clone()>{words::field(field)}</label>
             <select
                 id=id
                 on:change:target=move |ev| {
@@ -129,13 +130,13 @@ fn choices(rule: Field) -> Option<Vec<(String, String)>> {
         Some(codes.iter().map(one).collect())
     };
     match rule {
-        Field::Sets => Some(all_sets().map(|s| (sets_code(s), text::sets(s))).collect()),
-        Field::Policy => worded(&["same-place", "paired", "free"], text::policy),
-        Field::Liberos => worded(&["0", "1", "2"], text::liberos),
-        Field::OnCourt => worded(&["6", "5", "4", "0"], text::on_court),
-        Field::WarmUp => worded(&["separate", "shared"], text::warm_up_style),
-        Field::UnderNet => worded(&["standard", "junior"], text::under_net),
-        Field::Edition => worded(&["2025", "2021"], text::edition),
+        Field::Sets => Some(all_sets().map(|s| (sets_code(s), words::sets(s))).collect()),
+        Field::Policy => worded(&["same-place", "paired", "free"], words::policy),
+        Field::Liberos => worded(&["0", "1", "2"], words::liberos),
+        Field::OnCourt => worded(&["6", "5", "4", "0"], words::on_court),
+        Field::WarmUp => worded(&["separate", "shared"], words::warm_up_style),
+        Field::UnderNet => worded(&["standard", "junior"], words::under_net),
+        Field::Edition => worded(&["2025", "2021"], words::edition),
         _ => None,
     }
 }
@@ -152,7 +153,7 @@ pub(super) fn RulesInDetail(fields: Fields, changed: Callback<()>) -> impl IntoV
     view! {
         <For
             each=move || Field::rules().take(built.get())
-            key=|field| text::field_id(*field)
+            key=|field| words::field_id(*field)
             children=one
         />
     }

@@ -10,11 +10,11 @@ use crate::part::dialog::Confirm;
 use crate::part::team_mark::TeamMark;
 use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
 use game::entry::{Timer, TimerAction};
 use game::{is_over, late_team, Kind, RunningTimer, Timed};
 use rules::{waited_until, Team};
+use text::before as words;
+use text::team_name;
 
 /// The minutes of the last match are remembered.
 const WAIT: &str = "wait";
@@ -37,13 +37,13 @@ pub(super) fn LateTeam(start: Memo<Option<i64>>) -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    <span class="step-name">{text::LATE_TEAM}</span>
+                    <span class="step-name">{words::LATE_TEAM}</span>
                     <Chevron />
                 </button>
             </h2>
             {move || open.get().then(|| view! {
                 <fieldset class="stack late-team" disabled=move || !session.may_write()>
-                    <p>{text::LATE_RULE}</p>
+                    <p>{words::LATE_RULE}</p>
                     {move || match runs.get() {
                         Some(timer) => view! { <Waiting timer /> }.into_any(),
                         None => view! { <Begin start /> }.into_any(),
@@ -66,12 +66,12 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     };
     let wrong = Signal::derive(move || {
         let unread = typed.with(|t| !t.trim().is_empty()) && minutes().is_none();
-        unread.then(|| text::wait_form(MOST_MINUTES))
+        unread.then(|| words::wait_form(MOST_MINUTES))
     });
     let label = Signal::derive(move || {
         let words = match start.get() {
-            Some(_) => text::WAIT_MINUTES,
-            None => text::WAIT_MINUTES_FROM_NOW,
+            Some(_) => words::WAIT_MINUTES,
+            None => words::WAIT_MINUTES_FROM_NOW,
         };
         words.to_owned()
     });
@@ -87,7 +87,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     };
     view! {
         <fieldset>
-            <legend>{text::WHO_IS_LATE}</legend>
+            <legend>{words::WHO_IS_LATE}</legend>
             {choose_team(late)}
         </fieldset>
         {text_field(
@@ -97,13 +97,13 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
             typed,
             Beside {
                 wrong: Some(wrong),
-                hint: Some(named(text::WAIT_USUAL)),
+                hint: Some(named(words::WAIT_USUAL)),
                 ..Beside::default()
             },
         )}
         {move || {
             let open = late.get().is_none() || minutes().is_none();
-            open.then(|| view! { <p class="why-not">{text::LATE_NEEDS}</p> })
+            open.then(|| view! { <p class="why-not">{words::LATE_NEEDS}</p> })
         }}
         {move || {
             let expected = session.next();
@@ -114,7 +114,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
                     disabled=move || late.get().is_none() || minutes().is_none()
                     on:click=move |_| begin(expected)
                 >
-                    {text::START_WAITING}
+                    {words::START_WAITING}
                 </button>
             }
         }}
@@ -145,14 +145,14 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
     });
     view! {
         <div class="warm-up">
-            <h4><TeamMark team /><span>{move || text::waiting_for(&name())}</span></h4>
+            <h4><TeamMark team /><span>{move || words::waiting_for(&name())}</span></h4>
             <CountDown timer=shown />
         </div>
         // One takes the room of the other, or what comes would move the buttons under a finger.
         <div class="in-turn">
-            <p class:waits=over>{text::WHILE_WAITING}</p>
+            <p class:waits=over>{words::WHILE_WAITING}</p>
             <p class="sentence warn" class:waits=move || !over.get() role="alert">
-                {text::WAITED_ENOUGH}
+                {words::WAITED_ENOUGH}
             </p>
         </div>
         {move || {
@@ -162,7 +162,7 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             };
             view! {
                 <button type="button" class="button" class:primary=move || !over.get() on:click=came>
-                    {text::THEY_ARE_HERE}
+                    {words::THEY_ARE_HERE}
                 </button>
             }
         }}
@@ -172,12 +172,12 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             class:primary=over
             on:click=move |_| asked.set(true)
         >
-            {text::RECORD_DEFAULT}
+            {words::RECORD_DEFAULT}
         </button>
         <Confirm
             open=asked
-            question=Signal::derive(move || text::default_question(&name()))
-            yes=Signal::stored(text::RECORD_DEFAULT.to_owned())
+            question=Signal::derive(move || words::default_question(&name()))
+            yes=Signal::stored(words::RECORD_DEFAULT.to_owned())
             on_yes=default
         />
     }

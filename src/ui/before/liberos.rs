@@ -4,11 +4,11 @@ use leptos::prelude::*;
 
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
 use game::entry::Change;
 use game::{legal, Kind};
 use rules::Team;
+use text::before as words;
+use text::team_name;
 
 /// The replacements that are legal now, by team; nothing where there are none.
 #[component]
@@ -35,12 +35,12 @@ pub(super) fn LiberosNow() -> impl IntoView {
             <button
                 type="button"
                 class="chip tabular"
-                aria-label=text::libero_for_of(into, out, &team_name(&session.state(), team))
+                aria-label=words::libero_for_of(into, out, &team_name(&session.state(), team))
                 on:click=move |_| {
                     session.tell_as(expected, Kind::LiberoReplacement { team, change });
                 }
             >
-                {text::libero_for(into, out)}
+                {words::libero_for(into, out)}
             </button>
         }
     };
@@ -62,7 +62,7 @@ pub(super) fn LiberosNow() -> impl IntoView {
         (!offered.with(Vec::is_empty)).then(|| {
             view! {
                 <section class="stack">
-                    <h4>{text::LIBEROS_NOW}</h4>
+                    <h4>{words::LIBEROS_NOW}</h4>
                     {Team::BOTH.map(of_team).collect_view()}
                 </section>
             }

@@ -7,10 +7,10 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::part::line_up_court::LineUpCourt;
 use crate::part::team_mark::TeamMark;
 use crate::session::{use_session, Session};
-use crate::text::team_name;
-use crate::text_before as text;
 use game::{may_start, say, Kind, Outcome, Refusal};
 use rules::{Shirt, Team};
+use text::before as words;
+use text::team_name;
 
 /// No shirt has this number; in a draft it stands for a place without one.
 const NOBODY: Shirt = Shirt(0);
@@ -42,7 +42,7 @@ pub(super) fn LineUpsCard() -> impl IntoView {
     let team = RwSignal::new(Team::BOTH.into_iter().find(missing).unwrap_or(Team::A));
     view! {
         <div class="stack">
-            <TeamTabs team done=Callback::new(is_in) label=text::WHOSE_LINE_UP />
+            <TeamTabs team done=Callback::new(is_in) label=words::WHOSE_LINE_UP />
             {move || view! { <OneLineUp team=team.get() /> }}
             <OtherTeam team done=Callback::new(is_in) />
         </div>
@@ -57,7 +57,7 @@ fn OneLineUp(team: Team) -> impl IntoView {
     move || match given.get() {
         Some(positions) => view! { <Given team positions /> }.into_any(),
         None if has_list.get() => view! { <Editor team /> }.into_any(),
-        None => view! { <p class="sentence warn">{text::LIST_FIRST}</p> }.into_any(),
+        None => view! { <p class="sentence warn">{words::LIST_FIRST}</p> }.into_any(),
     }
 }
 
@@ -74,7 +74,7 @@ fn Given(team: Team, positions: Vec<Shirt>) -> impl IntoView {
     };
     view! {
         <div class="stack">
-            <p class="mark-ok">{text::LINE_UP_IS_IN}</p>
+            <p class="mark-ok">{words::LINE_UP_IS_IN}</p>
             <LineUpCourt team places covered />
             <div class="row">
                 <CoverButton covered />
@@ -86,7 +86,7 @@ fn Given(team: Team, positions: Vec<Shirt>) -> impl IntoView {
                             class="button"
                             on:click=move |_| take_back(expected)
                         >
-                            {text::TAKE_LINE_UP_BACK}
+                            {words::TAKE_LINE_UP_BACK}
                         </button>
                     }
                 }}
@@ -104,7 +104,7 @@ fn CoverButton(covered: RwSignal<bool>) -> impl IntoView {
             aria-pressed=move || covered.get().to_string()
             on:click=move |_| covered.update(|c| *c = !*c)
         >
-            {move || if covered.get() { text::SHOW_NUMBERS } else { text::COVER_NUMBERS }}
+            {move || if covered.get() { words::SHOW_NUMBERS } else { words::COVER_NUMBERS }}
         </button>
     }
 }
@@ -202,7 +202,7 @@ fn Editor(team: Team) -> impl IntoView {
                             class="chip tabular"
                             class:placed=placed
                             class:barred=barred
-                            aria-label=move || text::put_in(&player, placed(), barred)
+                            aria-label=move || words::put_in(&player, placed(), barred)
                             on:click=move |_| put(number)
                         >
                             {number.to_string()}
@@ -219,14 +219,14 @@ fn Editor(team: Team) -> impl IntoView {
             <LineUpCourt team places covered chosen />
             <div class="stack">
             <p class="muted">
-                {move || text::number_for_place(chosen.get() + 1)}
+                {move || words::number_for_place(chosen.get() + 1)}
             </p>
             {move || refused.get().map(|why| view! {
                 <p class="sentence bad" role="alert">
-                    {text::refusal(&say(&why, &session.state()), why.rule())}
+                    {words::refusal(&say(&why, &session.state()), why.rule())}
                 </p>
             })}
-            <ul class="chips large" aria-label=text::PLAYERS_ON_THE_LIST>{bench}</ul>
+            <ul class="chips large" aria-label=words::PLAYERS_ON_THE_LIST>{bench}</ul>
             <div class="row">
                 {last.map(|line_up| view! {
                     <button
@@ -234,17 +234,17 @@ fn Editor(team: Team) -> impl IntoView {
                         class="button"
                         on:click=move |_| fill(line_up.clone())
                     >
-                        {text::SAME_AS_LAST_SET}
+                        {words::SAME_AS_LAST_SET}
                     </button>
                 })}
                 <button type="button" class="button" on:click=empty_place>
-                    {text::EMPTY_PLACE}
+                    {words::EMPTY_PLACE}
                 </button>
                 <CoverButton covered />
             </div>
             {move || {
                 let open = !complete.get();
-                open.then(|| view! { <p class="why-not">{text::FILL_EVERY_PLACE}</p> })
+                open.then(|| view! { <p class="why-not">{words::FILL_EVERY_PLACE}</p> })
             }}
             {move || {
                 let expected = session.next();
@@ -256,7 +256,7 @@ fn Editor(team: Team) -> impl IntoView {
                         disabled=move || !complete.get()
                         on:click=move |_| hand_in(expected)
                     >
-                        {text::HAND_IN_LINE_UP}
+                        {words::HAND_IN_LINE_UP}
                     </button>
                 }
             }}

@@ -30,16 +30,15 @@ use leptos::prelude::*;
 pub use details::DetailsForm;
 pub use draft::forget_drafts;
 pub use drawn::{drawn, keep_drawn, Drawing};
-pub(super) use fields::Field;
 pub use new_match::NewMatch;
 pub use sign::{SignPad, SignRow};
 
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::text_before as text;
 use game::entry::Toss;
 use game::{notices, Kind, Notice, Phase};
 use rules::{Step, Team};
+use text::before as words;
 
 use begin::BeginCard;
 use line_up::LineUpsCard;
@@ -77,18 +76,18 @@ pub fn Before() -> impl IntoView {
         Phase::Preparation => view! { <PlanList /> }.into_any(),
         Phase::Finished => view! {
             <div class="before stack">
-                <p>{text::MATCH_IS_OVER}</p>
+                <p>{words::MATCH_IS_OVER}</p>
                 <button type="button" class="button primary" on:click=to_sheet>
-                    {text::TO_THE_SHEET}
+                    {words::TO_THE_SHEET}
                 </button>
             </div>
         }
         .into_any(),
         _ => view! {
             <div class="before stack">
-                <p>{text::MATCH_HAS_BEGUN}</p>
+                <p>{words::MATCH_HAS_BEGUN}</p>
                 <button type="button" class="button primary" on:click=to_court>
-                    {text::TO_THE_COURT}
+                    {words::TO_THE_COURT}
                 </button>
             </div>
         }
@@ -119,24 +118,24 @@ pub fn BetweenSets() -> impl IntoView {
         <fieldset class="between stack" disabled=move || !session.may_write()>
             {move || lists_due.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{text::step(Step::TeamLists)}</h2>
+                    <h2>{words::step(Step::TeamLists)}</h2>
                     <TeamListsCard />
                 </section>
             })}
             {move || toss_decides.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{move || if as_seen.get() { text::FIRST_SERVICE } else { text::TOSS }}</h2>
+                    <h2>{move || if as_seen.get() { words::FIRST_SERVICE } else { words::TOSS }}</h2>
                     <TossCard />
                 </section>
             })}
             {move || with_line_ups.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{text::LINE_UPS}</h2>
+                    <h2>{words::LINE_UPS}</h2>
                     <LineUpsCard />
                 </section>
             })}
             <section class="card stack">
-                <h2>{text::LAST_CHECK}</h2>
+                <h2>{words::LAST_CHECK}</h2>
                 <BeginCard />
             </section>
         </fieldset>

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::check::Found;
 use super::draft;
 use crate::part::text_field::{named, text_field, Beside, Takes};
-use crate::text_before as text;
 use rules::{Height, Measured, MEN, WOMEN};
+use text::before as words;
 
 /// The height of the last match is remembered.
 const NET: &str = "net";
@@ -37,7 +37,7 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
             any.then(|| {
                 (
                     faults.is_empty(),
-                    text::net_note(wanted, heights(), &faults),
+                    words::net_note(wanted, heights(), &faults),
                 )
             })
         });
@@ -75,7 +75,7 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
     let field = |id: &str, label, value: RwSignal<String>, changed: Callback<()>| {
         let wrong = Signal::derive(move || {
             let unread = value.with(|v| !v.trim().is_empty() && Height::read(v).is_none());
-            unread.then(|| text::NET_FORM.to_owned())
+            unread.then(|| words::NET_FORM.to_owned())
         });
         let beside = Beside {
             changed: Some(changed),
@@ -88,33 +88,33 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
         let changed = Callback::new(move |()| changed());
         field(
             &format!("net-{place}"),
-            text::NET_PLACES[place],
+            words::NET_PLACES[place],
             places[place],
             changed,
         )
     };
     let verdict = move || match faults() {
         Some(faults) if faults.is_empty() && heights()[0].is_some() => {
-            ("sentence good", text::NET_RIGHT.to_owned())
+            ("sentence good", words::NET_RIGHT.to_owned())
         }
-        Some(faults) if !faults.is_empty() => ("sentence bad", text::net_faults(&faults) + "."),
+        Some(faults) if !faults.is_empty() => ("sentence bad", words::net_faults(&faults) + "."),
         _ => ("", String::new()),
     };
     view! {
         <fieldset class="stack">
-            <legend>{text::NET_HEIGHT}</legend>
+            <legend>{words::NET_HEIGHT}</legend>
             <div class="heights">
-                {class(text::net_class("Men", MEN), Some(MEN))}
-                {class(text::net_class("Women", WOMEN), Some(WOMEN))}
-                {class(text::NET_OWN.to_owned(), None)}
+                {class(words::net_class("Men", MEN), Some(MEN))}
+                {class(words::net_class("Women", WOMEN), Some(WOMEN))}
+                {class(words::NET_OWN.to_owned(), None)}
             </div>
-            <p class="muted">{text::NET_AGES}</p>
+            <p class="muted">{words::NET_AGES}</p>
             {move || own.get().then(|| {
-                field("net-own", text::NET_OWN_HEIGHT, typed, Callback::new(move |()| take()))
+                field("net-own", words::NET_OWN_HEIGHT, typed, Callback::new(move |()| take()))
             })}
         </fieldset>
         <fieldset>
-            <legend>{text::NET_MEASURED}</legend>
+            <legend>{words::NET_MEASURED}</legend>
             <div class="thirds">
                 {[0, 1, 2].map(measure)}
             </div>

@@ -3,17 +3,18 @@
 use leptos::prelude::*;
 
 use super::draft;
-use super::fields::{Field, Fields, Wrong};
+use super::fields::{Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::part::afterwards::afterwards;
 use crate::part::unfold::Unfold;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::text::day_of;
-use crate::text_before as text;
+use app::field::Field;
 use game::entry::Heading;
 use game::Kind;
 use rules::{ByTeam, Preset, Rules};
+use text::before as words;
+use text::day_of;
 
 /// Under this name the half-filled form is kept.
 const NEW: &str = "new";
@@ -46,7 +47,7 @@ pub fn NewMatch() -> impl IntoView {
     let now = session.clock().stamp();
     if fields
         .at(Field::Day)
-        .with_untracked(|day| *day < day_of(now))
+        .with_untracked(|day| *day < day_of(device::local_time(now)))
     {
         fields.at(Field::Day).set(String::new());
     }
@@ -86,12 +87,12 @@ pub fn NewMatch() -> impl IntoView {
                 open();
             }
         >
-            <p class="muted">{text::ALL_CAN_WAIT}</p>
+            <p class="muted">{words::ALL_CAN_WAIT}</p>
             <Presets fields changed />
             {afterwards(move || {
                 view! {
                     <fieldset class="stack">
-                        <legend>{text::TEAMS}</legend>
+                        <legend>{words::TEAMS}</legend>
                         <Words fields changed field=Field::NameA />
                         <Words fields changed field=Field::NameB />
                     </fieldset>
@@ -99,17 +100,17 @@ pub fn NewMatch() -> impl IntoView {
                     <p class="muted" id="starts" role="status">
                         {move || {
                             let (tomorrow, _) = fields.day_meant(now)?;
-                            Some(fields.at(Field::Time).with(|time| text::starts(tomorrow, time)))
+                            Some(fields.at(Field::Time).with(|time| words::starts(tomorrow, time)))
                         }}
                     </p>
                     <Unfold
-                        words=text::MORE
+                        words=words::MORE
                         open=more
                         inside=move |()| {
                             view! {
                                 <div class="stack">
                                     <Circumstances fields changed />
-                                    <h2>{text::RULES_IN_DETAIL}</h2>
+                                    <h2>{words::RULES_IN_DETAIL}</h2>
                                     <RulesInDetail fields changed />
                                 </div>
                             }
@@ -117,12 +118,12 @@ pub fn NewMatch() -> impl IntoView {
                         }
                     />
                     {move || wrong.get().map(|(field, say)| view! {
-                        <p class="sentence bad" role="alert">{text::field_says(field, &say)}</p>
+                        <p class="sentence bad" role="alert">{words::field_says(field, &say)}</p>
                     })}
                     {move || not_saved.get().then(|| view! {
-                        <p class="sentence bad" role="alert">{text::NOT_OPENED}</p>
+                        <p class="sentence bad" role="alert">{words::NOT_OPENED}</p>
                     })}
-                    <button id="open-match" type="submit" class="button primary">{text::OPEN_MATCH}</button>
+                    <button id="open-match" type="submit" class="button primary">{words::OPEN_MATCH}</button>
                 }
                     .into_any()
             })}

@@ -14,11 +14,12 @@ use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
 use crate::part::afterwards::{afterwards, by_and_by};
 use crate::session::use_session;
-use crate::text::{day_of, time_of};
-use crate::text_before as text;
+use device::local_time;
 use game::entry::Check;
 use game::{Kind, Standing};
 use rules::{Step, Timing};
+use text::before as words;
+use text::{day_of, time_of};
 
 /// Which card is open, and which one is to be brought into sight.
 #[derive(Clone, Copy)]
@@ -59,17 +60,17 @@ pub(super) fn PlanList() -> impl IntoView {
     });
     let start = move || {
         let start = steps.start.get()?;
-        let day = day_of(start);
-        let is_today = day == day_of(session.now());
-        Some(text::start_at(
-            &time_of(start),
+        let day = day_of(local_time(start));
+        let is_today = day == day_of(local_time(session.now()));
+        Some(words::start_at(
+            &time_of(local_time(start)),
             (!is_today).then_some(day.as_str()),
             steps.minutes_left.get().unwrap_or_default(),
         ))
     };
     let due_and_late = move || {
         let that_are = |timing| steps.that_are(Standing::Open(timing)).len();
-        text::due_and_late(that_are(Timing::Late), that_are(Timing::Due))
+        words::due_and_late(that_are(Timing::Late), that_are(Timing::Due))
     };
     view! {
         <div class="before stack">
@@ -79,7 +80,7 @@ pub(super) fn PlanList() -> impl IntoView {
                     <p class="start-at tabular">{words}</p>
                     <p id="due-and-late">{due_and_late}</p>
                 }.into_any(),
-                None => view! { <p class="muted">{text::NO_START}</p> }.into_any(),
+                None => view! { <p class="muted">{words::NO_START}</p> }.into_any(),
             }}
             <NextStep steps />
             {afterwards(move || {
@@ -121,15 +122,15 @@ fn NextStep(steps: Steps) -> impl IntoView {
             <section class=class aria-labelledby="next-step">
                 <h2 id="next-step">
                     // How it stands changes with the clock, so it has its room beside a word that stays.
-                    <span class="next-word">{text::next(standing)}</span>
-                    <span>{text::step(step)}</span>
+                    <span class="next-word">{words::next(standing)}</span>
+                    <span>{words::step(step)}</span>
                 </h2>
                 <button
                     type="button"
                     class="button primary"
                     on:click=move |_| opened.go_to(step)
                 >
-                    {text::OPEN_STEP}
+                    {words::OPEN_STEP}
                 </button>
             </section>
         })
@@ -149,7 +150,7 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
         let ahead = Standing::Open(Timing::Ahead);
         steps.standing(step).unwrap_or(ahead)
     });
-    let time = Memo::new(move |_| steps.time(step).map(time_of));
+    let time = Memo::new(move |_| steps.time(step).map(local_time).map(time_of));
     let is_open = Memo::new(move |_| opened.step.get() == Some(step));
     let head = NodeRef::<html::Button>::new();
     // Outward only: the page scrolls to the step that was asked for, once the step before it has
@@ -214,12 +215,12 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
                         aria-expanded=move || is_open.get().to_string()
                         on:click=move |_| opened.toggle(step)
                     >
-                        <span class="step-name">{text::step(step)}</span>
+                        <span class="step-name">{words::step(step)}</span>
                         <span class="step-when tabular">
                             {move || time.get().filter(|_| !is_done())}
                             " "
                             <span class="step-standing">
-                                {move || text::standing(standing.get())}
+                                {move || words::standing(standing.get())}
                             </span>
                         </span>
                         {(!step.is_ticked()).then(|| view! {
@@ -262,7 +263,7 @@ fn GoOn(steps: Steps, step: Step) -> impl IntoView {
                     class="button primary"
                     on:click=move |_| opened.go_to(step)
                 >
-                    {text::go_on_to(step)}
+                    {words::go_on_to(step)}
                 </button>
             }
         })
@@ -296,7 +297,7 @@ fn Tick(step: Step, standing: Memo<Standing>) -> impl IntoView {
             class="tick"
             disabled=move || !session.may_write()
             aria-pressed=move || (standing.get() == Standing::Done).to_string()
-            aria-label=text::tick(step)
+            aria-label=words::tick(step)
             on:click=move |_| press(expected.get_untracked())
         >
             <span aria-hidden="true">

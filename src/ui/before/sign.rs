@@ -7,21 +7,21 @@ use leptos::prelude::*;
 use super::drawn::{drawn, keep_drawn, Drawing};
 use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
 use game::{signed, Kind, Signature, Signed, Signer};
 use record::{Strokes, HEIGHT, WIDTH};
 use rules::Team;
+use text::before as words;
+use text::team_name;
 
 /// Captain and coach of a team, under its list.
 #[component]
 pub(super) fn ListSignatures(team: Team) -> impl IntoView {
     view! {
         <section class="stack">
-            <h4>{text::SIGNATURES}</h4>
+            <h4>{words::SIGNATURES}</h4>
             <SignRow signer=Signer::Captain(team) />
             <SignRow signer=Signer::Coach(team) />
-            <p class="muted">{text::SIGNED_LIST}</p>
+            <p class="muted">{words::SIGNED_LIST}</p>
         </section>
     }
 }
@@ -35,9 +35,9 @@ pub fn SignRow(
     let session = use_session();
     let stands = Memo::new(move |_| session.with_replay(|replay| signed(replay, signer)));
     let open = RwSignal::new(false);
-    let who = text::signer(signer);
+    let who = words::signer(signer);
     let team = move || signer.team().map(|t| team_name(&session.state(), t));
-    let label = move |what: &str| text::about_signer(what, who, team().as_deref());
+    let label = move |what: &str| words::about_signer(what, who, team().as_deref());
     let given = move |signature: &Signature| {
         let drawn = session
             .id()
@@ -53,19 +53,19 @@ pub fn SignRow(
         Signed::No => None,
         Signed::Yes(s) => Some(
             view! {
-                <span class="mark-ok"><span aria-hidden="true">"\u{2713} "</span>{text::SIGNED}</span>
+                <span class="mark-ok"><span aria-hidden="true">"\u{2713} "</span>{words::SIGNED}</span>
                 {given(&s)}
             }
             .into_any(),
         ),
         Signed::ListChanged(_) => {
-            Some(view! { <span class="muted">{text::SIGNED_BEFORE_CHANGE}</span> }.into_any())
+            Some(view! { <span class="muted">{words::SIGNED_BEFORE_CHANGE}</span> }.into_any())
         }
     }
     };
     let words = move || match stands.get() {
-        Signed::No => text::SIGN,
-        _ => text::SIGN_AGAIN,
+        Signed::No => words::SIGN,
+        _ => words::SIGN_AGAIN,
     };
     view! {
         <div class="sign-row">
@@ -166,7 +166,7 @@ pub fn SignPad(
     };
     view! {
         <div class="sign-field stack">
-            <p>{text::DRAW_HERE}</p>
+            <p>{words::DRAW_HERE}</p>
             <div
                 class="sign-pad"
                 node_ref=field
@@ -178,16 +178,16 @@ pub fn SignPad(
             >
                 <Drawing strokes />
             </div>
-            {text_field(&id, named(text::NAME_OPTIONAL), Takes::Words(60), name, Beside::default())}
+            {text_field(&id, named(words::NAME_OPTIONAL), Takes::Words(60), name, Beside::default())}
             {move || too_small.get().then(|| view! {
-                <p class="sentence bad" role="alert">{text::TOO_SMALL}</p>
+                <p class="sentence bad" role="alert">{words::TOO_SMALL}</p>
             })}
             <div class="row">
                 {move || {
                     let expected = session.next();
                     view! {
                         <button type="button" class="button primary" on:click=move |_| sign(expected)>
-                            {text::HAS_SIGNED}
+                            {words::HAS_SIGNED}
                         </button>
                     }
                 }}
@@ -200,13 +200,13 @@ pub fn SignPad(
                         strokes.set(Strokes::default());
                     }
                 >
-                    {text::CLEAR_DRAWING}
+                    {words::CLEAR_DRAWING}
                 </button>
                 <button type="button" class="button quiet" on:click=move |_| open.set(false)>
-                    {text::NOT_NOW}
+                    {words::NOT_NOW}
                 </button>
             </div>
-            <p class="muted">{text::DRAWING_STAYS}</p>
+            <p class="muted">{words::DRAWING_STAYS}</p>
         </div>
     }
 }

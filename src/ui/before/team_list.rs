@@ -10,10 +10,10 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::part::number_pad::NumberPad;
 use crate::part::unfold::Unfold;
 use crate::session::use_session;
-use crate::text_before as text;
 use game::entry::{Player, Staff, TeamList};
 use game::{list_lacks, say, Kind, Refusal};
 use rules::{Shirt, Team};
+use text::before as words;
 
 /// Who may sit on the bench beside the players (4.1.1), as the log names them.
 const STAFF: [&str; 4] = ["coach", "assistant coach", "therapist", "doctor"];
@@ -34,7 +34,7 @@ pub(super) fn TeamListsCard() -> impl IntoView {
     let team = RwSignal::new(Team::BOTH.into_iter().find(missing).unwrap_or(Team::A));
     view! {
         <div class="stack">
-            <TeamTabs team done=Callback::new(has_list) label=text::WHOSE_LIST />
+            <TeamTabs team done=Callback::new(has_list) label=words::WHOSE_LIST />
             {move || view! { <OneList team=team.get() /> }}
             <OtherTeam team done=Callback::new(has_list) />
         </div>
@@ -50,11 +50,11 @@ fn OneList(team: Team) -> impl IntoView {
     let editing = RwSignal::new(None::<Arc<TeamList>>);
     move || match given.get() {
         Some(list) if editing.with(|e| e.as_ref() != Some(&list)) => {
-            let words = text::list_in_short(&list);
+            let words = words::list_in_short(&list);
             let numbers = list
                 .players
                 .iter()
-                .map(|p| view! { <li class="chip tabular">{text::player(p)}</li> })
+                .map(|p| view! { <li class="chip tabular">{words::player(p)}</li> })
                 .collect_view();
             view! {
                 <div class="stack">
@@ -62,14 +62,14 @@ fn OneList(team: Team) -> impl IntoView {
                     <ul class="chips">{numbers}</ul>
                     {list_lacks(&session.state(), team)
                         .into_iter()
-                        .map(|lack| view! { <p class="sentence warn">{text::list_lacks(lack)}</p> })
+                        .map(|lack| view! { <p class="sentence warn">{words::list_lacks(lack)}</p> })
                         .collect_view()}
                     <button
                         type="button"
                         class="button"
                         on:click=move |_| editing.set(Some(list.clone()))
                     >
-                        {text::CHANGE_LIST}
+                        {words::CHANGE_LIST}
                     </button>
                     <ListSignatures team />
                 </div>
@@ -184,24 +184,24 @@ fn ListEditor(
                 <button
                     type="button"
                     class="chip tabular"
-                    aria-label=text::player_in_full(player)
+                    aria-label=words::player_in_full(player)
                     aria-pressed=move || (chosen.get() == Some(number)).to_string()
                     on:click=move |_| {
                         chosen.update(|c| *c = (*c != Some(number)).then_some(number));
                     }
                 >
-                    {text::player(player)}
+                    {words::player(player)}
                 </button>
             </li>
         }
     };
     let objection = move || {
         let (why, wanted) = refused.get()?;
-        let says = text::refusal(&say(&why, &session.state()), why.rule());
+        let says = words::refusal(&say(&why, &session.state()), why.rule());
         let anyway = (!why.is_final()).then(|| {
             view! {
                 <button type="button" class="button" on:click=move |_| take(wanted.clone())>
-                    {text::WRITE_IT_ANYWAY}
+                    {words::WRITE_IT_ANYWAY}
                 </button>
             }
         });
@@ -215,7 +215,7 @@ fn ListEditor(
     let hint = move || {
         list.with(|l| {
             let captain = l.players.iter().any(|p| p.captain);
-            (!l.players.is_empty() && !captain).then_some(text::MARK_THE_CAPTAIN)
+            (!l.players.is_empty() && !captain).then_some(words::MARK_THE_CAPTAIN)
         })
     };
     let nobody = move || list.with(|l| l.players.is_empty());
@@ -224,15 +224,15 @@ fn ListEditor(
     };
     view! {
         <div class="stack list-editor">
-            <NumberPad label=text::SHIRT_NUMBERS on_take=add_one />
+            <NumberPad label=words::SHIRT_NUMBERS on_take=add_one />
             <div class="stack">
             {objection}
             {move || nobody().then(|| view! {
                 <button type="button" class="button" on:click=first_numbers>
-                    {text::first_numbers(Shirt(lowest), Shirt(highest))}
+                    {words::first_numbers(Shirt(lowest), Shirt(highest))}
                 </button>
             })}
-            <ul class="chips" aria-label=text::PLAYERS_ON_THE_LIST>
+            <ul class="chips" aria-label=words::PLAYERS_ON_THE_LIST>
                 {move || list.with(|l| l.players.iter().map(chip).collect_view())}
             </ul>
             {move || {
@@ -242,7 +242,7 @@ fn ListEditor(
             }}
             <p class="muted">{hint}</p>
             <Unfold
-                words=text::STAFF
+                words=words::STAFF
                 class="button quiet"
                 inside=move |()| {
                     view! { <div class="stack">{STAFF.map(staff).collect_view()}</div> }.into_any()
@@ -258,7 +258,7 @@ fn ListEditor(
                         disabled=nobody
                         on:click=move |_| hand_in(expected)
                     >
-                        {move || list.with(|l| text::hand_in_list(l.players.len()))}
+                        {move || list.with(|l| words::hand_in_list(l.players.len()))}
                     </button>
                 }
             }}
@@ -286,7 +286,7 @@ fn OnePlayer(
     let id = format!("name-{number}");
     view! {
         <fieldset class="one-player stack">
-            <legend>{text::number_is(number)}</legend>
+            <legend>{words::number_is(number)}</legend>
             <div class="row">
                 <button
                     type="button"
@@ -294,7 +294,7 @@ fn OnePlayer(
                     aria-pressed=captain.to_string()
                     on:click=move |_| on_player.run((number, |p| p.captain = !p.captain))
                 >
-                    {text::CAPTAIN}
+                    {words::CAPTAIN}
                 </button>
                 {with_liberos.then(|| view! {
                     <button
@@ -303,15 +303,15 @@ fn OnePlayer(
                         aria-pressed=libero.to_string()
                         on:click=move |_| on_player.run((number, |p| p.libero = !p.libero))
                     >
-                        {text::LIBERO}
+                        {words::LIBERO}
                     </button>
                 })}
                 <button type="button" class="button" on:click=move |_| remove.run(number)>
-                    {text::REMOVE}
+                    {words::REMOVE}
                 </button>
             </div>
             <div class="field">
-                <label for=id.clone()>{text::NAME_OPTIONAL}</label>
+                <label for=id.clone()>{words::NAME_OPTIONAL}</label>
                 <input
                     id=id
                     type="text"
@@ -359,15 +359,15 @@ fn StaffRow(
                     prop:checked=move || there.get().is_some()
                     on:change:target=move |ev| set(ev.target().checked().then_some(None))
                 />
-                <span>{text::staff(role)}</span>
+                <span>{words::staff(role)}</span>
             </label>
             {move || there.get().map(|member| view! {
                 <input
                     type="text"
                     maxlength="60"
                     autocomplete="off"
-                    aria-label=text::staff_name(role)
-                    placeholder=text::NAME_OPTIONAL
+                    aria-label=words::staff_name(role)
+                    placeholder=words::NAME_OPTIONAL
                     prop:value=member.name.unwrap_or_default()
                     on:change:target=move |ev| name(ev.target().value())
                 />

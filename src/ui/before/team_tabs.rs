@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
 use rules::Team;
+use text::before as words;
+use text::team_name;
 
 /// Both teams to choose from, with a tick on the one that is through.
 #[component]
@@ -33,7 +33,7 @@ pub(super) fn TeamTabs(
                 {move || done.run(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
-                        <span class="visually-hidden">{text::IS_DONE}</span>
+                        <span class="visually-hidden">{words::IS_DONE}</span>
                     </span>
                 })}
             </button>
@@ -59,7 +59,7 @@ pub(super) fn OtherTeam(
     move || {
         let (own, other) = (team.get(), team.get().other());
         (done.run(own) && !done.run(other)).then(|| {
-            let words = text::now_team(&team_name(&session.state(), other));
+            let words = words::now_team(&team_name(&session.state(), other));
             view! {
                 <button type="button" class="button primary" on:click=move |_| team.set(other)>
                     {words}

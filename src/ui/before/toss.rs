@@ -6,12 +6,13 @@ use super::draft;
 use super::team_tabs::choose_team;
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
-use device::{toss_coin, Face};
+use app::machine::Face;
+use device::toss_coin;
 use game::entry::{About, Toss, Won};
 use game::{Choice, Choosing, Kind};
 use rules::Team;
+use text::before as words;
+use text::team_name;
 
 /// How far a toss has come.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -83,10 +84,10 @@ pub(crate) fn TossCard() -> impl IntoView {
                 <CourtSketch toss />
                 {toss.chosen().map(|(team, choice)| {
                     let name = team_name(&session.state(), team);
-                    view! { <p>{text::won_and_chose(&name, choice)}</p> }
+                    view! { <p>{words::won_and_chose(&name, choice)}</p> }
                 })}
                 <button type="button" class="button" on:click=move |_| again.set(true)>
-                    {text::TOSS_AGAIN}
+                    {words::TOSS_AGAIN}
                 </button>
             </div>
         }
@@ -149,7 +150,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
         let heads = coin.with(|c| c.heads);
         let one = |team: Team| {
             let name = team_name(&session.state(), team);
-            let words = text::gets_heads(&name);
+            let words = words::gets_heads(&name);
             view! {
                 <button
                     type="button"
@@ -163,11 +164,11 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
             }
         };
         view! {
-            <p>{text::WHO_IS_HEADS}</p>
+            <p>{words::WHO_IS_HEADS}</p>
             <div class="pair">{Team::BOTH.map(one).collect_view()}</div>
             {heads.map(|team| {
                 let state = session.state();
-                let sides = text::coin_sides(
+                let sides = words::coin_sides(
                     &team_name(&state, team),
                     &team_name(&state, team.other()),
                 );
@@ -179,7 +180,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                         class="button primary"
                         on:click=throw
                     >
-                        {text::TOSS_THE_COIN}
+                        {words::TOSS_THE_COIN}
                     </button>
                 }
             })}
@@ -193,30 +194,30 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
             let pick = move |_| coin.update(|c| c.chosen = Some(choosing.with(choice)));
             view! {
                 <button type="button" class="button big-choice" on:click=pick>
-                    {text::toss_choice(choice)}
+                    {words::toss_choice(choice)}
                 </button>
             }
         };
         let first = choosing.first();
         view! {
             <p class="coin" role="status">
-                <span class="coin-face">{text::face(face)}</span>
+                <span class="coin-face">{words::face(face)}</span>
                 <span class="coin-won">
-                    {text::won_the_toss(&team_name(&state, choosing.winner()))}
+                    {words::won_the_toss(&team_name(&state, choosing.winner()))}
                 </span>
             </p>
             {first.map(|(team, choice)| view! {
-                <p>{text::chose(&team_name(&state, team), choice)}</p>
+                <p>{words::chose(&team_name(&state, team), choice)}</p>
             })}
             {choosing.asks().map(|(team, of)| view! {
-                <p><strong>{text::what_does_choose(&team_name(&state, team))}</strong></p>
+                <p><strong>{words::what_does_choose(&team_name(&state, team))}</strong></p>
                 <div class="pair">{of.into_iter().map(offer).collect_view()}</div>
             })}
             {choosing.outcome().map(|toss| view! { <Record as_seen=false toss record /> })}
             {match first {
                 Some(_) => view! {
                     <button type="button" class="button quiet" on:click=choose_again>
-                        {text::CHOOSE_AGAIN}
+                        {words::CHOOSE_AGAIN}
                     </button>
                 }
                 .into_any(),
@@ -228,17 +229,17 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     view! {
         <div class="stack toss">
             {move || no_coin.get().then(|| view! {
-                <p class="sentence warn" role="alert">{text::NO_COIN}</p>
+                <p class="sentence warn" role="alert">{words::NO_COIN}</p>
             })}
             {move || {
                 if by_hand.get() {
                     let coin_instead = move |_| by_hand.set(false);
                     view! {
-                        {as_seen.then(|| view! { <p>{text::AS_SEEN}</p> })}
+                        {as_seen.then(|| view! { <p>{words::AS_SEEN}</p> })}
                         <ByHand as_seen record />
                         {(!no_coin.get() && !as_seen).then(|| view! {
                             <button type="button" class="button quiet" on:click=coin_instead>
-                                {text::USE_THE_COIN}
+                                {words::USE_THE_COIN}
                             </button>
                         })}
                     }
@@ -259,7 +260,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
 fn tossed_already(by_hand: RwSignal<bool>) -> AnyView {
     view! {
         <button type="button" class="button quiet" on:click=move |_| by_hand.set(true)>
-            {text::TOSSED_ALREADY}
+            {words::TOSSED_ALREADY}
         </button>
     }
     .into_any()
@@ -289,7 +290,7 @@ fn ByHand(
     let who_chose = move |toss: Toss| {
         let one = |(by, chose): (Team, About)| {
             let own = Won { by, chose };
-            let words = text::chose(&team_name(&session.state(), by), toss.choice_of(own));
+            let words = words::chose(&team_name(&session.state(), by), toss.choice_of(own));
             view! {
                 <button
                     type="button"
@@ -305,12 +306,12 @@ fn ByHand(
         view! { <div class="pair">{all}</div> }.into_any()
     };
     view! {
-        {ask(text::WHO_SERVES_FIRST, choose_team(serves))}
-        {ask(text::WHO_IS_LEFT, choose_team(left))}
+        {ask(words::WHO_SERVES_FIRST, choose_team(serves))}
+        {ask(words::WHO_IS_LEFT, choose_team(left))}
         {move || {
             let toss = Toss::new(serves.get()?, left.get()?);
             Some(view! {
-                {(!as_seen).then(|| ask(text::WHO_CHOSE, who_chose(toss)))}
+                {(!as_seen).then(|| ask(words::WHO_CHOSE, who_chose(toss)))}
                 {move || view! { <Record as_seen toss=Toss { won: won.get(), ..toss } record /> }}
             })
         }}
@@ -330,7 +331,7 @@ fn Record(as_seen: bool, toss: Toss, record: Callback<(u32, Toss)>) -> impl Into
                 class="button primary"
                 on:click=move |_| record.run((expected, toss))
             >
-                {if as_seen { text::RECORD_AS_SEEN } else { text::RECORD_TOSS }}
+                {if as_seen { words::RECORD_AS_SEEN } else { words::RECORD_TOSS }}
             </button>
         }
     };
@@ -354,7 +355,7 @@ pub(crate) fn CourtSketch(toss: Toss) -> impl IntoView {
             <div class=class>
                 <TeamMark team />
                 <span class="sketch-name">{move || team_name(&session.state(), team)}</span>
-                {serves.then(|| view! { <span class="sketch-serves">{text::SERVES_FIRST}</span> })}
+                {serves.then(|| view! { <span class="sketch-serves">{words::SERVES_FIRST}</span> })}
             </div>
         }
     };
@@ -365,7 +366,7 @@ pub(crate) fn CourtSketch(toss: Toss) -> impl IntoView {
                 <div class="sketch-net" aria-hidden="true"></div>
                 {half(toss.left.other())}
             </div>
-            <figcaption class="muted">{text::SEEN_FROM_THE_STAND}</figcaption>
+            <figcaption class="muted">{words::SEEN_FROM_THE_STAND}</figcaption>
         </figure>
     }
 }

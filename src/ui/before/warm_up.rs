@@ -6,12 +6,12 @@ use leptos::prelude::*;
 use crate::part::count_down::CountDown;
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
-use crate::text::team_name;
-use crate::text_before as text;
 use device::vibrate;
 use game::entry::{Timer, TimerAction};
 use game::{warm_up_running, warm_ups, warmed_up, Kind, Timed};
 use rules::Team;
+use text::before as words;
+use text::team_name;
 
 /// One count-down for both teams together, or one for each.
 #[component]
@@ -20,7 +20,7 @@ pub(super) fn WarmUpCard() -> impl IntoView {
     let all = Memo::new(move |_| warm_ups(&session.state()));
     let style = move || {
         let state = session.state();
-        text::warm_up_is(state.rules().warm_up, state.opener_to_come().is_some())
+        words::warm_up_is(state.rules().warm_up, state.opener_to_come().is_some())
     };
     view! {
         <div class="stack">
@@ -53,7 +53,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     };
     let name = move || match team {
         Some(team) => team_name(&session.state(), team),
-        None => text::BOTH_TEAMS.to_owned(),
+        None => words::BOTH_TEAMS.to_owned(),
     };
     let button = move |words: &'static str, action: TimerAction, primary: bool| {
         let expected = session.next();
@@ -62,7 +62,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
                 type="button"
                 class="button"
                 class:primary=primary
-                aria-label=move || text::warm_up_of(words, &name())
+                aria-label=move || words::warm_up_of(words, &name())
                 on:click=move |_| enter(expected, action)
             >
                 {words}
@@ -78,15 +78,15 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
             {move || match (timer.get(), ended.get()) {
                 (Some(timer), _) => view! {
                     <CountDown timer />
-                    {button(text::END_WARM_UP, TimerAction::Stop, false)}
+                    {button(words::END_WARM_UP, TimerAction::Stop, false)}
                 }
                 .into_any(),
                 (None, true) => view! {
-                    <p class="mark-ok" role="status">{text::WARM_UP_OVER}</p>
-                    {button(text::WARM_UP_AGAIN, TimerAction::Start, false)}
+                    <p class="mark-ok" role="status">{words::WARM_UP_OVER}</p>
+                    {button(words::WARM_UP_AGAIN, TimerAction::Start, false)}
                 }
                 .into_any(),
-                (None, false) => button(text::START_WARM_UP, TimerAction::Start, true).into_any(),
+                (None, false) => button(words::START_WARM_UP, TimerAction::Start, true).into_any(),
             }}
         </section>
     }

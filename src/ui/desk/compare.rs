@@ -3,11 +3,11 @@
 use leptos::prelude::*;
 
 use super::items::{once_read, Item};
-use super::words;
 use crate::review::picture;
 use game::Replay;
 use reports::compare::{compare, say, winners, Comparison};
 use rules::Team;
+use text::desk as words;
 
 /// Rallies shown before and after the one where the records part.
 const BEFORE: usize = 4;
@@ -18,8 +18,8 @@ pub fn compare_two(first: String, second: String) -> AnyView {
     once_read(move |items| {
         let find = |id: &str| items.iter().find(|item| item.id == id);
         match (find(&first), find(&second)) {
-            (Some(a), Some(b)) => both(a, b).unwrap_or_else(words::not_here),
-            _ => words::not_here(),
+            (Some(a), Some(b)) => both(a, b).unwrap_or_else(super::not_here),
+            _ => super::not_here(),
         }
     })
 }
@@ -33,7 +33,7 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
             <li>
                 <strong>{which}</strong>
                 " "
-                {words::described(item)}
+                {item.described()}
             </li>
         }
     });

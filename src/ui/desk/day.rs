@@ -2,9 +2,11 @@
 
 use leptos::prelude::*;
 
+use text::desk as words;
+
 use super::items::{Item, Source};
 use super::papers::put_paper;
-use super::{button, list, words, Place};
+use super::{button, list, Place};
 use crate::shelf::PAPERS;
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;

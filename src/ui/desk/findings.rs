@@ -2,11 +2,12 @@
 
 use leptos::prelude::*;
 
+use text::desk as words;
+
 use super::items::{once_read, reading, Source};
-use super::{way, words};
+use super::way;
 use crate::shell::Screen;
 use crate::start::Kept;
-use crate::text;
 use game::{Entry, Replay};
 use reports::audit::{self, Finding};
 
@@ -17,7 +18,7 @@ pub fn findings(id: String) -> AnyView {
             Source::Record(kept) if kept.id == id => Some(kept),
             _ => None,
         });
-        record.map_or_else(words::not_here, of_record)
+        record.map_or_else(super::not_here, of_record)
     })
 }
 
@@ -60,7 +61,7 @@ fn one(finding: &Finding, replay: &Replay) -> AnyView {
             words::about_entry(
                 entry.n,
                 &text::entry(entry, state),
-                &text::clock_time(entry.at),
+                &text::clock_time(entry.at.map(device::local_time)),
             )
         });
     view! {

@@ -5,11 +5,12 @@
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
+use text::desk as words;
+
 use super::papers::{paper, put_paper};
-use super::{button, hand_over, words};
+use super::{button, hand_over};
 use crate::part::afterwards::after_the_frame;
 use crate::part::team_mark::TeamMark;
-use crate::text_before;
 use crate::turns::once_drawn;
 use reports::paper::{self, Cell, Draft, Mark, Part};
 use reports::words::roman;
@@ -40,7 +41,7 @@ struct Form {
 /// The screen.
 pub fn form(id: &str) -> AnyView {
     let Some(draft) = paper(id) else {
-        return words::not_here();
+        return super::not_here();
     };
     let blank = draft.is_blank();
     let form = Form {
@@ -265,13 +266,13 @@ fn rules(form: Form) -> AnyView {
                 aria-pressed=move || chosen().to_string()
                 on:click=choose
             >
-                {text_before::preset(preset)}
+                {text::before::preset(preset)}
             </button>
         }
     });
     view! {
         <fieldset>
-            <legend>{text_before::RULES}</legend>
+            <legend>{text::before::RULES}</legend>
             <div class="row">{buttons}</div>
         </fieldset>
     }

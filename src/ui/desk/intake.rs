@@ -1,9 +1,9 @@
 //! Files that only the desk takes in: paper sheets that somebody keyed in, and the results of pools.
 
-use super::words;
 use crate::shelf::{Laid, Shelf, PAPERS, POOLS};
 use reports::paper::{self, Draft};
 use reports::{standings, FileKind, FormProblem};
+use text::desk as words;
 
 /// Takes in such a file: what became of it, and whether it is here now; none for any other file.
 pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {

@@ -5,15 +5,14 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use super::words;
 use crate::shelf::{PAPERS, POOLS};
 use crate::start::{Kept, Library};
-use crate::text;
 use game::Replay;
 use record::Reading;
 use reports::list::Line;
 use reports::paper::Draft;
 use reports::standings::{self, Doubt, Played, Pool};
+use text::desk as words;
 
 /// One record, paper sheet or pool.
 pub struct Item {
@@ -40,6 +39,17 @@ pub enum Source {
 }
 
 impl Item {
+    /// What it is, among others.
+    pub fn described(&self) -> String {
+        match &self.line {
+            Some(line) => {
+                let kind = words::kind_of(line, line.last_at.map(device::local_time));
+                format!("{}, {}. {kind}.", self.title, line.say_result())
+            }
+            None => self.title.clone(),
+        }
+    }
+
     fn of_line(id: String, line: Line, source: Source) -> Item {
         Item {
             id,

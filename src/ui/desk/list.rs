@@ -2,13 +2,14 @@
 
 use leptos::prelude::*;
 
+use text::desk as words;
+
 use super::items::{of_all, Item, Source};
 use super::papers::put_paper;
-use super::{button, day, intake, save, table, way, words, DemoDay, Place};
+use super::{button, day, intake, save, table, way, DemoDay, Place};
 use crate::shelf::{Shelf, PAPERS, POOLS};
 use crate::shell::{use_shell, Screen};
 use crate::start::{Also, Import, Library};
-use crate::text;
 use reports::list::{csv, say_findings, Line};
 use reports::one_match::instead;
 use reports::paper::Draft;
@@ -334,7 +335,7 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
             <span class="desk-words">
                 <strong>{item.title.clone()}</strong>
                 <span class="tabular">{line.say_result()}</span>
-                <span class="muted">{words::kind_of(line)}</span>
+                <span class="muted">{words::kind_of(line, line.last_at.map(device::local_time))}</span>
                 {words::in_doubt(line).map(|doubt| view! { <span class="sentence warn">{doubt}</span> })}
                 {again.then(|| view! { <span>{words::AGAIN}</span> })}
                 {seal.map(|seal| view! { <span class="muted">{seal}</span> })}

@@ -10,9 +10,10 @@ mod items;
 mod list;
 mod papers;
 mod table;
-mod words;
 
 use leptos::prelude::*;
+
+use text::desk as words;
 
 use day::DemoDay;
 
@@ -124,4 +125,15 @@ fn hand_over(name: &str, mime: &str, text: String) {
 fn way(words: impl Into<String>, screen: Screen) -> AnyView {
     let shell = use_shell();
     button(words, "button", Box::new(move || shell.go(screen.clone())))
+}
+
+/// Something that is not on this phone.
+fn not_here() -> AnyView {
+    view! {
+        <section class="card stack">
+            <h2>{text::NOT_HERE}</h2>
+            <p>{text::NOT_HERE_MORE}</p>
+        </section>
+    }
+    .into_any()
 }

@@ -2,8 +2,10 @@
 
 use leptos::prelude::*;
 
+use text::desk as words;
+
 use super::items::{once_read, Item, Source};
-use super::{button, list, save, words};
+use super::{button, list, save};
 use reports::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
     Scheme, Standings, MOST_MEETINGS,
@@ -47,7 +49,7 @@ pub fn of_file(id: String) -> AnyView {
     once_read(move |items| {
         let item = items.iter().find(|item| item.id == id);
         let Some(Source::Pool(pool)) = item.map(|item| &item.source) else {
-            return words::not_here();
+            return super::not_here();
         };
         let order = pool.rank_by.iter().map(|c| {
             let name = criterion_words(*c);
@@ -71,7 +73,11 @@ pub fn of_file(id: String) -> AnyView {
 fn results(chosen: &[&Item]) -> Vec<Played> {
     let result = |item: &&Item| {
         let line = item.line.as_ref()?;
-        let name = format!("{} ({})", item.title, words::kind_of(line));
+        let name = format!(
+            "{} ({})",
+            item.title,
+            words::kind_of(line, line.last_at.map(device::local_time))
+        );
         let mut played = line.result(name);
         played.source.pool.clone_from(&item.group);
         Some(played)

@@ -2,9 +2,10 @@
 
 mod show;
 mod take;
-mod words;
 
 use leptos::prelude::*;
+
+use text::hand_over as words;
 
 use self::show::Codes;
 use super::session::use_session;

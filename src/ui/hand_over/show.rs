@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-use super::words;
 use crate::session::use_session;
 use device::{every, prefers_reduced_motion, Ticker};
 use record::{frames, pack, Code, DIGITS_LARGE, DIGITS_SMALL};
+use text::hand_over as words;
 
 /// How long a code stands before the next one comes: a camera needs two or three pictures of it. Our own
 /// choice.

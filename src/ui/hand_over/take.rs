@@ -4,12 +4,12 @@
 use leptos::html;
 use leptos::prelude::*;
 
-use super::words;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::{take_in, Library};
 use device::{after, codes_in_photo, Camera, Ticker};
 use record::{Gathering, Log, Seen};
+use text::hand_over as words;
 
 /// Between two looks; a camera gives thirty pictures a second and a phone has other things to do.
 const LOOK_MS: u32 = 120;

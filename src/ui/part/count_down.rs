@@ -1,7 +1,6 @@
 //! A count-down that is computed from the clock each time, never counted.
 
 use crate::session::{use_session, Session};
-use crate::text;
 use game::RunningTimer;
 use leptos::prelude::*;
 

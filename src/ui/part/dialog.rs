@@ -6,7 +6,6 @@ use leptos::prelude::*;
 
 use super::keys::go_on_at;
 use crate::shell::{use_shell, Screen};
-use crate::text;
 use device::Focus;
 
 /// A sheet of choices from the bottom of the screen.

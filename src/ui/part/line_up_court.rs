@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::text_before as text;
 use rules::{Shirt, Team};
+use text::before as words;
 
 /// The places of one team: 4, 3, 2 at the net and 5, 6, 1 behind.
 #[component]
@@ -29,7 +29,7 @@ pub fn LineUpCourt(
             None => String::new(),
         }
     };
-    let name = move |place: usize| text::place_holds(place + 1, &shown(place));
+    let name = move |place: usize| words::place_holds(place + 1, &shown(place));
     let one = move |place: usize| {
         let class = format!("place place-{}", place + 1);
         // The number of the place is drawn by the style sheet.

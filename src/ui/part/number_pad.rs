@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::text_before as text;
 use rules::Shirt;
+use text::before as words;
 
 /// Shirts have at most this many digits here (the rules of a match may allow fewer).
 const DIGITS: usize = 3;
@@ -57,8 +57,8 @@ pub fn NumberPad(
                 // The keys below are the keyboard; a real one still types here.
                 inputmode="none"
                 autocomplete="off"
-                placeholder=text::NUMBER
-                aria-label=text::SHIRT_NUMBER
+                placeholder=words::NUMBER
+                aria-label=words::SHIRT_NUMBER
                 prop:value=move || typed.get()
                 on:input:target=move |ev| set(ev.target().value())
                 on:keydown=move |ev| {
@@ -72,7 +72,7 @@ pub fn NumberPad(
             <button
                 type="button"
                 class="key"
-                aria-label=text::DELETE_DIGIT
+                aria-label=words::DELETE_DIGIT
                 disabled=nothing
                 on:click=move |_| typed.update(|t| { t.pop(); })
             >
@@ -80,7 +80,7 @@ pub fn NumberPad(
             </button>
             {key('0')}
             <button type="button" class="key take" disabled=nothing on:click=move |_| take()>
-                {text::ADD}
+                {words::ADD}
             </button>
         </div>
     }

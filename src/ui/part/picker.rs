@@ -4,7 +4,6 @@
 use leptos::prelude::*;
 
 use crate::session::use_session;
-use crate::text;
 use rules::{Shirt, Team};
 
 /// One button.

@@ -7,7 +7,6 @@ use super::cards::Cards;
 use super::dialog::Drawer;
 use crate::play::{follow, Court};
 use crate::session::{use_session, NotEntered, Refused};
-use crate::text;
 use game::{preview_sanction, say, Kind};
 
 /// Shows the session's refused entry. Mounted once, by the shell.

@@ -13,7 +13,6 @@ use crate::part::picker::{asked, buttons, Choice, Lie};
 use crate::part::team_mark::TeamMark;
 use crate::screens::between_sets;
 use crate::session::use_session;
-use crate::text;
 use game::entry::Toss;
 use game::{Kind, Timed};
 use rules::{Team, CALL_BACK_SECONDS};

@@ -7,7 +7,6 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::{can_be_named, named_before, notices, Kind, Notice};
 use rules::{Shirt, Team};
 

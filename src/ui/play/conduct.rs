@@ -9,7 +9,6 @@ use super::panel::Frame;
 use crate::part::cards::Cards;
 use crate::part::picker::{asked, buttons, question, Choice, Lie};
 use crate::session::{use_session, Refused};
-use crate::text;
 use game::entry::{Level, Who};
 use game::{level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State};
 use rules::Team;

@@ -6,7 +6,6 @@ use super::court::use_court;
 use super::signal_card::SignalStep;
 use crate::part::cards::Cards;
 use crate::session::use_session;
-use crate::text;
 use game::{preview_sanction, say, Kind, SanctionPreview};
 
 /// What follows from an entry.

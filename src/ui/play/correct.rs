@@ -10,7 +10,6 @@ use super::panel::Frame;
 use crate::part::picker::{asked, buttons, fixed, teams, Lie};
 use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::use_session;
-use crate::text;
 use game::Kind;
 use rules::{Score, Team};
 

@@ -2,11 +2,10 @@
 
 use leptos::prelude::*;
 
-use super::delay::Delaying;
 use super::replay::Which;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Shell};
-use crate::text;
+use app::delaying::Delaying;
 use device::Focus;
 use game::entry::By;
 use game::NO_RALLY_MS;

@@ -7,49 +7,8 @@ use super::consequence::Consequence;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::text;
-use game::Kind;
+use app::delaying::Delaying;
 use rules::Team;
-
-/// What happened.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Delaying {
-    /// A request that could not be granted and held nobody up.
-    Improper,
-    /// A request that held play up.
-    Request,
-    /// Any other delay.
-    Other,
-    /// A libero replacement after the whistle and before the service hit (19.3.2.5, 19.3.2.6).
-    LateReplacement,
-}
-
-impl Delaying {
-    /// The entry.
-    fn kind(self, team: Team) -> Kind {
-        match self {
-            Delaying::Improper => Kind::ImproperRequest { team },
-            Delaying::Request => Kind::Delay {
-                team,
-                request: true,
-            },
-            Delaying::Other => Kind::Delay {
-                team,
-                request: false,
-            },
-            Delaying::LateReplacement => Kind::LateReplacement { team },
-        }
-    }
-
-    /// The other half of the judgement: whether a request held play up.
-    const fn instead(self) -> Option<Delaying> {
-        match self {
-            Delaying::Improper => Some(Delaying::Request),
-            Delaying::Request => Some(Delaying::Improper),
-            Delaying::Other | Delaying::LateReplacement => None,
-        }
-    }
-}
 
 /// The panel.
 #[component]

@@ -6,7 +6,6 @@ use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
 use super::held::Held;
 use crate::session::use_session;
-use crate::text;
 use game::entry::{Change, Kind};
 use game::{notices, say_question, Notice, Replay};
 use rules::Team;

@@ -9,7 +9,6 @@ use super::signal_card::end_of_set;
 use super::Aside;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::text;
 
 /// The screen after the last point.
 #[component]

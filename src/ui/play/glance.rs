@@ -14,7 +14,6 @@ use crate::part::keys::go_on_at;
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
 use crate::shell::use_shell;
-use crate::text;
 use rules::Team;
 
 /// What stays below the halves while only the court shows.

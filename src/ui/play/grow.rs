@@ -6,7 +6,6 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use crate::part::picker::{buttons, fixed, Lie};
 use crate::session::use_session;
-use crate::{text, text_before};
 use game::entry::Amendment;
 use game::Kind;
 use rules::{ByTeam, Preset, Team};
@@ -92,14 +91,14 @@ pub fn Grow(
     });
     let yes = Signal::derive(move || {
         let preset = preset.get();
-        preset.map_or_else(String::new, |p| text::grow_to(text_before::preset(p)))
+        preset.map_or_else(String::new, |p| text::grow_to(text::before::preset(p)))
     });
     let done = Callback::new(move |()| open.set(false));
     let is = Callback::new(move |i: usize| preset.get() == Some(GROWN[i]));
     let choose = Callback::new(move |i: usize| preset.set(Some(GROWN[i])));
     view! {
         <p>{text::GROW_MORE}</p>
-        {buttons(Lie::Lines, fixed(GROWN.map(text_before::preset)), Some(is), choose)}
+        {buttons(Lie::Lines, fixed(GROWN.map(text::before::preset)), Some(is), choose)}
         <Consequence kind yes done />
     }
 }

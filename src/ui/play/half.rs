@@ -9,7 +9,6 @@ use super::pad::Pad;
 use crate::part::afterwards::afterwards;
 use crate::part::team_mark::TeamMark;
 use crate::session::{use_session, Session};
-use crate::text;
 use game::{speaker, Kind, Phase, Speaker, State};
 use rules::{Shirt, Team};
 

@@ -5,7 +5,6 @@ use leptos::prelude::*;
 
 use super::court::{follow, use_court, Court};
 use crate::session::{use_session, Session};
-use crate::text;
 use game::{held_points, HeldPoint, Kind};
 
 /// What is asked about now. Only a page that has held one back itself asks about earlier ones.

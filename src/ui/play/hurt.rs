@@ -8,7 +8,6 @@ use super::panel::Frame;
 use super::replay::Which;
 use crate::part::picker::{asked, buttons, fixed, teams, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::entry::{By, Forced, ReplayWhy};
 use game::{legal_for, preview_substitution, Kind, State};
 use rules::{Shirt, Team};

@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
 use crate::session::{use_session, Session};
-use crate::text;
 use game::{orphaned_by, Kind, Phase};
 
 /// Takes an entry back, and ends the count-downs that only it had started.

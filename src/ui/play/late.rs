@@ -8,7 +8,6 @@ use super::court::use_court;
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::{use_session, Session};
-use crate::text;
 use game::entry::{Fault, Found, LateFault, Since};
 use game::{Kind, SetPlay, State};
 use rules::{Score, Shirt, Team};

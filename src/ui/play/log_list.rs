@@ -8,7 +8,6 @@ use super::reasons::of_entry;
 use crate::part::afterwards::by_and_by;
 use crate::part::dialog::Drawer;
 use crate::session::use_session;
-use crate::text;
 use game::{say, Kind, Outcome};
 use reports::{clock_doubts, words};
 
@@ -49,7 +48,7 @@ pub fn LogList() -> impl IntoView {
                 let quiet = matches!(entry.kind, Kind::Timer(_));
                 lines.push(Line {
                     n: entry.n,
-                    time: text::clock_time(entry.at),
+                    time: text::clock_time(entry.at.map(device::local_time)),
                     words: text::entry(entry, state),
                     score: after
                         .play()

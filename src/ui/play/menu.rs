@@ -10,7 +10,6 @@ use crate::part::picker::{buttons, Choice, Lie};
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::export;
-use crate::text;
 use game::{Kind, Phase, State};
 use rules::SetLimit;
 

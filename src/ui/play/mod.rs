@@ -45,12 +45,10 @@ use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use crate::part::afterwards::afterwards;
 use crate::part::team_mark::TeamMark;
-use crate::text;
 use game::Phase;
 use rules::Team;
 
 pub use court::{follow, use_court, Court};
-pub use delay::Delaying;
 pub use log_list::LogList;
 pub use menu::BarTools;
 pub use running::AlreadyRunning;

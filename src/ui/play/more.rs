@@ -5,11 +5,10 @@ use leptos::prelude::*;
 
 use super::captain::requests_by;
 use super::court::{use_court, Panel};
-use super::delay::Delaying;
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
+use app::delaying::Delaying;
 use game::{legal, Kind};
 use rules::Team;
 

@@ -7,7 +7,6 @@ use super::court::use_court;
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::entry::LiberoWhy;
 use game::Kind;
 use rules::{Shirt, Team};

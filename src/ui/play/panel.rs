@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::court::use_court;
 use crate::part::keys::go_on_at;
 use crate::shell::use_shell;
-use crate::text;
 
 /// The frame.
 #[component]

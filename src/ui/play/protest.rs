@@ -7,7 +7,6 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::text;
 use game::entry::Protested;
 use game::{last_speaker, Kind, Phase};
 use rules::Team;

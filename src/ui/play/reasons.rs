@@ -6,7 +6,6 @@ use super::signal_card::SignalCard;
 use crate::part::picker::{buttons, Choice, Lie};
 use crate::session::{use_session, Session};
 use crate::shell::use_shell;
-use crate::text;
 use game::{say, Kind, Phase, Said};
 use rules::{Cause, Group, Team};
 

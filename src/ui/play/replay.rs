@@ -6,7 +6,6 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::entry::ReplayWhy;
 use game::{Kind, Phase};
 

@@ -7,7 +7,6 @@ use crate::part::dialog::Drawer;
 use crate::part::picker::{asked, teams};
 use crate::part::text_field::{text_field, Beside, Takes};
 use crate::session::use_session;
-use crate::text;
 use game::{Joined, Kind};
 use rules::{Score, Team};
 

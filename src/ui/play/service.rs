@@ -5,7 +5,6 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use crate::session::use_session;
-use crate::text;
 use game::Phase;
 
 /// A whistle: the entry that it waits for, and when it was.

@@ -7,7 +7,6 @@ use super::consequence::Consequence;
 use super::panel::Frame;
 use crate::part::picker::{buttons, fixed, Lie};
 use crate::session::use_session;
-use crate::text;
 use game::entry::Scope;
 use game::Kind;
 use rules::Team;

@@ -11,7 +11,6 @@ use crate::part::afterwards::afterwards;
 use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::part::signal_figure::SignalFigure;
 use crate::session::{use_session, Session};
-use crate::text;
 use game::entry::{By, SeenBy};
 use game::Kind;
 use rules::{Cause, Shirt, Signal, Team};

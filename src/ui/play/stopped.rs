@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use super::consequence::Consequence;
 use crate::session::use_session;
-use crate::text;
 use game::entry::Court;
 use game::{Kind, Phase};
 

@@ -7,7 +7,6 @@ use super::court::use_court;
 use super::panel::Frame;
 use crate::part::picker::{asked, buttons, fixed, question, Choice, Lie};
 use crate::session::{use_session, Refused, Session};
-use crate::text;
 use game::entry::{Change, Forced};
 use game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
 use rules::{Shirt, Team};

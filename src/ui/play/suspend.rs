@@ -6,7 +6,6 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::part::picker::{buttons, fixed, Lie};
-use crate::text;
 use game::Kind;
 
 /// The panel.

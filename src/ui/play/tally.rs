@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use super::court::{stand_left, use_court};
 use super::running::AlreadyRunning;
 use crate::session::use_session;
-use crate::text;
 use game::entry::Toss;
 use game::{Kind, Phase};
 

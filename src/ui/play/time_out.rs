@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use crate::part::count_down::CountDown;
 use crate::session::{use_session, Session};
-use crate::text;
 use game::{Kind, RunningTimer, Timed};
 
 /// Ends a count-down.

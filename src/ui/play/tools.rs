@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use crate::session::use_session;
-use crate::text;
 use game::{say, Kind};
 use rules::Team;
 

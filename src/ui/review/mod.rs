@@ -1,18 +1,17 @@
 //! The look back on a match: pictures first, each with the same in words, and a card for the talk.
 
-mod words;
-
 use leptos::prelude::*;
+
+use text::review as words;
 
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
-use super::text;
 use game::{Phase, State};
 use reports::review::{say, Review};
 use reports::Picture;
 use rules::{ByTeam, Team};
 
-pub use words::REVIEW;
+pub use text::review::REVIEW;
 
 /// The screen, for the open match.
 pub fn review() -> AnyView {

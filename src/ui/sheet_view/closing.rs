@@ -4,7 +4,6 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
-use super::words;
 use crate::before::{DetailsForm, SignPad};
 use crate::part::dialog::Drawer;
 use crate::session::{use_session, Session};
@@ -12,6 +11,7 @@ use game::entry::{Check, Protested};
 use game::{Kind, Phase, Replay, Signer};
 use reports::words as paper;
 use reports::{Sheet, Signed};
+use text::sheet as words;
 
 /// What is asked in the drawer.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -4,14 +4,13 @@
 use leptos::prelude::*;
 
 use super::closing::Asked;
-use super::words;
 use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::text;
 use game::{say_question, Kind, Replay, State};
 use reports::audit::{self, Finding, Remedy};
 use rules::Team;
+use text::sheet as words;
 
 /// Teams, sets and points, as everybody who signs sees them.
 pub(super) fn result(state: &State) -> AnyView {

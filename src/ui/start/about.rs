@@ -2,8 +2,6 @@
 
 use leptos::prelude::*;
 
-use crate::text;
-
 /// The screen.
 #[component]
 pub fn About() -> impl IntoView {

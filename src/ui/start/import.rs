@@ -11,8 +11,6 @@ use crate::before::{drawn, keep_drawn};
 use crate::session::{use_session, Session};
 use crate::shelf::{Laid, PAPERS, POOLS};
 use crate::shell::{use_shell, Screen};
-use crate::text;
-use crate::text_before::library as words;
 use app::parts::{Parts, Step};
 use device::WriterLock;
 use record::{
@@ -20,6 +18,7 @@ use record::{
     MOST_BACKUP_BYTES, MOST_MATCHES,
 };
 use reports::FileKind;
+use text::before::library as words;
 
 /// Takes in a file that is neither a match nor a backup: says what became of it, and whether it is here
 /// now; none where it is of no kind that is taken in there.

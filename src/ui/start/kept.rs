@@ -3,12 +3,11 @@
 use std::sync::Arc;
 
 use crate::before::drawn;
-use crate::text;
-use crate::text_before::library as words;
 use app::store::Found;
 use app::summary::{Stage, Summary};
 use game::{Entry, Replay, State};
 use record::{KeptMatch, Log};
+use text::before::library as words;
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program

@@ -7,11 +7,11 @@ use leptos::prelude::*;
 use super::kept::{came_damaged, put_away, Kept, Listed};
 use crate::before::forget_drafts;
 use crate::session::{use_session, Session};
-use crate::text_before::library as words;
 use app::store::Store;
 use device::WriterLock;
 use game::Entry;
 use record::{LineWriter, Log, TakeIn};
+use text::before::library as words;
 
 /// Lists that were made meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 8;

@@ -12,10 +12,10 @@ use leptos::prelude::*;
 
 use super::desk::Place;
 use super::session::{use_session, NotEntered};
-use super::shell::{use_shell, Screen, Theme};
-use super::text;
+use super::shell::{use_shell, Screen};
+use app::machine::Offline;
 use app::summary::Stage;
-use device::Offline;
+use app::theme::Theme;
 use game::entry::Heading;
 use rules::{ByTeam, Preset};
 

@@ -1,6 +1,5 @@
 //! A match as a file, handed over only by somebody's tap.
 
-use crate::text;
 use device::Parcel;
 use game::State;
 use record::Log;

@@ -8,9 +8,8 @@ use super::{export, screen_of};
 use crate::part::dialog::Confirm;
 use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::shell::{use_shell, Screen};
-use crate::text;
-use crate::text_before::library as words;
 use reports::fits;
+use text::before::library as words;
 
 /// Fewer are found by looking.
 const WORTH_FINDING: usize = 4;
@@ -26,7 +25,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     let asked = move || typed.with(|t| !t.trim().is_empty());
     let fit = move |kept: &Listed| {
         let of = &kept.summary;
-        let day = text::when(of.last_at);
+        let day = text::when(of.last_at.map(device::local_time));
         let found = typed.with(|t| fits(&of.words, of.scheduled.as_deref(), &day, t));
         // What came from outside just now is to be seen, whatever is looked for.
         library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
@@ -114,7 +113,7 @@ fn SheetLine(
     let teams = text::listed_teams(&kept.summary);
     let standing = text::listed_standing(&kept.summary);
     let readable = kept.summary.is_readable;
-    let mut about = vec![text::when(kept.summary.last_at)];
+    let mut about = vec![text::when(kept.summary.last_at.map(device::local_time))];
     if kept.archived {
         about.push(words::IS_ARCHIVED.to_owned());
     }

@@ -7,16 +7,17 @@ use super::library::Library;
 use crate::part::dialog::Confirm;
 use crate::session::use_session;
 use crate::shelf::{PAPERS, POOLS};
-use crate::text::day_of;
-use crate::text_before::library as words;
-use device::{Handed, Kept as Promise, Parcel, Room};
+use app::machine::{StoragePromise, StorageRoom};
+use device::{Handed, Parcel};
 use record::{write_backup, OnDesk};
+use text::before::library as words;
+use text::day_of;
 
 /// Backup, room, promise, move, wipe.
 #[component]
 pub(super) fn Storage(library: Library) -> impl IntoView {
-    let room = RwSignal::new(None::<Room>);
-    let promise = RwSignal::new(None::<Promise>);
+    let room = RwSignal::new(None::<StorageRoom>);
+    let promise = RwSignal::new(None::<StoragePromise>);
     let says = RwSignal::new("");
     let asking = RwSignal::new(false);
     let look = move || {
@@ -58,7 +59,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
             <p class="sentence" role="status">{says}</p>
             <p id="room">{move || words::room(room.get())}</p>
             <p id="promise">{move || promise.get().map(words::kept)}</p>
-            {move || (promise.get() == Some(Promise::No)).then(|| view! {
+            {move || (promise.get() == Some(StoragePromise::No)).then(|| view! {
                 <button type="button" class="button" on:click=ask>
                     {words::ASK_TO_KEEP}
                 </button>
@@ -115,7 +116,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
             device::pause(0).await;
         }
         let parcel = Parcel {
-            name: words::backup_name(&day_of(now)),
+            name: words::backup_name(&day_of(device::local_time(now))),
             mime: "application/json".into(),
             bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
         };

@@ -35,7 +35,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             );
             match toss.chosen() {
                 Some((by, choice)) => {
-                    let won = crate::text_before::won_and_chose(&name(by), choice);
+                    let won = crate::before::won_and_chose(&name(by), choice);
                     format!("{outcome}. {won}")
                 }
                 None => outcome,

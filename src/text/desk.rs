@@ -1,9 +1,6 @@
 //! The words of the desk, in one place; a second language is a second file like this one.
 
-use leptos::prelude::*;
-
-use super::items::Item;
-use crate::text;
+use app::machine::LocalTime;
 use reports::list::{say_findings, Line};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::{say_doubt, words as criterion_words, Criterion};
@@ -115,14 +112,14 @@ pub fn found(count: usize) -> String {
     }
 }
 
-/// What an item is.
-pub fn kind_of(line: &Line) -> String {
+/// What an item is, and when its last entry was made.
+pub fn kind_of(line: &Line, last: Option<LocalTime>) -> String {
     let what = if line.on_paper { "On paper" } else { "Record" };
     let number = match line.number.as_str() {
         "" => String::new(),
         number => format!(", match {number}"),
     };
-    let when = match text::when(line.last_at).as_str() {
+    let when = match crate::when(last).as_str() {
         "" => String::new(),
         when => format!(", last entry {when}"),
     };
@@ -137,14 +134,6 @@ pub fn in_doubt(line: &Line) -> Option<String> {
         "this record"
     };
     Some(format!("In doubt: {}", say_doubt(name, line.doubt?)))
-}
-
-/// An item among others.
-pub fn described(item: &Item) -> String {
-    match &item.line {
-        Some(line) => format!("{}, {}. {}.", item.title, line.say_result(), kind_of(line)),
-        None => item.title.clone(),
-    }
 }
 
 /// The rule of order in a line.
@@ -228,17 +217,6 @@ pub fn rule(rule: &str) -> String {
         "school" => "A limit of this competition".into(),
         rule => format!("Rule {rule}"),
     }
-}
-
-/// Something that is not on this phone.
-pub fn not_here() -> AnyView {
-    view! {
-        <section class="card stack">
-            <h2>{text::NOT_HERE}</h2>
-            <p>{text::NOT_HERE_MORE}</p>
-        </section>
-    }
-    .into_any()
 }
 
 pub fn they_part(set: u8, rally: usize, score: Score) -> String {

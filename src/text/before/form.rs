@@ -1,6 +1,6 @@
 //! The words of the forms for a match: names, circumstances, rules.
 
-use crate::before::Field;
+use app::field::Field;
 use rules::{Preset, Rules, Sets, SubstitutionPolicy, WarmUpStyle};
 
 /// Above the form.

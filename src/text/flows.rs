@@ -2,7 +2,7 @@
 //! are short, interruptions.
 
 use super::team_name;
-use crate::play::Delaying;
+use app::delaying::Delaying;
 use game::entry::{Fault, Level, LiberoWhy, Scope, SeenBy, Who};
 use game::{Kind, State, RECOVERY_SECONDS};
 use rules::{Shirt, Team};

@@ -1,6 +1,6 @@
 //! The words of the toss.
 
-use device::Face;
+use app::machine::Face;
 use game::Choice;
 use reports::words::chosen;
 

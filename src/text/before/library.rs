@@ -1,7 +1,7 @@
 //! The words of the matches on the phone: finding, putting away, deleting, the backup of everything,
 //! the storage.
 
-use device::{Kept, Room};
+use app::machine::{StoragePromise, StorageRoom};
 use record::TakeIn;
 
 /// Label of the field.
@@ -152,9 +152,9 @@ fn bytes(count: u64) -> String {
 
 /// How much room is used.
 #[must_use]
-pub fn room(room: Option<Room>) -> String {
+pub fn room(room: Option<StorageRoom>) -> String {
     match room {
-        Some(Room { used, quota }) => format!(
+        Some(StorageRoom { used, quota }) => format!(
             "The app and its records use about {} of {} on this phone.",
             bytes(used),
             bytes(quota)
@@ -165,14 +165,16 @@ pub fn room(room: Option<Room>) -> String {
 
 /// Whether the browser keeps it.
 #[must_use]
-pub fn kept(kept: Kept) -> &'static str {
+pub fn kept(kept: StoragePromise) -> &'static str {
     match kept {
-        Kept::Yes => "The browser has promised to keep the records until you delete them.",
-        Kept::No => {
+        StoragePromise::Yes => {
+            "The browser has promised to keep the records until you delete them."
+        }
+        StoragePromise::No => {
             "The browser has not promised to keep the records: it may clear them when the phone is \
              full, or after some days without a visit. Make a backup of what matters."
         }
-        Kept::Unknown => {
+        StoragePromise::Unknown => {
             "This browser does not say whether it keeps the records. Make a backup of what matters."
         }
     }

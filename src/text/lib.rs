@@ -1,4 +1,7 @@
-//! The words of the screens, in one place; a second language is a second folder like this one.
+//! Every word of the screens, in one place; a second language is a second folder like this one.
+
+// The words say themselves what they are.
+#![allow(missing_docs)]
 
 mod captains;
 mod consequence;
@@ -10,6 +13,12 @@ mod sanctions;
 mod score;
 mod signals;
 
+pub mod before;
+pub mod desk;
+pub mod hand_over;
+pub mod review;
+pub mod sheet;
+
 pub use captains::*;
 pub use consequence::*;
 pub use corrected::*;
@@ -20,13 +29,12 @@ pub use sanctions::*;
 pub use score::*;
 pub use signals::*;
 
-use super::session::Saved;
-use super::shell::Theme;
-use app::keeper::Told;
+use app::keeper::{Saved, Told};
+use app::machine::{LocalTime, Offline, ReadTrouble};
 use app::merge::{Damage, What};
 use app::ports::{Health, Standing};
 use app::summary::{Stage, Summary};
-use device::{LocalTime, Offline, ReadTrouble};
+use app::theme::Theme;
 use game::{isolated, Refusal, State};
 use record::{Foreign, Reading};
 use reports::words::span;
@@ -274,29 +282,27 @@ pub fn listed_standing(summary: &Summary) -> String {
 
 /// A date and a time.
 #[must_use]
-pub fn when(at: Option<i64>) -> String {
+pub fn when(at: Option<LocalTime>) -> String {
     at.map_or_else(String::new, |at| format!("{}, {}", day_of(at), time_of(at)))
 }
 
 /// The day of a moment; written so, days sort as text.
 #[must_use]
-pub fn day_of(ms: i64) -> String {
-    let t = LocalTime::at(ms);
+pub fn day_of(t: LocalTime) -> String {
     format!("{:04}-{:02}-{:02}", t.year, t.month, t.day)
 }
 
 /// The time of the day of a moment.
 #[must_use]
-pub fn time_of(ms: i64) -> String {
-    let t = LocalTime::at(ms);
+pub fn time_of(t: LocalTime) -> String {
     format!("{:02}:{:02}", t.hour, t.minute)
 }
 
 /// The time of the day of an entry, to the second.
 #[must_use]
-pub fn clock_time(at: Option<i64>) -> String {
+pub fn clock_time(at: Option<LocalTime>) -> String {
     at.map_or_else(String::new, |at| {
-        format!("{}:{:02}", time_of(at), LocalTime::at(at).second)
+        format!("{}:{:02}", time_of(at), at.second)
     })
 }
 
