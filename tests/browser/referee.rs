@@ -301,12 +301,18 @@ impl<'a> Referee<'a> {
         [half(&seen[0]), half(&seen[1])]
     }
 
-    /// Which half belongs to a team now.
+    /// Which half belongs to a team now, once both are drawn.
     pub fn side_of(&mut self, team: &str) -> Side {
-        if self.court()[0].name == team {
-            Side::Left
-        } else {
-            Side::Right
+        let begun = Instant::now();
+        loop {
+            match self.court() {
+                [left, _] if left.name == team => return Side::Left,
+                [_, right] if right.name == team => return Side::Right,
+                _ if begun.elapsed() < Duration::from_secs(10) => {
+                    std::thread::sleep(Duration::from_millis(20));
+                }
+                court => panic!("{team} stands in no half: {court:?}"),
+            }
         }
     }
 
