@@ -35,21 +35,21 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "The libero comes in only once both line-ups are in and checked.".into()
         }
         R::StrikeFirst => {
-            "The entry that opened the match cannot be taken back. Delete the match instead.".into()
+            "The entry that opened the match cannot be undone. Delete the match instead.".into()
         }
         R::StrikeLater { entry } => {
-            format!("Entry {entry} is not an earlier one. Only earlier entries can be taken back.")
+            format!("Entry {entry} is not an earlier one. Only earlier entries can be undone.")
         }
         R::AlreadyStruck { entry } => {
-            format!("Entry {entry} is taken back already. Take back that decision to restore it.")
+            format!("Entry {entry} is already undone. To restore it, undo that step.")
         }
         R::Sealed { entry } => format!(
             "The record is sealed, by entry {entry}. Reopen it first; the reopening stands on the sheet."
         ),
         R::NotSealed => "The record is not sealed, so there is nothing to reopen.".into(),
         R::SealStands { entry } => format!(
-            "Entry {entry} cannot be taken back: seals and reopenings stand on the sheet. Reopen the \
-             record, or seal it anew."
+            "Entry {entry} cannot be undone: seals and reopenings stay on the sheet. Reopen the record, \
+             or seal it again."
         ),
         R::NoSuchRally { entry } => {
             format!("Entry {entry} is not a rally that counts. Choose a rally from the list.")
@@ -100,11 +100,11 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("The list of {} is missing. Enter it before the line-up.", name(*team))
         }
         R::LineUpGiven { team } => format!(
-            "The line-up of {} is in. A change now is a substitution.",
+            "The line-up of {} is confirmed. A change now is a substitution.",
             name(*team)
         ),
         R::LineUpPlayed { team } => format!(
-            "The line-up of {} was handed in and the set runs. A change is a substitution.",
+            "The line-up of {} is confirmed and the set is running. A change now is a substitution.",
             name(*team)
         ),
         R::LineUpMissing { team } => {

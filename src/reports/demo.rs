@@ -13,7 +13,7 @@ use rules::{ByTeam, Cause, Preset, Team};
 /// else.
 const MARK: &str = "invented-day-";
 /// The competition, as it stands on every sheet.
-pub const COMPETITION: &str = "Invented day";
+pub const COMPETITION: &str = "Sample tournament";
 /// Invented names, the first four in pool 1.
 const TEAMS: [&str; 8] = [
     "Otters", "Herons", "Badgers", "Voles", "Newts", "Swifts", "Hares", "Owls",

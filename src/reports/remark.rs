@@ -114,10 +114,7 @@ fn taken_back(replay: &Replay, entry: &Entry, by: u32) -> Option<String> {
         return None;
     }
     let why = why.map(|w| format!(": {w}")).unwrap_or_default();
-    Some(format!(
-        "Entry {} was taken back by entry {by}{why}.",
-        entry.n
-    ))
+    Some(format!("Entry {} was undone by entry {by}{why}.", entry.n))
 }
 
 /// What the rules, or the official, want noted of an entry that counts.

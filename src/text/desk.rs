@@ -23,7 +23,7 @@ pub const POOL_FILE: &str = "Results of a pool, with the rule of order they are 
 pub const RULE_OF_FILE: &str =
     "As the file says it; the first line decides, the next one only among level teams.";
 pub const AGAIN: &str = "Another record of the same match";
-pub const GIVE_BACK: &str = "Bring it back";
+pub const GIVE_BACK: &str = "Undo";
 pub const LIST_CSV: &str = "List for a spreadsheet (CSV)";
 pub const LEAD_OF_BOTH: &str = "How the lead went in both";
 pub const TOUR: &str = "Where to look first";
@@ -31,20 +31,20 @@ pub const TOUR_TABLE: &str = "The table of pool 2, and why";
 pub const TOUR_COMPARE: &str = "Two records that part";
 pub const TOUR_PAPER: &str = "A paper sheet with an error";
 pub const TOUR_FINDINGS: &str = "What to look at in a record";
-pub const TOUR_REVIEW: &str = "The look back on a match";
+pub const TOUR_REVIEW: &str = "The review of a match";
 pub const LOOK_AROUND: &str = "To look around";
-pub const DAY_BRING: &str = "Bring an invented day";
+pub const DAY_BRING: &str = "Add the sample tournament";
 pub const DAY_MORE: &str =
-    "Eight invented teams, two pools, a paper sheet with an error and two records \
-    that differ. One tap takes it away again.";
-pub const DAY_TAKE_AWAY: &str = "Take the invented day away";
-pub const DAY_COMES: &str = "The invented day is being written …";
-pub const DAY_IS_HERE: &str = "The invented day is here.";
-pub const DAY_NOT_KEPT: &str = "The invented day could not be kept on this phone completely.";
-pub const DAY_IS_GONE: &str = "The invented day is gone. Your own matches are untouched.";
+    "Eight invented teams, two pools, a paper sheet with an error and two records that differ. One tap \
+     removes it again.";
+pub const DAY_TAKE_AWAY: &str = "Remove the sample tournament";
+pub const DAY_COMES: &str = "Adding the sample tournament …";
+pub const DAY_IS_HERE: &str = "The sample tournament is here.";
+pub const DAY_NOT_KEPT: &str = "This phone could not store the whole sample tournament.";
+pub const DAY_IS_GONE: &str = "The sample tournament is gone. Your own matches are untouched.";
 pub const NOTHING_HERE: &str =
-    "Nothing lies on the desk. Open match files, twenty at once if you like, key in a paper sheet, or bring \
-    the invented day to look around.";
+    "The desk is empty. Open match files (many at once if you like), key in a paper sheet, or add the \
+     sample tournament to look around.";
 pub const NO_COMPETITION: &str = "Without a competition";
 pub const CHOOSE_ALL: &str = "Choose these";
 pub const CHOSEN: &str = "With the chosen ones";
@@ -173,7 +173,7 @@ pub fn form_not_kept(name: &str) -> String {
 
 /// A file of the desk that cannot be read, and where.
 pub fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} was not taken in. {}", places(problems))
+    format!("{name} was not imported. {}", places(problems))
 }
 
 /// The first problems of a form, each with its place.

@@ -26,7 +26,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             list.players.len()
         ),
         Kind::Check(check) if check.ok => format!("Checked: {}", check.item.replace('_', " ")),
-        Kind::Check(check) => format!("Not in order: {}", check.item.replace('_', " ")),
+        Kind::Check(check) => format!("Problem: {}", check.item.replace('_', " ")),
         Kind::Toss(toss) => {
             let outcome = format!(
                 "Toss: {} to serve first, {} on the left",
@@ -98,7 +98,11 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
         Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
         Kind::Substitution { team, changes, .. } => {
-            format!("Change {}: {}", name(*team), changes_in_words(changes))
+            format!(
+                "Substitution {}: {}",
+                name(*team),
+                changes_in_words(changes)
+            )
         }
         Kind::LiberoReplacement { team, change } => {
             format!("Libero {}: {}", name(*team), one_change(change))
@@ -150,7 +154,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         }
         Kind::ProtestStatement { text, .. } => format!("Protest written: {text}"),
         Kind::Sign { role, .. } => format!("Signed: {role}"),
-        Kind::Strike { entry, .. } => format!("Entry {entry} taken back"),
+        Kind::Strike { entry, .. } => format!("Entry {entry} undone"),
         Kind::Seal { code } => format!("Sealed: {}", record::spaced(code)),
         Kind::Reopen { why: None } => "Reopened".into(),
         Kind::Reopen { why: Some(why) } => format!("Reopened: {why}"),
@@ -168,7 +172,7 @@ pub fn outcome(outcome: &Outcome, state: &State) -> Option<String> {
             game::say(advice, state)
         )),
         Outcome::Refused(why) => Some(format!("Does not count: {}", game::say(why, state))),
-        Outcome::Struck(by) => Some(format!("Taken back by entry {by}")),
+        Outcome::Struck(by) => Some(format!("Undone by entry {by}")),
     }
 }
 

@@ -12,7 +12,7 @@ use rules::{Shirt, Team};
 /// The panel, and the button that opens it.
 pub const HURT: &str = "Somebody hurt";
 /// Whose player.
-pub const HURT_TEAM: &str = "Whose player?";
+pub const HURT_TEAM: &str = "Which team's player?";
 /// Which one.
 pub const HURT_WHO: &str = "Which number? You can leave it out.";
 /// The number is not needed.
@@ -48,14 +48,15 @@ pub const OFFICIAL_HURT: &str =
 /// Nobody can come in.
 pub const NOBODY_CAN_COME: &str = "Nobody can come in for this player by the rules.";
 /// Only the state of the court knows who could come.
-pub const CARE_NO_NUMBER: &str = "To change a player, use Change below the half of the team.";
+pub const CARE_NO_NUMBER: &str =
+    "To replace the player, tap \u{201c}Sub\u{201d} below the team's half.";
 /// Starts it.
 #[must_use]
 pub fn recovery() -> String {
     format!("{} minutes to recover", RECOVERY_SECONDS / 60)
 }
 /// They did not suffice, or were used.
-pub const CANNOT_GO_ON: &str = "The team cannot go on";
+pub const CANNOT_GO_ON: &str = "The team is incomplete";
 
 /// The panel about one player.
 #[must_use]
@@ -94,13 +95,13 @@ pub const ASIDE: &str = "What else happened";
 /// The legend.
 pub const HAPPENED: &str = "What happened?";
 /// A request that held play up.
-pub const REQUEST_DELAY: &str = "Request that held play up";
+pub const REQUEST_DELAY: &str = "Delaying request";
 /// Any other delay.
-pub const OTHER_DELAY: &str = "Another delay";
+pub const OTHER_DELAY: &str = "Other delay";
 /// What tells the three apart (Official Volleyball Rules 2025-2028, 15.11 and 16.1).
 pub const REQUESTS_MORE: &str =
-    "A request that could not be granted and held nobody up is improper: \
-    the first one of a team in the match is only noted. One that held play up is a delay.";
+    "A request that cannot be granted but does not delay play is improper. A team's first one in the \
+     match is only noted. A request that delays play is a delay.";
 /// What happened.
 #[must_use]
 pub const fn delaying(what: Delaying) -> &'static str {
@@ -117,13 +118,14 @@ pub const fn delaying(what: Delaying) -> &'static str {
 pub const fn delay_means(what: Delaying) -> &'static str {
     match what {
         Delaying::Improper => {
-            "A request that could not be granted and held nobody up: too late, one too many, a second \
-             one in the same interruption, or by somebody who may not ask."
+            "A request that cannot be granted but does not delay play. It was too late, one too many, the \
+             second in one interruption, or made by somebody who may not ask."
         }
         Delaying::Request => {
-            "A request that was rejected and held play up, or one for an illegal change."
+            "A request that delayed play: the referee rejected it, or it was for an illegal substitution."
         }
-        Delaying::Other => "Somebody of the team holds play up: slow to come back, slow to serve on.",
+        Delaying::Other => "Somebody of the team delays play. For example, the team is slow to come back \
+            or slow to serve.",
         Delaying::LateReplacement => {
             "The libero came or went after the whistle and before the service hit. The replacement stands."
         }
@@ -134,9 +136,9 @@ pub const fn delay_means(what: Delaying) -> &'static str {
 #[must_use]
 pub const fn delay_instead(instead: Delaying) -> &'static str {
     match instead {
-        Delaying::Improper => "It held nobody up: improper request",
+        Delaying::Improper => "It did not delay play: improper request",
         Delaying::Request | Delaying::Other | Delaying::LateReplacement => {
-            "It held play up: a delay"
+            "It delayed play: a delay"
         }
     }
 }
@@ -150,7 +152,7 @@ pub const LATE: &str = "Fault found late";
 /// The panel, and the button that opens it.
 pub const NEW_LIBERO: &str = "New libero";
 /// The panel, and the button that opens it.
-pub const SHORT: &str = "Cannot play on";
+pub const SHORT: &str = "Incomplete or default";
 
 /// A panel about a team.
 #[must_use]
@@ -196,7 +198,7 @@ pub fn person(who: &Who) -> String {
 pub fn had(level: Option<Level>) -> String {
     match level {
         Some(level) => format!("So far: {}.", super::level(level)),
-        None => "Nothing so far.".into(),
+        None => "No sanction so far.".into(),
     }
 }
 
@@ -240,7 +242,7 @@ pub const LATE_RECORD: &str = "Record the fault";
 pub const fn fault(fault: Fault) -> &'static str {
     match fault {
         Fault::Rotation => "Wrong server",
-        Fault::IllegalSubstitution => "Illegal change",
+        Fault::IllegalSubstitution => "Illegal substitution",
         Fault::IllegalLibero => "Illegal libero",
         Fault::WrongLineUp => "Wrong line-up",
         Fault::UnregisteredPlayer => "Not on the list",
@@ -288,7 +290,7 @@ pub fn name_libero(number: Shirt) -> String {
 #[must_use]
 pub fn libero_why_button(why: LiberoWhy) -> &'static str {
     match why {
-        LiberoWhy::Unable => "Cannot go on",
+        LiberoWhy::Unable => "Injured or ill",
         LiberoWhy::Declared => "Coach has declared it",
     }
 }
@@ -322,7 +324,7 @@ pub fn record_short(scope: Option<Scope>, name: &str) -> String {
 // ---- Interruptions.
 
 /// The field.
-pub const SUSPEND_WHY: &str = "Why (you can leave it out)";
+pub const SUSPEND_WHY: &str = "Why? (optional)";
 /// Reasons on offer, each a plain word for the sheet.
 pub const SUSPEND_WHYS: [&str; 4] = ["Light", "Floor or net", "Hall alarm", "Crowd"];
 /// Enters it.
@@ -370,7 +372,7 @@ pub fn reason_of(n: u32, words: &str) -> String {
 }
 
 /// The field.
-pub const STRIKE_WHY: &str = "Why (you can leave it out)";
+pub const STRIKE_WHY: &str = "Why? (optional)";
 
 // ---- A tally grows.
 
@@ -399,7 +401,7 @@ pub fn grow_to(preset: &str) -> String {
 // ---- At a glance.
 
 /// Only the court.
-pub const GLANCE: &str = "Only the court";
+pub const GLANCE: &str = "Large court";
 /// All of it again.
 pub const WHOLE: &str = "All buttons";
 /// Against pockets.

@@ -60,7 +60,7 @@ pub const SIMPLER: &str = "It cannot be read: simpler codes, more of them";
 pub const FEWER: &str = "Fewer codes, finer ones";
 /// How they are read well.
 pub const CODES_CARE: &str =
-    "Turn the screen's brightness up. The order does not matter, and none harms twice.";
+    "Turn the screen to full brightness. Scan the codes in any order. Scanning a code twice does no harm.";
 
 /// Under a code.
 #[must_use]

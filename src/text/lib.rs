@@ -96,7 +96,7 @@ pub const EXPORT: &str = "Export";
 /// Removes one.
 pub const DELETE: &str = "Delete";
 /// Heading.
-pub const IMPORT: &str = "Bring one in";
+pub const IMPORT: &str = "Import";
 /// The field.
 pub const IMPORT_CHOOSE: &str = "Open a file";
 /// To the screen that takes a record in by camera, and its title.
@@ -116,7 +116,7 @@ pub const ABOUT: &str = "What this app does not replace";
 /// Title of a screen.
 pub const BEFORE: &str = "Before the match";
 /// Title of a screen.
-pub const LOG: &str = "Every entry";
+pub const LOG: &str = "Match log";
 /// Title of a screen.
 pub const SHEET: &str = "Sheet";
 /// A newer version waits.

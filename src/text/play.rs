@@ -14,14 +14,16 @@ pub const STAND: &str = "Stand";
 pub const TABLE: &str = "Table";
 /// The list of further things.
 pub const MENU: &str = "Menu";
-/// Takes the last entry back.
-pub const TAKE_BACK: &str = "Take back";
-/// Nothing to take back.
+/// Makes an entry not count.
+pub const UNDO: &str = "Undo";
+/// Nothing to undo.
 pub const NO_ENTRY: &str = "Nothing recorded yet";
 /// A time-out.
 pub const TIME_OUT: &str = "Time-out";
 /// A substitution.
-pub const CHANGE: &str = "Change";
+pub const SUBSTITUTION: &str = "Substitution";
+/// The same where there is no room.
+pub const SUB: &str = "Sub";
 /// Anything else.
 pub const MORE: &str = "More";
 /// A rally that does not count.
@@ -132,7 +134,7 @@ pub fn notice(notice: &Notice, state: &State) -> String {
     let name = |team: &Team| team_name(state, *team);
     match notice {
         Notice::DoNotStart { item } => {
-            format!("Do not start: {} is not in order", item.replace('_', " "))
+            format!("Do not start: problem with {}", item.replace('_', " "))
         }
         Notice::TeamList { team } => format!("List of {} missing", name(team)),
         Notice::Toss => "Toss".into(),
@@ -147,8 +149,15 @@ pub fn notice(notice: &Notice, state: &State) -> String {
             format!("Libero {player} of {} must leave now", name(team))
         }
         Notice::LastTimeOut { team } => format!("{}: no time-out left", name(team)),
-        Notice::SubstitutionsLeft { team, left: 0 } => format!("{}: no change left", name(team)),
-        Notice::SubstitutionsLeft { team, left } => format!("{}: {left} change left", name(team)),
+        Notice::SubstitutionsLeft { team, left: 0 } => {
+            format!("{}: no substitution left", name(team))
+        }
+        Notice::SubstitutionsLeft { team, left: 1 } => {
+            format!("{}: 1 substitution left", name(team))
+        }
+        Notice::SubstitutionsLeft { team, left } => {
+            format!("{}: {left} substitutions left", name(team))
+        }
         Notice::GameCaptain { team } => super::game_captain_missing(state, *team),
         Notice::Question { .. } => "A question to the first referee".into(),
         Notice::CauseDropped { .. } => {
@@ -354,22 +363,22 @@ pub fn replay_button(why: ReplayWhy) -> String {
 
 /// The panel.
 #[must_use]
-pub fn change_title(name: &str) -> String {
-    format!("Change, {name}")
+pub fn substitution_title(name: &str) -> String {
+    format!("Substitution, {name}")
 }
 
 /// Enters the request.
 #[must_use]
-pub fn record_changes(count: usize) -> String {
+pub fn record_substitutions(count: usize) -> String {
     if count == 1 {
-        "Record this change".into()
+        "Record the substitution".into()
     } else {
-        format!("Record {count} changes")
+        format!("Record {count} substitutions")
     }
 }
 
 /// The legend.
-pub const CHANGE_REASON: &str = "Why";
+pub const SUBSTITUTION_REASON: &str = "Why";
 /// The legend.
 pub const WHO_GOES: &str = "Who goes out?";
 /// A set was begun without them, so nobody is followed.
@@ -401,7 +410,7 @@ pub fn who_comes(out: Option<Shirt>) -> String {
 /// Takes one change out of the request.
 #[must_use]
 pub fn drop_change(change: &Change) -> String {
-    format!("Leave out {}", super::one_change(change))
+    format!("Remove: {}", super::one_change(change))
 }
 
 /// The same on its button.
@@ -454,8 +463,9 @@ pub const TO_REVIEW: &str = "Review";
 /// The way out.
 pub const EXPORT_MATCH: &str = "Export the match as a file";
 /// Above the list.
-pub const LOG_MORE: &str = "The latest entry first. What is taken back stays in the list and no \
-    longer counts.";
+pub const LOG_MORE: &str =
+    "The latest entry comes first. An entry that was undone stays in the list but \
+    does not count.";
 /// A request that cannot be granted.
 pub const IMPROPER: &str = "Improper request";
 /// The legend.
@@ -472,9 +482,9 @@ pub const NOTE_IT: &str = "Note it";
 pub fn set_over(state: &State) -> String {
     state.sets().last().map_or_else(String::new, |set| {
         format!(
-            "Set {} to {}, {}:{}",
-            set.number,
+            "{} win set {}, {}:{}",
             team_name(state, set.winner),
+            set.number,
             set.score[set.winner],
             set.score[set.winner.other()]
         )
@@ -487,7 +497,7 @@ pub fn match_over(state: &State) -> String {
     let won = state.sets_won();
     match state.winner() {
         Some(team) => format!(
-            "Match to {}, {}:{}",
+            "{} win {}:{}",
             team_name(state, team),
             won[team],
             won[team.other()]
@@ -528,16 +538,16 @@ pub const fn turn_label(turned: bool) -> &'static str {
     }
 }
 
-/// Before an older entry is taken back.
+/// Before an older entry is undone.
 #[must_use]
-pub fn take_back_question(n: u32, words: &str) -> String {
-    format!("Take back entry {n}, {words}?")
+pub fn undo_question(n: u32, words: &str) -> String {
+    format!("Undo entry {n}, {words}?")
 }
 
 /// The button of one line.
 #[must_use]
-pub fn take_back_label(n: u32, words: &str) -> String {
-    format!("Take back entry {n}, {words}")
+pub fn undo_label(n: u32, words: &str) -> String {
+    format!("Undo entry {n}, {words}")
 }
 
 /// A person.

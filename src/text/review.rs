@@ -31,11 +31,12 @@ pub const TIME_OUTS_MORE: &str =
     "The next points: filled, won by the team that took the time-out; empty, \
     by the other one.";
 pub const NO_TIME_OUTS: &str = "No time-out was taken.";
-pub const TAKEN_BACK: &str = "Taken back";
-pub const NOTHING_TAKEN_BACK: &str = "Nothing was taken back.";
+pub const TAKEN_BACK: &str = "Undone";
+pub const NOTHING_TAKEN_BACK: &str = "Nothing was undone.";
 
 pub fn usual_pause(seconds: i64) -> String {
-    format!("Where nothing held play up, half of the rallies were entered within {seconds} s after the one before.")
+    format!("When nothing delayed play, half of the rallies were entered within {seconds} s of the one \
+        before.")
 }
 
 /// How many reasons were shown by whom.

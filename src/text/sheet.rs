@@ -9,7 +9,7 @@ pub const POINTS: &str = "Points as a table";
 /// To the screen that hands the record over.
 pub const HAND_OVER: &str = "Hand over";
 /// To the talk about the match.
-pub const TALK: &str = "For the talk afterwards";
+pub const TALK: &str = "Review";
 /// Where the browser has no printing.
 pub const CANNOT_PRINT: &str =
     "This browser cannot print. Save the sheet as a page and print it on another device.";
@@ -48,7 +48,7 @@ pub const DETAILS: &str = "Match details";
 /// To the court.
 pub const TO_COURT: &str = "To the court";
 /// To the list of entries.
-pub const TO_LOG: &str = "To the list of entries";
+pub const TO_LOG: &str = "To the match log";
 /// What can be entered no more is told on the sheet.
 pub const REMARK: &str = "Explain it in a remark";
 /// The field.
@@ -58,7 +58,7 @@ pub const REMARK_GO: &str = "Note it";
 /// Without words.
 pub const REMARK_NEEDS_WORDS: &str = "Write a few words first. They stand on the sheet.";
 /// A check is in order now.
-pub const CLEAR: &str = "It is in order now";
+pub const CLEAR: &str = "All good now";
 /// The field.
 pub const CLEAR_WHO: &str = "Who says so";
 /// Enters it.

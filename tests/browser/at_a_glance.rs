@@ -77,7 +77,7 @@ fn read_from_70_centimetres(stage: &mut Stage) -> Ran {
     }
     referee.browser().screen(360, 740);
     referee.tap("Menu");
-    referee.tap("Only the court");
+    referee.tap("Large court");
     for (width, height) in [(360, 740), (320, 568), (740, 360)] {
         referee.browser().screen(width, height);
         let score = minutes_of_arc(referee, "#half-right .half-score");

@@ -88,12 +88,12 @@ fn a_delay(stage: &mut Stage) -> Ran {
     );
     pictures(&mut referee, "beforehand-improper");
     // The judgement whether it held play up is one tap away, and so is the way back.
-    referee.tap("It held play up: a delay");
+    referee.tap("It delayed play: a delay");
     referee.reads_at(
         "#becomes",
         "First delay in this match: delay warning Yellow card on the wrist",
     );
-    referee.tap("It held nobody up: improper request");
+    referee.tap("It did not delay play: improper request");
     assert_eq!(kinds(&mut referee), [], "nothing is written by looking");
     referee.tap("Record the improper request");
     referee.reads_at(
@@ -120,7 +120,7 @@ fn a_delay(stage: &mut Stage) -> Ran {
     );
 
     referee.tap(&more);
-    referee.tap("Another delay");
+    referee.tap("Other delay");
     referee.reads_at(
         "#becomes",
         "Second delay in this match: delay penalty Red card on the wrist",
@@ -146,7 +146,7 @@ fn a_delay(stage: &mut Stage) -> Ran {
     );
     // In the log and on the sheet they stand as what they were.
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     referee.reads("Delay warning Otters, second improper request");
     Ok(())
 }
@@ -323,10 +323,10 @@ fn signing_and_sealing(stage: &mut Stage) -> Ran {
     referee.reads_at(".drawer #result", &format!("Set 1 {first}"));
     referee.reads_at(".drawer", "still open");
     pictures(&mut referee, "beforehand-signing");
-    referee.tap_in(".drawer", "Signed");
+    referee.tap_in(".drawer", "Save signature");
     referee.reads("Scorer: signed");
     // Each has its way.
-    referee.tap("It is in order now: This check failed and nobody cleared it: net.");
+    referee.tap("All good now: This check failed and nobody cleared it: net.");
     let field = referee.browser().find("#closing-field");
     referee.browser().write(&field, "M. Teal, coach");
     referee.tap_in(".drawer", "Clear the check");
@@ -371,7 +371,7 @@ fn scores_as_drawn(stage: &mut Stage) -> Ran {
     referee.tap("Unlock, corner 2");
     // Away from the court it carries the letters.
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     referee.reads_at(".log", "A 1:3 B");
     Ok(())
 }

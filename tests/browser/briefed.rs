@@ -77,7 +77,7 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.reads_at(".gauge-unit:nth-child(2)", "= 303");
     fill(&mut referee, "What the gauge shows", "3,9");
     referee.reads_at("#gauge-says", "Too soft");
-    referee.tap("Not in order: 3.90 psi, too soft");
+    referee.tap("Problem: 3.90 psi, too soft");
     referee.reads("Do not start. Speak to the coach or the organiser.");
     let replay = referee.replay();
     assert_eq!(
@@ -85,7 +85,7 @@ fn measured(stage: &mut Stage) -> Ran {
         (false, "3.90 psi, too soft".to_owned())
     );
     // Nobody has said anything yet.
-    let clear = referee.browser().find_named("In order now");
+    let clear = referee.browser().find_named("All good now");
     assert_eq!(
         referee
             .browser()
@@ -95,7 +95,7 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.reads("You do not have to settle this alone.");
     referee.tap("Organiser");
     fill(&mut referee, "What was done? (can stay empty)", "pumped up");
-    referee.tap("In order now");
+    referee.tap("All good now");
     assert_eq!(
         last_check(&referee.replay(), "ball"),
         (true, "Organiser: pumped up".to_owned())
@@ -103,15 +103,15 @@ fn measured(stage: &mut Stage) -> Ran {
 
     // The next step in the plan has opened by itself.
     referee.reads("Which adult gives first aid today");
-    referee.tap("In order");
+    referee.tap("All good");
     assert_eq!(
         last_check(&referee.replay(), "first_aid"),
         (true, String::new())
     );
     referee.tap_at("#step-floor");
-    referee.tap("Not in order");
+    referee.tap("Problem");
     fill(&mut referee, "What is wrong? (can stay empty)", "wet");
-    referee.tap("Record: not in order");
+    referee.tap("Record the problem");
     // The button is gone; whoever uses keys is still at this step.
     referee.browser().wait_until(
         "the step has the focus",
@@ -119,7 +119,7 @@ fn measured(stage: &mut Stage) -> Ran {
     );
     // What was done alone clears nothing.
     fill(&mut referee, "What was done? (can stay empty)", "wiped");
-    let clear = referee.browser().find_named("In order now");
+    let clear = referee.browser().find_named("All good now");
     assert_eq!(
         referee
             .browser()
@@ -131,7 +131,7 @@ fn measured(stage: &mut Stage) -> Ran {
         "Which adult has looked at it and says that it is safe now?",
         "Ms Lane",
     );
-    referee.tap("In order now");
+    referee.tap("All good now");
     assert_eq!(
         last_check(&referee.replay(), "floor"),
         (true, "Ms Lane: wiped".to_owned())
@@ -146,7 +146,7 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.reads_at("#net-says", "the sides differ by 5 cm");
     fill(&mut referee, "Right side line", "2.25");
     let words = "2.24 m, measured: middle 2.24, left side line 2.25, right side line 2.25";
-    referee.tap(&format!("In order: {words}"));
+    referee.tap(&format!("All good: {words}"));
     assert_eq!(
         last_check(&referee.replay(), "net"),
         (true, words.to_owned())
@@ -307,7 +307,7 @@ fn signatures(stage: &mut Stage) -> Ran {
     referee.tap(&format!("Sign: captain, {A}"));
     // A slip of the finger is no signature.
     draw(&mut referee, &[(0.25, 0.5), (0.26, 0.5)]);
-    referee.tap("Signed");
+    referee.tap("Save signature");
     referee.reads("That is only a dot.");
     referee.tap("Clear");
     draw(&mut referee, &[(0.25, 0.5), (0.5, 0.25), (0.5, 0.5)]);
@@ -316,11 +316,11 @@ fn signatures(stage: &mut Stage) -> Ran {
         .value("document.querySelector('.sign-pad path').getAttribute('d')");
     let path = path.as_str().unwrap_or_default().to_owned();
     assert!(path.starts_with('M') && path.contains('L'), "{path:?}");
-    referee.tap("Signed");
+    referee.tap("Save signature");
     referee.browser().find(".sign-status .drawn");
     // The coach has no finger free: a plain tap.
     referee.tap(&format!("Sign: coach, {A}"));
-    referee.tap("Signed");
+    referee.tap("Save signature");
     let replay = referee.replay();
     for signer in [Signer::Captain(Team::A), Signer::Coach(Team::A)] {
         assert!(
@@ -338,7 +338,7 @@ fn signatures(stage: &mut Stage) -> Ran {
     assert_eq!(again, json!(path));
     // Another list is not what they signed.
     referee.tap("Change this list");
-    for key in ["8", "Add", "Hand in the list (8 players)"] {
+    for key in ["8", "Add", "Confirm the team list (8 players)"] {
         referee.tap(key);
     }
     referee.reads("signed, but the list was changed afterwards");
@@ -370,13 +370,13 @@ fn tossed(stage: &mut Stage) -> Ran {
     // The other captain chose to receive, so the winner serves.
     assert_eq!((toss.first_service, toss.left), (by, by.other()));
     // Tossed with a coin of metal instead; who chose can be left out, or said.
-    referee.tap("Change the toss");
+    referee.tap("Edit the toss");
     referee.tossed(A, A);
     assert_eq!(
         referee.replay().state().toss_to_come().and_then(|t| t.won),
         None
     );
-    referee.tap("Change the toss");
+    referee.tap("Edit the toss");
     referee.tap("We have tossed already");
     referee.tap_in(".toss fieldset:nth-of-type(1)", B);
     referee.tap_in(".toss fieldset:nth-of-type(2)", A);
@@ -433,7 +433,7 @@ fn libero(stage: &mut Stage) -> Ran {
         referee.tap(number);
         referee.tap("Add");
     }
-    for key in ["Number 1", "Captain", "Hand in the list (7 players)"] {
+    for key in ["Number 1", "Captain", "Confirm the team list (7 players)"] {
         referee.tap(key);
     }
     referee.list(B, &[11, 12, 13, 14, 15, 16], 16);

@@ -65,7 +65,7 @@ fn covers(referee: &mut Referee) -> bool {
 }
 
 fn change(referee: &mut Referee, used: u8, out: u16, into: u16) {
-    referee.tap(&format!("Change {A}, {used} of 6 used"));
+    referee.tap(&format!("Substitution {A}, {used} of 6 used"));
     referee.tap(&format!("{out} goes out"));
     referee.tap(&format!("{into} comes in"));
     referee.tap_at("#record-change");
@@ -79,7 +79,7 @@ fn asked_for(stage: &mut Stage) -> Ran {
     assert!(said(referee, "left").ends_with(", captain 1"));
 
     // Nobody of the lists is a coach: the panel says who requests (5.1.2.3).
-    referee.tap(&format!("Change {A}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.reads(&format!(
         "{A} are without a coach: the game captain, number 1, requests."
     ));
@@ -164,7 +164,7 @@ fn protest(stage: &mut Stage) -> Ran {
     );
     assert_eq!(announced.text, "touched block");
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     referee.reads(&format!("Protest announced by {B}: touched block"));
     referee.tap("Back");
 

@@ -83,8 +83,8 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.go_on_with("my-own", crate::kept::begun());
     referee.stage.open();
     referee.tap_at("#to-desk");
-    referee.tap("Bring an invented day");
-    referee.reads("Invented day, Pool 2");
+    referee.tap("Add the sample tournament");
+    referee.reads("Sample tournament, Pool 2");
     is_fit(&mut referee)?;
 
     // The day says itself where to look.
@@ -98,7 +98,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.reads("Another record of the same match");
 
     // The table of a pool, the paper sheet among its matches.
-    referee.tap("Choose these: Invented day, Pool 2");
+    referee.tap("Choose these: Sample tournament, Pool 2");
     referee.reads_at("#desk-chosen", "6 chosen");
     referee.tap_at("#desk-table");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
@@ -144,7 +144,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     is_fit(&mut referee)?;
 
     referee.tap("Back");
-    referee.tap("Take the invented day away");
+    referee.tap("Remove the sample tournament");
     referee.browser().wait_until(
         "the invented day is gone",
         "document.querySelectorAll('.desk-item').length === 1",

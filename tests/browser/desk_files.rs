@@ -62,7 +62,7 @@ fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {
     referee.browser().find("#import");
     let begun = Instant::now();
     referee.open_files(&files);
-    referee.reads("20 files: 17 are on this phone, 3 could not be taken in.");
+    referee.reads("20 files: 17 are on this phone, 3 could not be imported.");
     eprintln!("20 files at once: {:.1} s", begun.elapsed().as_secs_f32());
     for say in [
         "invented-day-1.json is on this phone now.",
@@ -71,7 +71,7 @@ fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {
         "newer.json: ",
         "on-paper.json lies on the desk now.",
         "on-paper-again.json is here already; nothing was changed.",
-        "wrong-box.json was not taken in. sets[0].rounds.A[0]: ",
+        "wrong-box.json was not imported. sets[0].rounds.A[0]: ",
         "pool.json lies on the desk now.",
         "prose.txt: This is not a match record",
     ] {
@@ -127,7 +127,7 @@ fn desk_gives_back_what_was_deleted_and_says_what_cannot_be(stage: &mut Stage) -
         "it is gone",
         "document.querySelectorAll('.desk-item').length === 0",
     );
-    referee.tap("Bring it back");
+    referee.tap("Undo");
     referee.browser().find(".desk-item");
     assert_eq!(referee.browser().value(written), before);
     Ok(())

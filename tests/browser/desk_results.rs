@@ -97,8 +97,10 @@ fn desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match(stage: &mut Stage)
     let mut referee = with_files(stage, &files, 7);
     referee.browser().wait_until(
         "the sheet lies among the matches of its pool",
-        "[...document.querySelectorAll('.desk-item')].find((i) => i.innerText.includes('On paper'))
-            .closest('section').querySelector('h2').innerText === 'Invented day, Pool 1'",
+        "[...document.querySelectorAll('.desk-item')].find((i) => i.innerText.includes('On \
+         paper'))
+            .closest('section').querySelector('h2').innerText === 'Sample tournament, \
+         Pool 1'",
     );
     Ok(())
 }
@@ -127,7 +129,10 @@ fn desk_reads_a_backup_as_it_reads_its_parts_one_by_one(stage: &mut Stage) -> Ra
     let shown = referee.browser().value(groups);
     assert_eq!(
         shown,
-        json!([["Without a competition", 1], ["Invented day, Pool 2", 6]])
+        json!([
+            ["Without a competition", 1],
+            ["Sample tournament, Pool 2", 6]
+        ])
     );
     referee.open_files(&[("large.json".to_owned(), large)]);
     referee.browser().wait_until(
@@ -137,7 +142,7 @@ fn desk_reads_a_backup_as_it_reads_its_parts_one_by_one(stage: &mut Stage) -> Ra
     let mut shown = referee.browser().value(groups);
     let shown = shown.as_array_mut().expect("the groups");
     shown.sort_by_key(|group| group[0].to_string());
-    let of_pool = |n: u8, items: u8| json!([format!("Invented day, Pool {n}"), items]);
+    let of_pool = |n: u8, items: u8| json!([format!("Sample tournament, Pool {n}"), items]);
     assert_eq!(
         *shown,
         [
@@ -179,7 +184,7 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
     referee.browser().find(".desk-item .warn");
     assert_eq!(referee.browser().value(said), both);
 
-    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap("Choose these: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
     for say in [") is damaged. Ask for", ") does not fit, so something"] {
         referee.reads_at("#doubts", say);
@@ -205,18 +210,18 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
 fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> Ran {
     let files: Vec<_> = pool_1().iter().map(file).collect();
     let mut referee = with_files(stage, &files, 6);
-    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap("Choose these: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
     referee.browser().find("#standings");
     let missing =
         "document.querySelector('.desk-findings')?.innerText.includes('missing') ?? false";
     assert_eq!(referee.browser().value(missing), json!(false));
     referee.tap("Twice");
-    referee.reads("6 matches are missing from Invented day, Pool 1");
+    referee.reads("6 matches are missing from Sample tournament, Pool 1");
     referee.browser().picture("desk-meetings");
     // It stays with the other settings of the desk.
     referee.stage.reload();
-    referee.reads("6 matches are missing from Invented day, Pool 1");
+    referee.reads("6 matches are missing from Sample tournament, Pool 1");
     referee.tap("Once");
     referee
         .browser()
@@ -227,7 +232,7 @@ fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> R
 fn desk_says_once_that_two_matches_are_not_one(stage: &mut Stage) -> Ran {
     let files: Vec<_> = pool_1()[..2].iter().map(file).collect();
     let mut referee = with_files(stage, &files, 2);
-    referee.tap("Choose these: Invented day, Pool 1");
+    referee.tap("Choose these: Sample tournament, Pool 1");
     referee.tap_at("#desk-compare");
     referee.reads("These are two different matches");
     let times = "document.querySelector('main').innerText.split('These are two different matches').length - 1";

@@ -136,7 +136,7 @@ fn a_file_that_is_none_is_said_and_nothing_is_lost(stage: &mut Stage) -> Ran {
                 .browser()
                 .value("document.querySelectorAll('.sheet-line').length"),
             json!(1),
-            "{name} was not taken in"
+            "{name} was not imported"
         );
     }
     referee.tap_at("#continue");

@@ -143,7 +143,7 @@ fn a_held_tap_outlives_the_page(stage: &mut Stage) -> Ran {
 fn the_court_answers(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     let before = referee.replay();
-    referee.tap(&format!("Change {A}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.browser().find("#panel-title");
     // Those who are an answer are marked, and nobody else.
     let marked = "['left', 'right'].map((side) =>
@@ -160,7 +160,7 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     referee.reads("Who comes in for 4?");
     assert_eq!(referee.replay().entries(), before.entries());
     referee.tap("8 comes in");
-    referee.tap("Record this change");
+    referee.tap("Record the substitution");
     let replay = referee.court_is_right(false);
     let play = replay.state().play().expect("a set");
     assert!(play.sides[Team::A].on_court().any(|s| s == Shirt(8)));

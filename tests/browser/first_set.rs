@@ -72,11 +72,11 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     referee.reads("0:30");
     referee.tap("End");
 
-    referee.tap(&format!("Change {A}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.tap("3 goes out");
     referee.tap("8 comes in");
-    referee.tap("Record this change");
-    referee.reads(&format!("Change {A}: 8 in for 3"));
+    referee.tap("Record the substitution");
+    referee.reads(&format!("Substitution {A}: 8 in for 3"));
     let replay = referee.court_is_right(false);
     assert!(replay
         .state()
@@ -101,7 +101,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     let set = state.sets().next().expect("a set is over");
     assert_eq!((set.score.a, set.score.b), (25, 5));
     assert_eq!(set.winner, Team::A);
-    referee.reads("Set 1 to Otters, 25:5");
+    referee.reads("Otters win set 1, 25:5");
 
     // What is handed over is what was kept, and folds to the same.
     referee.tap("Menu");

@@ -74,7 +74,7 @@ fn nothing_is_covered(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     let referee = &mut referee;
     // Nothing is sanctioned, one is a warning, the next is a penalty: each says more than the one before.
-    for what in ["Improper request", "Improper request", "Another delay"] {
+    for what in ["Improper request", "Improper request", "Other delay"] {
         referee.tap(&format!("More {A}"));
         referee.tap(what);
         referee.browser().find("#make-it");
@@ -252,7 +252,7 @@ fn begun_against_the_advice(stage: &mut Stage) -> Ran {
     referee.browser().find("#half-left");
     referee.point(Side::Left);
     // Nobody is followed, so the panel says why there is nobody to choose.
-    referee.tap(&format!("Change {A}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.reads_at(".panel", "No line-up");
     Ok(())
 }

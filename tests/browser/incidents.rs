@@ -120,18 +120,18 @@ fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.point_for(A);
     // Two changes in one request, one of them thought better of.
-    referee.tap(&format!("Change {A}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     for (out, into) in [(2, 8), (3, 9), (4, 10)] {
         referee.tap(&format!("{out} goes out"));
         referee.tap(&format!("{into} comes in"));
     }
-    referee.tap("Leave out 9 in for 3");
-    referee.tap("Record 2 changes");
+    referee.tap("Remove: 9 in for 3");
+    referee.tap("Record 2 substitutions");
     // The other team asks in the same interruption.
-    referee.tap(&format!("Change {B}, 0 of 6 used"));
+    referee.tap(&format!("Substitution {B}, 0 of 6 used"));
     referee.tap("6 goes out");
     referee.tap("7 comes in");
-    referee.tap("Record this change");
+    referee.tap("Record the substitution");
     let replay = referee.court_is_right(false);
     assert!(
         holds(&replay, Team::A, 8) && holds(&replay, Team::A, 10) && holds(&replay, Team::A, 3)
@@ -140,7 +140,7 @@ fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
     let used = |team| replay.state().play().map(|p| p.sides[team].substitutions);
     assert_eq!((used(Team::A), used(Team::B)), (Some(2), Some(1)));
     // A second request of one team before the next rally is refused, with its rule.
-    referee.tap(&format!("Change {A}, 2 of 6 used"));
+    referee.tap(&format!("Substitution {A}, 2 of 6 used"));
     referee.tap("5 goes out");
     referee.tap("11 comes in");
     referee.reads("Official Volleyball Rules, 15");
@@ -193,7 +193,7 @@ fn requests_and_delays(stage: &mut Stage) -> Ran {
     );
     referee.tap("Record the delay warning");
     referee.tap(&more);
-    referee.tap("Another delay");
+    referee.tap("Other delay");
     referee.reads_at("#becomes", "Second delay in this match: delay penalty");
     referee.tap("Record the delay penalty");
     let replay = referee.court_is_right(false);
@@ -243,9 +243,9 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
     referee.reads_at("#announced", "Left arm Expulsion (7)");
     // The team has to change, and the panel already knows why.
     referee.reads_at("#due", "must leave");
-    referee.tap_in(".prompt", "Change");
+    referee.tap_in(".prompt", "Substitution");
     referee.tap("8 comes in");
-    referee.tap("Record this change");
+    referee.tap("Record the substitution");
     assert!(holds(&referee.court_is_right(false), Team::A, 8));
     Ok(())
 }
@@ -339,18 +339,18 @@ fn a_team_that_cannot_go_on(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.point_for(B);
     referee.tap(&format!("More {B}"));
-    referee.tap("Cannot play on");
+    referee.tap("Incomplete or default");
     referee.tap("Incomplete, this set");
-    referee.reads_at("#consequence", "Set 1 to Otters, 25:1");
+    referee.reads_at("#consequence", "Otters win set 1, 25:1");
     referee.tap(&format!("{B} loses this set"));
-    referee.reads("Set 1 to Otters, 25:1");
+    referee.reads("Otters win set 1, 25:1");
     referee.reads_at(".interval", "At 0:30 whistle the teams back.");
     // Between the sets: the rest of the match as well.
     referee.tap(&format!("More {B}"));
-    referee.tap("Cannot play on");
+    referee.tap("Incomplete or default");
     referee.tap("Not there or refuses");
     referee.tap(&format!("{B} loses the match by default"));
-    referee.reads("Match to Otters, 3:0");
+    referee.reads("Otters win 3:0");
     let replay = referee.replay();
     assert_eq!(replay.state().phase(), Phase::Finished);
     // After the match a remark still finds its way onto the sheet.
@@ -425,7 +425,7 @@ fn the_service_clock(stage: &mut Stage) -> Ran {
 fn only_the_court(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.tap("Menu");
-    referee.tap("Only the court");
+    referee.tap("Large court");
     referee.browser().find(".floor.glance");
     referee.point(Side::Right);
     let replay = referee.replay();

@@ -133,7 +133,7 @@ fn a_match_goes_on_without_a_network_and_asks_nobody(stage: &mut Stage) -> Ran {
         referee.reads("The match is not over");
         referee.tap("Back");
         referee.tap("Menu");
-        referee.tap("Every entry");
+        referee.tap("Match log");
         referee.tap("Back");
         referee.tap("Back");
         referee.tap_at("#continue");

@@ -84,10 +84,10 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     referee.reads("all.json: 4 matches new");
     // What just came is shown, put away or not.
     lines_are(&mut referee, 4);
-    referee.reads("put away, just brought in");
+    referee.reads("archived, just imported");
     referee.stage.reload();
     lines_are(&mut referee, 3);
-    referee.tap("Show those put away");
+    referee.tap("Show archived matches");
     lines_are(&mut referee, 4);
     referee.tap("From the browser to the installed app");
     let file = referee.browser().full_picture("library-whole");
@@ -122,17 +122,17 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     // What else can be done with it is behind one button.
     let by = |what: &str| format!(".sheet-line button[aria-label^='{what}']");
     let more = by("More: ");
-    referee.tap("Show those put away");
+    referee.tap("Show archived matches");
     referee.tap_at(&more);
-    referee.browser().find(&by("Look back"));
+    referee.browser().find(&by("Review"));
     // Put away and brought back.
-    referee.tap_at(&by("Put away"));
+    referee.tap_at(&by("Archive"));
     lines_are(&mut referee, 0);
-    referee.tap("Show those put away");
+    referee.tap("Show archived matches");
     referee.tap_at(&more);
-    referee.tap_at(&by("Bring back"));
+    referee.tap_at(&by("Restore"));
     referee.tap_at(&more);
-    referee.browser().find(&by("Put away"));
+    referee.browser().find(&by("Archive"));
 
     // Deleted after a question that says what goes.
     referee.tap_at(&by("Delete"));
@@ -143,7 +143,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     referee.tap_in("[role=dialog]", "Delete");
     lines_are(&mut referee, 0);
     referee.stage.reload();
-    referee.tap("Show those put away");
+    referee.tap("Show archived matches");
     lines_are(&mut referee, 3);
 
     // Everything, drawings and settings too.

@@ -156,8 +156,8 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     look.at(referee, "plan");
     referee.tap("Done: Own kit");
     referee.tap_at("#step-net");
-    referee.tap("Not in order");
-    referee.tap("Record: not in order");
+    referee.tap("Problem");
+    referee.tap("Record the problem");
     referee.reads("Do not start. Speak to the coach or the organiser.");
     look.at(referee, "check-failed");
     referee.tap("Caretaker");
@@ -165,7 +165,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
         .browser()
         .find_named("What was done? (can stay empty)");
     referee.browser().write(&note, "antenna changed");
-    referee.tap("In order now");
+    referee.tap("All good now");
     referee.tap_at("#step-net");
     referee.tap("Age group");
     for (field, height) in [
@@ -311,7 +311,7 @@ fn of_play(stage: &mut Stage) -> Ran {
         ("Somebody hurt", "hurt"),
         ("Fault found late", "late-fault"),
         ("New libero", "new-libero"),
-        ("Cannot play on", "cannot-play-on"),
+        ("Incomplete or default", "cannot-play-on"),
     ] {
         referee.tap(panel);
         look.at(referee, &format!("play-{name}"));
@@ -347,7 +347,7 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap_at("#whistle");
     look.at(referee, "play-service-clock");
     referee.tap("Menu");
-    referee.tap("Only the court");
+    referee.tap("Large court");
     look.at(referee, "play-only-the-court");
     referee.tap_at("#lock");
     look.at(referee, "play-locked");
@@ -355,7 +355,7 @@ fn of_play(stage: &mut Stage) -> Ran {
     referee.tap_at("#corner-2");
     referee.tap_at("#whole");
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     look.at(referee, "log");
     referee.tap_at(".log .button");
     look.at(referee, "log-question");
@@ -423,7 +423,7 @@ fn after_a_set(stage: &mut Stage) -> Ran {
         .browser()
         .cdp("Emulation.setEmulatedMedia", media(""));
     referee.tap("Back");
-    referee.reads("Match to");
+    referee.reads(" win ");
     look.at(referee, "match-over");
     referee.tap("Back");
     referee.reads("Matches on this phone");

@@ -78,9 +78,9 @@ fn no_screen_prints_a_button(stage: &mut Stage) -> Ran {
 fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#to-desk");
-    referee.tap("Bring an invented day");
+    referee.tap("Add the sample tournament");
     referee.browser().find("#tour");
-    referee.tap("Choose these: Invented day, Pool 2");
+    referee.tap("Choose these: Sample tournament, Pool 2");
     let home = referee.stage.url();
     let sheet = format!("sheet/{}", demo::id_of(3));
     for (place, shows, most) in [

@@ -260,8 +260,11 @@ impl<'a> Referee<'a> {
         }
         self.tap(&format!("Number {captain}"));
         self.tap("Captain");
-        self.tap(&format!("Hand in the list ({} players)", numbers.len()));
-        self.reads("The list is in");
+        self.tap(&format!(
+            "Confirm the team list ({} players)",
+            numbers.len()
+        ));
+        self.reads("The team list is confirmed");
     }
 
     /// Enters a toss that was made with a coin of metal.
@@ -282,8 +285,8 @@ impl<'a> Referee<'a> {
             let captain = self.sees(&of(", captain"));
             self.tap(&of(if captain { ", captain" } else { "" }));
         }
-        self.tap("Hand in the line-up");
-        self.reads("The line-up is in");
+        self.tap("Confirm the line-up");
+        self.reads("The line-up is confirmed");
     }
 
     // ---- On the court.

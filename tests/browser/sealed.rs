@@ -90,7 +90,7 @@ fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {
             "Captain A" => draw_name(&mut referee),
             _ => {}
         }
-        referee.tap_in(".drawer", "Signed");
+        referee.tap_in(".drawer", "Save signature");
     }
     referee.reads("Scorer: M. Teal, signed");
     // The one that was drawn stands on the sheet and in its page, the others as words.

@@ -98,8 +98,8 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
     assert_eq!(court[0].places, [1, 2, 3, 4, 5, 6]);
     assert_eq!(court[1].places, [1, 8, 3, 4, 5, 6]);
     assert!(replay.state().sanctions().is_empty());
-    assert!(referee.sees(&format!("Change {A}, 0 of 6 used")));
-    assert!(referee.sees(&format!("Change {B}, 1 of 6 used")));
+    assert!(referee.sees(&format!("Substitution {A}, 0 of 6 used")));
+    assert!(referee.sees(&format!("Substitution {B}, 1 of 6 used")));
     // 7.3.5.3: from now on it is a fault, which is found another way.
     assert!(!referee.sees("Other players are on court"));
     Ok(())
@@ -236,7 +236,7 @@ fn time_up(stage: &mut Stage) -> Ran {
     assert_eq!(last(replay.entries()), Kind::TimeUp);
     assert_eq!(replay.state().phase(), Phase::Playing);
     referee.point(Side::Right);
-    referee.reads("Set 1 to Herons, 3:2");
+    referee.reads("Herons win set 1, 3:2");
     let replay = referee.replay();
     let sets: Vec<_> = replay.state().sets().map(|s| (s.score, s.winner)).collect();
     assert_eq!(sets, [(Score { a: 2, b: 3 }, Team::B)]);
@@ -249,7 +249,7 @@ fn time_up(stage: &mut Stage) -> Ran {
     referee.browser().picture("time-up-leads");
     let yes = referee.browser().find_named("Yes, time is up");
     referee.browser().tap_twice(&yes, 150);
-    referee.reads("Set 2 to Otters");
+    referee.reads("Otters win set 2");
     let replay = referee.replay();
     assert_eq!(last(replay.entries()), Kind::TimeUp);
     assert_eq!(replay.state().phase(), Phase::BetweenSets);

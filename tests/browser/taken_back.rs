@@ -95,11 +95,11 @@ fn an_older_entry_is_taken_back_from_the_list(stage: &mut Stage) -> Ran {
     referee.reads_at("#half-left .half-score", "3");
     let first = begun().len() + 1;
     referee.tap("Menu");
-    referee.tap("Every entry");
-    referee.tap(&format!("Take back entry {}, Point {B}", first + 1));
-    referee.reads(&format!("Take back entry {}, Point {B}?", first + 1));
-    referee.tap_in("[role=dialog]", "Take back");
-    referee.reads(&format!("Taken back by entry {}", first + 4));
+    referee.tap("Match log");
+    referee.tap(&format!("Undo entry {}, Point {B}", first + 1));
+    referee.reads(&format!("Undo entry {}, Point {B}?", first + 1));
+    referee.tap_in("[role=dialog]", "Undo");
+    referee.reads(&format!("Undone by entry {}", first + 4));
     referee.tap("Back");
     referee.browser().find("#half-left");
     let replay = referee.court_is_right(false);

@@ -41,7 +41,7 @@ fn a_tally_counts_sets_and_may_know_who_serves(stage: &mut Stage) -> Ran {
     assert_eq!(court[0].serves, None);
     // 25:0 in quick taps; the set is over, and the next one can begin.
     referee.points(&[Side::Left; 25], 50);
-    referee.reads("Set 1 to Team A, 25:0");
+    referee.reads("Team A win set 1, 25:0");
     referee.tap("Begin set 2");
     referee.browser().find("#half-left");
     let replay = referee.court_is_right(false);

@@ -289,7 +289,7 @@ fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran
     assert_eq!(referee.kept().durable.len(), whole.entries().len() + 1);
     // The log shows it in its place.
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     referee.reads_at(".log", &one);
     Ok(())
 }

@@ -322,7 +322,7 @@ fn a_clock_set_back_while_closed_is_said(stage: &mut Stage) -> Ran {
     assert_eq!(replay.state().score().a + replay.state().score().b, 2);
     // The log keeps the order and says where the clock was set.
     referee.tap("Menu");
-    referee.tap("Every entry");
+    referee.tap("Match log");
     referee.reads("The clock of the phone was set back by");
     referee.browser().picture("clock-in-log");
     Ok(())

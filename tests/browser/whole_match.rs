@@ -92,10 +92,10 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
             referee.tossed(B, A);
         }
         for team in [A, B] {
-            referee.tap_in("[aria-label='Whose line-up']", team);
+            referee.tap_in("[aria-label=\"Which team's line-up?\"]", team);
             referee.tap("Same as last set");
-            referee.tap("Hand in the line-up");
-            referee.reads("The line-up is in");
+            referee.tap("Confirm the line-up");
+            referee.reads("The line-up is confirmed");
         }
         referee.tap(&format!("Begin set {}", number + 1));
         referee.browser().find("#half-left");
@@ -121,7 +121,7 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
     referee.court_is_right(false);
     assert_eq!(referee.side_of(A), Side::Right);
     play(&mut referee, after, Team::B);
-    referee.reads("Match to Otters, 3:2");
+    referee.reads("Otters win 3:2");
 
     let replay = referee.replay();
     let state = replay.state();

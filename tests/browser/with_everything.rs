@@ -85,8 +85,11 @@ fn list(referee: &mut Referee, team: &str, players: &[u16], captain: u16, libero
         referee.tap(&format!("Number {number}"));
         referee.tap(mark);
     }
-    referee.tap(&format!("Hand in the list ({} players)", players.len() + 1));
-    referee.reads("The list is in");
+    referee.tap(&format!(
+        "Confirm the team list ({} players)",
+        players.len() + 1
+    ));
+    referee.reads("The team list is confirmed");
 }
 
 /// Reasons, both teams' requests, what is improper, what is delayed, conduct, remarks, what is taken
@@ -122,9 +125,9 @@ fn first_set(referee: &mut Referee) {
     more(referee, A, "Improper request");
     referee.tap("Record the delay warning");
     referee.reads_at("#announced", "Delay warning (25)");
-    more(referee, B, "Another delay");
+    more(referee, B, "Other delay");
     referee.tap("Record the delay warning");
-    more(referee, B, "Request that held play up");
+    more(referee, B, "Delaying request");
     referee.tap("Record the delay penalty");
     referee.reads_at("#announced", "Delay penalty (25)");
     sanction(referee, A, "number 2", "Warning");
@@ -158,10 +161,10 @@ fn first_set(referee: &mut Referee) {
     let wrong = referee.replay().entries().len();
     referee.point_for(A);
     referee.tap("Menu");
-    referee.tap("Every entry");
-    referee.tap(&format!("Take back entry {wrong}, Point {A}"));
+    referee.tap("Match log");
+    referee.tap(&format!("Undo entry {wrong}, Point {A}"));
     referee.reads_at("#follows", "Score");
-    referee.tap_in("[role=dialog]", "Take back");
+    referee.tap_in("[role=dialog]", "Undo");
     referee.tap(&format!("Reason of entry {}, Point {A}", wrong + 1));
     referee.tap_in("[role=dialog]", "Net");
     referee.tap_in("[role=dialog]", "Net touch");
@@ -254,9 +257,9 @@ fn third_set(referee: &mut Referee) {
     referee.point_for(B);
     sanction(referee, A, "number 4", "Expulsion");
     referee.reads_at(".prompt", "must leave");
-    referee.tap_in(".prompt", "Change");
+    referee.tap_in(".prompt", "Substitution");
     referee.tap("8 comes in");
-    referee.tap("Record this change");
+    referee.tap("Record the substitution");
     referee.court_is_right(false);
     wins(referee, A);
     referee.reads("After set 3");
@@ -266,9 +269,9 @@ fn third_set(referee: &mut Referee) {
 fn fourth_set(referee: &mut Referee) {
     next_set(referee, 4);
     referee.points(&[Side::Left, Side::Right, Side::Right], QUICK);
-    more(referee, A, "Cannot play on");
+    more(referee, A, "Incomplete or default");
     referee.tap("Incomplete, this set");
-    referee.reads_at("#consequence", "Set 4 to Herons, 25:");
+    referee.reads_at("#consequence", "Herons win set 4, 25:");
     referee.tap(&format!("{A} loses this set"));
     referee.reads("After set 4");
 }
@@ -286,7 +289,7 @@ fn fifth_set(referee: &mut Referee) {
     referee.court_is_right(false);
     assert_ne!(referee.side_of(A), side);
     wins(referee, A);
-    referee.reads(&format!("Match to {A}, 3:2"));
+    referee.reads(&format!("{A} win 3:2"));
 }
 
 /// Everybody signs, the record is sealed, opened again and sealed for good.
@@ -305,7 +308,7 @@ fn sign_and_seal(referee: &mut Referee) {
         "First referee",
     ] {
         referee.tap(&format!("{who}: not signed"));
-        referee.tap_in(".drawer", "Signed");
+        referee.tap_in(".drawer", "Save signature");
     }
     referee.tap_at("#seal");
     referee.reads("Write this code on paper");
@@ -331,7 +334,7 @@ fn sanction(referee: &mut Referee, team: &str, person: &str, level: &str) {
 }
 
 fn change(referee: &mut Referee, team: &str, used: u8, changes: &[(u16, u16)]) {
-    referee.tap(&format!("Change {team}, {used} of 6 used"));
+    referee.tap(&format!("Substitution {team}, {used} of 6 used"));
     for (out, into) in changes {
         referee.tap(&format!("{out} goes out"));
         referee.tap(&format!("{into} comes in"));
@@ -349,10 +352,10 @@ fn remark(referee: &mut Referee, team: &str, words: &str) {
 /// The same line-ups once more, and the next set begins.
 fn next_set(referee: &mut Referee, number: u8) {
     for team in [A, B] {
-        referee.tap_in("[aria-label='Whose line-up']", team);
+        referee.tap_in("[aria-label=\"Which team's line-up?\"]", team);
         referee.tap("Same as last set");
-        referee.tap("Hand in the line-up");
-        referee.reads("The line-up is in");
+        referee.tap("Confirm the line-up");
+        referee.reads("The line-up is confirmed");
     }
     referee.tap(&format!("Begin set {number}"));
     referee.browser().find("#half-left");

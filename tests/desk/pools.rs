@@ -159,7 +159,7 @@ fn two_pools_in_one_table_are_said() {
     let (codes, say) = found(&table);
     assert_eq!(codes[0], "pools_mixed");
     assert!(
-        say.contains("Invented day, Pool 1") && say.contains("Invented day, Pool 2"),
+        say.contains("Sample tournament, Pool 1") && say.contains("Sample tournament, Pool 2"),
         "{say}"
     );
     // Nobody of pool 1 has to play somebody of pool 2: one match of pool 2 is missing, and no more.

@@ -24,10 +24,10 @@ pub fn say(finding: &Finding, state: &State) -> String {
             format!("Entered on the first referee's decision ({why}). The advice was: {say}")
         }
         What::TakenBack { by, why: Some(why) } => {
-            format!("Taken back by entry {by}: {}", sentence(why))
+            format!("Undone by entry {by}: {}", sentence(why))
         }
         What::TakenBack { by, why: None } => {
-            format!("Taken back by entry {by} without a reason.")
+            format!("Undone by entry {by}, without a reason.")
         }
         What::ChangedAfterSigning => {
             "Changed after the match had been signed. Ask who knows of it.".to_owned()

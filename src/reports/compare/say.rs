@@ -192,7 +192,7 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
         Kind::LateReplacement { team } => of("a late libero replacement", team),
         Kind::ScoreCorrection { score, .. } => format!("the score corrected to {score}"),
         Kind::WrongInformation { score, .. } => {
-            format!("play taken back to {score} after wrong information")
+            format!("play set back to {score} after wrong information")
         }
         Kind::TimeUp => "the end of the set by the clock".to_owned(),
         Kind::Recovery { team, number } => format!("{} ({number})", of("recovery time", team)),

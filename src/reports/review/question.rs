@@ -92,7 +92,7 @@ impl Review {
 pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
     match question {
         Question::TakenBack { times: n } => format!(
-            "You took an entry back {}. What did you see first, and what changed your mind?",
+            "You undid an entry {}. What did you see first, and what changed your mind?",
             times(*n)
         ),
         Question::Insisted { times: n } => format!(

@@ -23,8 +23,7 @@ pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost: tr
 /// Over the form for what was left for later.
 pub const MATCH_DETAILS: &str = "Names, start, hall, rules";
 /// Beside the rules of an open match.
-pub const RULES_CLEAR_LINE_UPS: &str =
-    "If the rules change now, line-ups that are in have to be handed in again.";
+pub const RULES_CLEAR_LINE_UPS: &str = "If you change the rules now, confirm the line-ups again.";
 /// Keeps it.
 pub const KEEP_DETAILS: &str = "Keep the changes";
 

@@ -9,33 +9,33 @@ pub const FIND: &str = "Find: team, hall, competition, day such as 9 May";
 /// Opens what else can be done with a match.
 pub const MORE_OF: &str = "More:";
 /// Mark of a match that came from a file or by codes just now.
-pub const JUST_CAME: &str = "just brought in";
+pub const JUST_CAME: &str = "just imported";
 /// To the look back on a match.
-pub const REVIEW: &str = "Look back";
+pub const REVIEW: &str = "Review";
 /// Shows what was put away.
-pub const SHOW_ARCHIVED: &str = "Show those put away";
+pub const SHOW_ARCHIVED: &str = "Show archived matches";
 /// Where nothing fits.
 pub const NOTHING_FITS: &str = "No match fits these words.";
 /// Where all are put away.
-pub const ALL_ARCHIVED: &str = "All matches are put away.";
+pub const ALL_ARCHIVED: &str = "All matches are archived.";
 /// Puts a match away.
-pub const ARCHIVE: &str = "Put away";
+pub const ARCHIVE: &str = "Archive";
 /// Brings it back.
-pub const UNARCHIVE: &str = "Bring back";
+pub const UNARCHIVE: &str = "Restore";
 /// Mark of a match that was put away.
-pub const IS_ARCHIVED: &str = "put away";
+pub const IS_ARCHIVED: &str = "archived";
 
 /// What is wrong with a match that came from a damaged file.
 pub const CAME_DAMAGED: &str =
     "A part of the file it came from was missing or could not be read. Ask for it once more.";
 
 /// While files are read.
-pub const TAKING_IN: &str = "Taking it in \u{2026}";
+pub const TAKING_IN: &str = "Importing \u{2026}";
 
 /// How far it is.
 #[must_use]
 pub fn taking_in(place: usize, all: usize) -> String {
-    format!("Taking in match {place} of {all} \u{2026}")
+    format!("Importing match {place} of {all} \u{2026}")
 }
 
 /// Ends it.
@@ -45,7 +45,7 @@ pub const STOP: &str = "Stop";
 #[must_use]
 pub fn stopped_at(name: &str, taken: usize, all: usize) -> String {
     format!(
-        "{name}: stopped after {taken} of {all} matches. Open the file again to take in the rest."
+        "{name}: stopped after {taken} of {all} matches. Open the file again to import the rest."
     )
 }
 
@@ -185,7 +185,7 @@ pub fn kept(kept: StoragePromise) -> &'static str {
 pub fn files_taken(taken: usize, all: usize) -> String {
     match all - taken {
         0 => format!("{all} files: all of them are on this phone."),
-        left => format!("{all} files: {taken} are on this phone, {left} could not be taken in."),
+        left => format!("{all} files: {taken} are on this phone, {left} could not be imported."),
     }
 }
 
@@ -214,7 +214,10 @@ pub fn taken(name: &str, how: &TakeIn) -> String {
 /// A longer record of a match that another tab has open.
 #[must_use]
 pub fn open_elsewhere(name: &str) -> String {
-    format!("{name} was not taken in: the match is open in another tab. Close that tab and choose it again.")
+    format!(
+        "{name} was not imported: the match is open in another tab. Close that tab and choose the \
+        file again."
+    )
 }
 
 /// What became of a backup: new, longer, beside, already here.

@@ -18,13 +18,13 @@ pub const ADD: &str = "Add";
 pub fn place_holds(place: usize, shown: &str) -> String {
     match shown {
         "" => format!("Place {place}, empty"),
-        "\u{2022}" => format!("Place {place}, covered"),
+        "\u{2022}" => format!("Place {place}, hidden"),
         shirt => format!("Place {place}, number {shirt}"),
     }
 }
 
 /// Name of the choice of a team.
-pub const WHOSE_LIST: &str = "Whose list";
+pub const WHOSE_LIST: &str = "Which team's list?";
 /// Name of the pad.
 pub const SHIRT_NUMBERS: &str = "Shirt numbers of the players";
 /// Fills the list.
@@ -105,15 +105,15 @@ pub fn list_in_short(list: &TeamList) -> String {
         let roles: Vec<&str> = list.staff.iter().map(|s| s.role.as_str()).collect();
         format!(", {}", roles.join(", "))
     };
-    format!("The list is in: {players}, {captain}{staff}.")
+    format!("The team list is confirmed: {players}, {captain}{staff}.")
 }
 
 /// Makes the entry.
 #[must_use]
 pub fn hand_in_list(players: usize) -> String {
     match players {
-        1 => "Hand in the list (1 player)".to_owned(),
-        n => format!("Hand in the list ({n} players)"),
+        1 => "Confirm the team list (1 player)".to_owned(),
+        n => format!("Confirm the team list ({n} players)"),
     }
 }
 
@@ -159,7 +159,7 @@ pub const CLEAR_DRAWING: &str = "Clear";
 pub const TOO_SMALL: &str =
     "That is only a dot. Clear it, then sign larger or leave the field empty.";
 /// Makes the entry.
-pub const HAS_SIGNED: &str = "Signed";
+pub const SAVE_SIGNATURE: &str = "Save signature";
 /// Leaves it.
 pub const NOT_NOW: &str = "Not now";
 

@@ -25,11 +25,11 @@ pub use toss::*;
 pub const IS_DONE: &str = "done";
 
 /// A line-up with empty places cannot be handed in.
-pub const FILL_EVERY_PLACE: &str = "Every place first, then it can be handed in.";
+pub const FILL_EVERY_PLACE: &str = "Fill every place first. Then you can confirm the line-up.";
 /// The waiting for a team that is late cannot begin.
 pub const LATE_NEEDS: &str = "First: which team, and how many minutes.";
 /// Nobody is named who has put it in order.
-pub const CLEARED_NEEDS: &str = "First: who has put it in order.";
+pub const CLEARED_NEEDS: &str = "First say which adult has looked at it.";
 
 /// A refusal with its rule.
 #[must_use]

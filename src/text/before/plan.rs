@@ -120,7 +120,7 @@ pub fn look_at(step: Step, rules: &Rules) -> Vec<String> {
 pub fn standing(standing: Standing) -> &'static str {
     match standing {
         Standing::Done => "done",
-        Standing::Failed => "not in order",
+        Standing::Failed => "problem",
         Standing::Running => "running",
         Standing::Open(Timing::Ahead) => "",
         Standing::Open(Timing::Due) => "due now",
@@ -155,7 +155,7 @@ pub fn tick(of: Step) -> String {
 /// Where a safety check failed.
 pub const DO_NOT_START: &str = "Do not start. Speak to the coach or the organiser.";
 /// Where another check failed.
-pub const NOT_DONE: &str = "Not in order yet.";
+pub const NOT_DONE: &str = "Not done yet.";
 /// To somebody young, who stands there with a floor that is wet.
 pub const NOT_YOURS_ALONE: &str = "You do not have to settle this alone. Ask an adult in charge to look at \
     it: a coach, the organiser, the caretaker. If none is here, send for one; until then nobody plays or \
@@ -167,16 +167,16 @@ pub const WHAT_WAS_DONE: &str = "What was done? (can stay empty)";
 /// Label of the note of a failed check.
 pub const WHAT_IS_WRONG: &str = "What is wrong? (can stay empty)";
 /// Opens the way to say so.
-pub const NOT_IN_ORDER: &str = "Not in order";
+pub const NOT_IN_ORDER: &str = "Problem";
 /// Records a failed check.
-pub const RECORD_NOT_IN_ORDER: &str = "Record: not in order";
+pub const RECORD_NOT_IN_ORDER: &str = "Record the problem";
 /// Records that it is in order now.
-pub const CLEARED: &str = "In order now";
+pub const CLEARED: &str = "All good now";
 
 /// What was written when a check was found in order.
 #[must_use]
 pub fn cleared_by(note: &str) -> String {
-    format!("In order: {note}")
+    format!("All good: {note}")
 }
 
 /// The note of a check that is cleared.
@@ -190,7 +190,7 @@ pub fn cleared(who: &str, what: &str) -> String {
 /// Records how a step was found; with what was measured, where something was.
 #[must_use]
 pub fn found(ok: bool, measured: &str) -> String {
-    let words = if ok { "In order" } else { "Not in order" };
+    let words = if ok { "All good" } else { "Problem" };
     if measured.is_empty() {
         words.to_owned()
     } else {
@@ -229,7 +229,7 @@ pub fn not_in_order(items: &[String]) -> String {
             None => item.as_str(),
         })
         .collect();
-    format!("Not in order: {}.", names.join(", "))
+    format!("Problem: {}.", names.join(", "))
 }
 
 /// Before the rules in short.

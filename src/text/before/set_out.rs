@@ -37,23 +37,23 @@ pub fn warm_up_of(words: &str, name: &str) -> String {
 }
 
 /// Name of the choice of a team.
-pub const WHOSE_LINE_UP: &str = "Whose line-up";
+pub const WHOSE_LINE_UP: &str = "Which team's line-up?";
 /// Before a list is there.
 pub const LIST_FIRST: &str = "The list of this team is missing. Enter it first, under Team lists.";
 /// After it was handed in.
-pub const LINE_UP_IS_IN: &str = "The line-up is in.";
+pub const LINE_UP_IS_IN: &str = "The line-up is confirmed.";
 /// A mistake of the hand that typed.
-pub const TAKE_LINE_UP_BACK: &str = "Typed wrong: take it back";
+pub const TAKE_LINE_UP_BACK: &str = "Typing mistake: undo";
 /// Covers.
-pub const COVER_NUMBERS: &str = "Cover numbers";
+pub const COVER_NUMBERS: &str = "Hide the line-up from the other team";
 /// Uncovers.
-pub const SHOW_NUMBERS: &str = "Show numbers";
+pub const SHOW_NUMBERS: &str = "Show the line-up";
 /// Fills in.
 pub const SAME_AS_LAST_SET: &str = "Same as last set";
 /// Takes the number out of the chosen place.
 pub const EMPTY_PLACE: &str = "Empty place";
 /// Makes the entry.
-pub const HAND_IN_LINE_UP: &str = "Hand in the line-up";
+pub const HAND_IN_LINE_UP: &str = "Confirm the line-up";
 
 /// Where the next number goes.
 #[must_use]

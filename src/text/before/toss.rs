@@ -20,7 +20,7 @@ pub const CHOOSE_AGAIN: &str = "Choose again";
 /// Makes the entry.
 pub const RECORD_TOSS: &str = "Record the toss";
 /// Changes a recorded toss.
-pub const TOSS_AGAIN: &str = "Change the toss";
+pub const TOSS_AGAIN: &str = "Edit the toss";
 /// First question by hand.
 pub const WHO_SERVES_FIRST: &str = "Who serves first?";
 /// Second question by hand.

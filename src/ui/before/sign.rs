@@ -187,7 +187,7 @@ pub fn SignPad(
                     let expected = session.next();
                     view! {
                         <button type="button" class="button primary" on:click=move |_| sign(expected)>
-                            {words::HAS_SIGNED}
+                            {words::SAVE_SIGNATURE}
                         </button>
                     }
                 }}

@@ -238,7 +238,7 @@ fn Leaves(team: Team, notice: Notice) -> impl IntoView {
                 class="button primary"
                 on:click=move |_| court.open(Panel::Substitution(team))
             >
-                {text::CHANGE}
+                {text::SUBSTITUTION}
             </button>
         </div>
     }

@@ -37,7 +37,7 @@ pub fn Foot() -> impl IntoView {
                 data-once
                 on:click=move |_| take_back_last(session, court)
             >
-                {text::TAKE_BACK}
+                {text::UNDO}
             </button>
             <button type="button" class="button" id="lock" on:click=move |_| court.locked.set(true)>
                 {text::LOCK}

@@ -62,7 +62,7 @@ pub fn Last() -> impl IntoView {
             </Show>
             <Show when=move || last.get().is_some()>
                 <button type="button" class="button small" id="take-back" data-once on:click=move |_| take_back_last(session, court)>
-                    {text::TAKE_BACK}
+                    {text::UNDO}
                 </button>
             </Show>
         </div>

@@ -90,9 +90,10 @@ pub fn LogList() -> impl IntoView {
     let asked = RwSignal::new(None::<Line>);
     let open = RwSignal::new(false);
     let question = Signal::derive(move || {
-        asked.read().as_ref().map_or_else(String::new, |line| {
-            text::take_back_question(line.n, &line.words)
-        })
+        asked
+            .read()
+            .as_ref()
+            .map_or_else(String::new, |line| text::undo_question(line.n, &line.words))
     });
     let why = RwSignal::new(false);
     let button = move |words: &'static str, label: String, line: &Line, opens: RwSignal<bool>| {
@@ -139,8 +140,8 @@ pub fn LogList() -> impl IntoView {
                             let label = text::reason_of(line.n, &line.words);
                             button(text::REASON, label, &line, why)
                         });
-                        let label = text::take_back_label(line.n, &line.words);
-                        let back = button(text::TAKE_BACK, label, &line, open);
+                        let label = text::undo_label(line.n, &line.words);
+                        let back = button(text::UNDO, label, &line, open);
                         view! { <span class="log-buttons">{rally} {back}</span> }
                     })}
                 </li>
@@ -194,7 +195,7 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
             </label>
             <div class="row">
                 <button type="submit" class="button primary">
-                    {text::TAKE_BACK}
+                    {text::UNDO}
                 </button>
                 <button type="button" class="button" on:click=move |_| open.set(false)>
                     {text::LEAVE_IT}

@@ -236,7 +236,7 @@ pub fn Aside() -> impl IntoView {
                 <div class="aside-team">
                     <TeamMark team />
                     <span class="aside-name">{name.clone()}</span>
-                    {changes.then(|| button(text::CHANGE, Panel::Substitution(team)))}
+                    {changes.then(|| button(text::SUBSTITUTION, Panel::Substitution(team)))}
                     {button(text::MORE, Panel::More(team))}
                 </div>
             }

@@ -130,7 +130,7 @@ pub fn Substitution(
         changes: RwSignal::new(Vec::new()),
         reason: RwSignal::new(known.map(|(_, reason)| reason)),
     };
-    let title = text::change_title(&text::team_name(&session.state_now(), team));
+    let title = text::substitution_title(&text::team_name(&session.state_now(), team));
     let ready = Memo::new(move |_| !request.changes.read().is_empty());
     let record = move |_| {
         if session.tell(request.kind(request.changes.get_untracked())) {
@@ -152,14 +152,14 @@ pub fn Substitution(
         <Frame title>
             {going(request)}
             {coming(request)}
-            {asked(text::CHANGE_REASON, buttons(Lie::Row, reasons, Some(is_reason), set_reason))}
+            {asked(text::SUBSTITUTION_REASON, buttons(Lie::Row, reasons, Some(is_reason), set_reason))}
             {requests_by(team)}
             <Show when=move || ready.get()>
                 <div class="panel-foot">
                     {chosen(request)}
                     {means(request)}
                     <button type="button" class="button primary" id="record-change" on:click=record>
-                        {move || text::record_changes(request.changes.read().len())}
+                        {move || text::record_substitutions(request.changes.read().len())}
                     </button>
                 </div>
             </Show>

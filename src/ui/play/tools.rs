@@ -73,13 +73,13 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     type="button"
                     class="tool"
                     id=format!("change-{side}")
-                    aria-label=move || text::tool_label(text::CHANGE, &name.get(), changes.get())
+                    aria-label=move || text::tool_label(text::SUBSTITUTION, &name.get(), changes.get())
                     on:click=move |_| court.open(Panel::Substitution(team))
                 >
                     <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
                         <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
                     </svg>
-                    <span class="tool-word">{text::CHANGE}</span>
+                    <span class="tool-word">{text::SUB}</span>
                     <span class="tabular">{move || text::used(changes.get())}</span>
                 </button>
             </Show>
