@@ -11,19 +11,35 @@ use wasm_split_helpers::SplitLoaderError;
 use crate::part::afterwards::after_the_frame;
 use crate::screens;
 
-/// What stands beside the part that starts the program with the start screen and the court.
+/// What stands beside the part that starts the program with the first ways and the court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Part {
-    /// The form of a new match, and all that comes before it and between its sets.
-    SetUp,
-    /// The record of a match, how it leaves and comes in, and what there is to read.
+    /// What comes before a match and between its sets, and what opens below the court.
+    Around,
+    /// The matches of this phone, the record of one, how it leaves and comes in, and what there is to read.
     Record,
     /// The coordinator's desk, and the review of a match.
     Desk,
 }
 
 impl Part {
-    const ALL: [Part; 3] = [Part::SetUp, Part::Record, Part::Desk];
+    /// In the order in which somebody may want them.
+    const ALL: [Part; 3] = [Part::Record, Part::Around, Part::Desk];
+
+    /// Loads it: all functions of the part, since each notes for itself that it is there.
+    async fn load(self) -> Result<(), SplitLoaderError> {
+        match self {
+            Part::Around => {
+                screens::load_set_up().await?;
+                screens::load_panels().await
+            }
+            Part::Record => {
+                screens::load_library().await?;
+                screens::load_record().await
+            }
+            Part::Desk => screens::load_desk().await,
+        }
+    }
 }
 
 /// How far a part is.
@@ -61,11 +77,7 @@ impl Parts {
         }
         loaded.set(Loaded::OnItsWay);
         device::spawn(async move {
-            let came = match part {
-                Part::SetUp => screens::load_set_up().await,
-                Part::Record => screens::load_record().await,
-                Part::Desk => screens::load_desk().await,
-            };
+            let came = part.load().await;
             loaded.set(if came.is_ok() {
                 Loaded::Here
             } else {

@@ -1,5 +1,5 @@
-//! Which code shows which screen, and in which part of the program it stands. Each part has one function, so
-//! that the build tool cuts it off as one.
+//! Which code shows which screen, and in which part of the program it stands. The splitter makes a file for
+//! every set of parts that share code, so the parts are few.
 
 use leptos::prelude::*;
 use wasm_split_helpers::{wasm_split, SplitLoaderError};
@@ -7,12 +7,12 @@ use wasm_split_helpers::{wasm_split, SplitLoaderError};
 use super::before::{Before, BetweenSets, NewMatch};
 use super::hand_over::{HandOver, Receive};
 use super::parts::{of_part, Part};
-use super::play::{LogList, Play};
+use super::play::{self, LogList, Panel, Play};
 use super::review;
 use super::sheet_view::SheetScreen;
 use super::shell::Screen;
 use super::signals::Signals;
-use super::start::{About, Start};
+use super::start::{self, About, Library, Start};
 use crate::desk::{self, Place};
 
 /// A screen; one of a match is asked for when that match is open.
@@ -20,8 +20,8 @@ pub fn show(screen: &Screen) -> AnyView {
     match screen {
         Screen::Start => view! { <Start /> }.into_any(),
         Screen::Play { .. } => view! { <Play /> }.into_any(),
-        Screen::NewMatch => of_part(Part::SetUp, || set_up(SetUp::NewMatch)),
-        Screen::Before { .. } => of_part(Part::SetUp, || set_up(SetUp::Before)),
+        Screen::NewMatch => of_part(Part::Around, || set_up(SetUp::NewMatch)),
+        Screen::Before { .. } => of_part(Part::Around, || set_up(SetUp::Before)),
         Screen::Log { .. } => of_part(Part::Record, || record(Record::Log)),
         Screen::Sheet { .. } => of_part(Part::Record, || record(Record::Sheet)),
         Screen::HandOver { .. } => of_part(Part::Record, || record(Record::HandOver)),
@@ -38,9 +38,32 @@ pub fn show(screen: &Screen) -> AnyView {
     }
 }
 
+/// What is open below the court.
+pub fn panel(panel: Panel) -> AnyView {
+    match panel {
+        Panel::Rally => ().into_any(),
+        opened => of_part(Part::Around, move || panel_below(opened)),
+    }
+}
+
+#[wasm_split(around, preload(load_panels), fallible)]
+pub(crate) fn panel_below(panel: Panel) -> Result<AnyView, SplitLoaderError> {
+    Ok(play::opened(panel))
+}
+
+/// What the start screen shows below its first ways: the matches of this phone, files, storage.
+pub fn library(library: Library) -> AnyView {
+    of_part(Part::Record, move || library_below(library))
+}
+
+#[wasm_split(record, preload(load_library), fallible)]
+pub(crate) fn library_below(library: Library) -> Result<AnyView, SplitLoaderError> {
+    Ok(start::below(library))
+}
+
 /// What has to be done between two sets, on the court's screen.
 pub fn between_sets() -> AnyView {
-    of_part(Part::SetUp, || set_up(SetUp::BetweenSets))
+    of_part(Part::Around, || set_up(SetUp::BetweenSets))
 }
 
 pub(crate) enum SetUp {
@@ -49,7 +72,7 @@ pub(crate) enum SetUp {
     BetweenSets,
 }
 
-#[wasm_split(set_up, preload(load_set_up), fallible)]
+#[wasm_split(around, preload(load_set_up), fallible)]
 pub(crate) fn set_up(what: SetUp) -> Result<AnyView, SplitLoaderError> {
     Ok(match what {
         SetUp::NewMatch => view! { <NewMatch /> }.into_any(),

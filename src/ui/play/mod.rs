@@ -41,6 +41,7 @@ use leptos::ev::KeyboardEvent;
 use leptos::html;
 use leptos::prelude::*;
 
+use super::screens;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use crate::part::afterwards::afterwards;
@@ -48,12 +49,10 @@ use crate::part::team_mark::TeamMark;
 use game::Phase;
 use rules::Team;
 
-pub use court::{follow, use_court, Court};
+pub use court::{follow, use_court, Court, Panel};
 pub use log_list::LogList;
 pub use menu::BarTools;
 pub use running::AlreadyRunning;
-
-use court::Panel;
 
 /// The court screen.
 #[component]
@@ -177,7 +176,7 @@ fn Floor() -> impl IntoView {
                         }
                             .into_any()
                     })}
-                    {move || opened(court.panel())}
+                    {move || screens::panel(court.panel())}
                 </div>
             </div>
         </div>
@@ -186,7 +185,7 @@ fn Floor() -> impl IntoView {
 }
 
 /// An opened panel.
-fn opened(panel: Panel) -> AnyView {
+pub fn opened(panel: Panel) -> AnyView {
     match panel {
         Panel::Rally => ().into_any(),
         Panel::Substitution(team) => view! { <substitution::Substitution team /> }.into_any(),
@@ -250,7 +249,8 @@ pub fn Aside() -> impl IntoView {
             <captain::CaptainPrompts />
             {move || {
                 let panel = court.panel();
-                (panel != Panel::Rally).then(|| view! { <div class="card">{opened(panel)}</div> })
+                (panel != Panel::Rally)
+                    .then(|| view! { <div class="card">{screens::panel(panel)}</div> })
             }}
         </section>
     }

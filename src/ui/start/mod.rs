@@ -11,6 +11,7 @@ mod storage;
 use leptos::prelude::*;
 
 use super::desk::Place;
+use super::screens;
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen};
 use app::machine::Offline;
@@ -91,9 +92,7 @@ pub fn Start() -> impl IntoView {
                     <span>{text::SIGNALS_ARE}</span>
                 </button>
             </div>
-            <Sheets library />
-            <Import library />
-            <Storage library />
+            {screens::library(library)}
             <section class="stack" aria-labelledby="this-phone">
                 <h2 id="this-phone">{text::SETTINGS}</h2>
                 <OfflineMark />
@@ -104,6 +103,16 @@ pub fn Start() -> impl IntoView {
             </section>
         </div>
     }
+}
+
+/// The matches of this phone, files that come in, and the storage.
+pub fn below(library: Library) -> AnyView {
+    view! {
+        <Sheets library />
+        <Import library />
+        <Storage library />
+    }
+    .into_any()
 }
 
 /// A tally needs no names.
