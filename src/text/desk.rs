@@ -164,7 +164,7 @@ pub fn form_taken(name: &str, problems: &[FormProblem]) -> String {
 }
 
 pub fn form_here(name: &str) -> String {
-    format!("{name} is here already; nothing was changed.")
+    format!("{name} is already here. Nothing was changed.")
 }
 
 pub fn form_not_kept(name: &str) -> String {

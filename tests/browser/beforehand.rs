@@ -333,7 +333,7 @@ fn signing_and_sealing(stage: &mut Stage) -> Ran {
     referee.tap("Complete it: The hall is not named.");
     let field = referee.browser().find_named("Hall");
     referee.browser().write(&field, "North hall");
-    referee.tap_in(".drawer", "Keep the changes");
+    referee.tap_in(".drawer", "Save changes");
     referee.browser().wait_until(
         "both are put right",
         "!/(net\\.|hall is not named)/.test(document.querySelector('#still-open')?.innerText ?? '')",

@@ -94,7 +94,7 @@ fn measured(stage: &mut Stage) -> Ran {
     );
     referee.reads("You do not have to settle this alone.");
     referee.tap("Organiser");
-    fill(&mut referee, "What was done? (can stay empty)", "pumped up");
+    fill(&mut referee, "What was done? (optional)", "pumped up");
     referee.tap("All good now");
     assert_eq!(
         last_check(&referee.replay(), "ball"),
@@ -110,7 +110,7 @@ fn measured(stage: &mut Stage) -> Ran {
     );
     referee.tap_at("#step-floor");
     referee.tap("Problem");
-    fill(&mut referee, "What is wrong? (can stay empty)", "wet");
+    fill(&mut referee, "What is wrong? (optional)", "wet");
     referee.tap("Record the problem");
     // The button is gone; whoever uses keys is still at this step.
     referee.browser().wait_until(
@@ -118,7 +118,7 @@ fn measured(stage: &mut Stage) -> Ran {
         "document.activeElement.id === 'step-floor'",
     );
     // What was done alone clears nothing.
-    fill(&mut referee, "What was done? (can stay empty)", "wiped");
+    fill(&mut referee, "What was done? (optional)", "wiped");
     let clear = referee.browser().find_named("All good now");
     assert_eq!(
         referee
@@ -271,7 +271,7 @@ fn briefed(stage: &mut Stage) -> Ran {
             referee.tap(next);
         }
     }
-    referee.tap("All are briefed");
+    referee.tap("Everybody is briefed");
     assert!(last_check(&referee.replay(), "briefing").0);
     Ok(())
 }
@@ -337,7 +337,7 @@ fn signatures(stage: &mut Stage) -> Ran {
         .value("document.querySelector('.sign-status .drawn path').getAttribute('d')");
     assert_eq!(again, json!(path));
     // Another list is not what they signed.
-    referee.tap("Change this list");
+    referee.tap("Edit this list");
     for key in ["8", "Add", "Confirm the team list (8 players)"] {
         referee.tap(key);
     }

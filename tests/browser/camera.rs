@@ -219,7 +219,7 @@ fn a_stand_in_for_the_browser_s_own_reader_is_asked_and_replaced(stage: &mut Sta
     receiver.tap("Scan a record");
     receiver.browser().run(STAND_IN, json!([texts, 1, formats]));
     receiver.tap_at("#camera-on");
-    receiver.reads("is here already; nothing was changed");
+    receiver.reads("is already here. Nothing was changed");
     assert_eq!(receiver.browser().value("standIn.calls"), json!(2));
     assert_eq!(
         receiver.browser().value("typeof dutystandRead"),
@@ -234,7 +234,7 @@ fn a_stand_in_for_the_browser_s_own_reader_is_asked_and_replaced(stage: &mut Sta
         .browser()
         .run(STAND_IN, json!([texts, 1000, ["ean_13"]]));
     receiver.tap_at("#camera-on");
-    receiver.reads("is here already; nothing was changed");
+    receiver.reads("is already here. Nothing was changed");
     assert_eq!(receiver.browser().value("standIn.made"), json!(null));
     Ok(())
 }

@@ -66,11 +66,11 @@ fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {
     eprintln!("20 files at once: {:.1} s", begun.elapsed().as_secs_f32());
     for say in [
         "invented-day-1.json is on this phone now.",
-        "again.json is here already; nothing was changed.",
+        "again.json is already here. Nothing was changed.",
         "cut.json: the file is cut off at its end",
         "newer.json: ",
         "on-paper.json lies on the desk now.",
-        "on-paper-again.json is here already; nothing was changed.",
+        "on-paper-again.json is already here. Nothing was changed.",
         "wrong-box.json was not imported. sets[0].rounds.A[0]: ",
         "pool.json lies on the desk now.",
         "prose.txt: This is not a match record",

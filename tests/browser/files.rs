@@ -60,7 +60,7 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
     // The same phone has it already.
     referee.stage.open();
     referee.open_file("again.json", text.as_bytes());
-    referee.reads("again.json is here already; nothing was changed.");
+    referee.reads("again.json is already here. Nothing was changed.");
     let sheets = |referee: &mut Referee| {
         referee
             .browser()
@@ -77,7 +77,7 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
         },
     ));
     referee.open_file("longer.json", record::write(&longer).as_bytes());
-    referee.reads("longer.json goes on where the record here ended.");
+    referee.reads("longer.json continues the record that was here.");
     assert_eq!(sheets(&mut referee), json!(1));
     // One that parts from it is put beside it, once.
     longer.entries.pop();
@@ -85,8 +85,8 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
         *won_by = won_by.other();
     }
     for says in [
-        "is another record of a match that is here.",
-        "is here already",
+        "is another record of a match that is already here.",
+        "is already here",
     ] {
         referee.open_file("parted.json", record::write(&longer).as_bytes());
         referee.reads(&format!("parted.json {says}"));

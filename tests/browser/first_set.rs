@@ -29,7 +29,7 @@ pub const TESTS: &[Test] = &[
 
 /// From the start screen to the first service of a match by the international rules.
 fn up_to_the_first_service(referee: &mut Referee) {
-    referee.new_match("International The official text");
+    referee.new_match("International The official rules");
     referee.all_in_order();
     referee.tap("Open");
     referee.list(A, &[1, 2, 3, 4, 5, 6, 7, 8, 10], 4);

@@ -244,7 +244,7 @@ fn begun_against_the_advice(stage: &mut Stage) -> Ran {
     let referee = &mut referee;
     referee.go_on_with("against", numbered(kinds));
     referee.tap("Last check");
-    referee.tap("Begin all the same");
+    referee.tap("Begin anyway");
     referee.tap_in("[role=dialog]", "Record it anyway");
     let why = referee.browser().find("#insist-why");
     referee.browser().write(&why, "nobody has written any");

@@ -136,7 +136,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
 
     // Deleted after a question that says what goes.
     referee.tap_at(&by("Delete"));
-    referee.reads("entries, drawn signatures and everything half typed go");
+    referee.reads("entries, its drawn signatures and anything half typed");
     referee.tap_in("[role=dialog]", "Leave it");
     assert_eq!(lines(&mut referee), 1);
     referee.tap_at(&by("Delete"));
@@ -149,7 +149,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     // Everything, drawings and settings too.
     referee.tap("Dark");
     referee.tap("Delete everything");
-    referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, everything half typed and all settings go.");
+    referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, anything half typed and all settings.");
     referee.tap_in("[role=dialog]", "Delete everything");
     referee.reads("None yet.");
     let left = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/')).length";
@@ -171,7 +171,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
         record::write_backup(&all, &desk, None).as_bytes(),
     );
     referee.reads("4 matches new");
-    referee.reads("of the paper sheets and pools on the desk 2 new, 0 here already.");
+    referee.reads("paper sheets and pools of the desk: 2 new, 0 already here.");
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
     referee.tap("Back up everything");
@@ -197,8 +197,11 @@ fn backed_up(stage: &mut Stage) -> Ran {
     assert_eq!(back, all);
     // Again on the same phone: nothing changes.
     referee.open_file("again.json", text.as_bytes());
-    referee.reads("again.json: 0 matches new, 0 longer than here, 0 put beside another record, 4 here already. Nothing was lost.");
-    referee.reads("of the paper sheets and pools on the desk 0 new, 2 here already.");
+    referee.reads(
+        "again.json: 0 matches new, 0 longer than here, 0 kept beside another record, 4 already \
+        here. Nothing was lost.",
+    );
+    referee.reads("paper sheets and pools of the desk: 0 new, 2 already here.");
 
     // Another phone has the beginning of one match and another course of a second one.
     let mut other = Stage::new(Engine::Chromium);
@@ -221,7 +224,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     }
     referee.open_file("all.json", text.as_bytes());
     referee.reads(
-        "all.json: 2 matches new, 1 longer than here, 1 put beside another record, 0 here already.",
+        "all.json: 2 matches new, 1 longer than here, 1 kept beside another record, 0 already here.",
     );
     let downloads = referee.catch_downloads();
     referee.tap("Back up everything");

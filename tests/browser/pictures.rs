@@ -161,9 +161,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.reads("Do not start. Speak to the coach or the organiser.");
     look.at(referee, "check-failed");
     referee.tap("Caretaker");
-    let note = referee
-        .browser()
-        .find_named("What was done? (can stay empty)");
+    let note = referee.browser().find_named("What was done? (optional)");
     referee.browser().write(&note, "antenna changed");
     referee.tap("All good now");
     referee.tap_at("#step-net");
@@ -181,7 +179,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap_at("#step-ball");
     let gauge = referee.browser().find_named("What the gauge shows");
     referee.browser().write(&gauge, "4.4");
-    referee.tap("No gauge at hand?");
+    referee.tap("No gauge?");
     look.at(referee, "check-ball");
     for step in ["briefing", "captains"] {
         referee.tap_at(&format!("#step-{step}"));
@@ -193,7 +191,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     for check in [
         "Floor and free zone",
         "Ball",
-        "First aid and way out",
+        "First aid and exits",
         "Duty team briefed",
         "Captains' meeting",
     ] {
@@ -238,7 +236,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     look.at(referee, "line-up");
     for place in [1, 2, 3] {
         referee.tap_at(&format!(".line-up-court .place-{place}"));
-        referee.tap("Empty place");
+        referee.tap("Clear this place");
     }
     referee.tap_at(".line-up-court .place-1");
     referee.line_up(A, &[1, 2, 3, 4, 5, 6]);

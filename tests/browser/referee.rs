@@ -229,7 +229,7 @@ impl<'a> Referee<'a> {
             "Floor and free zone",
             "Net and posts",
             "Ball",
-            "First aid and way out",
+            "First aid and exits",
             "Duty team briefed",
             "Captains' meeting",
         ] {

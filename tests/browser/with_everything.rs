@@ -53,7 +53,7 @@ pub fn five_sets_with_everything(stage: &mut Stage) -> Ran {
 
 /// From the start screen to the first service. The Herons have come with six players and a libero.
 fn before(referee: &mut Referee) {
-    referee.new_match("International The official text");
+    referee.new_match("International The official rules");
     referee.all_in_order();
     referee.tap("Open");
     list(referee, A, &[1, 2, 3, 4, 5, 6, 7, 8], 3, 9);

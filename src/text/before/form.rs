@@ -4,7 +4,7 @@ use app::field::Field;
 use rules::{Preset, Rules, Sets, SubstitutionPolicy, WarmUpStyle};
 
 /// Above the form.
-pub const ALL_CAN_WAIT: &str = "Choose the rules. Everything else can stay empty.";
+pub const ALL_CAN_WAIT: &str = "Choose the rules. Everything else is optional.";
 /// Over the presets.
 pub const RULES: &str = "Rules";
 /// Over the names.
@@ -14,18 +14,18 @@ pub const MORE: &str = "More: competition, hall, rules in detail";
 /// Over the adjustable rules.
 pub const RULES_IN_DETAIL: &str = "Rules in detail";
 /// In the place of the summary.
-pub const RULES_NOT_USABLE: &str = "A rule below cannot be used as it stands.";
+pub const RULES_NOT_USABLE: &str = "One of the rules below does not work yet.";
 /// The form's button.
 pub const OPEN_MATCH: &str = "Open the match";
 /// Where a match could not be opened.
-pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost: try once more.";
+pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost. Try again.";
 
 /// Over the form for what was left for later.
 pub const MATCH_DETAILS: &str = "Names, start, hall, rules";
 /// Beside the rules of an open match.
 pub const RULES_CLEAR_LINE_UPS: &str = "If you change the rules now, confirm the line-ups again.";
 /// Keeps it.
-pub const KEEP_DETAILS: &str = "Keep the changes";
+pub const KEEP_DETAILS: &str = "Save changes";
 
 /// A preset by name.
 #[must_use]
@@ -49,7 +49,7 @@ pub fn preset_is_for(preset: Preset) -> String {
     match preset {
         Preset::SchoolJunior => format!("Shorter, {with}"),
         Preset::SchoolSenior => format!("Full length, {with}"),
-        Preset::International => "The official text".to_owned(),
+        Preset::International => "The official rules".to_owned(),
         Preset::Tally => "No line-ups, no limits".to_owned(),
     }
 }
@@ -75,7 +75,7 @@ pub fn rules_in_short(rules: &Rules) -> String {
         parts.push(format!("{} players on court", rules.players_on_court));
     }
     if !rules.line_ups {
-        parts.push("line-ups not kept".to_owned());
+        parts.push("no line-ups".to_owned());
     }
     parts.push(match rules.warm_up.style {
         WarmUpStyle::Shared => format!("warm-up {} min together", rules.warm_up.minutes),
@@ -95,7 +95,7 @@ pub fn sets(sets: Sets) -> String {
 }
 
 /// A set ends by one of the two.
-pub const ONE_LIMIT: &str = "A set ends by minutes or by rallies, not by both.";
+pub const ONE_LIMIT: &str = "Limit a set by minutes or by rallies, not by both.";
 
 /// Label of a field.
 #[must_use]
@@ -114,15 +114,15 @@ pub fn field(field: Field) -> &'static str {
         Field::Edition => "Edition of the rules",
         Field::Sets => "Sets",
         Field::Target => "Points that win a set",
-        Field::Lead => "Points ahead",
-        Field::Cap => "Limit: wins with any lead (empty: none)",
-        Field::SetCourts => "Change courts within a set at (empty: never)",
-        Field::SetMinutes => "A set ends after so many minutes (empty: by points alone)",
-        Field::SetRallies => "A set ends after so many rallies (empty: by points alone)",
+        Field::Lead => "Lead needed to win",
+        Field::Cap => "Cap: here any lead wins (empty: no cap)",
+        Field::SetCourts => "Change of courts within a set at (empty: never)",
+        Field::SetMinutes => "Minutes until a set ends (empty: only points end it)",
+        Field::SetRallies => "Rallies until a set ends (empty: only points end it)",
         Field::DeciderTarget => "Points that win the deciding set",
-        Field::DeciderLead => "Points ahead in the deciding set",
-        Field::DeciderCap => "Limit of the deciding set (empty: none)",
-        Field::ChangeCourts => "Deciding set: change courts at (empty: never)",
+        Field::DeciderLead => "Lead needed in the deciding set",
+        Field::DeciderCap => "Cap in the deciding set (empty: no cap)",
+        Field::ChangeCourts => "Deciding set: change of courts at (empty: never)",
         Field::TimeOuts => "Time-outs a set for each team (empty: no limit)",
         Field::TimeOutsInMatch => "Time-outs in the match for each team (empty: no limit)",
         Field::TimeOutSeconds => "Seconds of a time-out",
@@ -137,7 +137,7 @@ pub fn field(field: Field) -> &'static str {
         Field::WarmUp => "Warm-up at the net",
         Field::WarmUpMinutes => "Minutes of warm-up (each team, or together)",
         Field::Interval => "Seconds between sets",
-        Field::SecondInterval => "Seconds between sets 2 and 3 (empty: as the others)",
+        Field::SecondInterval => "Seconds between sets 2 and 3 (empty: same as the others)",
         Field::ServiceSeconds => "Seconds for the service",
         Field::UnderNet => "Feet and hands under the net",
     }
@@ -198,7 +198,7 @@ pub fn liberos(code: &str) -> String {
 #[must_use]
 pub fn on_court(code: &str) -> String {
     match code {
-        "0" => "Line-ups are not kept".to_owned(),
+        "0" => "No line-ups".to_owned(),
         n => format!("{n} players of each team"),
     }
 }
@@ -218,7 +218,7 @@ pub fn warm_up_style(code: &str) -> String {
 pub fn under_net(code: &str) -> String {
     match code {
         "junior" => "Junior: stricter",
-        _ => "As in the official text",
+        _ => "As in the official rules",
     }
     .to_owned()
 }
@@ -234,7 +234,7 @@ pub fn edition(code: &str) -> String {
 }
 
 /// Below the day.
-pub const DAY_EMPTY: &str = "Empty: today, or tomorrow where that time is long over today.";
+pub const DAY_EMPTY: &str = "If empty: today, or tomorrow if that time is long past.";
 
 /// When a match starts of which only a time was given.
 #[must_use]

@@ -3,9 +3,9 @@
 /// Heading.
 pub const LATE_TEAM: &str = "A team is not here";
 /// The rule, and whose the minutes are.
-pub const LATE_RULE: &str = "A team that is not on court on time without a good reason is in default \
-    (Rule 6.4.2). The official text names no minutes to wait: your competition's own regulations count. \
-    Ask the organiser, and tell the team that is here.";
+pub const LATE_RULE: &str = "A team that is not on court on time, without a good reason, is in default \
+    (Rule 6.4.2). The official rules do not say how long to wait: your competition's own regulations \
+    count. Ask the organiser, and tell the team that is here.";
 /// Name of the choice.
 pub const WHO_IS_LATE: &str = "Which team is not here?";
 /// Label of the minutes.
@@ -36,7 +36,7 @@ pub const RECORD_DEFAULT: &str = "Record the default";
 #[must_use]
 pub fn default_question(name: &str) -> String {
     format!(
-        "{name} lose the match, every set without a point. Do the regulations and the organiser say so?"
+        "{name} lose the match, with no point in any set. Do the regulations and the organiser say so?"
     )
 }
 

@@ -27,7 +27,7 @@ pub const IS_ARCHIVED: &str = "archived";
 
 /// What is wrong with a match that came from a damaged file.
 pub const CAME_DAMAGED: &str =
-    "A part of the file it came from was missing or could not be read. Ask for it once more.";
+    "Part of its file was missing or could not be read. Ask for the file again.";
 
 /// While files are read.
 pub const TAKING_IN: &str = "Importing \u{2026}";
@@ -53,8 +53,8 @@ pub fn stopped_at(name: &str, taken: usize, all: usize) -> String {
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
 pub const BACKUP_IS: &str =
-    "One file holds every match with its signatures and what lies on the desk. To bring it back, tap \
-    \u{201c}Open a file\u{201d} above: nothing here is overwritten.";
+    "One file holds every match, its signatures and everything on the desk. To restore it, tap \
+     \u{201c}Open a file\u{201d} above. Nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
 /// While it is made.
@@ -64,13 +64,13 @@ pub const BACKUP_MADE: &str = "The backup was handed over.";
 /// While the phone's list was closed.
 pub const BACKUP_NOT_MADE: &str = "No backup was made.";
 /// Asks the browser.
-pub const ASK_TO_KEEP: &str = "Ask the browser to keep them";
+pub const ASK_TO_KEEP: &str = "Ask the browser to keep the matches";
 /// Wipes.
 pub const WIPE: &str = "Delete everything";
 /// Where the storage would not be wiped.
 pub const NOT_WIPED: &str =
-    "Not everything could be deleted. A match that is open in another tab stays: close that tab and try \
-     again. Otherwise clear this site's data in the browser's settings.";
+    "Not everything was deleted. A match that is open in another tab stays: close that tab and try again. \
+     If that does not help, clear this site's data in the browser's settings.";
 /// Where a match would not go.
 pub const NOT_DELETED: &str =
     "The match was not deleted. If it is open in another tab, close it there and try again.";
@@ -79,20 +79,19 @@ pub const NOT_DELETED: &str =
 pub const MOVE: &str = "From the browser to the installed app";
 /// In a browser's tab.
 pub const MOVE_IN_TAB: [&str; 4] = [
-    "Installed on the home screen the app opens faster, and the phone does not clear its records after \
-     some days without a visit, as some browsers do with those of a tab.",
-    "On many phones the installed app begins empty: it cannot see what this tab has kept. So first tap \
-     \u{201c}Back up everything\u{201d} and keep the file on this phone.",
-    "Then install: on iPhones and iPads by Share, then Add to Home Screen; elsewhere by the browser's \
-     menu, Install or Add to home screen.",
-    "Open the installed app with a network once, and choose the file there under \u{201c}Open a \
-     file\u{201d}.",
+    "Put the app on your home screen. It opens faster, and the phone does not clear its records after \
+     some days without a visit. Some browsers do that with a tab.",
+    "On many phones the installed app starts empty, because it cannot see what this tab has stored. So \
+     first tap \u{201c}Back up everything\u{201d} and save the file on this phone.",
+    "Then install the app. On an iPhone or iPad, tap Share, then Add to Home Screen. On other devices, \
+     open the browser's menu and tap Install or Add to home screen.",
+    "Open the installed app once with a network. There, choose the file under \u{201c}Open a file\u{201d}.",
 ];
 /// In the installed app.
 pub const MOVE_INSTALLED: [&str; 2] = [
     "This is the installed app.",
-    "Matches that are still in a browser's tab come here by file: open the tab, tap \u{201c}Back up \
-     everything\u{201d}, then choose the file here under \u{201c}Open a file\u{201d}.",
+    "Some matches may still be in a browser tab. Open that tab and tap \u{201c}Back up \
+     everything\u{201d}. Then choose the file here under \u{201c}Open a file\u{201d}.",
 ];
 
 /// Shows the rest of a long list.
@@ -114,8 +113,8 @@ pub fn matches(count: usize) -> String {
 #[must_use]
 pub fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
     format!(
-        "Delete {teams} ({standing}) from this phone for good? Its {entries} entries, drawn signatures \
-         and everything half typed go. Files you handed over stay."
+        "Delete {teams} ({standing}) from this phone for good? This deletes its {entries} entries, its \
+         drawn signatures and anything half typed. Files you have shared stay."
     )
 }
 
@@ -123,10 +122,10 @@ pub fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
 #[must_use]
 pub fn wipe_question(count: usize) -> String {
     format!(
-        "Delete everything from this phone for good? {}, drawn signatures, paper sheets and pools on \
-         the desk, everything half typed and all settings go. Files you handed over stay.",
+        "Delete everything from this phone for good? This deletes {}, drawn signatures, paper sheets and \
+         pools on the desk, anything half typed and all settings. Files you have shared stay.",
         match count {
-            0 => "No match".to_owned(),
+            0 => "no match".to_owned(),
             n => matches(n),
         }
     )
@@ -159,7 +158,7 @@ pub fn room(room: Option<StorageRoom>) -> String {
             bytes(used),
             bytes(quota)
         ),
-        None => "This browser does not say how much room is used.".to_owned(),
+        None => "This browser does not say how much space is used.".to_owned(),
     }
 }
 
@@ -171,8 +170,8 @@ pub fn kept(kept: StoragePromise) -> &'static str {
             "The browser has promised to keep the records until you delete them."
         }
         StoragePromise::No => {
-            "The browser has not promised to keep the records: it may clear them when the phone is \
-             full, or after some days without a visit. Make a backup of what matters."
+            "The browser has not promised to keep the records. It may clear them when the phone is full \
+             or after some days without a visit. Make a backup of what matters."
         }
         StoragePromise::Unknown => {
             "This browser does not say whether it keeps the records. Make a backup of what matters."
@@ -200,12 +199,12 @@ pub fn of_the_desk(name: &str, kind: &str) -> String {
 pub fn taken(name: &str, how: &TakeIn) -> String {
     match how {
         TakeIn::New(_) => format!("{name} is on this phone now."),
-        TakeIn::Here(_) => format!("{name} is here already; nothing was changed."),
+        TakeIn::Here(_) => format!("{name} is already here. Nothing was changed."),
         TakeIn::Longer(_) => format!(
-            "{name} goes on where the record here ended. The longer one is kept; nothing was lost."
+            "{name} continues the record that was here. The longer one is kept. Nothing was lost."
         ),
         TakeIn::Beside(_) => format!(
-            "{name} is another record of a match that is here. It was put beside it; nothing was \
+            "{name} is another record of a match that is already here. Both are kept. Nothing was \
              overwritten."
         ),
     }
@@ -225,8 +224,8 @@ pub fn open_elsewhere(name: &str) -> String {
 pub fn backup_taken(name: &str, counts: [usize; 4]) -> String {
     let [new, longer, beside, here] = counts;
     format!(
-        "{name}: {} new, {longer} longer than here, {beside} put beside another record, {here} here \
-         already. Nothing was lost.",
+        "{name}: {} new, {longer} longer than here, {beside} kept beside another record, {here} already \
+         here. Nothing was lost.",
         matches(new)
     )
 }
@@ -234,13 +233,12 @@ pub fn backup_taken(name: &str, counts: [usize; 4]) -> String {
 /// What of the desk came with a backup: new, here already, and refused by the phone.
 #[must_use]
 pub fn desk_taken(name: &str, [new, here, lost]: [usize; 3]) -> String {
-    let mut say = format!(
-        "{name}: of the paper sheets and pools on the desk {new} new, {here} here already."
-    );
+    let mut say =
+        format!("{name}, paper sheets and pools of the desk: {new} new, {here} already here.");
     if lost > 0 {
         say += &format!(
-            " {lost} could not be kept: the phone is full. Delete what is not needed and open the \
-             backup again."
+            "{lost} could not be stored because the phone is full. Delete what you do not need, then open \
+             the backup again."
         );
     }
     say

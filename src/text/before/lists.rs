@@ -45,11 +45,11 @@ pub const LIBERO: &str = "Libero";
 /// Takes a player off the list.
 pub const REMOVE: &str = "Remove";
 /// Label of a name.
-pub const NAME_OPTIONAL: &str = "Name (can stay empty)";
+pub const NAME_OPTIONAL: &str = "Name (optional)";
 /// Opens the editor again.
-pub const CHANGE_LIST: &str = "Change this list";
+pub const CHANGE_LIST: &str = "Edit this list";
 /// Against the advice of the rules.
-pub const WRITE_IT_ANYWAY: &str = "Write it down anyway";
+pub const WRITE_IT_ANYWAY: &str = "Record it anyway";
 
 /// A player by number and marks.
 #[must_use]
@@ -131,14 +131,14 @@ pub fn staff(role: &str) -> &'static str {
 /// Label of that person's name.
 #[must_use]
 pub fn staff_name(role: &str) -> String {
-    format!("{}: name, can stay empty", staff(role))
+    format!("{}: name (optional)", staff(role))
 }
 
 /// Heading.
-pub const SIGNATURES: &str = "Signatures under the list (can be left out)";
+pub const SIGNATURES: &str = "Signatures under the team list (optional)";
 /// What the list is after them (4.1.3).
 pub const SIGNED_LIST: &str =
-    "After both have signed, nobody is added to the list any more (Rule 4.1.3).";
+    "Once both have signed, nobody can be added to the list (Rule 4.1.3).";
 /// Opens the field.
 pub const SIGN: &str = "Sign";
 /// Again.
@@ -151,8 +151,8 @@ pub const SIGNED: &str = "signed";
 pub const DRAW_HERE: &str = "Sign here with a finger, or leave it empty";
 /// Where it stays.
 pub const DRAWING_STAYS: &str =
-    "The drawing stays on this phone and goes on paper: onto the sheet that is printed or saved as a \
-    page. It does not travel with the record, its file or its codes; they say only that it was signed.";
+    "The drawing stays on this phone. You see it on the sheet when you print it or save it as a page. \
+     Match files and codes do not hold the drawing. They only say that somebody signed.";
 /// Takes the drawing away.
 pub const CLEAR_DRAWING: &str = "Clear";
 /// A dot is no signature.
@@ -189,13 +189,13 @@ pub fn about_signer(what: &str, who: &str, team: Option<&str>) -> String {
 pub fn list_lacks(lack: ListLack) -> String {
     match lack {
         ListLack::Captain => {
-            "Nobody is marked as captain. Ask the coach, and mark the captain under \u{201c}Change \
-             this list\u{201d}."
+            "Nobody is marked as captain. Ask the coach, and mark the captain under \u{201c}Edit this \
+             list\u{201d}."
                 .to_owned()
         }
         ListLack::Players { there, needed } => format!(
-            "Only {there} can start, and {needed} must be on court. The team may be incomplete: ask \
-             the coach."
+            "Only {there} can start, but {needed} must be on court. The team may be incomplete. Ask the \
+             coach."
         ),
     }
 }

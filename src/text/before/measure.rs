@@ -9,11 +9,12 @@ pub const GAUGE_UNIT: &str = "Unit of the gauge";
 /// Nothing that can be read.
 pub const GAUGE_FORM: &str = "Write the number as the gauge shows it, such as 0.31 or 4.4.";
 /// Opens the way without a gauge.
-pub const NO_GAUGE: &str = "No gauge at hand?";
+pub const NO_GAUGE: &str = "No gauge?";
 /// What to do without one: common practice, no source.
 pub const WITHOUT_GAUGE: [&str; 3] = [
-    "Press with both thumbs: it gives a little and springs back at once, without a dent or a wrinkle.",
-    "Let both captains or coaches try it and the spare ball, and take the one both agree on.",
+    "Press the ball with both thumbs. A good ball gives a little and springs back at once, without a dent \
+     or a wrinkle.",
+    "Let both captains or coaches try it and the spare ball. Take the one they agree on.",
     "Write \u{201c}no gauge\u{201d} as a note below. This is common practice; no rule says so.",
 ];
 
@@ -44,7 +45,7 @@ pub fn judged(judged: Judged) -> &'static str {
 #[must_use]
 pub fn meant(unit: Unit) -> String {
     format!(
-        "In {} this number would be right. Look at the gauge once more.",
+        "In {} this number would be right. Look at the gauge again.",
         unit.symbol()
     )
 }
@@ -61,17 +62,17 @@ pub fn ball_note(found: Pressure) -> String {
 }
 
 /// Name of the choice of a height.
-pub const NET_HEIGHT: &str = "Height it must have";
+pub const NET_HEIGHT: &str = "Required height";
 /// Where the height comes from.
 pub const NET_AGES: &str =
-    "The official text has these two heights only. Those of age groups are your \
-    competition's own: ask, and type it.";
+    "The official rules have only these two heights. Age groups have the heights of your competition: \
+     ask, and type yours in.";
 /// The choice of an own height.
 pub const NET_OWN: &str = "Age group";
 /// Label of the own height.
 pub const NET_OWN_HEIGHT: &str = "Height in your competition, in metres";
 /// Over the measures.
-pub const NET_MEASURED: &str = "Measured, in metres (what you do not measure can stay empty)";
+pub const NET_MEASURED: &str = "Measured, in metres (optional)";
 /// Labels of the measures.
 pub const NET_PLACES: [&str; 3] = ["Middle", "Left side line", "Right side line"];
 /// Nothing that can be read.
@@ -98,12 +99,12 @@ pub fn net_fault(fault: NetFault) -> String {
         NetFault::SidesDiffer(by) => format!("the sides differ by {}", cm(by)),
         NetFault::SideHigh(by) => {
             format!(
-                "a side is {} higher than the net has to be, {} are allowed",
+                "one side is {} above the required height ({} are allowed)",
                 cm(by),
                 cm(SIDE_MORE)
             )
         }
-        NetFault::SideLow(by) => format!("a side is {} too low", cm(by)),
+        NetFault::SideLow(by) => format!("one side is {} too low", cm(by)),
     }
 }
 

@@ -27,7 +27,7 @@ pub const IS_DONE: &str = "done";
 /// A line-up with empty places cannot be handed in.
 pub const FILL_EVERY_PLACE: &str = "Fill every place first. Then you can confirm the line-up.";
 /// The waiting for a team that is late cannot begin.
-pub const LATE_NEEDS: &str = "First: which team, and how many minutes.";
+pub const LATE_NEEDS: &str = "First choose the team and the minutes.";
 /// Nobody is named who has put it in order.
 pub const CLEARED_NEEDS: &str = "First say which adult has looked at it.";
 

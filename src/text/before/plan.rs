@@ -22,7 +22,7 @@ pub fn step(step: Step) -> &'static str {
         Step::Floor => "Floor and free zone",
         Step::Net => "Net and posts",
         Step::Ball => "Ball",
-        Step::FirstAid => "First aid and way out",
+        Step::FirstAid => "First aid and exits",
         Step::Briefing => "Duty team briefed",
         Step::TeamLists => "Team lists",
         Step::Captains => "Captains' meeting",
@@ -50,65 +50,70 @@ pub fn look_at(step: Step, rules: &Rules) -> Vec<String> {
     let lines: &[&str] = match step {
         Step::Kit => {
             return vec![
-                "Two whistles, watch, coin, pen, cards; this phone charged and silent.".into(),
+                "You have two whistles, a watch, a coin, a pen and cards. This phone is charged and \
+                 silent.".into(),
                 format!(
-                    "You are at the court at least {COURTSIDE_MINUTES} minutes before the toss, the table \
+                    "You are at the court at least {COURTSIDE_MINUTES} minutes before the toss. The table \
                      is set up."
                 ),
-                "The competition's regulations are at hand, and somebody to ask.".into(),
+                "You have the competition's regulations, and you know whom to ask.".into(),
             ]
         }
         // 1.1, 1.2.1, 1.3.1, 1.5, 1.6
         Step::Floor => &[
-            "Dry, level, not slippery, nothing loose, no hole or edge; wet spots are wiped.",
-            "At least 3 m free on every side of the 18 \u{d7} 9 m court and 7 m above it; walls, \
-             benches, doors and other games are out of reach, or padded.",
+            "The floor is dry, level and not slippery, without loose parts, holes or edges. Wet spots are \
+             wiped.",
+            "At least 3 m are free on every side of the 18 \u{d7} 9 m court, and 7 m above it. Walls, \
+             benches, doors and other games are out of reach or padded.",
             "You can tell the lines of this court from the others.",
-            "Light enough to follow the ball; not colder than 10 \u{b0}C.",
+            "There is enough light to follow the ball. It is not colder than 10 \u{b0}C.",
         ],
         // 2.2 to 2.5; torn mesh, rebound: Refereeing Guidelines 2024, rule 2; padding of the posts is
         // common practice, no source.
         Step::Net => &[
-            "Tight: a ball thrown into it comes back. Nothing is torn.",
-            "Antennas stand 80 cm above the net at the outer edge of the side bands, one on each face \
-             of the net, and are firm.",
-            "Posts stand 0.5 to 1 m outside the side lines, firm and padded; no wires or hooks stick \
-             out.",
+            "The net is tight: a ball thrown into it bounces back. Nothing is torn.",
+            "Antennas stand 80 cm above the net at the outer edge of the side bands. They are firm, one \
+             on each face of the net.",
+            "Posts stand 0.5 to 1 m outside the side lines, firm and padded. No wires or hooks stick out.",
         ],
         // 3.1, 3.2
         Step::Ball => &[
-            "Round, undamaged, 65 to 67 cm around, 260 to 280 g; younger ages may have a lighter one.",
+            "The ball is round and undamaged, 65 to 67 cm around, 260 to 280 g. Younger age groups may \
+             have a lighter one.",
             "A spare ball of the same kind is at the table.",
         ],
         Step::FirstAid => &[
             "Which adult gives first aid today, and where are the kit and the ice?",
             "Which adult calls for help, from which telephone, and what is the address of this hall?",
-            "The ways out are open and not locked; everybody knows where to meet outside.",
-            "Help can reach the court: which door, which way?",
+            "The exits are open and not locked. Everybody knows where to meet outside.",
+            "How does help reach the court: which door, which way?",
         ],
         // 5.1, 4.3, 4.5, 19.2, 5.1.2
         Step::Captains => &[
-            "Who is captain? Only the captain on court speaks to the referee, and only while the ball \
-             is out of play. Whoever is off court has somebody named who does.",
+            "Who is captain? Only the captain on court speaks to the referee, and only while the ball is \
+             out of play. If the captain is off court, the team names a game captain.",
             if with_liberos {
-                "Numbers as on the list, liberos in another colour."
+                "Shirt numbers are as on the team list. Liberos wear another colour."
             } else {
-                "Numbers as on the list, all shirts alike."
+                "Shirt numbers are as on the team list. All shirts are alike."
             },
-            "Nothing worn that can hurt: rings, chains and watches off or taped, no hard casts.",
-            "Which adult of each team is asked when somebody is hurt?",
-            "Anything this hall or competition does its own way: ceiling, near walls, warm-up.",
-            "Questions? Then shake hands, and the toss.",
+            "Nobody wears anything that can hurt. Rings, chains and watches are off or taped. There are \
+             no hard casts.",
+            "Which adult of each team do we call when somebody is hurt?",
+            "What does this hall or competition do its own way? Think of the ceiling, near walls and the \
+             warm-up.",
+            "Any questions? Then shake hands and hold the toss.",
         ],
         // 7.3.5, 12.3; order: Refereeing Guidelines 2024, protocol.
         Step::LastCheck => &[
             if with_liberos {
-                "Both teams stand as on their line-up sheets; then liberos go in."
+                "Both teams stand as on their line-up sheets. Then liberos go in."
             } else {
                 "Both teams stand as on their line-up sheets."
             },
-            "Benches are seated, line judges at their corners, the scorer has raised both hands.",
-            "The ball is with the server, the second referee has given you the sign.",
+            "The benches are seated and the line judges are at their corners. The scorer has raised both \
+             hands.",
+            "The server has the ball. The second referee has given you the sign.",
         ],
         Step::Briefing | Step::TeamLists | Step::Toss | Step::WarmUp | Step::LineUps => &[],
     };
@@ -157,15 +162,15 @@ pub const DO_NOT_START: &str = "Do not start. Speak to the coach or the organise
 /// Where another check failed.
 pub const NOT_DONE: &str = "Not done yet.";
 /// To somebody young, who stands there with a floor that is wet.
-pub const NOT_YOURS_ALONE: &str = "You do not have to settle this alone. Ask an adult in charge to look at \
-    it: a coach, the organiser, the caretaker. If none is here, send for one; until then nobody plays or \
-    warms up on this court. What your competition and this hall lay down counts.";
+pub const NOT_YOURS_ALONE: &str = "You do not have to settle this alone. Ask an adult in charge to look \
+    at it: a coach, the organiser, the caretaker. If none is here, send for one. Until then nobody plays \
+    or warms up on this court. The rules of your competition and this hall count.";
 /// Label of the person who clears it.
 pub const WHO_CLEARS_IT: &str = "Which adult has looked at it and says that it is safe now?";
 /// Label of the note that clears.
-pub const WHAT_WAS_DONE: &str = "What was done? (can stay empty)";
+pub const WHAT_WAS_DONE: &str = "What was done? (optional)";
 /// Label of the note of a failed check.
-pub const WHAT_IS_WRONG: &str = "What is wrong? (can stay empty)";
+pub const WHAT_IS_WRONG: &str = "What is wrong? (optional)";
 /// Opens the way to say so.
 pub const NOT_IN_ORDER: &str = "Problem";
 /// Records a failed check.
@@ -216,8 +221,8 @@ pub fn due_and_late(late: usize, due: usize) -> String {
 }
 
 /// Without a start no step has a time.
-pub const NO_START: &str = "With the planned start, below under \u{201c}Names, start, hall, \
-    rules\u{201d}, each step gets its time.";
+pub const NO_START: &str = "Enter the planned start below, under \u{201c}Names, start, hall, \
+    rules\u{201d}. Then each step gets its time.";
 
 /// Which checks failed.
 #[must_use]

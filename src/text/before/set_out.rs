@@ -39,7 +39,8 @@ pub fn warm_up_of(words: &str, name: &str) -> String {
 /// Name of the choice of a team.
 pub const WHOSE_LINE_UP: &str = "Which team's line-up?";
 /// Before a list is there.
-pub const LIST_FIRST: &str = "The list of this team is missing. Enter it first, under Team lists.";
+pub const LIST_FIRST: &str =
+    "The team list is missing. Enter it first, under \u{201c}Team lists\u{201d}.";
 /// After it was handed in.
 pub const LINE_UP_IS_IN: &str = "The line-up is confirmed.";
 /// A mistake of the hand that typed.
@@ -51,7 +52,7 @@ pub const SHOW_NUMBERS: &str = "Show the line-up";
 /// Fills in.
 pub const SAME_AS_LAST_SET: &str = "Same as last set";
 /// Takes the number out of the chosen place.
-pub const EMPTY_PLACE: &str = "Empty place";
+pub const EMPTY_PLACE: &str = "Clear this place";
 /// Makes the entry.
 pub const HAND_IN_LINE_UP: &str = "Confirm the line-up";
 
@@ -90,10 +91,10 @@ pub fn libero_for_of(into: Shirt, out: Shirt, name: &str) -> String {
 }
 
 /// Against a failed safety check.
-pub const BEGIN_ALL_THE_SAME: &str = "Begin all the same";
+pub const BEGIN_ALL_THE_SAME: &str = "Begin anyway";
 /// Asked before that.
 pub const BEGIN_UNSAFE: &str =
-    "A safety check failed and nobody has cleared it. Somebody may get hurt. Begin all the same?";
+    "A safety check failed and nobody has cleared it. Somebody may get hurt. Begin anyway?";
 
 /// The button.
 #[must_use]

@@ -26,7 +26,7 @@ pub const WHO_SERVES_FIRST: &str = "Who serves first?";
 /// Second question by hand.
 pub const WHO_IS_LEFT: &str = "Who starts left, seen from the stand?";
 /// Third question by hand.
-pub const WHO_CHOSE: &str = "Who won, and what did that captain choose? (can be left out)";
+pub const WHO_CHOSE: &str = "Who won, and what did that captain choose? (optional)";
 /// On the half of the team that serves.
 pub const SERVES_FIRST: &str = "serves first";
 /// Under the drawn court.
