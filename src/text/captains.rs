@@ -8,13 +8,14 @@ use rules::{Shirt, Team};
 /// Who speaks.
 pub const GAME_CAPTAIN: &str = "Game captain";
 /// Opens the choice.
-pub const NAME_SOMEBODY: &str = "Name one";
+pub const NAME_SOMEBODY: &str = "Choose one";
 /// The legend.
-pub const WHO_SPEAKS: &str = "Ask the coach. Who speaks?";
+pub const WHO_SPEAKS: &str = "Ask the coach: who is game captain?";
 /// 5.1.2.1, 5.1.2.2
 pub const SPEAKS_MORE: &str =
-    "Only the game captain speaks to the referees, while the ball is out of play: asks for an \
-     explanation, has positions, floor, net or ball checked, announces a protest.";
+    "Only the game captain speaks to the referees, and only while the ball is out of play. The game \
+     captain may ask for an explanation or for a check of positions, floor, net or ball. The game captain \
+     may announce a protest.";
 
 /// The button of whoever was named before.
 #[must_use]
@@ -33,8 +34,8 @@ pub fn speaks_now(number: Shirt) -> String {
 pub fn game_captain_missing(state: &State, team: Team) -> String {
     let name = team_name(state, team);
     match captain(state, team) {
-        Some(captain) => format!("{name}: captain {captain} is off. Game captain?"),
-        None => format!("{name}: game captain?"),
+        Some(captain) => format!("{name}: captain {captain} is off. Who is game captain?"),
+        None => format!("{name}: who is game captain?"),
     }
 }
 
@@ -46,10 +47,11 @@ pub fn who_speaks(state: &State, team: Team) -> String {
             format!("Captain {number} is on court and speaks for the team.")
         }
         (Some(Speaker::GameCaptain(number)), _) => format!(
-            "Number {number} speaks, until substituted, until the captain is back, or until the set ends."
+            "Number {number} speaks for the team until substituted, until the captain is back or until \
+             the set ends."
         ),
         (None, Some(captain)) => format!(
-            "Captain {captain} is not on court. The coach or the captain names a player on court."
+            "Captain {captain} is not on court. The coach or the captain names a game captain on court."
         ),
         (None, None) => "Nobody is marked as captain on the list.".into(),
     }
@@ -72,14 +74,14 @@ pub fn requests_by(state: &State, team: Team) -> Option<String> {
     match (requester(state, team), speaker(state, team)) {
         (Requester::Coach, _) => None,
         (Requester::AssistantCoach, _) => Some(format!(
-            "{name} are without a coach: the assistant coach requests."
+            "{name} have no coach. The assistant coach makes the requests."
         )),
         (Requester::GameCaptain, Some(speaker)) => Some(format!(
-            "{name} are without a coach: the game captain, number {}, requests.",
+            "{name} have no coach. The game captain, number {}, makes the requests.",
             speaker.number()
         )),
         (Requester::GameCaptain, None) => Some(format!(
-            "{name} are without a coach: the game captain requests."
+            "{name} have no coach. The game captain makes the requests."
         )),
     }
 }
@@ -87,15 +89,16 @@ pub fn requests_by(state: &State, team: Team) -> Option<String> {
 /// The panel.
 pub const PROTEST: &str = "Protest";
 /// The field.
-pub const PROTEST_ABOUT: &str = "What is it about? (can stay empty)";
+pub const PROTEST_ABOUT: &str = "What is it about? (optional)";
 /// Enters it.
-pub const PROTEST_ANNOUNCED: &str = "Record: protest announced";
+pub const PROTEST_ANNOUNCED: &str = "Record the protest";
 /// It has to say something.
-pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It stands on the sheet.";
+pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It goes on the sheet.";
 /// 5.1.2.1, 5.1.3, 23.2.4
 pub const PROTEST_MORE: &str =
     "A protest is announced at once, after the first referee has explained the decision. The first \
-     referee must allow it. It is written on the sheet after the match; what was not announced is not.";
+     referee must allow it. It is written on the sheet after the match. A protest that was not announced \
+     is not written.";
 
 /// Who announces it.
 #[must_use]

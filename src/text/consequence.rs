@@ -16,9 +16,9 @@ pub fn follows(kind: &Kind, before: &Replay, after: &Replay, order: ScoreOrder) 
     match kind {
         // 19.3.2.5 and 19.3.2.6
         Kind::LateReplacement { team } => vec![
-            "It is let pass this time. Tell the game captain".into(),
+            "It is allowed this time. Tell the game captain".into(),
             format!(
-                "Each further one of {} is a delay",
+                "Each further one by {} is a delay",
                 team_name(after.state(), *team)
             ),
         ],
@@ -53,8 +53,11 @@ pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<St
     for team in Team::BOTH {
         match gone(old, new, team) {
             0 => {}
-            1 => lines.push(format!("1 point of {} goes", team_name(new, team))),
-            points => lines.push(format!("{points} points of {} go", team_name(new, team))),
+            1 => lines.push(format!("1 point of {} is cancelled", team_name(new, team))),
+            points => lines.push(format!(
+                "{points} points of {} are cancelled",
+                team_name(new, team)
+            )),
         }
     }
     if old.serving() != new.serving() {
@@ -67,7 +70,7 @@ pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<St
         if let Some(places) = other_places(old, new, team) {
             let last = new.rules().players_on_court;
             lines.push(format!(
-                "{}, place 1 to {last}: {places}",
+                "{}, places 1 to {last}: {places}",
                 team_name(new, team)
             ));
         }
@@ -101,7 +104,7 @@ fn ending(old: &State, new: &State, lines: &mut Vec<String>) {
         }
         Phase::Suspended => lines.push("Play is interrupted".into()),
         Phase::Playing if old.phase() != Phase::Suspended => {
-            lines.push(format!("Set {} goes on", new.set_number()));
+            lines.push(format!("Set {} continues", new.set_number()));
         }
         Phase::BetweenSets | Phase::Preparation => {
             lines.push(format!("Set {} has yet to begin", new.set_at_hand()));

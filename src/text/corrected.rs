@@ -4,10 +4,10 @@
 use rules::Shirt;
 
 /// Opens the form, and its title.
-pub const RUNNING_ALREADY: &str = "It is being played already";
+pub const RUNNING_ALREADY: &str = "The match is already running";
 /// What the form does.
 pub const RUNNING_MORE: &str =
-    "Enter what stands on the scoreboard. The sheet will say when this record began.";
+    "Enter what the scoreboard shows. The sheet will say when this record began.";
 /// The running score.
 pub const SCORE_NOW: &str = "Score now";
 /// Below it.
@@ -17,9 +17,9 @@ pub const SERVES_NEXT: &str = "Who serves next?";
 /// A question.
 pub const STANDS_LEFT: &str = "Who is on the left, seen from the stand?";
 /// The button.
-pub const TAKE_IT_OVER: &str = "Go on from here";
+pub const TAKE_IT_OVER: &str = "Continue from here";
 /// One field is empty or is no number.
-pub const POINTS_OF_BOTH: &str = "A score needs the points of both teams, as whole numbers.";
+pub const POINTS_OF_BOTH: &str = "Enter the points of both teams as whole numbers.";
 
 /// The label of a number of points.
 #[must_use]
@@ -39,8 +39,8 @@ pub const CORRECT_SCORE: &str = "Correct the score";
 pub const WRONG_INFORMATION: &str = "The officials were wrong";
 /// What becomes of it (FIVB Casebook 2024, case 2.3).
 pub const WRONG_INFORMATION_MORE: &str =
-    "A team was told something wrong and lost points by it. Play goes back to that moment. Sanctions, \
-     time-outs and substitutions stay. The first referee decides.";
+    "The officials told a team something wrong, and it lost points because of that. Play goes back to \
+     that moment. Sanctions, time-outs and substitutions stay. The first referee decides.";
 /// A question.
 pub const BACK_TO: &str = "Back to which score?";
 /// The button.
@@ -48,7 +48,7 @@ pub const GO_BACK_TO_IT: &str = "Go back to this score";
 /// A question.
 pub const WHY: &str = "Why?";
 /// The label of a field.
-pub const IN_OWN_WORDS: &str = "In other words";
+pub const IN_OWN_WORDS: &str = "In your own words";
 /// How a score gets wrong.
 pub const MISCOUNTED: &[&str] = &[
     "A point was missed.",
@@ -87,8 +87,8 @@ pub fn back_to(score: &str) -> String {
 pub const OTHERS_ON_COURT: &str = "Other players are on court";
 /// What it is for (7.3.5.1, 7.3.5.2).
 pub const OTHERS_MORE: &str =
-    "Before the set, players on court must be those of the line-up. It is put right without a sanction, \
-     or the coach keeps the other player by a substitution.";
+    "Before the set, the players on court must be those in the line-up. Either this is corrected without \
+     a sanction, or the coach keeps the other player by a substitution.";
 /// A question.
 pub const WHOSE_PLAYERS: &str = "Which team?";
 /// A question.
@@ -108,8 +108,8 @@ pub fn stands_there(number: Shirt) -> String {
 }
 
 /// The line-up holds.
-pub const PUT_RIGHT: &str = "Put right, no sanction";
+pub const PUT_RIGHT: &str = "Corrected, no sanction";
 /// No other player, only other places (7.3.5.1).
-pub const PLACES_PUT_RIGHT: &str = "Right players, wrong places: put right";
+pub const PLACES_PUT_RIGHT: &str = "Right players, wrong places: corrected";
 /// It counts as a substitution.
 pub const KEPT: &str = "The coach keeps the player: a substitution";

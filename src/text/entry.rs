@@ -19,9 +19,9 @@ pub fn entered(kind: &Kind, state: &State) -> String {
     let name = |team: Team| team_name(state, team);
     match kind {
         Kind::Match(_) => "Match opened".into(),
-        Kind::Heading(_) => "Heading corrected".into(),
+        Kind::Heading(_) => "Match details corrected".into(),
         Kind::TeamList(list) => format!(
-            "List of {}: {} players",
+            "Team list of {}: {} players",
             name(list.team),
             list.players.len()
         ),
@@ -46,11 +46,11 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         }
         Kind::Joined(joined) => match joined.score {
             Some(score) => format!(
-                "Kept from set {}, {}",
+                "Recorded from set {}, {}",
                 joined.sets.len() + 1,
                 score.marked()
             ),
-            None => format!("Kept from set {}", joined.sets.len() + 1),
+            None => format!("Recorded from set {}", joined.sets.len() + 1),
         },
         Kind::ScoreCorrection { score, why, .. } => {
             format!("Score corrected to {}: {why}", score.marked())
@@ -67,10 +67,10 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             let end = if *kept {
                 "kept by substitution"
             } else {
-                "put right"
+                "corrected"
             };
             match changes.is_empty() {
-                true => format!("Line-up of {} checked: places put right", name(*team)),
+                true => format!("Line-up of {} checked: places corrected", name(*team)),
                 false => format!("Line-up of {} checked: {changes}, {end}", name(*team)),
             }
         }
@@ -94,7 +94,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             why,
             rally: Some(_),
             ..
-        } => format!("Rally replayed, its point goes: {}", replay_why(*why)),
+        } => format!("Rally replayed, its point cancelled: {}", replay_why(*why)),
         Kind::Replay { why, .. } => format!("Replay: {}", replay_why(*why)),
         Kind::TimeOut { team } => format!("Time-out {}", name(*team)),
         Kind::Substitution { team, changes, .. } => {
@@ -127,7 +127,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
                 Scope::Match => "match",
             }
         ),
-        Kind::Default { team } => format!("{} default", name(*team)),
+        Kind::Default { team } => format!("{} in default", name(*team)),
         Kind::ChangeCourts => "Courts changed".into(),
         Kind::Suspend { why } if why.is_empty() => "Play interrupted".into(),
         Kind::Suspend { why } => format!("Play interrupted: {why}"),
@@ -202,7 +202,7 @@ pub const fn replay_why(why: ReplayWhy) -> &'static str {
 #[must_use]
 pub const fn forced(reason: Option<Forced>) -> &'static str {
     match reason {
-        None => "Ordinary",
+        None => "Regular",
         Some(Forced::Injury) => "Injury or illness",
         Some(Forced::Expelled) => "Expelled",
         Some(Forced::Disqualified) => "Disqualified",

@@ -14,7 +14,7 @@ pub const HURT: &str = "Somebody hurt";
 /// Whose player.
 pub const HURT_TEAM: &str = "Which team's player?";
 /// Which one.
-pub const HURT_WHO: &str = "Which number? You can leave it out.";
+pub const HURT_WHO: &str = "Which number? (optional)";
 /// The number is not needed.
 pub const NUMBER_LATER: &str = "Without a number";
 /// Somebody else: an official, a spectator.
@@ -24,29 +24,29 @@ pub const CARE_FIRST: [&str; 3] = [super::CARE_STOP, super::CARE_NO_DIAGNOSIS, s
 /// What comes before anybody plays on.
 pub const CARE_RETURN: [&str; 2] = [super::CARE_HEAD, super::CARE_NOT_REPLACED];
 /// The legend.
-pub const CARE_THEN: &str = "When the adult in charge has spoken";
+pub const CARE_THEN: &str = "When the adult in charge has decided";
 /// The player goes on.
-pub const PLAYS_ON: &str = "The adult in charge lets the player go on: nothing to record";
+pub const PLAYS_ON: &str = "The adult in charge lets the player continue: nothing to record";
 /// A libero comes in for a hurt player, or gives way (19.3).
 pub const LIBERO_WAY: &str =
-    "Libero replacement: no substitution. The player may come back after a completed rally.";
+    "This is a libero replacement, not a substitution. The player may come back after a completed rally.";
 /// Recovery time (17.1.2).
 #[must_use]
 pub fn recovery_way() -> String {
     format!(
-        "Nobody can come in: {} minutes to recover, once in the match for this player. Not recovered: the \
-         team is incomplete.",
+        "Nobody can come in. The player gets {} minutes to recover, once in the match. Without recovery \
+         the team is incomplete.",
         RECOVERY_SECONDS / 60
     )
 }
 /// Somebody who does not play was hurt, and play goes on.
-pub const GOES_ON: &str = "Play goes on, nothing to record";
+pub const GOES_ON: &str = "Play continues: nothing to record";
 /// Who takes an official's place (Official Volleyball Rules 2025-2028, 24.2.1 and 26.2.2).
 pub const OFFICIAL_HURT: &str =
-    "Where the first referee cannot go on, the second one takes that place. \
-    Note in a remark who was hurt and who took over.";
+    "If the first referee cannot continue, the second referee takes over. Write in a remark who was hurt \
+     and who took over.";
 /// Nobody can come in.
-pub const NOBODY_CAN_COME: &str = "Nobody can come in for this player by the rules.";
+pub const NOBODY_CAN_COME: &str = "By the rules, nobody can come in for this player.";
 /// Only the state of the court knows who could come.
 pub const CARE_NO_NUMBER: &str =
     "To replace the player, tap \u{201c}Sub\u{201d} below the team's half.";
@@ -224,14 +224,13 @@ pub const FOUND_RALLY: &str = "Play was stopped";
 pub const FOUND_AFTER: &str = "The rally was over";
 /// The legend.
 pub const LATE_PLACES: &str =
-    "Right places now: tap two to swap them, or a place and a number from \
-    the bench.";
+    "Set the right places now. Tap two places to swap them, or a place and a number from the bench.";
 /// Opens them.
-pub const SET_PLACES: &str = "Put the places right";
+pub const SET_PLACES: &str = "Correct the places";
 /// Leaves them as recorded.
-pub const KEEP_PLACES: &str = "Places as recorded";
+pub const KEEP_PLACES: &str = "Keep the places";
 /// No set that could be put right.
-pub const LATE_NOTHING: &str = "There is no set that could be put right.";
+pub const LATE_NOTHING: &str = "There is no set to correct.";
 /// The legend, for a player who was never on the list.
 pub const LATE_SET: &str = "In which set did it begin?";
 /// Enters it.
@@ -272,13 +271,13 @@ pub fn place_label(place: usize, number: Shirt) -> String {
 /// The legend.
 pub const LIBERO_WHY: &str = "Why?";
 /// The legend.
-pub const LIBERO_OLD: &str = "Who plays libero no more?";
+pub const LIBERO_OLD: &str = "Who stops playing as libero?";
 /// The legend.
 pub const LIBERO_NEW: &str = "Who becomes the libero?";
 /// None can be named.
 pub const NO_NEW_LIBERO: &str =
-    "No new libero can be named now. While one libero can play there is \
-    no new one, and nobody on court can become one.";
+    "No new libero can be named now. There is none while a libero can still play, and nobody on court can \
+     become one.";
 
 /// The button that enters it.
 #[must_use]
@@ -291,15 +290,16 @@ pub fn name_libero(number: Shirt) -> String {
 pub fn libero_why_button(why: LiberoWhy) -> &'static str {
     match why {
         LiberoWhy::Unable => "Injured or ill",
-        LiberoWhy::Declared => "Coach has declared it",
+        LiberoWhy::Declared => "Declared by the coach",
     }
 }
 
 // ---- A team cannot play on.
 
 /// Above the choices.
-pub const SHORT_MORE: &str = "This ends the set or the match. The regulations of your competition \
-    count first; ask the organiser where you can.";
+pub const SHORT_MORE: &str =
+    "This ends the set or the match. The regulations of your competition count \
+    first. Ask the organiser if you can.";
 
 /// A choice.
 #[must_use]
@@ -315,9 +315,9 @@ pub const fn short_choice(scope: Option<Scope>) -> &'static str {
 #[must_use]
 pub fn record_short(scope: Option<Scope>, name: &str) -> String {
     match scope {
-        Some(Scope::Set) => format!("{name} loses this set"),
-        Some(Scope::Match) => format!("{name} loses the match, incomplete"),
-        None => format!("{name} loses the match by default"),
+        Some(Scope::Set) => format!("{name} lose this set"),
+        Some(Scope::Match) => format!("{name} lose the match, incomplete"),
+        None => format!("{name} lose the match by default"),
     }
 }
 
@@ -331,15 +331,14 @@ pub const SUSPEND_WHYS: [&str; 4] = ["Light", "Floor or net", "Hall alarm", "Cro
 pub const SUSPEND_NOW: &str = "Interrupt play now";
 /// Told before it is chosen (Official Volleyball Rules 2025-2028, 17.3.2).
 pub const RESUME_MORE: &str =
-    "Same court: everything goes on as it stands. Other court: this set is \
-    played again from 0:0.";
+    "On this court, play continues as it stands. On another court, this set is played again from 0:0.";
 /// Enters it.
 pub const RESUME_OTHER_YES: &str = "Play this set again on the other court";
 
 // ---- Who did it.
 
 /// The legend.
-pub const WHO_DID: &str = "Who? You can leave it out.";
+pub const WHO_DID: &str = "Who? (optional)";
 
 /// A number of that legend.
 #[must_use]
@@ -348,7 +347,7 @@ pub fn did_it(number: Shirt) -> String {
 }
 
 /// The legend.
-pub const WHO_SAW: &str = "Who showed it to the first referee? You can leave it out.";
+pub const WHO_SAW: &str = "Who showed it to the first referee? (optional)";
 
 /// Somebody of the team of officials.
 #[must_use]
@@ -368,7 +367,7 @@ pub const REASON: &str = "Reason";
 /// The same for whoever listens.
 #[must_use]
 pub fn reason_of(n: u32, words: &str) -> String {
-    format!("Reason of entry {n}, {words}")
+    format!("Reason for entry {n}, {words}")
 }
 
 /// The field.
@@ -379,12 +378,12 @@ pub const STRIKE_WHY: &str = "Why? (optional)";
 /// The menu and the panel.
 pub const NAME_TEAMS: &str = "Name the teams";
 /// Enters them.
-pub const NAMES_RECORD: &str = "Take these names";
+pub const NAMES_RECORD: &str = "Save names";
 /// The menu and the panel.
 pub const GROW: &str = "Make it a full match";
 /// What it does.
 pub const GROW_MORE: &str =
-    "Every point stays. Lists and line-ups are asked for before the next set.";
+    "Every point stays. Before the next set, the app asks for team lists and line-ups.";
 
 /// The label of a name.
 #[must_use]

@@ -70,14 +70,14 @@ pub fn cause(cause: Cause, rules: &Rules) -> String {
     let words = match cause {
         Cause::BallIn => "Ball in",
         Cause::BallOut => "Ball out",
-        Cause::BallTouched => "Touched, out",
+        Cause::BallTouched => "Ball touched",
         Cause::FourHits => "Four hits",
         Cause::DoubleContact => "Double contact",
         Cause::Catch => "Catch",
         Cause::AssistedHit => "Assisted hit",
         Cause::NetTouch => "Net touch",
         Cause::UnderNet => "Under the net",
-        Cause::OverNet => "Over the net",
+        Cause::OverNet => "Beyond the net",
         Cause::AttackFault => "Attack fault",
         Cause::BlockFault => "Block fault",
         Cause::LiberoFault => "Libero fault",
@@ -136,14 +136,14 @@ pub fn notice(notice: &Notice, state: &State) -> String {
         Notice::DoNotStart { item } => {
             format!("Do not start: problem with {}", item.replace('_', " "))
         }
-        Notice::TeamList { team } => format!("List of {} missing", name(team)),
+        Notice::TeamList { team } => format!("Team list of {} is missing", name(team)),
         Notice::Toss => "Toss".into(),
-        Notice::LineUp { team } => format!("Line-up of {} missing", name(team)),
-        Notice::ChangeCourts => "Change courts now".into(),
+        Notice::LineUp { team } => format!("Line-up of {} is missing", name(team)),
+        Notice::ChangeCourts => "Change of courts now".into(),
         Notice::SetPoint { team } => format!("Set point {}", name(team)),
         Notice::MatchPoint { team } => format!("Match point {}", name(team)),
         Notice::MustSubstitute { team, player } => {
-            format!("{} {player} must leave: substitution", name(team))
+            format!("{} {player} must leave: substitute now", name(team))
         }
         Notice::LiberoMustLeave { team, player } => {
             format!("Libero {player} of {} must leave now", name(team))
@@ -159,9 +159,9 @@ pub fn notice(notice: &Notice, state: &State) -> String {
             format!("{}: {left} substitutions left", name(team))
         }
         Notice::GameCaptain { team } => super::game_captain_missing(state, *team),
-        Notice::Question { .. } => "A question to the first referee".into(),
+        Notice::Question { .. } => "A question for the first referee".into(),
         Notice::CauseDropped { .. } => {
-            "Point kept, reason dropped: the serving team may stand anywhere in its court".into()
+            "The point counts, the reason does not: the serving team may stand anywhere in its court".into()
         }
     }
 }
@@ -175,7 +175,7 @@ pub fn serving_line(state: &State) -> String {
     match state.serving() {
         Some((team, Some(number))) => format!("{} to serve: {number}", team_name(state, team)),
         Some((team, None)) => format!("{} to serve", team_name(state, team)),
-        None => "Tap the half of the side that wins the rally".into(),
+        None => "Tap the half of the team that wins the rally".into(),
     }
 }
 
@@ -230,7 +230,7 @@ pub fn timer(timer: &Timer, state: &State) -> String {
 /// Ends a count-down early, or puts it away.
 pub const END_COUNT_DOWN: &str = "End";
 /// In the deciding set.
-pub const CHANGE_COURTS: &str = "Change courts now";
+pub const CHANGE_COURTS: &str = "Change of courts now";
 /// It was done.
 pub const COURTS_CHANGED: &str = "Courts changed";
 
@@ -257,9 +257,9 @@ pub const GROUPS: &str = "Groups of reasons";
 #[must_use]
 pub const fn cause_does_not_fit(server_lost: bool) -> &'static str {
     if server_lost {
-        "The serving side lost this rally, so that cannot be the reason."
+        "The serving team lost this rally, so that cannot be the reason."
     } else {
-        "The serving side won this rally, so that cannot be the reason."
+        "The serving team won this rally, so that cannot be the reason."
     }
 }
 
@@ -288,19 +288,19 @@ pub const fn right_act(act: &Kind) -> &'static str {
     }
 }
 /// A tap on the court while something is open below it.
-pub const CLOSE_FIRST: &str = "No point: close what is open first";
+pub const CLOSE_FIRST: &str = "No point: close the open panel first";
 /// The same while a player is asked for.
-pub const TAP_A_PLAYER: &str = "No point: tap the player who is meant";
+pub const TAP_A_PLAYER: &str = "No point: tap the player you mean";
 /// A second tap was held back.
-pub const HELD_NEWS: &str = "Two taps at once. The second one is asked about.";
+pub const HELD_NEWS: &str = "Two taps at once. Did you mean both?";
 /// Points that came sooner than a rally can be played.
 #[must_use]
 pub fn held_question(name: &str, more: usize, instead: bool) -> String {
     match (more, instead) {
-        (1, true) => format!("Two taps at once. A point for {name} as well?"),
+        (1, true) => format!("Two taps at once. Also a point for {name}?"),
         (1, false) => format!("Two taps at once. Two points for {name}?"),
         // They may have come after several points.
-        _ => format!("{more} taps came too soon after a point. Are they points as well?"),
+        _ => format!("{more} taps came too soon after a point. Do they count as points?"),
     }
 }
 /// They are.
@@ -338,7 +338,7 @@ pub const REPLAY_WHICH: &str = "Which rally?";
 /// The last one, which was entered as a point.
 #[must_use]
 pub fn replay_last(score: &str) -> String {
-    format!("This rally ({score}): its point goes")
+    format!("This rally ({score}): its point is cancelled")
 }
 /// One that nobody has a point for yet.
 pub const REPLAY_NEW: &str = "A new rally: no point was entered";
@@ -351,7 +351,7 @@ pub fn score_from(state: &State, left: Team) -> String {
     format!("{}:{}", score[left], score[left.other()])
 }
 /// What it does.
-pub const REPLAY_MORE: &str = "No point, the same player serves again.";
+pub const REPLAY_MORE: &str = "No point. The same player serves again.";
 /// One reason for a replay.
 #[must_use]
 pub fn replay_button(why: ReplayWhy) -> String {
@@ -383,8 +383,8 @@ pub const SUBSTITUTION_REASON: &str = "Why";
 pub const WHO_GOES: &str = "Who goes out?";
 /// A set was begun without them, so nobody is followed.
 pub const NO_LINE_UP: &str =
-    "No line-up of this team was entered, so nobody can be chosen here. Write \
-    the substitution as a remark, under More.";
+    "This team has no line-up, so you cannot choose players here. Write the substitution as a remark, \
+     under \u{201c}More\u{201d}.";
 
 /// A number that goes.
 #[must_use]
@@ -422,13 +422,15 @@ pub fn dropped(change: &Change) -> String {
 /// While play is interrupted.
 pub const STOPPED: &str = "Play is interrupted";
 /// It goes on.
-pub const RESUME_SAME: &str = "Go on, same court";
+pub const RESUME_SAME: &str = "Resume on this court";
 /// It goes on elsewhere.
-pub const RESUME_OTHER: &str = "Go on, other court";
+pub const RESUME_OTHER: &str = "Resume on another court";
 /// Interrupts it.
 pub const SUSPEND: &str = "Interrupt play";
 /// Before the first point of a tally.
-pub const TALLY_BEGIN: &str = "Who serves first? Or just tap the half that wins the first rally.";
+pub const TALLY_BEGIN: &str =
+    "Who serves first? Or just tap the half of the team that wins the first \
+    rally.";
 /// A choice.
 pub const LEFT_SERVES: &str = "Left serves first";
 /// A choice.
@@ -475,7 +477,7 @@ pub const NO_LIBERO_NOW: &str = "No libero replacement is possible now.";
 /// The field.
 pub const REMARK: &str = "Remark for the sheet";
 /// Enters it.
-pub const NOTE_IT: &str = "Note it";
+pub const NOTE_IT: &str = "Add remark";
 
 /// The result of the last set.
 #[must_use]

@@ -124,7 +124,7 @@ pub fn sanction_follows(
     lines.extend(differences(before, after, order));
     if preview.barred {
         lines.push(format!(
-            "{name} may ask for nothing more until the next rally is over"
+            "{name} may make no more requests until the next rally is over"
         ));
     }
     match (preview.sanction.kind, &preview.sanction.who) {
@@ -157,7 +157,7 @@ fn person_follows(
     let mut lines = Vec::new();
     match level {
         Level::Warning => lines.push(format!(
-            "The only yellow card of {} in this match: minor misconduct is a penalty from now on",
+            "This is the only yellow card of {} in this match. From now on, minor misconduct is a penalty",
             team_name(after, team)
         )),
         Level::Penalty => {}
@@ -199,7 +199,8 @@ fn leaving(preview: &SanctionPreview, level: Level, who: &Who) -> Vec<String> {
     match who {
         Who::Player(_) => lines.push(until.into()),
         Who::Staff(role) => lines.push(format!(
-            "{until}. The {role} may not lead the team meanwhile; for a coach, the assistant may, if the game captain asks"
+            "{until}. Until then the {role} may not lead the team. For a coach, the assistant may, if the \
+             game captain asks"
         )),
     }
     lines
@@ -213,8 +214,8 @@ pub const NOT_ALONE: &str = "A young person does not wait alone: ask the adult i
 #[must_use]
 pub const fn how_to_give(who: &Who) -> &'static str {
     match who {
-        Who::Player(_) => "Whistle, call the player to the stand, show it.",
-        Who::Staff(_) => "Whistle, tell it through the game captain, show it.",
+        Who::Player(_) => "Whistle, call the player to the stand and show it.",
+        Who::Staff(_) => "Whistle, tell the person through the game captain and show it.",
     }
 }
 
@@ -246,7 +247,7 @@ pub fn for_what(level: Level, conducts: &[Conduct]) -> String {
 }
 
 /// Nothing leads there now, and yet it may be given.
-const ONLY_IF_DECIDED: &str = "Only if the first referee decides so";
+const ONLY_IF_DECIDED: &str = "Only if the first referee decides it";
 
 /// The button that records it.
 #[must_use]
@@ -294,7 +295,7 @@ pub const fn sort(preview: SubstitutionPreview) -> &'static str {
     if preview.exceptional {
         "Exceptional substitution"
     } else {
-        "Ordinary substitution"
+        "Regular substitution"
     }
 }
 
@@ -307,9 +308,9 @@ pub fn sort_means(preview: SubstitutionPreview, out: Shirt) -> String {
         MayReturn::Never => "may not come back in this match",
     };
     let counts = if preview.exceptional {
-        "It does not count among those of the set."
+        "It does not count as one of the set's substitutions."
     } else {
-        "It counts among those of the set."
+        "It counts as one of the set's substitutions."
     };
     format!("{}: number {out} {back}. {counts}", sort(preview))
 }

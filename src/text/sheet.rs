@@ -54,7 +54,7 @@ pub const REMARK: &str = "Explain it in a remark";
 /// The field.
 pub const REMARK_FIELD: &str = "Remark for the sheet";
 /// Enters it.
-pub const REMARK_GO: &str = "Note it";
+pub const REMARK_GO: &str = "Add remark";
 /// Without words.
 pub const REMARK_NEEDS_WORDS: &str = "Write a few words first. They stand on the sheet.";
 /// A check is in order now.
@@ -80,7 +80,7 @@ pub const PROTEST_MORE: &str =
 /// The field.
 pub const PROTEST_FIELD: &str = "What the captain writes";
 /// Without words.
-pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It stands on the sheet.";
+pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It goes on the sheet.";
 
 /// The entry of a finding.
 #[must_use]

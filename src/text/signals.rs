@@ -7,7 +7,7 @@ use rules::{Arm, Signal};
 pub const SIGNALS: &str = "Signals";
 /// What is on it.
 pub const SIGNALS_MORE: &str = "Every official hand signal, as in a mirror: the arm on the left of the \
-    picture is your left arm. A signal with one arm is made on the side of the team it concerns (30.1).";
+    picture is your left arm. Make a signal with one arm on the side of the team it concerns (30.1).";
 /// One after the other, the name hidden.
 pub const LEARN: &str = "Learn them one by one";
 /// Shows what a drawing means.
@@ -15,7 +15,7 @@ pub const SHOW_NAME: &str = "What is it?";
 /// The next drawing.
 pub const NEXT_SIGNAL: &str = "Next signal";
 /// The drawing moves once more.
-pub const AGAIN: &str = "Once more";
+pub const AGAIN: &str = "Again";
 /// The same for the other team.
 pub const OTHER_SIDE: &str = "Other side";
 /// Back to the list.
@@ -49,7 +49,7 @@ pub const fn signal(signal: Signal) -> &'static str {
         Signal::Catch => "Catch",
         Signal::DoubleContact => "Double contact",
         Signal::FourHits => "Four hits",
-        Signal::NetTouch => "Net touched",
+        Signal::NetTouch => "Net touch",
         Signal::OverNet => "Beyond the net",
         Signal::AttackFault => "Attack-hit fault",
         Signal::LineOrUnder => "Line fault or under the net",
@@ -65,34 +65,34 @@ pub const fn signal(signal: Signal) -> &'static str {
 pub const fn signal_how(signal: Signal) -> &'static str {
     match signal {
         Signal::AuthoriseService => {
-            "Stretch the arm to the side that serves, then sweep the forearm across the chest the way \
-             the ball will go. Whistle at the same time."
+            "Stretch the arm out to the team that serves. Then sweep the forearm across the chest, the \
+             way the ball will go. Whistle at the same time."
         }
-        Signal::TeamToServe => "Stretch the arm out to the side that will serve.",
+        Signal::TeamToServe => "Stretch the arm out to the team that will serve.",
         Signal::ChangeOfCourts => {
-            "One forearm before the body, one behind the back: turn both around the trunk."
+            "Hold one forearm in front of the body and one behind it. Turn both around the body."
         }
         Signal::TimeOut => {
             "Lay one flat hand on the fingertips of the other, so that they make a T. Then show the \
              team that asked."
         }
-        Signal::Substitution => "Roll the forearms around each other before the chest.",
+        Signal::Substitution => "Roll the forearms around each other in front of the chest.",
         Signal::Warning => "Show the yellow card on the side of the team.",
         Signal::Penalty => "Show the red card on the side of the team.",
         Signal::Expulsion => "Show both cards together in one hand.",
         Signal::Disqualification => "Show both cards, one in each hand.",
-        Signal::EndOfSet => "Cross the forearms before the chest, hands open, palms to yourself.",
-        Signal::NotTossed => "Lift the stretched arm, the palm up.",
+        Signal::EndOfSet => "Cross the forearms in front of the chest, hands open, palms facing you.",
+        Signal::NotTossed => "Lift the stretched arm, palm up.",
         Signal::ServiceDelay => "Show eight fingers, spread.",
         Signal::BlockOrScreen => "Stretch both arms straight up, palms forward.",
         Signal::Position => "Point the forefinger down and draw a circle with it.",
         Signal::BallIn => "Point the stretched arm and open hand at the floor of that court.",
-        Signal::BallOut => "Lift both forearms, hands open, palms to yourself.",
-        Signal::Catch => "Lift the forearm slowly, the palm up.",
+        Signal::BallOut => "Lift both forearms, hands open, palms facing you.",
+        Signal::Catch => "Lift the forearm slowly, palm up.",
         Signal::DoubleContact => "Show two fingers, spread.",
         Signal::FourHits => "Show four fingers, spread.",
         Signal::NetTouch => "Show the net on the side at fault.",
-        Signal::OverNet => "Hold a hand above the net, the palm down.",
+        Signal::OverNet => "Hold a hand above the net, palm down.",
         Signal::AttackFault => "Raise the forearm with an open hand and fold it down.",
         Signal::LineOrUnder => "Point at the centre line, or at the line that was crossed.",
         Signal::Replay => "Raise both thumbs.",
@@ -112,11 +112,12 @@ pub const fn signal_for(signal: Signal) -> Option<&'static str> {
         Signal::Catch => "Also for a hit with the help of a team-mate or an object.",
         Signal::NetTouch => "Also for a service that stays in the net.",
         Signal::AttackFault => {
-            "Back row, libero, at the service, or after the libero's finger set in front."
+            "For a back-row player, for a libero, for an attack on the service, or after the libero's \
+             finger set in front."
         }
         Signal::LineOrUnder => {
-            "Foot over the centre line, ball under the net, foot fault at the service, or a player \
-             outside the court at the service."
+            "For a foot over the centre line, a ball under the net or a foot fault at the service. Also \
+             for a player outside the court at the service."
         }
         Signal::BallTouched => "The ball went out after a touch.",
         _ => return None,

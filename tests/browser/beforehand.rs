@@ -110,7 +110,7 @@ fn a_delay(stage: &mut Stage) -> Ran {
     referee.reads_at("#consequence", "No point, service stays");
     referee.reads_at(
         "#consequence",
-        "Otters may ask for nothing more until the next rally is over",
+        "Otters may make no more requests until the next rally is over",
     );
     pictures(&mut referee, "beforehand-second-improper");
     referee.tap("Record the delay warning");
@@ -258,18 +258,18 @@ fn injury(stage: &mut Stage) -> Ran {
         "not back without clearance by a licensed medical person",
     );
     referee.reads(
-        "Ordinary substitution: number 4 may come back in this set. It counts among those of the set.",
+        "Regular substitution: number 4 may come back in this set. It counts as one of the set's \
+         substitutions.",
     );
     pictures(&mut referee, "beforehand-injury");
     referee.tap("7 in for 4");
     hurt(&mut referee, "Number 7");
-    referee
-        .reads("Ordinary substitution: number 7 may come back in the next set, not in this one.");
+    referee.reads("Regular substitution: number 7 may come back in the next set, not in this one.");
     referee.tap("4 in for 7");
     hurt(&mut referee, "Number 4");
     referee.reads(
-        "Exceptional substitution: number 4 may not come back in this match. It does not count among \
-         those of the set.",
+        "Exceptional substitution: number 4 may not come back in this match. It does not count as one of \
+         the set's substitutions.",
     );
     pictures(&mut referee, "beforehand-injury-exceptional");
     referee.tap("8 in for 4");

@@ -81,7 +81,7 @@ fn asked_for(stage: &mut Stage) -> Ran {
     // Nobody of the lists is a coach: the panel says who requests (5.1.2.3).
     referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.reads(&format!(
-        "{A} are without a coach: the game captain, number 1, requests."
+        "{A} have no coach. The game captain, number 1, makes the requests."
     ));
     referee.tap_at("#panel-close");
 
@@ -96,7 +96,7 @@ fn asked_for(stage: &mut Stage) -> Ran {
     // It waits, and a point is a point.
     referee.point(Side::Right);
     referee.reads_at(".asks-captain", "captain 1 is off");
-    referee.tap(&format!("Name one {A}"));
+    referee.tap(&format!("Choose one {A}"));
     referee.browser().picture("game-captain-panel");
     // The court answers the question.
     referee.tap_player(Side::Left, 2);
@@ -155,7 +155,7 @@ fn protest(stage: &mut Stage) -> Ran {
     let field = referee.browser().find("#protest-about");
     referee.browser().write(&field, "touched block");
     referee.browser().picture("protest");
-    referee.tap("Record: protest announced");
+    referee.tap("Record the protest");
     let replay = referee.replay();
     let announced = &replay.state().protests()[0];
     assert_eq!(

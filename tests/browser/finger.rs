@@ -103,7 +103,7 @@ fn two_taps_at_once(stage: &mut Stage) -> Ran {
     assert_eq!(score(&mut referee), (4, 2));
     // The wrong half, put right at once.
     referee.taps(&[Side::Left, Side::Right], 300);
-    referee.reads_at("#held", "as well?");
+    referee.reads_at("#held", "Also a point for");
     referee.tap(&format!("One point, {B}"));
     assert_eq!(score(&mut referee), (4, 3));
     referee.court_is_right(false);
@@ -169,7 +169,7 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     referee.browser().find("#drawer-close");
     let entries = referee.replay().entries().len();
     referee.taps(&[Side::Left], 0);
-    referee.reads_at("#due", "close what is open first");
+    referee.reads_at("#due", "close the open panel first");
     assert_eq!(referee.replay().entries().len(), entries);
     referee.tap_at("#drawer-close");
     referee.point(Side::Left);

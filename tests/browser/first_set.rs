@@ -149,7 +149,7 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     assert_eq!(after.entries(), kept.entries());
     // The reason is still asked for, and the score is not touched by it.
     referee.reason("Net", "Net touch");
-    referee.reads("Net touched (19)");
+    referee.reads("Net touch (19)");
     let replay = referee.court_is_right(false);
     let last = replay.last_standing().map(|e| e.kind.clone());
     assert!(

@@ -124,7 +124,7 @@ fn words_fit(stage: &mut Stage) -> Ran {
         }).map((one) => one.innerText)";
     referee.point(Side::Left);
     referee.tap_at("#replay");
-    referee.tap("This rally (1:0): its point goes");
+    referee.tap("This rally (1:0): its point is cancelled");
     referee.tap("Something on court");
     for (width, height) in [(360, 740), (320, 568), (1180, 820)] {
         referee.browser().screen(width, height);
@@ -152,11 +152,11 @@ fn nothing_left_behind(stage: &mut Stage) -> Ran {
     // The half gives no point meanwhile, and says so only as long as this is open.
     referee.taps(&[Side::Left], 0);
     referee.reads_at("#due", "No point:");
-    referee.tap("This rally (1:1): its point goes");
+    referee.tap("This rally (1:1): its point is cancelled");
     referee.tap("Both teams at fault");
     referee.reads_at(
         "#last-entry",
-        "Rally replayed, its point goes: both teams at fault",
+        "Rally replayed, its point cancelled: both teams at fault",
     );
     // The reason of the rally before it would be taken for one of the rally that counts no more.
     assert_eq!(referee.browser().value(reasons), json!(false));
@@ -187,7 +187,7 @@ fn score_as_they_stand(stage: &mut Stage) -> Ran {
     referee.go_on_with("joined", numbered([heading(Preset::Tally.rules()), joined]));
     referee.browser().find("#half-left");
     assert_eq!(referee.side_of(B), Side::Left);
-    referee.reads_at("#last-entry", "Kept from set 3, A 7:9 B");
+    referee.reads_at("#last-entry", "Recorded from set 3, A 7:9 B");
     referee.tap("Menu");
     referee.tap("Correct the score");
     referee.browser().find("#right-A");
@@ -253,6 +253,6 @@ fn begun_against_the_advice(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     // Nobody is followed, so the panel says why there is nobody to choose.
     referee.tap(&format!("Substitution {A}, 0 of 6 used"));
-    referee.reads_at(".panel", "No line-up");
+    referee.reads_at(".panel", "has no line-up");
     Ok(())
 }

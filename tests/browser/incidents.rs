@@ -279,7 +279,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.tap("Interrupt play");
     referee.tap("Interrupt play now");
     assert_eq!(referee.replay().state().phase(), Phase::Suspended);
-    referee.tap("Go on, same court");
+    referee.tap("Resume on this court");
     assert_eq!(
         referee.court_is_right(false).state().phase(),
         Phase::Playing
@@ -298,7 +298,7 @@ fn a_wrong_server_found_late(stage: &mut Stage) -> Ran {
     referee.tap("Wrong server");
     referee.tap("Since 1:1");
     // What becomes of it stands there before anything is written.
-    referee.reads_at("#consequence", "2 points of Herons go");
+    referee.reads_at("#consequence", "2 points of Herons are cancelled");
     referee.reads_at("#consequence", "Score 1:3 becomes 2:1");
     assert_eq!(referee.replay().entries(), before.entries());
     referee.tap("Record the fault");
@@ -321,7 +321,7 @@ fn play_is_interrupted(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     assert_eq!(referee.replay().entries(), stopped.entries());
     referee.tap_in("[role=dialog]", "Leave it");
-    referee.tap("Go on, other court");
+    referee.tap("Resume on another court");
     referee.reads_at("#consequence", "Score 5:0 becomes 0:0");
     referee.tap("Play this set again on the other court");
     referee.tap("Last check");
@@ -342,14 +342,14 @@ fn a_team_that_cannot_go_on(stage: &mut Stage) -> Ran {
     referee.tap("Incomplete or default");
     referee.tap("Incomplete, this set");
     referee.reads_at("#consequence", "Otters win set 1, 25:1");
-    referee.tap(&format!("{B} loses this set"));
+    referee.tap(&format!("{B} lose this set"));
     referee.reads("Otters win set 1, 25:1");
     referee.reads_at(".interval", "At 0:30 whistle the teams back.");
     // Between the sets: the rest of the match as well.
     referee.tap(&format!("More {B}"));
     referee.tap("Incomplete or default");
     referee.tap("Not there or refuses");
-    referee.tap(&format!("{B} loses the match by default"));
+    referee.tap(&format!("{B} lose the match by default"));
     referee.reads("Otters win 3:0");
     let replay = referee.replay();
     assert_eq!(replay.state().phase(), Phase::Finished);
@@ -357,7 +357,7 @@ fn a_team_that_cannot_go_on(stage: &mut Stage) -> Ran {
     referee.tap(&format!("More {B}"));
     let field = referee.browser().find_named("Remark for the sheet");
     referee.browser().write(&field, "The bus had to leave.");
-    referee.tap("Note it");
+    referee.tap("Add remark");
     referee.tap("To the sheet");
     referee.reads_at(".sheet-remarks", "The bus had to leave.");
     Ok(())
@@ -381,7 +381,7 @@ fn a_replay_and_a_remark(stage: &mut Stage) -> Ran {
     referee.reason("Net", "Net touch");
     let point = referee.court();
     referee.tap_at("#replay");
-    referee.tap("This rally (1:1): its point goes");
+    referee.tap("This rally (1:1): its point is cancelled");
     referee.reads_at("#follows", "Score 1:1 becomes 0:1");
     referee.browser().picture("replay-last-rally");
     referee.tap("Both teams at fault");
@@ -395,7 +395,7 @@ fn a_replay_and_a_remark(stage: &mut Stage) -> Ran {
     referee.tap(&format!("More {A}"));
     let field = referee.browser().find_named("Remark for the sheet");
     referee.browser().write(&field, "Ball from the next court");
-    referee.tap("Note it");
+    referee.tap("Add remark");
     referee.reads_at("#last-entry", "Ball from the next court");
     Ok(())
 }
@@ -464,7 +464,7 @@ fn a_tally_grows(stage: &mut Stage) -> Ran {
     referee.tap("Name the teams");
     let field = referee.browser().find("#name-A");
     referee.browser().write(&field, A);
-    referee.tap("Take these names");
+    referee.tap("Save names");
     referee.reads_at("#half-left .half-name", A);
     referee.tap("Menu");
     referee.tap("Make it a full match");

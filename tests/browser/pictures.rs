@@ -397,7 +397,7 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     referee.stage.open();
     let change = first_rehearsed(|replay| notices(replay.state()).contains(&Notice::ChangeCourts));
     referee.go_on_with("change", change);
-    referee.reads("Change courts now");
+    referee.reads("Change of courts now");
     look.at(referee, "play-change-courts");
     referee.tap("Courts changed");
     look.at(referee, "play-courts-changed");

@@ -64,7 +64,7 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
     // The right players at wrong places.
     referee.tap("Other players are on court");
     referee.tap_in(dialog, A);
-    referee.tap("Right players, wrong places: put right");
+    referee.tap("Right players, wrong places: corrected");
     let replay = referee.replay();
     assert_eq!(last(replay.entries()), found(Team::A, &[], false));
 
@@ -74,7 +74,7 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
     referee.tap("1 is not on court");
     referee.tap("7 stands there");
     referee.browser().picture("others-on-court");
-    referee.tap("Put right, no sanction");
+    referee.tap("Corrected, no sanction");
     let replay = referee.replay();
     assert_eq!(last(replay.entries()), found(Team::A, &[(1, 7)], false));
 
@@ -121,7 +121,7 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     referee.tap("Late libero replacement");
     referee.reads_at(
         "#consequence",
-        "It is let pass this time. Tell the game captain",
+        "It is allowed this time. Tell the game captain",
     );
     referee.browser().picture("late-libero-first");
     referee.tap_at("#make-it");

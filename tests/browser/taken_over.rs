@@ -35,7 +35,7 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     referee.tap_at("#quick-tally");
-    referee.tap("It is being played already");
+    referee.tap("The match is already running");
     for (set, a, b) in [(1, "25", "20"), (2, "22", "25")] {
         referee.tap(&format!("Set {set} is over"));
         write(referee, &format!("#set-{set}-A"), a);
@@ -43,17 +43,17 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     }
     // Half a score is none.
     write(referee, "#now-A", "7");
-    referee.reads("A score needs the points of both teams");
+    referee.reads("Enter the points of both teams");
     write(referee, "#now-B", "6");
     referee.browser().picture("taken-over-form");
-    referee.tap("Go on from here");
+    referee.tap("Continue from here");
     referee.browser().picture("taken-over");
     let replay = referee.court_is_right(false);
     let state = replay.state();
     assert_eq!(state.score(), Score { a: 7, b: 6 });
     assert_eq!((state.sets_won().a, state.sets_won().b), (1, 1));
     assert_eq!(state.set_at_hand(), 3);
-    assert!(!referee.sees("It is being played already"));
+    assert!(!referee.sees("The match is already running"));
 
     referee.point(Side::Left);
     referee.tap("Menu");

@@ -115,7 +115,7 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
         + 1;
     let (before, after) = order.split_at(until_eight);
     play(&mut referee, before, Team::A);
-    referee.reads_at("#change-courts", "Change courts now");
+    referee.reads_at("#change-courts", "Change of courts now");
     referee.tap("Courts changed");
     referee.reads("Courts changed: Herons left, Otters right");
     referee.court_is_right(false);

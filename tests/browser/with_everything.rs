@@ -109,7 +109,7 @@ fn first_set(referee: &mut Referee) {
     referee.tap("End");
     change(referee, A, 0, &[(3, 8)]);
     // It was the captain.
-    referee.tap(&format!("Name one {A}"));
+    referee.tap(&format!("Choose one {A}"));
     referee.tap("2 is game captain");
     referee.point_for(A);
     more(referee, A, "5 in for 9");
@@ -118,7 +118,7 @@ fn first_set(referee: &mut Referee) {
     referee
         .browser()
         .write(&field, "the ball touched the block");
-    referee.tap("Record: protest announced");
+    referee.tap("Record the protest");
 
     more(referee, A, "Improper request");
     referee.tap("Record the improper request");
@@ -165,7 +165,7 @@ fn first_set(referee: &mut Referee) {
     referee.tap(&format!("Undo entry {wrong}, Point {A}"));
     referee.reads_at("#follows", "Score");
     referee.tap_in("[role=dialog]", "Undo");
-    referee.tap(&format!("Reason of entry {}, Point {A}", wrong + 1));
+    referee.tap(&format!("Reason for entry {}, Point {A}", wrong + 1));
     referee.tap_in("[role=dialog]", "Net");
     referee.tap_in("[role=dialog]", "Net touch");
     referee.tap_in("[role=dialog]", "Close");
@@ -178,7 +178,7 @@ fn first_set(referee: &mut Referee) {
     referee.tap("Name the teams");
     let field = referee.browser().find("#name-B");
     referee.browser().write(&field, B);
-    referee.tap("Take these names");
+    referee.tap("Save names");
     referee.tap("Seen from the stand. Turn the court for the table");
     referee.point_for(A);
     referee.court_is_right(true);
@@ -227,7 +227,7 @@ fn second_set(referee: &mut Referee) {
         Side::Right => format!("Since {b}:{a}"),
     };
     referee.tap(&since);
-    referee.reads_at("#consequence", "points of Herons go");
+    referee.reads_at("#consequence", "points of Herons are cancelled");
     referee.tap("Record the fault");
     referee.reads_at("#announced", "Position or rotation fault (13)");
 
@@ -235,7 +235,7 @@ fn second_set(referee: &mut Referee) {
     referee.tap("Interrupt play");
     referee.tap("Light");
     referee.reads("Play is interrupted");
-    referee.tap("Go on, same court");
+    referee.tap("Resume on this court");
     referee.court_is_right(false);
     wins(referee, B);
     referee.reads("After set 2");
@@ -248,7 +248,7 @@ fn third_set(referee: &mut Referee) {
     referee.tap("Menu");
     referee.tap("Interrupt play");
     referee.tap("Hall alarm");
-    referee.tap("Go on, other court");
+    referee.tap("Resume on another court");
     referee.reads_at("#consequence", "becomes 0:0");
     referee.tap("Play this set again on the other court");
     referee.tap("Begin set 3");
@@ -272,7 +272,7 @@ fn fourth_set(referee: &mut Referee) {
     more(referee, A, "Incomplete or default");
     referee.tap("Incomplete, this set");
     referee.reads_at("#consequence", "Herons win set 4, 25:");
-    referee.tap(&format!("{A} loses this set"));
+    referee.tap(&format!("{A} lose this set"));
     referee.reads("After set 4");
 }
 
@@ -284,7 +284,7 @@ fn fifth_set(referee: &mut Referee) {
     referee.reads_at("#announced", "Both arms");
     let side = referee.side_of(A);
     referee.points(&[side; 8], QUICK);
-    referee.reads_at("#change-courts", "Change courts now");
+    referee.reads_at("#change-courts", "Change of courts now");
     referee.tap("Courts changed");
     referee.court_is_right(false);
     assert_ne!(referee.side_of(A), side);
@@ -346,7 +346,7 @@ fn remark(referee: &mut Referee, team: &str, words: &str) {
     referee.tap(&format!("More {team}"));
     let field = referee.browser().find_named("Remark for the sheet");
     referee.browser().write(&field, words);
-    referee.tap("Note it");
+    referee.tap("Add remark");
 }
 
 /// The same line-ups once more, and the next set begins.
