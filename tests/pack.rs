@@ -69,7 +69,7 @@ fn a_log_with_a_gap_is_refused_with_the_way_out() {
         entries,
     })
     .expect_err("a gap");
-    assert!(why.contains("Hand over the file"), "{why}");
+    assert!(why.contains("Share the file"), "{why}");
 }
 
 /// Invented matches of five sets with causes, numbers and times to the second, as the rehearsals give

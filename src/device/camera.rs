@@ -44,7 +44,7 @@ impl fmt::Display for CameraTrouble {
                  here, or ask for the file.",
             ),
             CameraTrouble::Failed(words) => {
-                write!(f, "The code could not be looked at ({words}). Try once more, or ask for the file.")
+                write!(f, "The code could not be looked at ({words}). Try again, or ask for the file.")
             }
         }
     }

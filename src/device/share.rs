@@ -57,14 +57,14 @@ impl fmt::Display for HandOverTrouble {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             HandOverTrouble::Refused => {
-                f.write_str("The phone did not allow the file to be handed over; tap again.")
+                f.write_str("The phone did not allow the file to be shared. Tap again.")
             }
             HandOverTrouble::NoWay => f.write_str(
                 "The phone's list of apps does not take this file, and an installed app has no downloads. \
                  Show the record as codes to another phone.",
             ),
             HandOverTrouble::Failed(words) => {
-                write!(f, "The file could not be handed over ({words}); tap again.")
+                write!(f, "The file could not be shared ({words}). Tap again.")
             }
         }
     }

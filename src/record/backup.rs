@@ -200,7 +200,7 @@ fn mended(text: &str) -> BackupReading {
     }
     let nothing = backup.matches.is_empty();
     let say = if nothing {
-        "The backup is damaged or cut off before its first match. Ask for it once more."
+        "The backup is damaged or cut off before its first match. Ask for it again."
     } else {
         "the backup is damaged or cut off; what is whole of its matches was read, and what was put away or \
          drawn is not told"

@@ -173,7 +173,7 @@ pub fn read(text: &str) -> Reading {
             }
         }
         None => reading.whole(format!(
-            "This is not a match record, or it is damaged (line {}). Ask for the file once more.",
+            "This is not a match record, or it is damaged (line {}). Ask for the file again.",
             damage.line()
         )),
     }

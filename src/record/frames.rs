@@ -45,7 +45,7 @@ pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
     let count = u8::try_from(parts).unwrap_or(u8::MAX);
     if parts > MOST_PARTS {
         return Err(format!(
-            "The record would be {parts} codes. Hand over the file instead."
+            "The record would be {parts} codes. Share the file instead."
         ));
     }
     // All about the same size, so that none is harder to read than it need be.

@@ -42,7 +42,7 @@ pub enum Foreign {
 impl fmt::Display for Foreign {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Foreign::Empty => "There is nothing in this file. Ask for it once more.",
+            Foreign::Empty => "There is nothing in this file. Ask for it again.",
             Foreign::Archive => {
                 "This is a compressed file. Unpack it first, then choose the file inside it."
             }
@@ -54,7 +54,7 @@ impl fmt::Display for Foreign {
                 "This is a PDF, which is made for printing. Ask for the file of the record."
             }
             Foreign::Letters => {
-                "This file is damaged, or an editor saved it in another encoding. Ask for it once more, or \
+                "This file is damaged, or an editor saved it in another encoding. Ask for it again, or \
                  save it there as UTF-8."
             }
             Foreign::Binary => "This is not one of our files. Choose another one.",

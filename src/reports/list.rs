@@ -233,7 +233,7 @@ impl Line {
 #[must_use]
 pub fn say_findings(count: usize) -> String {
     match count {
-        0 => "Nothing to look at".to_owned(),
+        0 => "Nothing to check".to_owned(),
         n => format!("{n} to look at"),
     }
 }

@@ -9,7 +9,7 @@ use reports::FormProblem;
 use rules::{ByTeam, Score};
 
 pub const DESK: &str = "Desk";
-pub const FINDINGS: &str = "To look at";
+pub const FINDINGS: &str = "To check";
 pub const COMPARE: &str = "Two records";
 pub const TABLE: &str = "Table";
 pub const PAPER: &str = "Paper sheet";
@@ -17,22 +17,22 @@ pub const REVIEW: &str = "Review";
 pub const FROM_PAPER: &str = "From paper";
 pub const KEY_IN: &str = "Key in a paper sheet";
 pub const KEY_IN_MORE: &str =
-    "Type what stands on it, box by box; what cannot be is marked at once. Files of keyed-in sheets and of \
-    pools are opened beside match files.";
-pub const POOL_FILE: &str = "Results of a pool, with the rule of order they are ranked by";
+    "Type what is on the paper, box by box. A box that cannot be right is marked at once. Open files of \
+     keyed-in sheets and pools like match files.";
+pub const POOL_FILE: &str = "Results of a pool, with its ranking rule";
 pub const RULE_OF_FILE: &str =
-    "As the file says it; the first line decides, the next one only among level teams.";
+    "Taken from the file. The first line decides. The next one counts only for teams that are level.";
 pub const AGAIN: &str = "Another record of the same match";
 pub const GIVE_BACK: &str = "Undo";
 pub const LIST_CSV: &str = "List for a spreadsheet (CSV)";
-pub const LEAD_OF_BOTH: &str = "How the lead went in both";
+pub const LEAD_OF_BOTH: &str = "How the lead changed in both";
 pub const TOUR: &str = "Where to look first";
 pub const TOUR_TABLE: &str = "The table of pool 2, and why";
-pub const TOUR_COMPARE: &str = "Two records that part";
+pub const TOUR_COMPARE: &str = "Two records that differ";
 pub const TOUR_PAPER: &str = "A paper sheet with an error";
-pub const TOUR_FINDINGS: &str = "What to look at in a record";
+pub const TOUR_FINDINGS: &str = "What to check in a record";
 pub const TOUR_REVIEW: &str = "The review of a match";
-pub const LOOK_AROUND: &str = "To look around";
+pub const LOOK_AROUND: &str = "Look around";
 pub const DAY_BRING: &str = "Add the sample tournament";
 pub const DAY_MORE: &str =
     "Eight invented teams, two pools, a paper sheet with an error and two records that differ. One tap \
@@ -46,33 +46,33 @@ pub const NOTHING_HERE: &str =
     "The desk is empty. Open match files (many at once if you like), key in a paper sheet, or add the \
      sample tournament to look around.";
 pub const NO_COMPETITION: &str = "Without a competition";
-pub const CHOOSE_ALL: &str = "Choose these";
-pub const CHOSEN: &str = "With the chosen ones";
+pub const CHOOSE_ALL: &str = "Select these";
+pub const CHOSEN: &str = "With the selected ones";
 pub const COMPARE_THEM: &str = "Compare two";
-pub const TABLE_OF_THEM: &str = "Table of them";
+pub const TABLE_OF_THEM: &str = "Make a table";
 pub const CHOOSE_TWO: &str =
     "Tick exactly two records of one match, or a record and its paper sheet, to compare them.";
 pub const CHOOSE_SOME: &str =
-    "Tick the matches of a pool first, or tap \u{201c}Choose these\u{201d} beside its name.";
+    "Tick the matches of a pool first, or tap \u{201c}Select these\u{201d} beside its name.";
 pub const FIRST: &str = "First";
 pub const SECOND: &str = "Second";
-pub const THEY_AGREE: &str = "The two records agree in everything.";
-pub const SAME_POINTS: &str = "Both records give every point alike; they differ in what is below.";
-pub const SAME_COURSE: &str = "Both records give the match itself alike.";
+pub const THEY_AGREE: &str = "The two records agree on everything.";
+pub const SAME_POINTS: &str =
+    "Both records agree on every point. They differ in what is listed below.";
+pub const SAME_COURSE: &str = "Both records agree on the match itself.";
 pub const RALLIES_AROUND: &str = "The rallies around it";
 pub const RALLY: &str = "Rally";
 pub const WHY: &str = "Why in this order";
 pub const CSV: &str = "Table for a spreadsheet (CSV)";
 pub const PRINT: &str = "Print";
 pub const NO_RESULTS: &str =
-    "None of the chosen matches is over, so there is no table. Go back and choose \
-    matches with a result.";
-pub const RULE_OF_ORDER: &str = "The competition's rule of order";
+    "None of the selected matches is over, so there is no table. Go back and select matches with a result.";
+pub const RULE_OF_ORDER: &str = "The competition's ranking rule";
 pub const RULE_OF_ORDER_MORE: &str =
-    "The first line decides; the next one only among teams that are level \
-    in it. Teams that stay level in all of them share a place.";
-pub const HIGHER: &str = "Higher";
-pub const LEAVE_OUT: &str = "Leave out";
+    "The first line decides. The next one counts only for teams that are level. Teams that are level in \
+     all of them share a place.";
+pub const MOVE_UP: &str = "Move up";
+pub const REMOVE: &str = "Remove";
 pub const POINTS_FOR: &str = "Match points";
 pub const MEETINGS: &str = "How often two teams meet";
 pub const MATCH_POINTS: &str = "Match points";
@@ -84,19 +84,18 @@ pub const COLUMNS: [&str; 10] = [
     "Lost",
     MATCH_POINTS,
     "Sets",
-    "Ratio of sets",
+    "Set ratio",
     "Points",
-    "Ratio of points",
+    "Point ratio",
 ];
 pub const PARTS: &str = "Parts of the sheet";
 pub const CHECK_ALL: &str = "Check every box";
 pub const EXPORT_PAPER: &str = "Export the keyed sheet";
 pub const NOT_KEPT: &str =
-    "This phone does not keep what you key in. Export the sheet before you leave \
-    this page.";
-pub const KEYS: &str = "Digits are enough: a full box leads to the next. Enter or Space ends a box; in the \
-    empty box at the end of a list it leads on. Backspace in an empty box leads back. Every key is kept on \
-    this phone.";
+    "This phone cannot store what you key in. Export the sheet before you leave this page.";
+pub const KEYS: &str = "Digits are enough: a full box moves on to the next one. Enter or Space ends a \
+    box. In the empty box at the end of a list, it moves on too. Backspace in an empty box moves back. \
+    Everything you type is saved at once.";
 
 pub fn findings_of(count: usize, teams: &str) -> String {
     format!("{}, {teams}", say_findings(count))
@@ -104,10 +103,10 @@ pub fn findings_of(count: usize, teams: &str) -> String {
 
 pub fn found(count: usize) -> String {
     match count {
-        0 => "Nothing in this record needs to be looked at.".into(),
-        1 => "One thing in this record should be looked at.".into(),
+        0 => "Nothing in this record needs a check.".into(),
+        1 => "One thing in this record needs a check.".into(),
         n => format!(
-            "{n} things in this record should be looked at. What concerns the whole comes first."
+            "{n} things in this record need a check. Those about the whole match come first."
         ),
     }
 }
@@ -155,7 +154,7 @@ pub fn deleted(title: &str) -> String {
 
 /// A file of the desk that is here now, with the fields of it that nobody knows.
 pub fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} lies on the desk now.");
+    let mut say = format!("{name} is on the desk now.");
     if !problems.is_empty() {
         say.push(' ');
         say.push_str(&places(problems));
@@ -168,7 +167,7 @@ pub fn form_here(name: &str) -> String {
 }
 
 pub fn form_not_kept(name: &str) -> String {
-    format!("{name} could not be kept on this phone. Make room, and keep the file.")
+    format!("{name} could not be stored on this phone. Free some space, and keep the file.")
 }
 
 /// A file of the desk that cannot be read, and where.
@@ -188,20 +187,20 @@ fn places(problems: &[FormProblem]) -> String {
         })
         .collect();
     if problems.len() > MOST {
-        say.push(format!("{} more of that kind.", problems.len() - MOST));
+        say.push(format!("{} more like this.", problems.len() - MOST));
     }
     say.join(" ")
 }
 
 pub fn how_many_chosen(count: usize) -> String {
     match count {
-        0 => "None chosen".into(),
-        n => format!("{n} chosen"),
+        0 => "None selected".into(),
+        n => format!("{n} selected"),
     }
 }
 
 pub fn choose_all(group: &str) -> String {
-    format!("Choose these: {group}")
+    format!("Select these: {group}")
 }
 
 pub fn about_entry(n: u32, words: &str, time: &str) -> String {
@@ -221,7 +220,7 @@ pub fn rule(rule: &str) -> String {
 
 pub fn they_part(set: u8, rally: usize, score: Score) -> String {
     format!(
-        "They part in set {set}, rally {rally}, at {}.",
+        "They differ from set {set}, rally {rally} on, at {}.",
         score.marked()
     )
 }
@@ -259,11 +258,11 @@ pub fn times(times: u8) -> String {
 }
 
 pub fn put_higher(criterion: &str) -> String {
-    format!("{HIGHER}: {criterion}")
+    format!("{MOVE_UP}: {criterion}")
 }
 
 pub fn put_out(criterion: &str) -> String {
-    format!("{LEAVE_OUT}: {criterion}")
+    format!("{REMOVE}: {criterion}")
 }
 
 pub fn add(criterion: &str) -> String {
@@ -282,7 +281,7 @@ pub const fn part(part: Part) -> &'static str {
     match part {
         Part::Name => "Names",
         Part::List => "Numbers on the list",
-        Part::Libero => "Liberos, once more",
+        Part::Libero => "Liberos, again",
         Part::First => "First service (A or B)",
         Part::LineUp => "Line-up, place I to VI",
         Part::Round => "Service rounds: own total at the end of each turn",
@@ -290,8 +289,8 @@ pub const fn part(part: Part) -> &'static str {
         Part::TimeOut => "Time-outs: own points, the other team's",
         Part::Change => "Substitutions: out, in, own points, the other team's",
         Part::Sanction => "Sanctions: what, who, own points, the other team's",
-        Part::Start => "Begun (1805)",
-        Part::End => "Ended (1827)",
+        Part::Start => "Start (1805)",
+        Part::End => "End (1827)",
         Part::Minutes => "Minutes",
         Part::Winner => "Winner (A or B)",
         Part::Sets => "Sets won",
@@ -305,12 +304,12 @@ pub const fn part(part: Part) -> &'static str {
 /// The letters that the boxes of a part know.
 pub const fn letters_of(part: Part) -> Option<&'static str> {
     Some(match part {
-        Part::Change => "E anywhere in a line: it was an exceptional one.",
+        Part::Change => "Write E anywhere in a line if the substitution was exceptional.",
         Part::Sanction => {
             "What: W warning, P penalty, E expulsion, D disqualification, I a first improper request. Who: \
              a number, C coach, AC assistant coach, T therapist, M doctor; D with W or P for a delay."
         }
-        Part::AllPoints => "These may stay empty: few sheets have them all.",
+        Part::AllPoints => "These are optional: few sheets have them all.",
         _ => return None,
     })
 }
@@ -399,9 +398,9 @@ pub const NO_FIRST_TURN: &str = "X";
 
 pub fn rally_order(order: &str) -> String {
     if order.is_empty() {
-        "The order of the rallies shows here, as far as the boxes leave no doubt.".into()
+        "The order of the rallies appears here, as far as the boxes make it clear.".into()
     } else {
-        format!("Order of the rallies, as far as the boxes leave no doubt: {order}")
+        format!("Order of the rallies, as far as the boxes make it clear: {order}")
     }
 }
 

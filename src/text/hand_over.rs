@@ -3,31 +3,31 @@
 
 /// Before a record is handed over that could still change.
 pub const NOT_SEALED: &str =
-    "This record is not sealed. It can be handed over, and whoever has it sees that it is open.";
+    "This record is not sealed. You can share it, but others will see that it is still open.";
 /// The way to the seal.
 pub const TO_SHEET: &str = "To the sheet";
 /// Heading.
 pub const FILE: &str = "As a file";
 /// What goes with a record and what does not.
 pub const WHAT_GOES: &str =
-    "The names on the lists and of those who signed go with it. Drawn signatures do not: they stay on \
-     this phone.";
+    "The names on the team lists and of those who signed are shared too. Drawn signatures are not: they \
+     stay on this phone.";
 /// Hands it over.
-pub const FILE_GO: &str = "Hand over the file";
+pub const FILE_GO: &str = "Share the file";
 /// It went.
-pub const SHARED: &str = "The file was handed over.";
+pub const SHARED: &str = "The file was shared.";
 /// It did not.
-pub const CANCELLED: &str = "Nothing was handed over.";
+pub const CANCELLED: &str = "Nothing was shared.";
 
 /// Where the file goes.
 #[must_use]
 pub const fn file_goes(shares: bool, installed_on_ios: bool) -> &'static str {
     match (shares, installed_on_ios) {
         (_, true) => {
-            "The phone shows its list of apps. To keep the file on this phone choose \u{201c}Save to \
-             Files\u{201d} there: an installed app on an iPhone or iPad has no downloads."
+            "The phone shows its list of apps. To keep the file on this phone, choose \u{201c}Save to \
+             Files\u{201d} there. An installed app on an iPhone or iPad has no downloads."
         }
-        (true, false) => "The phone shows its list of apps and people; nothing leaves it by itself.",
+        (true, false) => "The phone shows its list of apps and people. Nothing leaves the phone by itself.",
         (false, false) => "The file goes to this browser's downloads.",
     }
 }
@@ -42,22 +42,22 @@ pub fn downloaded(name: &str) -> String {
 pub const CODES: &str = "To another phone's camera";
 /// What the other one does.
 pub const CODES_MORE: &str =
-    "No network needed. On the other phone open this app and choose \u{201c}Scan a record\u{201d} on the \
+    "You need no network. On the other phone, open this app and tap \u{201c}Scan a match\u{201d} on the \
      start page.";
 /// Shows them.
 pub const SHOW: &str = "Show the code";
 /// Step.
-pub const BEFORE: &str = "Before";
+pub const BEFORE: &str = "Previous";
 /// Step.
 pub const NEXT: &str = "Next";
 /// Stops the change.
-pub const HOLD: &str = "Hold still";
+pub const HOLD: &str = "Pause";
 /// Goes on with it.
-pub const RUN: &str = "Run";
+pub const RUN: &str = "Play";
 /// Other codes.
-pub const SIMPLER: &str = "It cannot be read: simpler codes, more of them";
+pub const SIMPLER: &str = "Hard to scan? Show more, simpler codes";
 /// Other codes.
-pub const FEWER: &str = "Fewer codes, finer ones";
+pub const FEWER: &str = "Show fewer, finer codes";
 /// How they are read well.
 pub const CODES_CARE: &str =
     "Turn the screen to full brightness. Scan the codes in any order. Scanning a code twice does no harm.";
@@ -76,8 +76,8 @@ pub fn label(at: usize, count: usize) -> String {
 
 /// What is done here.
 pub const RECEIVE_MORE: &str =
-    "On the other phone open the record, choose \u{201c}Hand over\u{201d} and show the code. Hold this \
-     phone so that the code fills the picture.";
+    "On the other phone, open the match, tap \u{201c}Share\u{201d} and show the code. Hold this phone so \
+     that the code fills the picture.";
 /// Name of the picture.
 pub const SIGHT: &str = "What the camera sees";
 /// Starts it.
@@ -87,7 +87,7 @@ pub const CAMERA_OFF: &str = "Camera off";
 /// The other way.
 pub const PHOTO: &str = "From a photo";
 /// Forgets what is there.
-pub const ANEW: &str = "Begin anew";
+pub const ANEW: &str = "Start again";
 /// Nothing yet.
 pub const LOOKING: &str = "Looking for a code.";
 /// Opens it.
@@ -103,11 +103,10 @@ pub const DIGITS_READ: &str = "Read the digits";
 pub const NO_DIGITS: &str = "The field is empty. Scan or paste the digits of a code first.";
 /// About the camera.
 pub const RECEIVE_CARE: &str =
-    "The picture is looked at on this phone and kept nowhere. A record that is here already is not \
-     overwritten.";
+    "This phone reads the picture and does not keep it. A record that is already here is not overwritten.";
 /// Another one.
 pub const OTHER_RECORD: &str =
-    "This code belongs to another record than the ones before. Go on with the first, or begin anew.";
+    "This code belongs to another record. Continue with the first one, or start again.";
 
 /// So far.
 #[must_use]

@@ -48,7 +48,7 @@ pub const BACK: &str = "Back";
 /// Closes a sheet of choices.
 pub const CLOSE: &str = "Close";
 /// Leaves everything as it is.
-pub const LEAVE_IT: &str = "Leave it";
+pub const LEAVE_IT: &str = "Cancel";
 /// A sentence has been read.
 pub const UNDERSTOOD: &str = "Understood";
 /// While a match is read.
@@ -82,7 +82,7 @@ pub const DESK: &str = "Desk";
 /// What it is for.
 pub const DESK_MORE: &str = "Check, compare, rank";
 /// What the signals are.
-pub const SIGNALS_ARE: &str = "All drawn, some moving";
+pub const SIGNALS_ARE: &str = "All hand signals";
 /// Heading.
 pub const SHEETS: &str = "Matches on this phone";
 /// While they are read.
@@ -100,9 +100,9 @@ pub const IMPORT: &str = "Import";
 /// The field.
 pub const IMPORT_CHOOSE: &str = "Open a file";
 /// To the screen that takes a record in by camera, and its title.
-pub const RECEIVE: &str = "Scan a record";
+pub const RECEIVE: &str = "Scan a match";
 /// Title of a screen.
-pub const HAND_OVER: &str = "Hand over";
+pub const HAND_OVER: &str = "Share";
 /// What came by camera and has no file name.
 pub const THE_RECORD: &str = "The record";
 /// Heading.
@@ -125,8 +125,8 @@ pub const NEW_VERSION: &str = "A newer version of Dutystand is on this phone.";
 pub const NEW_VERSION_TAKE: &str = "Use it now";
 /// It waits for a match that is being played.
 pub const NEW_VERSION_LATER: &str =
-    "A newer version of Dutystand is on this phone. You can use it when \
-                                     the match is over; until then this version stays.";
+    "A newer version of Dutystand is on this phone. You can use it when the match is over. Until then \
+     this version stays.";
 /// Another tab has taken it.
 pub const NEW_VERSION_ELSEWHERE: &str =
     "A newer version of Dutystand is open in another tab. Load this \
@@ -136,7 +136,7 @@ pub const LOAD_AGAIN: &str = "Load again";
 /// Makes this tab the writer.
 pub const TAKE_OVER: &str = "Take over here";
 /// A refused entry.
-pub const REFUSED_TITLE: &str = "Not by the rules";
+pub const REFUSED_TITLE: &str = "Not allowed by the rules";
 /// The way past the advice.
 pub const INSIST: &str = "Record it anyway";
 /// Its reason.
@@ -151,11 +151,11 @@ pub const TIME_OVER: &str = "time is over";
 /// young players: recognise, remove, and leave the judgement to qualified people.
 pub const CARE_STOP: &str = "Stop play at once. Get the adult in charge and first aid.";
 /// What an official does not do.
-pub const CARE_NO_DIAGNOSIS: &str = "Make no diagnosis. Touch and move nobody.";
+pub const CARE_NO_DIAGNOSIS: &str = "Do not make a diagnosis. Do not touch or move anybody.";
 /// A suspected head injury.
 pub const CARE_HEAD: &str =
-    "A blow to the head, or any doubt: off the court, and not back without \
-    clearance by a licensed medical person under your local rules.";
+    "After a blow to the head, or if in any doubt: off the court. Nobody comes back without clearance by \
+     a licensed medical person under your local rules.";
 /// What counts first.
 pub const CARE_NOT_REPLACED: &str =
     "This app does not replace a qualified person or the rules of your competition. They count first.";
@@ -183,8 +183,8 @@ pub const ABOUT_PARTS: [(&str, &[&str]); 5] = [
     (
         "What stays on this phone",
         &[
-            "Everything. Names are optional; shirt numbers are enough. Nothing leaves the phone \
-             unless you hand it over yourself.",
+            "Everything stays here. Names are optional: shirt numbers are enough. Nothing leaves the \
+             phone unless you share it yourself.",
             "If the browser clears its data, the records go too. Export what matters.",
         ],
     ),
@@ -198,8 +198,8 @@ pub const ABOUT_PARTS: [(&str, &[&str]); 5] = [
     (
         "With a keyboard",
         &[
-            "On the court the left and right arrow keys choose a half and Enter gives it the point. \
-             Tab reaches everything else, Escape closes a sheet of choices.",
+            "On the court, the left and right arrow keys choose a half, and Enter gives it the point. Tab \
+             reaches everything else. Escape closes an open panel.",
         ],
     ),
 ];
@@ -270,7 +270,7 @@ pub fn standing(state: &State) -> String {
 pub fn listed_standing(summary: &Summary) -> String {
     let (won, set) = (summary.sets_won().marked(), summary.set);
     match summary.stage {
-        Stage::Preparation => "Not begun".into(),
+        Stage::Preparation => "Not started".into(),
         Stage::Playing => format!("{won} in sets, set {set}: {}", summary.score().marked()),
         Stage::BetweenSets => format!("{won} after set {set}"),
         Stage::Finished => {
@@ -344,15 +344,15 @@ pub fn storage_trouble(health: &Health) -> Option<String> {
     if health.memory_only() {
         let trouble = health.local.as_ref().err()?;
         return Some(format!(
-            "{trouble} You can go on: the match is kept while this page stays open. Export it before \
+            "{trouble} You can continue: the match is kept while this page stays open. Export it before \
              you close the page."
         ));
     }
     match (&health.local, &health.durable) {
         (Ok(()), Ok(())) => None,
         (Err(trouble), _) | (_, Err(trouble)) => Some(format!(
-            "{trouble} One of the two copies on this phone cannot be written; the other is. Export \
-             the match when you can."
+            "{trouble} Only one of the two copies on this phone can be written. Export the match when you \
+             can."
         )),
     }
 }
@@ -368,8 +368,8 @@ pub const fn stands_still(standing: Standing) -> Option<&'static str> {
             Some("This match is open in another tab. Here you can only look.")
         }
         Standing::Waiting => Some(
-            "One of the two copies of this match has not been read yet, and it may hold newer entries. It is \
-             being tried again. Better wait a moment.",
+            "One of the two copies of this match has not been read yet. It may hold newer entries. The \
+             app is trying again, so wait a moment.",
         ),
         Standing::Asking | Standing::Writer => None,
     }
@@ -379,7 +379,7 @@ pub const fn stands_still(standing: Standing) -> Option<&'static str> {
 #[must_use]
 pub const fn go_on(standing: Standing) -> &'static str {
     match standing {
-        Standing::Waiting => "Go on without it",
+        Standing::Waiting => "Continue without it",
         Standing::ReadOnly { .. } | Standing::Asking | Standing::Writer => TAKE_OVER,
     }
 }
@@ -394,16 +394,16 @@ pub fn damaged(problems: &[String]) -> String {
 #[must_use]
 pub fn told(told: &Told) -> String {
     match told {
-        Told::Emptied => "The storage of this browser was emptied while this match was open. The match was \
-                          written again from memory."
+        Told::Emptied => "The storage of this browser was emptied while this match was open. The match \
+            was saved again from memory."
             .into(),
         Told::CameLate(1) => "One copy was read late and had 1 entry more. It is here now.".into(),
         Told::CameLate(more) => {
             format!("One copy was read late and had {more} entries more. They are here now.")
         }
         Told::Beside { entries, .. } => format!(
-            "Another course of this match was found; it has {entries} of its own. Both are kept: look for the \
-             other one in the list of matches.",
+            "Another version of this match was found, with {entries} of its own. Both are kept. Look for \
+             the other one in the list of matches.",
             entries = match entries {
                 1 => "1 entry".to_owned(),
                 n => format!("{n} entries"),
@@ -411,11 +411,12 @@ pub fn told(told: &Told) -> String {
         ),
         Told::Mended(all) => match all[..] {
             [n] => format!(
-                "Entry {n} is damaged in one of the two copies on this phone and whole in the other. It was mended."
+                "Entry {n} is damaged in one of the two copies on this phone. It was repaired from the \
+                 other."
             ),
             _ => format!(
-                "Entries {} are damaged in one of the two copies on this phone and whole in the other. They were \
-                 mended.",
+                "Entries {} are damaged in one of the two copies on this phone. They were repaired from \
+                 the other.",
                 all.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")
             ),
         },
@@ -432,11 +433,11 @@ pub fn line_damage(damage: &Damage) -> String {
             "Entry {n} is damaged in both copies on this phone and does not count. It stays as it is."
         ),
         What::Newer => format!(
-            "Entry {n} was written by a newer version of this app. It does not count here and stays as it is; the \
-             newer version can read it."
+            "Entry {n} was written by a newer version of this app. It does not count here and stays as it \
+             is. The newer version can read it."
         ),
         What::Unproved => format!(
-            "Entry {n} counts, but what stands before it is damaged, so nothing proves it. Check it."
+            "Entry {n} counts, but an entry before it is damaged, so nothing proves it. Check it."
         ),
     }
 }
@@ -478,9 +479,9 @@ pub fn offline(offline: &Offline) -> String {
         Offline::ReadyOffline | Offline::NewVersionWaiting | Offline::NewVersionElsewhere => {
             "Works offline.".into()
         }
-        Offline::Insecure => "This address is not secure (it begins with http, not https). The app works while \
-                              this page stays open, but it cannot open without a network, and it cannot keep the \
-                              screen on. Open the address that begins with https."
+        Offline::Insecure => "This address is not secure (it begins with http, not https). The app works \
+            while this page stays open. It cannot open without a network or keep the screen on. Open the \
+            address that begins with https."
             .into(),
         Offline::Installing => "Getting ready to work offline …".into(),
         Offline::NotSupported => {
@@ -497,7 +498,7 @@ pub fn offline(offline: &Offline) -> String {
 #[must_use]
 pub const fn theme(theme: Theme) -> &'static str {
     match theme {
-        Theme::System => "As the phone",
+        Theme::System => "Same as the phone",
         Theme::Light => "Light",
         Theme::Dark => "Dark",
     }
@@ -547,7 +548,7 @@ pub fn reading_problems(name: &str, reading: &Reading) -> Vec<String> {
         .collect();
     if reading.problems.len() > MOST {
         words.push(format!(
-            "{name}: {} more of that kind.",
+            "{name}: {} more like this.",
             reading.problems.len() - MOST
         ));
     }
@@ -557,11 +558,11 @@ pub fn reading_problems(name: &str, reading: &Reading) -> Vec<String> {
 /// Entries with impossible numbers.
 #[must_use]
 pub fn left_out(name: &str, count: usize) -> String {
-    format!("{name}: {count} entries have numbers that no match reaches and were left out.")
+    format!("{name}: {count} entries have impossible numbers and were left out.")
 }
 
 /// The storage did not take it.
 #[must_use]
 pub fn import_not_saved(name: &str) -> String {
-    format!("{name} could not be saved on this phone completely. Keep the file.")
+    format!("Not all of {name} could be saved on this phone. Keep the file.")
 }

@@ -5,31 +5,30 @@ use rules::Score;
 
 /// Title of the screen.
 pub const REVIEW: &str = "Review";
-pub const NOTHING_PLAYED: &str = "No rally was played yet. Come back when some were.";
-pub const CARD: &str = "Three questions for the talk";
+pub const NOTHING_PLAYED: &str = "No rally has been played yet. Come back later.";
+pub const CARD: &str = "Three questions to talk about";
 pub const CARD_MORE: &str =
-    "For yourself first, then for the talk with those who led the match with you.";
-pub const LEAD: &str = "How the lead went";
+    "First answer them for yourself. Then talk about them with your duty team.";
+pub const LEAD: &str = "How the lead changed";
 pub const LEAD_MORE: &str =
-    "Above the line A leads, below it B. T is a time-out, at the top by A, at the \
-    bottom by B.";
-pub const SO_FAR: &str = "The match is not over: this is how it stands so far.";
+    "Above the line A leads, below it B leads. T is a time-out: at the top by A, at the bottom by B.";
+pub const SO_FAR: &str = "The match is not over. This is how it stands so far.";
 pub const TO_MATCH: &str = "To the match";
 pub const CALLED: &str = "What was called, and when";
 pub const CALLED_MORE: &str =
-    "Each stroke is one call, from the first rally on the left to the last on the \
-    right; the thin lines part the sets. A ring above a stroke: another official showed it.";
+    "Each stroke is one call, from the first rally on the left to the last on the right. Thin lines \
+     divide the sets. A ring above a stroke means that another official showed it.";
 pub const NOTHING_CALLED: &str = "No reason was given for any rally.";
 pub const PAUSES: &str = "From one rally to the next";
 pub const NO_TIMES: &str = "The entries have no times, so nothing can be said about time.";
 pub const ROTATIONS: &str = "Points by rotation";
 pub const ROTATIONS_MORE: &str =
-    "Filled and upwards: points won; empty and downwards: points lost. 1 is \
-    the order in which the team began the set.";
+    "Filled bars that point up are points won. Empty bars that point down are points lost. Rotation 1 is \
+     the order in which the team began the set.";
 pub const TIME_OUTS: &str = "Time-outs and what followed";
 pub const TIME_OUTS_MORE: &str =
-    "The next points: filled, won by the team that took the time-out; empty, \
-    by the other one.";
+    "You see the next points. The team that took the time-out won the filled ones. The other team won the \
+     empty ones.";
 pub const NO_TIME_OUTS: &str = "No time-out was taken.";
 pub const TAKEN_BACK: &str = "Undone";
 pub const NOTHING_TAKEN_BACK: &str = "Nothing was undone.";

@@ -7,7 +7,7 @@ pub const PAGE: &str = "Save as a page";
 /// The points as a file for a table calculation.
 pub const POINTS: &str = "Points as a table";
 /// To the screen that hands the record over.
-pub const HAND_OVER: &str = "Hand over";
+pub const HAND_OVER: &str = "Share";
 /// To the talk about the match.
 pub const TALK: &str = "Review";
 /// Where the browser has no printing.
@@ -17,9 +17,9 @@ pub const CANNOT_PRINT: &str =
 /// Heading.
 pub const CLOSING: &str = "Sign and seal";
 /// While the match runs.
-pub const NOT_OVER: &str = "When the match is over, it is signed and sealed here.";
+pub const NOT_OVER: &str = "When the match is over, you sign and seal it here.";
 /// The way for a match that was broken off.
-pub const BROKEN_OFF: &str = "It was broken off: close it now";
+pub const BROKEN_OFF: &str = "The match was abandoned: close it now";
 /// Before the signatures.
 pub const LOOK_FIRST: &str =
     "Each person looks at the result below, then taps their own line. That is the signature.";
@@ -36,11 +36,11 @@ pub const SEAL_ANYWAY: &str = "Seal anyway";
 /// What that leaves on the sheet.
 pub const SEAL_ANYWAY_MORE: &str = "You can seal anyway. The sheet will say what was open.";
 /// The result of a match that is not over.
-pub const RESULT_SO_FAR: &str = "Not over: the result so far";
+pub const RESULT_SO_FAR: &str = "Not over. The result so far";
 /// Heading of what is open.
 pub const STILL_OPEN: &str = "Still open";
 /// Where nothing is.
-pub const NOTHING_OPEN: &str = "The check found nothing open but what stands below.";
+pub const NOTHING_OPEN: &str = "The check found only what is listed below.";
 /// Completes the heading.
 pub const COMPLETE: &str = "Complete it";
 /// What is completed.
@@ -56,7 +56,7 @@ pub const REMARK_FIELD: &str = "Remark for the sheet";
 /// Enters it.
 pub const REMARK_GO: &str = "Add remark";
 /// Without words.
-pub const REMARK_NEEDS_WORDS: &str = "Write a few words first. They stand on the sheet.";
+pub const REMARK_NEEDS_WORDS: &str = "Write a few words first. They go on the sheet.";
 /// A check is in order now.
 pub const CLEAR: &str = "All good now";
 /// The field.
@@ -64,7 +64,7 @@ pub const CLEAR_WHO: &str = "Who says so";
 /// Enters it.
 pub const CLEAR_GO: &str = "Clear the check";
 /// Without a person.
-pub const CLEAR_NEEDS_WHO: &str = "Name the person who says so. It stands on the sheet.";
+pub const CLEAR_NEEDS_WHO: &str = "Name the person who says so. It goes on the sheet.";
 
 /// What is cleared.
 #[must_use]
@@ -75,8 +75,7 @@ pub fn clear_more(item: &str) -> String {
 /// Writes the protest.
 pub const WRITE_PROTEST: &str = "Write the protest";
 /// What is written.
-pub const PROTEST_MORE: &str =
-    "The captain may write down the protest that was announced, or let it rest.";
+pub const PROTEST_MORE: &str = "The captain may write down the announced protest, or drop it.";
 /// The field.
 pub const PROTEST_FIELD: &str = "What the captain writes";
 /// Without words.
@@ -98,34 +97,33 @@ pub fn way(words: &str, finding: &str) -> String {
 #[must_use]
 pub fn open_count(count: usize) -> String {
     match count {
-        1 => "One thing is still open; it stands on the sheet screen.".into(),
-        n => format!("{n} things are still open; they stand on the sheet screen."),
+        1 => "One thing is still open. You see it on the sheet screen.".into(),
+        n => format!("{n} things are still open. You see them on the sheet screen."),
     }
 }
 /// Heading, once it is sealed.
 pub const SEALED: &str = "Sealed";
 /// What to do with the code.
 pub const WRITE_DOWN: &str =
-    "Write this code on paper, or read it out to both teams. A record that was changed afterwards has \
-     another code.";
+    "Write this code on paper, or read it out to both teams. A record that is changed later has another \
+     code.";
 /// Heading, where the seal does not fit.
 pub const BROKEN: &str = "The seal does not fit";
 /// Says why.
 pub const BROKEN_MORE: &str =
-    "What stands in this record is not what was sealed. Ask for the record once more, and compare the \
-     code on paper.";
+    "This record is not what was sealed. Ask for it again, and compare the code on paper.";
 /// Opens it again.
 pub const REOPEN: &str = "Reopen";
 /// What is asked then.
 pub const REOPEN_ASK: &str = "Reopen the sealed record?";
 /// What happens then.
 pub const REOPEN_MORE: &str =
-    "The reopening stands on the sheet with its reason. The code on paper will no longer be the last \
-     one: the record has to be sealed anew.";
+    "The reopening and its reason go on the sheet. The code on paper will be out of date, so seal the \
+     record again.";
 /// What is asked for.
-pub const REOPEN_WHY: &str = "Why it is reopened";
+pub const REOPEN_WHY: &str = "Why do you reopen it?";
 /// Without a reason.
-pub const REOPEN_NEEDS_WHY: &str = "Say in a few words why. It stands on the sheet.";
+pub const REOPEN_NEEDS_WHY: &str = "Say in a few words why. It goes on the sheet.";
 
 /// Who has not signed.
 #[must_use]

@@ -255,7 +255,7 @@ fn injury(stage: &mut Stage) -> Ran {
     hurt(&mut referee, "Number 4");
     referee.reads_at(
         "#care-steps",
-        "not back without clearance by a licensed medical person",
+        "Nobody comes back without clearance by a licensed medical person",
     );
     referee.reads(
         "Regular substitution: number 4 may come back in this set. It counts as one of the set's \

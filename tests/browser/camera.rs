@@ -95,7 +95,7 @@ fn shown(stage: &mut Stage, log: &Log) -> Vec<Picture> {
     referee.go_on_with(&log.id, log.entries.clone());
     referee.tap_at("#export-sheet");
     referee.tap("Show the code");
-    referee.tap("It cannot be read: simpler codes, more of them");
+    referee.tap("Hard to scan? Show more, simpler codes");
     drawn_codes(&mut referee)
 }
 
@@ -120,7 +120,7 @@ fn a_camera_takes_a_record_from_another_screen(stage: &mut Stage) -> Ran {
     let film = film(&other, &scenes);
     other.camera(Camera::Shows(&film));
     let mut receiver = Referee::at(&mut other);
-    receiver.tap("Scan a record");
+    receiver.tap("Scan a match");
     receiver.tap_at("#camera-on");
     receiver.browser().wait_until(
         "the camera's picture is on the page",
@@ -158,7 +158,7 @@ fn a_camera_that_is_refused_or_missing_is_said_with_the_way_out(stage: &mut Stag
     ] {
         stage.camera(camera);
         let mut referee = Referee::at(stage);
-        referee.tap("Scan a record");
+        referee.tap("Scan a match");
         referee.tap_at("#camera-on");
         referee.reads(words);
         referee.reads("choose it here");
@@ -198,7 +198,7 @@ fn a_stand_in_for_the_browser_s_own_reader_is_asked_and_replaced(stage: &mut Sta
     other.camera(Camera::Shows(&nothing));
     let mut receiver = Referee::at(&mut other);
     let formats = json!(["ean_13", "qr_code"]);
-    receiver.tap("Scan a record");
+    receiver.tap("Scan a match");
     receiver
         .browser()
         .run(STAND_IN, json!([texts, 1000, formats]));
@@ -216,7 +216,7 @@ fn a_stand_in_for_the_browser_s_own_reader_is_asked_and_replaced(stage: &mut Sta
     let film = film(&other, &scenes);
     other.camera(Camera::Shows(&film));
     let mut receiver = Referee::at(&mut other);
-    receiver.tap("Scan a record");
+    receiver.tap("Scan a match");
     receiver.browser().run(STAND_IN, json!([texts, 1, formats]));
     receiver.tap_at("#camera-on");
     receiver.reads("is already here. Nothing was changed");
@@ -229,7 +229,7 @@ fn a_stand_in_for_the_browser_s_own_reader_is_asked_and_replaced(stage: &mut Sta
     // One that knows other codes only is never asked.
     other.reload();
     let mut receiver = Referee::at(&mut other);
-    receiver.tap("Scan a record");
+    receiver.tap("Scan a match");
     receiver
         .browser()
         .run(STAND_IN, json!([texts, 1000, ["ean_13"]]));

@@ -91,25 +91,25 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.tap("The table of pool 2, and why");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
     referee.tap("Back");
-    referee.tap("Two records that part");
-    referee.reads_at("#parting", "They part in set 1");
+    referee.tap("Two records that differ");
+    referee.reads_at("#parting", "They differ from set 1");
     referee.tap("Back");
     referee.browser().find("#tour");
     referee.reads("Another record of the same match");
 
     // The table of a pool, the paper sheet among its matches.
-    referee.tap("Choose these: Sample tournament, Pool 2");
+    referee.tap("Select these: Sample tournament, Pool 2");
     referee.reads_at("#desk-chosen", "6 chosen");
     referee.tap_at("#desk-table");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
     is_fit(&mut referee)?;
     // By another rule of order, and one put together by hand.
-    referee.tap("Leave out: matches won");
-    referee.tap("Leave out: sets won to lost");
+    referee.tap("Remove: matches won");
+    referee.tap("Remove: sets won to lost");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL[2..]));
     referee.tap("Then sets won");
-    referee.tap("Higher: sets won");
-    referee.tap("Higher: sets won");
+    referee.tap("Move up: sets won");
+    referee.tap("Move up: sets won");
     let by_hand = [
         Criterion::SetsWon,
         Criterion::PointRatio,
@@ -130,7 +130,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     ));
     referee.reads_at("#desk-chosen", "2 chosen");
     referee.tap_at("#desk-compare");
-    referee.reads_at("#parting", "They part in set 1");
+    referee.reads_at("#parting", "They differ from set 1");
     is_fit(&mut referee)?;
 
     // What is to be looked at: the own match without a competition stands first.

@@ -69,10 +69,10 @@ fn desk_takes_in_many_files_of_every_kind_at_once(stage: &mut Stage) -> Ran {
         "again.json is already here. Nothing was changed.",
         "cut.json: the file is cut off at its end",
         "newer.json: ",
-        "on-paper.json lies on the desk now.",
+        "on-paper.json is on the desk now.",
         "on-paper-again.json is already here. Nothing was changed.",
         "wrong-box.json was not imported. sets[0].rounds.A[0]: ",
-        "pool.json lies on the desk now.",
+        "pool.json is on the desk now.",
         "prose.txt: This is not a match record",
     ] {
         referee.reads(say);

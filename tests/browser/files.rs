@@ -204,7 +204,7 @@ fn a_changed_record_stays_marked_and_leaves_as_it_came(stage: &mut Stage) -> Ran
     referee.reads("The seal does not fit");
     referee.browser().picture("changed-sheet");
     referee.tap_at("#export-sheet");
-    referee.tap("Hand over the file");
+    referee.tap("Share the file");
     let (_, left) = referee.caught(&downloads);
     assert_eq!(left, changed);
     Ok(())

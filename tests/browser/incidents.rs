@@ -144,7 +144,7 @@ fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
     referee.tap("5 goes out");
     referee.tap("11 comes in");
     referee.reads("Official Volleyball Rules, 15");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(referee.replay().entries(), replay.entries());
     Ok(())
 }
@@ -264,7 +264,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     assert!(
         matches!(last(&replay), Kind::Replay { hurt: Some(by), .. } if by.number == Some(Shirt(4)))
     );
-    referee.reads_at("#care-steps", "not back without clearance");
+    referee.reads_at("#care-steps", "Nobody comes back without clearance");
     referee.tap("7 in for 4");
     let replay = referee.court_is_right(false);
     assert!(holds(&replay, Team::B, 7));
@@ -275,7 +275,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.tap(&format!("More {A}"));
     referee.tap("Somebody hurt");
     referee.tap("Not a player");
-    referee.reads_at("#care-steps", "not back without clearance");
+    referee.reads_at("#care-steps", "Nobody comes back without clearance");
     referee.tap("Interrupt play");
     referee.tap("Interrupt play now");
     assert_eq!(referee.replay().state().phase(), Phase::Suspended);
@@ -320,7 +320,7 @@ fn play_is_interrupted(stage: &mut Stage) -> Ran {
     let stopped = referee.replay();
     referee.point(Side::Left);
     assert_eq!(referee.replay().entries(), stopped.entries());
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     referee.tap("Resume on another court");
     referee.reads_at("#consequence", "Score 5:0 becomes 0:0");
     referee.tap("Play this set again on the other court");

@@ -169,7 +169,7 @@ fn one_tab_writes_and_the_other_looks(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     assert_eq!(referee.court_is_right(false).entries(), seen.entries());
     // It says why, and the buttons look like it.
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     let disabled = "document.querySelector('.floor').ariaDisabled";
     assert_eq!(referee.browser().value(disabled), "true");
 

@@ -137,7 +137,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     // Deleted after a question that says what goes.
     referee.tap_at(&by("Delete"));
     referee.reads("entries, its drawn signatures and anything half typed");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(lines(&mut referee), 1);
     referee.tap_at(&by("Delete"));
     referee.tap_in("[role=dialog]", "Delete");
@@ -175,7 +175,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
     referee.tap("Back up everything");
-    referee.reads("The backup was handed over.");
+    referee.reads("The backup was shared.");
     let (name, text) = referee.caught(&downloads);
     assert!(name.starts_with("dutystand-backup-2"), "{name}");
     let Opened::Backup(backup) = record::open(&text) else {

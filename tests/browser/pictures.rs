@@ -357,7 +357,7 @@ fn of_play(stage: &mut Stage) -> Ran {
     look.at(referee, "log");
     referee.tap_at(".log .button");
     look.at(referee, "log-question");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     referee.tap_at(".log [aria-label^=Reason]");
     look.at(referee, "log-reason");
     referee.tap_in("[role=dialog]", "Close");

@@ -179,7 +179,7 @@ fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran 
     referee.go_on_with("to-change", log.entries.clone());
     saved_as_the_desk_prints(&mut referee, &downloads, &log);
     referee.tap_at("#export-sheet");
-    referee.tap("Hand over the file");
+    referee.tap("Share the file");
     let (_, text) = referee.caught(&downloads);
     assert_eq!(text, record::write(&log));
     referee.reads("in this browser's downloads");
@@ -219,27 +219,27 @@ fn a_file_leaves_by_the_list_of_apps_or_by_download(stage: &mut Stage) -> Ran {
     referee.tap_at("#export-sheet");
     let give = |referee: &mut Referee, error: serde_json::Value, on_ios: bool| {
         referee.browser().run(STAND_IN, json!([error, on_ios]));
-        referee.tap("Hand over the file");
+        referee.tap("Share the file");
     };
     give(&mut referee, json!(null), false);
-    referee.reads("The file was handed over.");
+    referee.reads("The file was shared.");
     let shared = referee.browser().value("window.shared");
     assert_eq!(shared[1], "application/json");
     assert_eq!(shared[2], record::write(&log));
     // Closed again by the person: no error, and no download that nobody asked for.
     give(&mut referee, json!("AbortError"), false);
-    referee.reads("Nothing was handed over.");
+    referee.reads("Nothing was shared.");
     // Promised and then refused: it goes to the downloads.
     give(&mut referee, json!("DataError"), false);
     referee.reads("is in this browser's downloads.");
     assert_eq!(referee.caught(&downloads).1, record::write(&log));
     // In an app installed on iOS a download would be a page with no way back.
     give(&mut referee, json!("NotAllowedError"), true);
-    referee.reads("The phone did not allow the file to be handed over; tap again.");
+    referee.reads("The phone did not allow the file to be shared. Tap again.");
     give(&mut referee, json!("DataError"), true);
     referee.reads("Show the record as codes to another phone.");
     give(&mut referee, json!(null), true);
-    referee.reads("The file was handed over.");
+    referee.reads("The file was shared.");
     let left = std::fs::read_dir(&downloads).expect("the folder").count();
     assert_eq!(left, 0, "something was downloaded");
     Ok(())
@@ -298,8 +298,8 @@ fn read_drawn(referee: &mut Referee) -> Picture {
 /// All codes that the page shows one after the other, once round.
 pub fn drawn_codes(referee: &mut Referee) -> Vec<Picture> {
     referee.browser().find("#codes-run");
-    if referee.sees("Hold still") {
-        referee.tap("Hold still");
+    if referee.sees("Pause") {
+        referee.tap("Pause");
     }
     let mut all: Vec<Picture> = Vec::new();
     loop {
@@ -327,7 +327,7 @@ fn codes_on_the_screen_are_the_record(stage: &mut Stage) -> Ran {
     );
 
     // The same in simpler codes, more of them.
-    referee.tap("It cannot be read: simpler codes, more of them");
+    referee.tap("Hard to scan? Show more, simpler codes");
     let mut gathering = Gathering::default();
     let codes = drawn_codes(&mut referee);
     assert!(codes.len() > 1);
@@ -373,7 +373,7 @@ fn a_record_comes_in_from_a_hand_scanner(stage: &mut Stage) -> Ran {
     let texts = frames(&pack(&log).expect("it packs"), 500).expect("not too long");
     let (last, before) = texts.split_last().expect("codes");
     assert!(!before.is_empty());
-    referee.tap("Scan a record");
+    referee.tap("Scan a match");
     referee.tap_at("#digits-read");
     referee.reads("The field is empty.");
     let field = referee.browser().find("#digits");
@@ -398,7 +398,7 @@ fn a_record_comes_in_from_photos_of_its_codes(stage: &mut Stage) -> Ran {
     let log = sealed(Preset::SchoolJunior, 7, "by-photo");
     let texts = frames(&pack(&log).expect("it packs"), 500).expect("not too long");
     assert!(texts.len() > 1);
-    referee.tap("Scan a record");
+    referee.tap("Scan a match");
     let choose = |referee: &mut Referee, name: &str, content: &[u8]| {
         let file = referee.stage.scratch(name);
         std::fs::write(&file, content).expect("room for a photo");

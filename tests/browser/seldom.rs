@@ -228,7 +228,7 @@ fn time_up(stage: &mut Stage) -> Ran {
     let level = "Time is up at 2:2. The teams are level: one more rally decides the set.";
     ask(referee, level);
     referee.browser().picture("time-up-level");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(referee.replay().entries(), before.entries());
     ask(referee, level);
     referee.tap("Yes, time is up");

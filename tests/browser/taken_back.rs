@@ -124,7 +124,7 @@ fn a_refused_request_can_be_recorded_anyway(stage: &mut Stage) -> Ran {
     referee.tap(&format!("Time-out {B}, 2 of 2 used"));
     referee.browser().find("#refusal-sentence");
     referee.reads("Official Volleyball Rules, 15.1");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(
         referee.replay().entries(),
         before.entries(),

@@ -229,7 +229,7 @@ fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
     assert!(!shown(&mut referee).0);
     let before = shown(&mut referee).1;
     referee.tap_at("#half-left");
-    referee.tap_in("[role=dialog]", "Leave it");
+    referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(shown(&mut referee).1, before);
     referee.browser().wait_until(
         "the second copy was read",
@@ -348,8 +348,8 @@ fn tabs_take_a_match_from_each_other(stage: &mut Stage) -> Ran {
                 "{seen} after {promised}"
             );
             promised = seen;
-            if referee.sees("Leave it") {
-                referee.tap("Leave it");
+            if referee.sees("Cancel") {
+                referee.tap("Cancel");
             }
             let other = if round % 2 == 0 { &first } else { &second };
             referee.browser().switch_to(other);
@@ -382,7 +382,7 @@ fn looked_at_in_two_tabs(referee: &mut Referee, luck: &str, id: &str) -> (Tab, T
 /// A tap on the court of a tab that only looks on is answered with a question.
 fn is_asked(referee: &mut Referee) {
     referee.points(&[Side::Left], 0);
-    referee.browser().find_named_in("[role=dialog]", "Leave it");
+    referee.browser().find_named_in("[role=dialog]", "Cancel");
     assert!(!writes(referee));
 }
 
@@ -448,7 +448,7 @@ fn an_open_match_is_not_deleted_and_outlives_a_cleared_storage(stage: &mut Stage
     empty(&mut referee);
     referee.browser().switch_to(&first);
     referee.point(Side::Left);
-    referee.reads_at("#damaged", "was written again from memory");
+    referee.reads_at("#damaged", "was saved again from memory");
     let after = referee.replay();
     assert_eq!(after.entries().len(), whole.entries().len() + 1);
     assert_eq!(&after.entries()[..whole.entries().len()], whole.entries());

@@ -557,7 +557,7 @@ fn a_bad_hand_over_is_said_with_the_way_out() {
         assert!(run.err.contains(name), "{}", run.err);
         run.err
     };
-    let damaged = "The packed record is damaged. Hand it over once more.";
+    let damaged = "The packed record is damaged. Share it again.";
     assert!(spoilt("cut.pack", &|b| b.truncate(b.len() / 2)).contains(damaged));
     assert!(spoilt("flipped.pack", &|b| b[20] ^= 4).contains(damaged));
     assert!(spoilt("newer.pack", &|b| b[0] += 1).contains("newer version"));
@@ -575,7 +575,7 @@ fn a_bad_hand_over_is_said_with_the_way_out() {
         .join("\n");
     let run = desk(&["pack", &file("gap.json", &gap)]);
     assert_eq!(run.status, 2);
-    assert!(run.err.contains("Hand over the file."), "{}", run.err);
+    assert!(run.err.contains("Share the file."), "{}", run.err);
 }
 
 /// The cells of a line of a table: quotes hold together what stands between them.

@@ -38,13 +38,13 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
     let in_order = (1..).zip(&log.entries).all(|(n, entry)| entry.n == n);
     if !in_order {
         return Err(
-            "Entries are missing in this record, so it cannot be packed. Hand over the file."
+            "Entries are missing in this record, so it cannot be packed. Share the file."
                 .to_owned(),
         );
     }
     if log.entries.len() > MOST {
         return Err(format!(
-            "The record has more than {MOST} entries and cannot be packed. Hand over the file."
+            "The record has more than {MOST} entries and cannot be packed. Share the file."
         ));
     }
     let texts: Vec<String> = log.entries.iter().map(file::write_kept).collect();
@@ -53,7 +53,7 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
     // What cannot be told, such as a text of thousands of letters, is not packed.
     let is_same = told.is_ok_and(|(id, again)| id == log.id && again == texts);
     if !is_same {
-        return Err("The record has too long a text to be packed. Hand over the file.".to_owned());
+        return Err("A text in the record is too long to be packed. Share the file.".to_owned());
     }
     let mut out = vec![PACKED_VERSION];
     out.extend_from_slice(&check(&log.id, &texts));
@@ -85,7 +85,7 @@ pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
                 .to_owned(),
         );
     }
-    let damaged = || "The packed record is damaged. Hand it over once more.".to_owned();
+    let damaged = || "The packed record is damaged. Share it again.".to_owned();
     let Some((given, body)) = rest.split_at_checked(CHECK) else {
         return Err(damaged());
     };

@@ -184,7 +184,7 @@ pub fn say_doubt(name: &str, doubt: Doubt) -> String {
             "the seal of {name} does not fit, so something was changed after it. Ask for the sealed record."
         ),
         Doubt::Damaged => {
-            format!("a part of {name} is damaged. Ask for the record once more.")
+            format!("a part of {name} is damaged. Ask for the record again.")
         }
         Doubt::Paper => {
             format!("the boxes of {name} do not agree on the result. Check it box by box.")

@@ -60,7 +60,7 @@ pub const MAKE_BACKUP: &str = "Back up everything";
 /// While it is made.
 pub const BACKING_UP: &str = "Reading the matches \u{2026}";
 /// After it.
-pub const BACKUP_MADE: &str = "The backup was handed over.";
+pub const BACKUP_MADE: &str = "The backup was shared.";
 /// While the phone's list was closed.
 pub const BACKUP_NOT_MADE: &str = "No backup was made.";
 /// Asks the browser.

@@ -193,7 +193,7 @@ fn rule(
             let name = criterion_words(*criterion);
             let higher = (i > 0).then(|| {
                 let tap = move || change(&|all| all.swap(i - 1, i));
-                named(words::HIGHER, words::put_higher(name), Box::new(tap))
+                named(words::MOVE_UP, words::put_higher(name), Box::new(tap))
             });
             let out = (all.len() > 1).then(|| {
                 let tap = move || {
@@ -201,7 +201,7 @@ fn rule(
                         all.remove(i);
                     });
                 };
-                named(words::LEAVE_OUT, words::put_out(name), Box::new(tap))
+                named(words::REMOVE, words::put_out(name), Box::new(tap))
             });
             view! {
                 <li class="row">
