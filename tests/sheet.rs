@@ -163,7 +163,7 @@ fn cancelled_points_stay_visible() {
     assert!(
         sheet.remarks[0]
             .text
-            .contains("A 4:0 B put right to A 2:1 B"),
+            .contains("A 4:0 B corrected to A 2:1 B"),
         "{:?}",
         sheet.remarks
     );

@@ -18,21 +18,21 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
     use Refusal as R;
     match refusal {
         R::NoMatch => "No match is open yet. The first entry opens it.".into(),
-        R::MatchOpen => "The match is open already. Start a new record for another match.".into(),
+        R::MatchOpen => "The match is already open. Start a new record for another match.".into(),
         R::BadRules(why) => bad_rules(*why).into(),
         R::MatchOver => "The match is over. A remark or a signature can still be added.".into(),
         R::Suspended => "Play is interrupted. Resume it first.".into(),
         R::NotSuspended => "Play is not interrupted, so there is nothing to resume.".into(),
         R::NoSetRunning { asked: InSet::Recovery } => {
-            "The line-ups are not in, so nobody is on court. Recovery time is for a player who is.".into()
+            "The line-ups are missing, so nobody is on court. Recovery time is for a player on court.".into()
         }
         R::NoSetRunning { asked: InSet::Rally | InSet::TimeOut | InSet::ChangeOfCourts } => {
             "No set is running. Begin the set first.".into()
         }
-        R::SetRunning => "A set is running. This can be done before the next one.".into(),
-        R::NobodyOnCourt => "Players come and go only once both line-ups are in.".into(),
+        R::SetRunning => "A set is running. You can do this before the next one.".into(),
+        R::NobodyOnCourt => "Players come and go only when both line-ups are confirmed.".into(),
         R::LiberoBeforeLineUps => {
-            "The libero comes in only once both line-ups are in and checked.".into()
+            "The libero comes in only when both line-ups are confirmed and checked.".into()
         }
         R::StrikeFirst => {
             "The entry that opened the match cannot be undone. Delete the match instead.".into()
@@ -44,7 +44,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("Entry {entry} is already undone. To restore it, undo that step.")
         }
         R::Sealed { entry } => format!(
-            "The record is sealed, by entry {entry}. Reopen it first; the reopening stands on the sheet."
+            "The record is sealed by entry {entry}. Reopen it first. The reopening goes on the sheet."
         ),
         R::NotSealed => "The record is not sealed, so there is nothing to reopen.".into(),
         R::SealStands { entry } => format!(
@@ -55,29 +55,29 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("Entry {entry} is not a rally that counts. Choose a rally from the list.")
         }
         R::NotLastRally { entry } => format!(
-            "Entry {entry} is not the last rally, or more than a request has come after it. Only the last rally can \
-             be replayed; undo what came after it first."
+            "Entry {entry} is not the last rally, or more than a request has come after it. Only the last \
+             rally can be replayed. First undo what came after it."
         ),
         R::BeforeReplay { replay } => format!(
-            "What comes back would stand between a rally and its replay, entry {replay}. Undo entry {replay} \
+            "This entry would come between a rally and its replay, entry {replay}. Undo entry {replay} \
              first."
         ),
-        R::NoQuestion { entry } => format!("Entry {entry} leaves nothing to answer."),
+        R::NoQuestion { entry } => format!("Entry {entry} asks no question."),
         R::NoSuchChoice { choices } => format!("Answer one of: {}.", choices.join(", ")),
 
         R::RulesSettled => {
-            "The match is played by its rules already, or what was played is over by the new ones. \
+            "The match is already being played by its rules, or a set would be over by the new ones. \
              Start a new record for other rules."
                 .into()
         }
         R::ListClosed => {
-            "The match has begun, so the team lists are closed. Note the change as a remark.".into()
+            "The match has begun, so the team lists are closed. Write the change as a remark.".into()
         }
         R::TooManyPlayers { players, most } => {
             format!("{players} players are too many: the list may have {most}.")
         }
         R::NumberTwice { number } => {
-            format!("Number {number} stands twice. Give each player one number of his or her own.")
+            format!("Number {number} is on the list twice. Give each player a different number.")
         }
         R::NumberOutOfRange { number, lowest, highest } => {
             format!("Number {number} is not allowed here. Numbers run from {lowest} to {highest}.")
@@ -93,11 +93,12 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
         R::TossInSet => "A set is running. The toss was held before it.".into(),
         R::TossNotDue { set } => format!(
-            "No toss before set {set}: the team that did not serve first in the last set opens it."
+            "There is no toss before set {set}. The team that did not serve first in the last set serves \
+             first."
         ),
-        R::TossMissing { set } => format!("The toss for set {set} is missing. Enter it first."),
+        R::TossMissing { set } => format!("The toss for set {set} is missing. Record it first."),
         R::NoTeamList { team } => {
-            format!("The list of {} is missing. Enter it before the line-up.", name(*team))
+            format!("The team list of {} is missing. Enter it before the line-up.", name(*team))
         }
         R::LineUpGiven { team } => format!(
             "The line-up of {} is confirmed. A change now is a substitution.",
@@ -111,7 +112,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("The line-up of {} is missing. Ask the coach for it.", name(*team))
         }
         R::LineUpSize { numbers, needed } => {
-            format!("A line-up has {needed} numbers, these are {numbers}.")
+            format!("A line-up has {needed} numbers. This one has {numbers}.")
         }
         R::NotListed { team, number } => format!(
             "Number {number} is not on the list of {}. Only listed players may play.",
@@ -122,30 +123,30 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*team)
         ),
         R::TwiceInLineUp { number } => {
-            format!("Number {number} stands twice in this line-up. Every place needs another player.")
+            format!("Number {number} is in this line-up twice. Every place needs a different player.")
         }
         R::LiberoInLineUp { number } => format!(
-            "Number {number} is a libero and cannot start. Put a regular player in; the libero comes \
-             in afterwards."
+            "Number {number} is a libero and cannot start. Choose a regular player. The libero comes in \
+             afterwards."
         ),
         R::PlayerBarred { number, why } => barred(*number, *why),
 
         R::ServingTeamStandsFree { serving } => format!(
             "{} were serving, and the serving team may stand anywhere in its court. Choose another \
-             reason; the point stays.",
+             reason. The point stays.",
             name(*serving)
         ),
 
         R::PlayedHere => {
-            "This record has begun already. Sets and score are taken over only as its first step.".into()
+            "This record has already begun. Sets and score can only be entered as its first step.".into()
         }
         R::NothingToTakeOver => {
-            "Nothing was played yet, so there is nothing to take over. Begin the match.".into()
+            "Nothing has been played yet, so there is no score to enter. Begin the match.".into()
         }
         R::SetNotOver { set, score } => format!("Set {set} cannot have ended {}.", score.marked()),
         R::SetLevel { set, score } => {
             format!(
-                "Set {set} cannot have ended level, {}. Enter it as the set that runs.",
+                "Set {set} cannot have ended level, {}. Enter it as the running set.",
                 score.marked()
             )
         }
@@ -169,32 +170,34 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
              one."
             .into()
         }
-        R::ScoreStands { score } => format!("The score is {} already.", score.marked()),
+        R::ScoreStands { score } => format!("The score is already {}.", score.marked()),
         R::ScoreTooHigh { most } => format!("A set has at most {most} points."),
         R::NotByTime => {
             "Sets are not played by time in this match. A set ends by points.".into()
         }
         R::NoTimeOutLeftInMatch { team, most } => format!(
-            "{} have had their {most} time-outs in this match. Reject the request and note it as improper.",
+            "{} have used their {most} time-outs in this match. Reject the request and record it as \
+             improper.",
             name(*team)
         ),
         R::NoReplacementNow { team } => format!(
-            "No libero of {} came or went since the last rally. Record the replacement first.",
+            "No libero of {} has come or gone since the last rally. Record the replacement first.",
             name(*team)
         ),
         R::NoSuchMoment { asked, nearest } => format!(
-            "{} never stood in this set. The nearest score that did is {}.",
+            "The score was never {} in this set. The nearest score is {}.",
             asked.marked(),
             nearest.marked()
         ),
 
         R::NoTimeOutLeft { team, most } => format!(
-            "{} have had their {most} time-outs in this set. Reject the request and note it as improper.",
+            "{} have used their {most} time-outs in this set. Reject the request and record it as \
+             improper.",
             name(*team)
         ),
         R::AfterReplay => {
-            "The last rally is replayed first. Nothing regular may be asked until a rally is \
-             completed; a forced substitution is possible."
+            "The last rally is replayed first. No regular request is allowed until a rally is completed. \
+             A forced substitution is possible."
                 .into()
         }
         R::RequestBarred { team } => format!(
@@ -203,7 +206,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             name(*team)
         ),
         R::SecondRequest { team } => format!(
-            "{} have had their request in this interruption. The next one is possible after a \
+            "{} have already made a request in this interruption. The next one is possible after a \
              completed rally.",
             name(*team)
         ),
@@ -212,7 +215,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             format!("Number {number} is not on court. Choose a player who is.")
         }
         R::OnCourt { number, .. } => {
-            format!("Number {number} holds a place on court already. Choose somebody from the bench.")
+            format!("Number {number} is already on court. Choose somebody from the bench.")
         }
         R::NamedTwice { number } => {
             format!("Number {number} is named twice in this request. Each player changes once.")
@@ -221,14 +224,15 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             "Number {number} is a libero and takes no part in substitutions. Use a libero replacement."
         ),
         R::NoSubstitutionLeft { used, wanted, most } => format!(
-            "{used} of {most} substitutions are used, {wanted} more cannot be granted in this set."
+            "{used} of {most} substitutions are used. In this set {wanted} more cannot be granted."
         ),
         R::PlaceClosed { number } => format!(
-            "In the place of number {number} the starter has left and come back. No further change \
-             there in this set."
+            "The starter in the place of number {number} has left and come back. No more substitutions \
+             are possible there in this set."
         ),
         R::ClosedByExceptional { number } => format!(
-            "Number {number} came in by an exceptional substitution. No regular change there in this set."
+            "Number {number} came in by an exceptional substitution. No regular substitution is possible \
+             there in this set."
         ),
         R::OnlyStarterReturns { out, starter } => {
             format!("Only number {starter} can come back for number {out}.")
@@ -238,21 +242,21 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
              number {now_held_by}."
         ),
         R::SubstituteUsed { number } => {
-            format!("Number {number} has been in once in this set. Choose somebody who has not.")
+            format!("Number {number} has already come in once in this set. Choose somebody who has not.")
         }
         R::EntriesUsed { number, most } => {
-            format!("Number {number} has been on court {most} times in this set, the most allowed.")
+            format!("Number {number} has been on court {most} times in this set. More is not allowed.")
         }
         R::LegalChangeExists { out, into } => format!(
-            "For number {out} a regular substitute is there: {}. An exceptional one is possible only \
-             without.",
+            "There is a regular substitute for number {out}: {}. An exceptional substitution is possible \
+             only when there is none.",
             numbers(into)
         ),
         R::NotSentOff { number } => format!(
             "Number {number} was not sent off. Choose another reason, or record the sanction first."
         ),
         R::PartlyIllegal { legal, because } => format!(
-            "{} What can be granted: {}.",
+            "{} You can grant: {}.",
             say(because, state),
             legal
                 .iter()
@@ -270,36 +274,36 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
             back_row(state.rules().players_on_court)
         ),
         R::LeavesBySubstitution { number } => format!(
-            "Number {number} may not be on court and leaves by a substitution; a libero cannot fill the \
+            "Number {number} may not be on court and leaves by a substitution. A libero cannot fill the \
              place."
         ),
         R::LiberoServes { number } => {
             format!("Number {number} is a libero and may not serve. The server stays on court.")
         }
         R::RallyBetween => {
-            "Between two libero replacements a rally has to be completed. Wait for the next one.".into()
+            "A rally must be completed between two libero replacements. Wait for the next one.".into()
         }
         R::NotForLibero { libero, replaced } => format!(
-            "For libero {libero} only number {replaced} or another libero of the team comes in."
+            "Only number {replaced} or another libero of the team comes in for libero {libero}."
         ),
         R::RegularReturnsFirst { libero, replaced } => format!(
             "Libero {libero} was only declared unable, so number {replaced} comes back first. The new \
              libero comes in after the next completed rally."
         ),
         R::ReplacedPlayer { number } => format!(
-            "Number {number} is the player the libero stands in for and cannot become the libero."
+            "The libero is in for number {number}, who cannot become the libero."
         ),
         R::OtherLibero { number } => {
             format!("Libero {number} can still play, so no new libero is named.")
         }
-        R::AlreadyLibero { number } => format!("Number {number} is a libero already."),
+        R::AlreadyLibero { number } => format!("Number {number} is already a libero."),
 
         R::TeamWarned { team } => format!(
-            "{} have had their one warning. The next step is a penalty.",
+            "{} have already had their one warning. The next step is a penalty.",
             name(*team)
         ),
         R::NotHeavier { who, had: Level::Disqualification } => format!(
-            "{} is disqualified. There is no heavier sanction; note what happened as a remark.",
+            "{} is disqualified. There is no heavier sanction. Write what happened as a remark.",
             person(who)
         ),
         R::NotHeavier { who, had } => format!(
@@ -328,57 +332,58 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         ),
         R::NoSuchProtest { entry } => format!("Entry {entry} announces no protest that stands."),
         R::ProtestWritten { entry } => format!(
-            "This protest is written already, in entry {entry}. Undo that entry to write it anew."
+            "This protest is already written, in entry {entry}. Undo that entry to write it again."
         ),
         R::ProtestAfterMatch => {
-            "A protest is written on the sheet after the match. Until then its announcement stands.".into()
+            "A protest is written on the sheet after the match. Until then its announcement is enough.".into()
         }
 
         R::ScoreNeverStood { asked, nearest, .. } => format!(
-            "{} never stood in this set. The nearest score that did is {}.",
+            "The score was never {} in this set. The nearest score is {}.",
             asked.marked(),
             nearest.marked()
         ),
         R::SetNotPlayed { set, .. } => {
-            format!("Set {set} has not been played yet. Name a score of a set that was.")
+            format!("Set {set} has not been played yet. Choose a score of a set that has.")
         }
         R::EarlierSet { set, now, .. } => format!(
-            "Set {set} is closed: this can be put right only until the next set begins. Name a score \
-             of set {now}."
+            "Set {set} is closed: this can be corrected only until the next set begins. Choose a score of \
+             set {now}."
         ),
-        R::NothingPlayed { .. } => "No set has been played that could be put right.".into(),
+        R::NothingPlayed { .. } => "No set has been played yet, so there is nothing to correct.".into(),
         R::RallyBeganBefore { asked, before } => format!(
-            "At {asked} nobody has served since: the rally that just ended began at {before}. Name \
+            "Nobody has served since {asked}. The rally that just ended began at {before}. Choose \
              {before}, so that the fault costs one point."
         ),
         R::NoRallyYet => {
             "No rally has been completed in this set, so no fault was found after one.".into()
         }
         R::DidNotServe { team } => format!(
-            "{} did not serve then, so they had no wrong server. Choose the team that served, or an \
+            "{} did not serve then, so they had no wrong server. Choose the team that served or an \
              earlier score.",
             name(*team)
         ),
         R::NotByPlay { set } => {
-            format!("Set {set} was not decided by play in this record, so there are no points to put right.")
+            format!("Set {set} was not decided by play in this record, so there are no points to correct.")
         }
 
         R::RecoveryUsed { number } => format!(
-            "Number {number} has had the {} minutes in this match. Without a substitute the team \
+            "Number {number} has already used the {} minutes in this match. Without a substitute the team \
              is incomplete.",
             RECOVERY_SECONDS / 60
         ),
         R::SomebodyCanComeIn { number, into } => {
-            format!("Somebody can come in for number {number}: {}.", numbers(into))
+            format!("There is somebody who can come in for number {number}: {}.", numbers(into))
         }
         R::OverFourHours => {
-            "The interruptions are longer than four hours in all: the whole match is played again. \
+            "The interruptions last more than four hours in all, so the whole match is played again. \
              Close this record with a remark and start a new one."
                 .into()
         }
-        R::NotDecider => "Courts are changed within a set only in the deciding one.".into(),
-        R::CourtsChanged => "The change of courts of this set is done.".into(),
-        R::CourtsNotDue { at } => format!("Courts are changed when the first team has {at} points."),
+        R::NotDecider => "A change of courts within a set happens only in the deciding set.".into(),
+        R::CourtsChanged => "The change of courts in this set is done.".into(),
+        R::CourtsNotDue { at } => format!("The change of courts is due when the first team has {at} \
+            points."),
     }
 }
 
@@ -388,25 +393,25 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
     match question.ask {
         Ask::WhoOpens { due } => (
             format!(
-                "Both teams were penalised between the sets: 1-1, both have rotated. The rules do not \
-                 say who serves; {} were due. Who serves?",
+                "Both teams got a penalty between the sets: 1-1, both have rotated. The rules do not say \
+                 who serves. {} were due to serve. Who serves?",
                 state.name_in_words(due)
             ),
             vec![state.name_in_words(Team::A), state.name_in_words(Team::B)],
         ),
         Ask::UnregisteredInside { team, set } => (
             format!(
-                "The player of {} who is not on the list came in during set {set}. The rules do not \
-                 say what becomes of that set. Is it lost?",
+                "A player of {} who is not on the list came in during set {set}. The rules do not say \
+                 what happens to that set. Is it lost?",
                 state.name_in_words(team)
             ),
             choices(question.ask, |code| unregistered_choice(code, set)),
         ),
         Ask::UnregisteredAfter { team, set, .. } => (
             format!(
-                "A player of {} who is not on the list came in during set {set}, and the match is over. \
-                 The rules lose the points and sets won since; the casebook of 2024 loses the match. \
-                 The competition's own rules come first. What is lost?",
+                "A player of {} who is not on the list came in during set {set}. The match is over. By \
+                 the rules, the points and sets won since then are lost. By the casebook of 2024, the \
+                 match is lost. The competition's own rules come first. What is lost?",
                 state.name_in_words(team)
             ),
             choices(question.ask, |code| unregistered_choice(code, set)),
@@ -439,17 +444,17 @@ const fn back_row(players_on_court: u8) -> &'static str {
 fn bad_rules(why: Invalid) -> &'static str {
     match why {
         Invalid::Sets => {
-            "A match has an odd number of sets to win most of, or a fixed number, up to 9."
+            "A match is the best of an odd number of sets, or a fixed number of sets, up to 9."
         }
         Invalid::Target => {
-            "A set needs a target and a lead of at least 1, and a cap not below the target."
+            "A set needs a target and a lead of at least 1. A cap must not be below the target."
         }
         Invalid::PlayersOnCourt => "Four to six players of a team are on court.",
         Invalid::SetLimit => "A set that ends by time or by rallies needs at least 1.",
         Invalid::Liberos => "A team has no, one or two liberos.",
         Invalid::Roster => {
-            "The team list must hold at least the team on court, and its lowest number must not be \
-             above its highest."
+            "The team list must have room for all players on court. Its lowest number must not be above \
+             its highest."
         }
     }
 }

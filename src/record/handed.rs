@@ -368,6 +368,6 @@ mod tests {
         assert_eq!(handed(&packed), Ok(Handed::Record(Box::new(log()))));
         packed.truncate(20);
         let say = handed(&packed).expect_err("it is cut off").to_string();
-        assert!(say.contains("Hand it over once more."), "{say}");
+        assert!(say.contains("Share it again."), "{say}");
     }
 }

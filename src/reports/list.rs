@@ -94,7 +94,7 @@ impl SealState {
             SealState::OnPaper => "On paper",
             SealState::None => "Not sealed",
             SealState::Broken => "The seal does not fit: something before it was changed",
-            SealState::GoneOn => "Sealed, and gone on after it",
+            SealState::GoneOn => "Sealed, then continued",
             SealState::Holds => "Sealed, and the seal fits",
         }
     }
@@ -234,7 +234,7 @@ impl Line {
 pub fn say_findings(count: usize) -> String {
     match count {
         0 => "Nothing to check".to_owned(),
-        n => format!("{n} to look at"),
+        n => format!("{n} to check"),
     }
 }
 

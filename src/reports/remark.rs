@@ -237,9 +237,9 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
                 .map(|c| format!("{} for {}", c.into, c.out))
                 .collect();
             let wrong = match (wrong.is_empty(), kept) {
-                (true, _) => "places put right".to_owned(),
+                (true, _) => "places corrected".to_owned(),
                 (false, true) => format!("{} kept by substitution", wrong.join(", ")),
-                (false, false) => format!("{} put right", wrong.join(", ")),
+                (false, false) => format!("{} corrected", wrong.join(", ")),
             };
             format!("Line-up of {} checked before the set: {wrong}, no sanction.", name(*team))
         }
@@ -285,11 +285,11 @@ fn put_right(before: &State, after: &State) -> Vec<String> {
         match (score(before, number)?, score(after, number)) {
             (was, Some(is)) if was == is => None,
             (was, Some(is)) => Some(format!(
-                "{of} {} put right to {}",
+                "{of} {} corrected to {}",
                 was.marked(),
                 is.marked()
             )),
-            (was, None) => Some(format!("set {number}, {}, counts no more", was.marked())),
+            (was, None) => Some(format!("set {number}, {}, no longer counts", was.marked())),
         }
     };
     (1..=now).filter_map(one).collect()

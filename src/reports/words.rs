@@ -6,7 +6,7 @@ use record::{spaced, Broken, Seal};
 use rules::{ByTeam, Score, Shirt, Team};
 
 /// Before anything was played.
-pub const NOTHING_PLAYED: &str = "Nothing has been played yet. The sheet fills itself.";
+pub const NOTHING_PLAYED: &str = "Nothing has been played yet. The sheet fills itself in.";
 /// Name of the results box.
 pub const RESULT: &str = "Result";
 /// Its first column.
@@ -52,28 +52,28 @@ pub const PLAYERS: &str = "Players";
 /// How to read the results box. Exceptional substitutions count among them (FIVB Official Volleyball
 /// Rules 2025-2028, 15.7).
 pub const KEY_RESULT: &str =
-    "P points, W sets won, T time-outs, S substitutions, exceptional ones included; S and R beside a \
-     team: serves or receives first.";
+    "P points, W sets won, T time-outs, S substitutions (with exceptional ones). S or R beside a team: \
+     serves or receives first.";
 /// How to read the service rounds.
 pub const KEY_ROUNDS: &str =
-    "Totals and scores at time-outs, substitutions and libero replacements: own points first; every \
-     other score with the letters of the teams.";
+    "Totals and scores at time-outs, substitutions and libero replacements show own points first. Every \
+     other score has the letters of the teams.";
 /// The same where there is no libero.
 pub const KEY_ROUNDS_NO_LIBERO: &str =
-    "Totals and scores at time-outs and substitutions: own points first; every other score with the \
+    "Totals and scores at time-outs and substitutions show own points first. Every other score has the \
      letters of the teams.";
 /// How to read the places.
 pub const KEY_PLACES: &str =
-    "Ringed total: end of the set, dashed where it was won on the other team's service; small number: \
-     who served, where it was not the starter; a cross: no first turn, the team received.";
+    "Ringed total: end of the set, dashed if it was won on the other team's service. Small number: who \
+     served, if not the starter. Cross: no first turn, because the team received.";
 /// How to read substitutions.
-pub const KEY_ENTERED: &str = "Ringed number: the starter has come back for that substitute.";
+pub const KEY_ENTERED: &str = "Ringed number: the starter came back for that substitute.";
 /// How to read an exceptional one.
 pub const KEY_EXCEPTIONAL: &str = "E: exceptional substitution.";
 /// How to read the running score.
 pub const KEY_PENALTY: &str = "Boxed point: for a penalty or a fault found late.";
 /// How to read the running score.
-pub const KEY_CANCELLED: &str = "Struck point: cancelled.";
+pub const KEY_CANCELLED: &str = "Crossed-out point: cancelled.";
 /// On the second page of paper.
 pub const SECOND_PAGE: &str = "page 2";
 /// Not over yet.
@@ -131,9 +131,9 @@ pub const DRAWN: &str = "drawn signature";
 pub const SEAL: &str = "Seal";
 
 /// What a seal proves, and what it does not.
-pub const SEAL_SHOWS: &str = "The code shows that no entry before it was changed since, if it is the code \
-     that was written down or read out at the time. It does not show who sealed the record, or that \
-     what was entered is true.";
+pub const SEAL_SHOWS: &str = "Compare this code with the one that was written down or read out at the \
+    time. If they are the same, no entry before it was changed since. The code does not show who sealed \
+    the record, or that what was entered is true.";
 
 /// Heading of what was changed after it was written.
 pub const CHANGED: &str = "This record was changed after it was written";
@@ -145,8 +145,8 @@ pub fn broken(broken: &[Broken]) -> Vec<String> {
     let say = |broken: &Broken| {
         match broken {
         Broken::Link { entry } => format!(
-            "Entry {entry} does not fit its link: it was changed, or something before it was changed or taken \
-             out."
+            "Entry {entry} does not fit its link. It was changed, or something before it was changed or \
+             removed."
         ),
         Broken::Seal(seal) => format!("The seal of entry {} does not fit.", seal.entry),
     }
@@ -175,7 +175,7 @@ pub fn seal(of: &SealBox, last: &Seal, at: Option<&str>) -> String {
         ),
         (true, true) => format!("Sealed{at} with this code.{again}"),
         (true, false) => format!(
-            "Sealed{at} with the code {}, reopened afterwards and not sealed again.",
+            "Sealed{at} with the code {}, then reopened and not sealed again.",
             spaced(&last.code)
         ),
     }
@@ -443,12 +443,13 @@ pub fn span(seconds: i64) -> String {
 pub fn clock_doubt(doubt: ClockDoubt) -> String {
     match doubt {
         ClockDoubt::Back { seconds } => format!(
-            "The clock of the phone was set back by {} before this entry. Entries stand in their order.",
+            "The clock of the phone was set back by {} before this entry. The order of the entries is \
+             right.",
             span(seconds)
         ),
         ClockDoubt::Forward { seconds } => format!(
-            "By the clock of the phone {} passed before this entry while the set was running. It may \
-             have been set forward.",
+            "By the clock of the phone, {} passed before this entry during the set. The clock may have \
+             been set forward.",
             span(seconds)
         ),
     }

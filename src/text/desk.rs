@@ -43,7 +43,7 @@ pub const DAY_IS_HERE: &str = "The sample tournament is here.";
 pub const DAY_NOT_KEPT: &str = "This phone could not store the whole sample tournament.";
 pub const DAY_IS_GONE: &str = "The sample tournament is gone. Your own matches are untouched.";
 pub const NOTHING_HERE: &str =
-    "The desk is empty. Open match files (many at once if you like), key in a paper sheet, or add the \
+    "The desk is empty. Open match files, many at once if you like. Or key in a paper sheet, or add the \
      sample tournament to look around.";
 pub const NO_COMPETITION: &str = "Without a competition";
 pub const CHOOSE_ALL: &str = "Select these";

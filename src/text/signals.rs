@@ -112,8 +112,8 @@ pub const fn signal_for(signal: Signal) -> Option<&'static str> {
         Signal::Catch => "Also for a hit with the help of a team-mate or an object.",
         Signal::NetTouch => "Also for a service that stays in the net.",
         Signal::AttackFault => {
-            "For a back-row player, for a libero, for an attack on the service, or after the libero's \
-             finger set in front."
+            "For a back-row player, a libero or an attack on the service. Also after the libero's finger \
+             set in front."
         }
         Signal::LineOrUnder => {
             "For a foot over the centre line, a ball under the net or a foot fault at the service. Also \

@@ -183,7 +183,7 @@ fn read_by_the_phone(stage: &mut Stage) -> Ran {
     assert_eq!(said(&mut referee), json!([]));
     referee.tap("Let the phone read it");
     let words = said(&mut referee);
-    assert_eq!(words[0], json!(["You", "here"]));
+    assert_eq!(words[0], json!(["Stand", "here"]));
     let sentences = referee
         .browser()
         .value("document.querySelectorAll('.briefing li').length");

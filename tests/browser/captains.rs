@@ -172,7 +172,7 @@ fn protest(stage: &mut Stage) -> Ran {
     referee.tap("Back");
     referee.go_on_with("over", over());
     let open =
-        format!("{B} announced a protest, and nothing was written about it after the match.");
+        format!("{B} announced a protest, but nothing was written about it after the match.");
     referee.reads(&open);
     referee.tap(&format!("Write the protest: {open}"));
     let field = referee.browser().find("#closing-field");

@@ -99,7 +99,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
 
     // The table of a pool, the paper sheet among its matches.
     referee.tap("Select these: Sample tournament, Pool 2");
-    referee.reads_at("#desk-chosen", "6 chosen");
+    referee.reads_at("#desk-chosen", "6 selected");
     referee.tap_at("#desk-table");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));
     is_fit(&mut referee)?;
@@ -128,7 +128,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.browser().value(&format!(
         "([...document.querySelectorAll('.desk-item input:checked')].forEach((b) => b.click()), {boxes}, 1)"
     ));
-    referee.reads_at("#desk-chosen", "2 chosen");
+    referee.reads_at("#desk-chosen", "2 selected");
     referee.tap_at("#desk-compare");
     referee.reads_at("#parting", "They differ from set 1");
     is_fit(&mut referee)?;

@@ -172,9 +172,9 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
     let mut referee = with_files(stage, &files, 6);
     let said = "[...document.querySelectorAll('.desk-item .warn')].map((d) => d.innerText).sort()";
     let both = json!([
-        "In doubt: a part of this record is damaged. Ask for the record once more.",
-        "In doubt: the seal of this record does not fit, so something was changed after it. Ask for the sealed \
-         record."
+        "In doubt: a part of this record is damaged. Ask for the record again.",
+        "In doubt: the seal of this record does not fit, so something was changed after sealing. Ask for \
+         the sealed record."
     ]);
     assert_eq!(referee.browser().value(said), both);
     referee.reads_at(".desk-item .warn", "In doubt");

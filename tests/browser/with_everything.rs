@@ -295,7 +295,7 @@ fn fifth_set(referee: &mut Referee) {
 /// Everybody signs, the record is sealed, opened again and sealed for good.
 fn sign_and_seal(referee: &mut Referee) {
     let open =
-        format!("{A} announced a protest, and nothing was written about it after the match.");
+        format!("{A} announced a protest, but nothing was written about it after the match.");
     referee.tap(&format!("Write the protest: {open}"));
     let field = referee.browser().find("#closing-field");
     referee.browser().write(&field, "It had touched the block");

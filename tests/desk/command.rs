@@ -184,7 +184,7 @@ fn a_desk_is_listed_for_readers_scripts_and_spreadsheets() {
     assert_eq!(text.status, 1);
     let lines: Vec<&str> = text.out.lines().collect();
     assert_eq!(lines.len(), 2);
-    assert!(lines[0].starts_with(&record) && lines[0].contains(" to look at."));
+    assert!(lines[0].starts_with(&record) && lines[0].contains(" to check."));
     assert!(lines[1].contains(". On paper. "), "{}", lines[1]);
     let listed = desk(&["list", "--json", &record, &sheet]).json();
     assert_eq!(listed["list"][0]["over"], true);
@@ -333,7 +333,10 @@ fn many_records_make_a_table_and_two_of_one_match_count_once() {
     // By another rule of order.
     args.extend(["--by", "point_difference", "--points", "21", "--text"]);
     let text = desk(&args).out;
-    assert!(text.contains(" by points won less lost: "), "{text}");
+    assert!(
+        text.contains(" by points won minus points lost: "),
+        "{text}"
+    );
     args.extend(["--by", "luck"]);
     let refused = desk(&args);
     assert_eq!(refused.status, 2);

@@ -63,7 +63,8 @@ fn a_missing_rally_is_one_cause_and_what_comes_after_still_agrees() {
             "rally".to_owned(),
             1,
             3,
-            "Set 1, rally 3, at A 2:0 B: the second record lacks the rally to Herons.".to_owned()
+            "Set 1, rally 3, at A 2:0 B: the second record does not have the rally to Herons."
+                .to_owned()
         )
     );
     assert_eq!(
@@ -84,7 +85,7 @@ fn a_set_that_goes_on_is_no_second_cause() {
     assert!(
         told[0]
             .3
-            .ends_with("So the set goes on for 2 more in the second record."),
+            .ends_with("So the set is longer by 2 in the second record."),
         "{told:?}"
     );
 }

@@ -109,7 +109,7 @@ fn three_level_teams_are_ranked_among_themselves() {
     let say = table["table"][0]["say"].as_str().expect("say");
     assert_eq!(
         say,
-        "Otters before Badgers by sets won less lost in the matches among Badgers, Herons and \
+        "Otters before Badgers by sets won minus sets lost in the matches among Badgers, Herons and \
          Otters: +1 to +0."
     );
 }

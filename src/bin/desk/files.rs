@@ -168,7 +168,7 @@ pub fn given(name: &str, expected: FileKind) -> Option<Given> {
     if part.is_none() {
         complain(
             name,
-            "There is no such part in this file. desk list names its parts.",
+            "This file has no such part. desk list names its parts.",
         );
     }
     part

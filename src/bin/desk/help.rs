@@ -11,7 +11,7 @@ pub struct Help {
 pub const ALL: [Help; 10] = [
     Help {
         name: "list",
-        line: "all records and paper sheets: result, seal, how much to look at",
+        line: "all records and paper sheets: result, seal, number of things to check",
         more: "\
 desk list FILE…
 One line a match record or paper sheet: teams, result, state of the seal, number of findings.
@@ -23,11 +23,11 @@ Example:  desk list saturday/*.json
     },
     Help {
         name: "audit",
-        line: "what to look at in match records, one finding a line",
+        line: "what to check in match records, one finding a line",
         more: "\
 desk audit FILE…
 One finding a line: file, entry, code, rule, sentence. Line-ups, limits, order, times, signatures,
-missing fields, what was insisted on and taken back.
+missing fields, what was insisted on and what was undone.
     --json   one JSON object with all findings
 Example:  desk audit final.json
 ",
@@ -46,11 +46,11 @@ Example:  desk paper --text court2.json
     },
     Help {
         name: "compare",
-        line: "where two records of one match part",
+        line: "where two records of one match differ",
         more: "\
 desk compare A B
-The first rally where two records part, the score there, and every difference, explained by as few
-causes as suffice; as JSON. One of the two may be a paper sheet. Two records of two different matches
+The first rally where two records differ, the score there, and every difference, explained by as few
+causes as possible; as JSON. One of the two may be a paper sheet. Two records of two different matches
 are named as such first.
     --text   to read
 Example:  desk compare --text stand.json table.json
@@ -65,13 +65,13 @@ The table of one file with the results of a pool, or of many match records and p
 with the reason for every place. A pool in a backup of matches is named: backup.json#pool-1.
     --text          to read
     --csv           as a table for a spreadsheet
-    --by LIST       for records: the rule of order, the first criterion first, out of
+    --by LIST       for records: the ranking rule, the first criterion first, out of
                     wins match_points set_ratio point_ratio set_difference point_difference
                     sets_won head_to_head; without it wins,set_ratio,point_ratio,head_to_head
     --points NAME   for records: 3210 (3 for a win, 2 and 1 if it went to the last set), 210 (2 for a
                     win, 1 for a loss, 0 for a default), 21, 20 or 30
     --meetings N    for records: how often two teams meet; without it once
-No match counts twice. What stands twice, is missing, mixed or in doubt is a finding: exit status 1.
+No match counts twice. What is there twice, missing, mixed or in doubt is a finding: exit status 1.
 Examples: desk standings --text pool.json
           desk standings --text --by wins,head_to_head pool1/*.json
 ",
@@ -99,7 +99,7 @@ Example:  desk replay final.json
     },
     Help {
         name: "pack",
-        line: "a match record in few bytes, for a hand-over",
+        line: "a match record in few bytes, to share as a code",
         more: "\
 desk pack FILE
 The record in as few bytes as fit a code; they go to the standard output as they are.
@@ -108,10 +108,10 @@ Example:  desk pack final.json > final.pack
     },
     Help {
         name: "unpack",
-        line: "the match record of such bytes",
+        line: "the match record from a packed one",
         more: "\
 desk unpack FILE
-The match record of a packed one, equal to the byte.
+The match record from a packed one, the same to the byte.
 Example:  desk unpack final.pack > final.json
 ",
     },

@@ -49,7 +49,7 @@ fn main() -> ExitCode {
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
         ("rehearse", _) => rehearse(&rest),
-        ("", _) => Err("Say what to do.".to_owned()),
+        ("", _) => Err("Name a command.".to_owned()),
         (other, _) => Err(format!("There is no command `{other}`.")),
     };
     let verdict = done.unwrap_or_else(|say| {
@@ -419,7 +419,7 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let (pool, problems, verdict) = match &mut given[..] {
         [(_, None)] => return Ok(Verdict::Unreadable),
         [(_, Some(Given::Pool(..)))] if !asked.values.is_empty() => {
-            return Err("The file says itself what it is ranked by.".to_owned());
+            return Err("The file already says how it is ranked.".to_owned());
         }
         [(_, Some(Given::Pool(pool, problems)))] => {
             ((**pool).clone(), std::mem::take(problems), Verdict::Fine)

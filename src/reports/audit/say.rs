@@ -30,11 +30,11 @@ pub fn say(finding: &Finding, state: &State) -> String {
             format!("Undone by entry {by}, without a reason.")
         }
         What::ChangedAfterSigning => {
-            "Changed after the match had been signed. Ask who knows of it.".to_owned()
+            "Changed after the match was signed. Ask who knows about it.".to_owned()
         }
         What::Missing(field) => missing(*field, &name),
         What::NotListed { team, set, number } => format!(
-            "Number {number} played for {} in set {set} and is not on the team list as it stood in the end.",
+            "Number {number} played for {} in set {set} but is not on the final team list.",
             name(team)
         ),
         What::OverTimeOuts {
@@ -42,14 +42,14 @@ pub fn say(finding: &Finding, state: &State) -> String {
             set,
             taken,
             most,
-        } => format!("{} took {taken} time-outs in set {set}; {most} are allowed.", name(team)),
+        } => format!("{} took {taken} time-outs in set {set}. Only {most} are allowed.", name(team)),
         What::OverSubstitutions {
             team,
             set,
             made,
             most,
         } => format!(
-            "{} made {made} substitutions in set {set}; {most} are allowed.",
+            "{} made {made} substitutions in set {set}. Only {most} are allowed.",
             name(team)
         ),
         What::HadToLeave {
@@ -58,12 +58,12 @@ pub fn say(finding: &Finding, state: &State) -> String {
             number,
             libero,
         } => format!(
-            "A rally of set {set} was played while {} number {number} of {} had to leave the court.",
+            "A rally in set {set} was played although {} number {number} of {} had to leave the court.",
             if *libero { "libero" } else { "player" },
             name(team)
         ),
         What::CourtsNotChanged { set } => {
-            format!("The change of courts of set {set} is not entered.")
+            format!("The change of courts in set {set} was not recorded.")
         }
         What::BeganUnsafe { item } => format!(
             "The set began although this check had failed and nobody had cleared it: {}.",
@@ -75,7 +75,7 @@ pub fn say(finding: &Finding, state: &State) -> String {
         }
         What::OpenQuestion { say } => format!("Never answered: {say}"),
         What::ProtestNotWritten { team } => format!(
-            "{} announced a protest, and nothing was written about it after the match.",
+            "{} announced a protest, but nothing was written about it after the match.",
             name(team)
         ),
         What::TakenOver {
@@ -98,11 +98,11 @@ pub fn say(finding: &Finding, state: &State) -> String {
             n => format!("{n} entries have no time."),
         },
         What::TimeBackwards { seconds } => format!(
-            "The clock was set back by {} here, so do not trust durations around it.",
+            "The clock was set back by {} here, so do not trust the times around it.",
             words::span(*seconds)
         ),
         What::TimeForward { seconds } => format!(
-            "By the clock nothing was entered for {} while the set was running. Was the clock set forward?",
+            "By the clock, nothing was entered for {} during the set. Was the clock set forward?",
             words::span(*seconds)
         ),
         What::SetsOverlap { set } => {
@@ -112,7 +112,7 @@ pub fn say(finding: &Finding, state: &State) -> String {
             set,
             minutes,
             points,
-        } => format!("Set {set}: {minutes} minutes for {points} points can hardly be."),
+        } => format!("Set {set}: {minutes} minutes for {points} points is hardly possible."),
     }
 }
 

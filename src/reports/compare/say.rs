@@ -22,7 +22,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
             second,
         } => other_match(*part, *certain, first, second),
         What::LettersExchanged => {
-            "Team A of the first record is team B of the second; they are compared with that put right."
+            "Team A of the first record is team B of the second. The comparison takes that into account."
                 .to_owned()
         }
         What::Rules => "The two records are not played by the same rules.".to_owned(),
@@ -34,7 +34,7 @@ pub fn say(difference: &Difference, comparison: &Comparison) -> String {
             let mut say = point(&when, first.as_ref(), second.as_ref(), names);
             if let Some((which, more)) = longer {
                 say.push_str(&format!(
-                    " So the set goes on for {more} more in the {} record.",
+                    " So the set is longer by {more} in the {} record.",
                     ordinal(*which)
                 ));
             }
@@ -92,7 +92,7 @@ fn other_match(part: Part, certain: bool, first: &str, second: &str) -> String {
     if certain {
         format!("These are two different matches: {why}.")
     } else {
-        format!("Are they of one match? Look at it: {why}.")
+        format!("Check whether they are of one match: {why}.")
     }
 }
 
@@ -124,10 +124,10 @@ fn point(
             given(second)
         ),
         (Some(first), None) => {
-            format!("{when} the second record lacks {}.", given(first))
+            format!("{when} the second record does not have {}.", given(first))
         }
         (None, Some(second)) => {
-            format!("{when} the first record lacks {}.", given(second))
+            format!("{when} the first record does not have {}.", given(second))
         }
         (None, None) => String::new(),
     }

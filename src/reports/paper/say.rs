@@ -26,73 +26,72 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
     };
     match &finding.fault {
         Fault::RoundsDecrease { total, before } => format!(
-            "The total {total} stands after {before}, and totals only grow. One of the two is wrong."
+            "The total {total} comes after {before}, but totals only grow. One of the two is wrong."
         ),
         Fault::RoundsImpossible { total, least } => format!(
-            "This turn cannot end with {total}: the point that won the service made it {least} already."
+            "This turn cannot end with {total}: the point that won the service already made it {least}."
         ),
         Fault::RoundsAlternate { total } => format!(
-            "The total {total} has no turn of the other team before it. A box is missing there, or \
-             this one is too many."
+            "There is no turn of the other team before the total {total}. A box is missing there, or this \
+             one is too many."
         ),
         Fault::FinalMismatch {
             team,
             written,
             rounds,
         } => format!(
-            "The result gives {} {written} points, the service rounds end with {rounds}.",
+            "The result gives {} {written} points, but the service rounds end with {rounds}.",
             name(*team)
         ),
         Fault::NotFinished { score: s } => {
             format!("The set is not over at {}. Points are missing.", s.marked())
         }
         Fault::PlayedOn { over_at } => format!(
-            "The set was over at {}. What stands after it cannot have been played.",
+            "The set was over at {}. What comes after it cannot have been played.",
             over_at.marked()
         ),
         Fault::ScoreNeverStood { score: s, nearest } => format!(
-            "{} never stood in this set; the nearest score that did is {}.",
+            "The score was never {} in this set. The nearest score is {}.",
             s.marked(),
             nearest.marked()
         ),
         Fault::AfterTheEnd { score: s } => {
             format!(
-                "At {} the set was over, so nothing can have been asked.",
+                "At {} the set was over, so no request was possible.",
                 s.marked()
             )
         }
         Fault::Against { say, .. } => say.clone(),
         Fault::NotExceptional => {
-            "It is marked as exceptional, and a regular substitution was possible.".to_owned()
+            "It is marked as exceptional, but a regular substitution was possible.".to_owned()
         }
         Fault::OtherSanction { written, by_rule } => match by_rule {
             Some(by_rule) => format!(
-                "The sheet has a {} here; by what stands before it, it is a {}.",
+                "The sheet has a {} here. After what came before, it should be a {}.",
                 sanction(*written),
                 sanction(*by_rule)
             ),
             None => format!("The sheet has a {} that counts nowhere.", sanction(*written)),
         },
         Fault::PointMissing { to } => format!(
-            "The penalty gives {} a point, and the next point on the sheet is not theirs.",
+            "The penalty gives {} a point, but the next point on the sheet is not theirs.",
             name(*to)
         ),
         Fault::FirstServiceOrder { due } => {
             format!("{} were due to serve first in this set.", name(*due))
         }
         Fault::WrongWinner { counted: Some(team) } => {
-            format!("By the sets {} have won the match.", name(*team))
+            format!("By sets, {} have won the match.", name(*team))
         }
         Fault::WrongWinner { counted: None } => {
-            "By the sets nobody has won the match.".to_owned()
+            "By sets, nobody has won the match.".to_owned()
         }
         Fault::WrongSetCount { team, counted } => {
             format!("{} have won {counted} sets.", name(*team))
         }
         Fault::SetTooMany => "The match was decided before this set.".to_owned(),
         Fault::MatchNotFinished => {
-            "The sets on the sheet do not decide the match. One is missing, or it was not played to \
-             its end."
+            "The sets on the sheet do not decide the match. One is missing, or the match was not finished."
                 .to_owned()
         }
         Fault::TimesOverlap { start, last_end } => format!(
@@ -102,10 +101,10 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
             format!("The set ends at {end}, before it began at {start}. One time is wrong.")
         }
         Fault::ImplausibleTime { minutes, points } => format!(
-            "{minutes} minutes for {points} points can hardly be. Look at both times."
+            "{minutes} minutes for {points} points is hardly possible. Check both times."
         ),
         Fault::WrongMinutes { written, by_clock } => format!(
-            "The sheet says {written} minutes; by its times it was {by_clock}."
+            "The sheet says {written} minutes, but by its times it was {by_clock}."
         ),
         Fault::WrongInAll {
             of,
@@ -119,7 +118,7 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
                 InAll::Substitutions => "substitutions",
             };
             format!(
-                "The result gives {} {written} {of}; the sets add up to {counted}.",
+                "The result gives {} {written} {of}, but the sets add up to {counted}.",
                 name(*team)
             )
         }

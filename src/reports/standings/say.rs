@@ -51,8 +51,8 @@ pub fn words(criterion: Criterion) -> &'static str {
         Criterion::MatchPoints => "match points",
         Criterion::SetRatio => "sets won to lost",
         Criterion::PointRatio => "points won to lost",
-        Criterion::SetDifference => "sets won less lost",
-        Criterion::PointDifference => "points won less lost",
+        Criterion::SetDifference => "sets won minus sets lost",
+        Criterion::PointDifference => "points won minus points lost",
         Criterion::SetsWon => "sets won",
         Criterion::HeadToHead => "the matches among the level teams",
     }
@@ -78,11 +78,11 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
     };
     match finding {
         Finding::AgainstItself { result } => format!(
-            "{} cannot be; the match is left out. Put one of the names right.",
+            "{} is not possible, so the match is left out. Correct one of the names.",
             pair(*result)
         ),
         Finding::NoSets { result } => format!(
-            "{} has no sets; the match is left out until they are keyed in.",
+            "{} has no sets, so the match is left out until they are keyed in.",
             pair(*result)
         ),
         Finding::PoolsMixed { pools } => format!(
@@ -100,12 +100,12 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
             other_points,
         } => {
             let more = if *other_points {
-                " It stands there with other points: compare the two."
+                " The points differ: compare the two."
             } else {
                 ""
             };
             format!(
-                "{} stands twice: {} counts, {} does not count.{more}",
+                "{} is there twice: {} counts, {} does not count.{more}",
                 pair(*counts),
                 called(*counts),
                 called(*result)
@@ -114,7 +114,7 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         Finding::MetAgain { results } => {
             let names: Vec<String> = results.iter().map(|&result| called(result)).collect();
             format!(
-                "{} counts as {} matches: {}. Take out what is the same match.",
+                "{} counts as {} matches: {}. Remove what is the same match.",
                 results.last().map_or_else(String::new, |&last| pair(last)),
                 results.len(),
                 list(&names)
@@ -129,22 +129,22 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         Finding::SetCannotBe { result, set } => {
             let (home, away) = pool.results[*result].sets[*set];
             format!(
-                "{}: a set cannot end {home}:{away}; it counts as written. Look it up on the sheet.",
+                "{}: a set cannot end {home}:{away}. It counts as written. Check it on the sheet.",
                 pair(*result)
             )
         }
         Finding::SetsCannotBe { result } => format!(
-            "{}: these sets are no whole match; they count as written. Look at their number and order.",
+            "{}: these sets are not a whole match. They count as written. Check their number and order.",
             pair(*result)
         ),
         Finding::NoMatchPoints { result, won, lost } => format!(
-            "{}: no match points are laid down for {won}-{lost}, so both get none. Add \
-             \"{won}-{lost}\" to match_points.",
+            "{}: match_points has nothing for {won}-{lost}, so both teams get none. Add \"{won}-{lost}\" \
+             to match_points.",
             pair(*result)
         ),
         Finding::DefaultWon { result } => format!(
-            "{}: the team in default has won on paper; it counts as written. Put the sets or the \
-             default right.",
+            "{}: the team in default has won on paper. It counts as written. Correct the sets or the \
+             default.",
             pair(*result)
         ),
         Finding::NamesAlike { one, other } => format!(
@@ -181,7 +181,8 @@ fn not_played(pool: &str, pairs: &[(String, String, usize)]) -> String {
 pub fn say_doubt(name: &str, doubt: Doubt) -> String {
     match doubt {
         Doubt::Seal => format!(
-            "the seal of {name} does not fit, so something was changed after it. Ask for the sealed record."
+            "the seal of {name} does not fit, so something was changed after sealing. Ask for the sealed \
+             record."
         ),
         Doubt::Damaged => {
             format!("a part of {name} is damaged. Ask for the record again.")

@@ -4,7 +4,7 @@
 pub const LATE_TEAM: &str = "A team is not here";
 /// The rule, and whose the minutes are.
 pub const LATE_RULE: &str = "A team that is not on court on time, without a good reason, is in default \
-    (Rule 6.4.2). The official rules do not say how long to wait: your competition's own regulations \
+    (Rule 6.4.2). The official rules do not say how long to wait. Your competition's own regulations \
     count. Ask the organiser, and tell the team that is here.";
 /// Name of the choice.
 pub const WHO_IS_LATE: &str = "Which team is not here?";
@@ -26,7 +26,7 @@ pub const START_WAITING: &str = "Start the clock";
 pub const THEY_ARE_HERE: &str = "They are here";
 /// While it runs.
 pub const WHILE_WAITING: &str =
-    "If they come in time, tap \u{201c}They are here\u{201d} and go on with the plan.";
+    "If they come in time, tap \u{201c}They are here\u{201d} and continue with the plan.";
 /// When it has run out.
 pub const WAITED_ENOUGH: &str =
     "The time is over. Speak to the organiser; the first referee decides.";
