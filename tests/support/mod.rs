@@ -4,6 +4,7 @@
 
 pub mod case;
 pub mod random;
+pub mod readability;
 pub mod source;
 
 use game::entry::{Heading, Player, TeamList, Toss};
