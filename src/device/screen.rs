@@ -127,6 +127,19 @@ pub fn scroll_to(y: f64) -> bool {
     (scrolled_to() - y).abs() < 2.0
 }
 
+/// Scrolls no further than it takes to see an element, whatever scrolls around it; one that is taller than the
+/// screen from its top on.
+pub fn bring_into_sight(id: &str) {
+    let element = window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.get_element_by_id(id));
+    if let Some(element) = element {
+        let options = web_sys::ScrollIntoViewOptions::new();
+        options.set_block(web_sys::ScrollLogicalPosition::Nearest);
+        element.scroll_into_view_with_scroll_into_view_options(&options);
+    }
+}
+
 /// Loads this page anew.
 pub fn reload() {
     if let Some(window) = window() {

@@ -301,8 +301,8 @@ pub fn times(began: Option<&str>, ended: Option<&str>, minutes: Option<i64>) -> 
 pub fn kept_from(set: &SetSheet, time: impl Fn(Option<i64>) -> Option<String>) -> Option<String> {
     let (at, score) = set.taken_over?;
     Some(match time(at) {
-        Some(at) => format!("recorded from {at} at {score}"),
-        None => format!("recorded from {score}"),
+        Some(at) => format!("recorded from {at} at {}", score.marked()),
+        None => format!("recorded from {}", score.marked()),
     })
 }
 

@@ -8,6 +8,9 @@ use game::{
 };
 use rules::{Arm, Shirt};
 
+/// Takes over a number that was typed.
+pub const THIS_PLAYER: &str = "This player";
+
 /// What a line of the sanctions box is called.
 #[must_use]
 pub const fn sanction(kind: SanctionKind) -> &'static str {

@@ -1,9 +1,9 @@
 //! What somebody has to see before the next tap stands in sight on a low screen, in the order of the court,
 //! and nothing of it is left over from what was open before.
 
-use game::entry::{Amendment, Kind};
+use game::entry::{Amendment, Kind, Who};
 use game::Joined;
-use rules::{Preset, Score, Team};
+use rules::{Preset, Score, Shirt, Team};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -20,6 +20,21 @@ pub const TESTS: &[Test] = &[
         // Another one's window has a least size of its own.
         engines: &[Engine::Chromium],
         run: nothing_is_covered,
+    },
+    Test {
+        name: "what_follows_a_late_fault_comes_into_sight",
+        engines: BOTH,
+        run: what_follows_a_late_fault,
+    },
+    Test {
+        name: "a_step_at_the_foot_of_the_plan_opens_into_sight",
+        engines: BOTH,
+        run: a_step_at_the_foot,
+    },
+    Test {
+        name: "a_player_is_sanctioned_without_a_list",
+        engines: BOTH,
+        run: a_player_without_a_list,
     },
     Test {
         name: "a_level_of_misconduct_is_shown_from_its_card_on",
@@ -52,6 +67,76 @@ pub const TESTS: &[Test] = &[
         run: begun_against_the_advice,
     },
 ];
+
+/// Whether what a selector finds stands wholly on the screen.
+fn in_sight(referee: &mut Referee, css: &str) {
+    let there = format!(
+        "(() => {{ const box = document.querySelector('{css}')?.getBoundingClientRect();
+            return box && box.height > 0 && box.top >= 0 && box.bottom <= innerHeight + 1; }})()"
+    );
+    referee
+        .browser()
+        .wait_until(&format!("{css} stands in sight"), &there);
+}
+
+fn what_follows_a_late_fault(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    for team in [A, B, B, B] {
+        referee.point_for(team);
+    }
+    referee.tap(&format!("More {B}"));
+    referee.tap("Fault found late");
+    referee.tap("Wrong server");
+    referee.tap("Since 1:1");
+    in_sight(&mut referee, "#make-it");
+    in_sight(&mut referee, "#consequence h3");
+    referee.browser().picture("late-fault-follows");
+    Ok(())
+}
+
+fn a_step_at_the_foot(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let mut entries = begun();
+    entries.truncate(1);
+    referee.go_on_with("plan", entries);
+    referee.browser().find("#plan-last_check");
+    referee.still();
+    referee
+        .browser()
+        .value("scrollTo(0, document.body.scrollHeight)");
+    referee.tap_at("#plan-last_check .step-head");
+    in_sight(&mut referee, "#plan-last_check .step-head");
+    referee.browser().wait_until(
+        "what it holds begins in sight",
+        "document.querySelector('#plan-last_check .step-body').getBoundingClientRect().top < innerHeight - 100",
+    );
+    referee.browser().picture("step-at-the-foot");
+    Ok(())
+}
+
+/// FIVB Official Volleyball Rules 2025-2028, 21.2 and 21.3: a sanction is for one person, whom a tally without
+/// lists does not know yet.
+fn a_player_without_a_list(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#quick-tally");
+    referee.point(Side::Left);
+    referee.tap("More Team A");
+    referee.tap("Misconduct");
+    referee.tap("7");
+    referee.browser().picture("misconduct-without-a-list");
+    referee.tap("This player");
+    referee.reads("7");
+    referee.tap_at(".level.advised");
+    referee.tap_at("#make-it");
+    referee.saved();
+    let replay = referee.replay();
+    let given = replay
+        .entries()
+        .iter()
+        .any(|e| matches!(&e.kind, Kind::Misconduct { who, .. } if *who == Who::Player(Shirt(7))));
+    assert!(given, "{:?}", replay.entries().last());
+    Ok(())
+}
 
 /// The lines of what follows that end behind the button, by their words.
 const COVERED: &str = "(() => {

@@ -12,7 +12,7 @@ use super::stand::Steps;
 use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
-use crate::part::afterwards::{afterwards, by_and_by};
+use crate::part::afterwards::{after_the_frame, afterwards, by_and_by};
 use crate::session::use_session;
 use device::local_time;
 use game::entry::Check;
@@ -137,6 +137,10 @@ fn NextStep(steps: Steps) -> impl IntoView {
     }
 }
 
+fn step_id(step: Step) -> String {
+    format!("plan-{}", step.code())
+}
+
 fn head_id(step: Step) -> String {
     format!("step-{}", step.code())
 }
@@ -204,7 +208,7 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
     let has_way_on =
         Memo::new(move |_| matches!(standing.get(), Standing::Done | Standing::Running));
     view! {
-        <li class=class>
+        <li class=class id=step_id(step)>
             <div class="step-row">
                 <h3>
                     <button
@@ -213,7 +217,11 @@ fn Card(step: Step, steps: Steps) -> impl IntoView {
                         type="button"
                         class="step-head"
                         aria-expanded=move || is_open.get().to_string()
-                        on:click=move |_| opened.toggle(step)
+                        on:click=move |_| {
+                            opened.toggle(step);
+                            // What it holds may stand below the foot of the screen.
+                            after_the_frame(move || device::bring_into_sight(&step_id(step)));
+                        }
                     >
                         <span class="step-name">{words::step(step)}</span>
                         <span class="step-when tabular">

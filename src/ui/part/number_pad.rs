@@ -16,6 +16,9 @@ pub fn NumberPad(
     label: Signal<String>,
     /// Called with each number that was taken over.
     on_take: Callback<Shirt>,
+    /// The words of the key that takes it over.
+    #[prop(default = words::ADD)]
+    take_words: &'static str,
 ) -> impl IntoView {
     let typed = RwSignal::new(String::new());
     let press = move |digit: char| {
@@ -80,7 +83,7 @@ pub fn NumberPad(
             </button>
             {key('0')}
             <button type="button" class="key take" disabled=nothing on:click=move |_| take()>
-                {words::ADD}
+                {take_words}
             </button>
         </div>
     }

@@ -7,11 +7,12 @@ use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::part::cards::Cards;
+use crate::part::number_pad::NumberPad;
 use crate::part::picker::{asked, buttons, question, Choice, Lie};
 use crate::session::{use_session, Refused};
 use game::entry::{Level, Who};
 use game::{level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State};
-use rules::Team;
+use rules::{Shirt, Team};
 
 /// Everybody of a team who can be sanctioned: those of the list, and a coach in any case. The players
 /// come first, then the bench.
@@ -62,9 +63,18 @@ pub fn Conduct(
     });
     let everybody = move || {
         let (players, staff) = people(&session.state_now(), team);
+        // Without a list there is nobody to choose from but whom the scorer names.
+        let typed = players.is_empty().then(|| {
+            let take = Callback::new(move |shirt: Shirt| {
+                chosen.set(Some(Who::Player(shirt)));
+                court.next_question();
+            });
+            view! { <NumberPad label=text::CONDUCT_WHO on_take=take take_words=text::THIS_PLAYER /> }
+        });
         let all = view! {
             {of(players, Lie::Numbers)}
             {of(staff, Lie::Row)}
+            {typed}
         };
         asked(text::CONDUCT_WHO, all.into_any())
     };

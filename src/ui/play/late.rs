@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
+use crate::part::afterwards::after_the_frame;
 use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::{use_session, Session};
 use game::entry::{Fault, Found, LateFault, Since};
@@ -170,14 +171,19 @@ fn since_when(told: Told) -> AnyView {
     let unknown = move || (told.since.get() == Some(None)).to_string();
     let stood = Signal::derive(move || scores(&session.state(), told.set.get()));
     let chosen = Callback::new(move |score: Score| told.since.get() == Some(Some(score)));
-    let choose = Callback::new(move |score: Score| told.since.set(Some(Some(score))));
+    // What follows stands below the scores, on a small screen out of sight.
+    let since = move |moment: Option<Score>| {
+        told.since.set(Some(moment));
+        after_the_frame(|| device::bring_into_sight("consequence"));
+    };
+    let choose = Callback::new(move |score: Score| since(Some(score)));
     let order = Signal::derive(move || court.score_order());
     let answers = view! {
         <button
             type="button"
             class="button"
             aria-pressed=unknown
-            on:click=move |_| told.since.set(Some(None))
+            on:click=move |_| since(None)
         >
             {text::LATE_UNKNOWN}
         </button>

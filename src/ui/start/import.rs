@@ -349,7 +349,9 @@ impl Hand {
             all.extend(drawn(&id));
             keep_drawn(&id, &all);
         }
-        self.came.push(id);
+        if how.writes() {
+            self.came.push(id);
+        }
         Some(how)
     }
 }
