@@ -7,6 +7,12 @@ function sayInstead(id) {
   document.getElementById(id).hidden = false;
 }
 
+// What is tapped on the start screen before the program is there is done once it is.
+let tapped;
+starting.addEventListener("click", ({ target }) => {
+  tapped = target.closest("[data-then]")?.dataset.then ?? tapped;
+});
+
 // Loads the reader of codes, once, when the page asks for it. The worker has kept it with the rest.
 let reader;
 globalThis.dutystandReader = () => {
@@ -27,7 +33,10 @@ if (top !== self) {
   const [script, module] = ["modulepreload", "preload"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);
   import(script)
     .then((glue) => glue.default({ module_or_path: module }))
-    .then(() => starting.remove())
+    .then(() => {
+      starting.remove();
+      document.getElementById(tapped)?.click();
+    })
     .catch((trouble) => {
       // Whether the browser is at fault or the connection broke cannot be told from here.
       sayInstead("not-started");

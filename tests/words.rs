@@ -359,4 +359,25 @@ fn what_was_said_badly_does_not_come_back() {
         again("The record is not \\\n    in order."),
         Some("in order")
     );
+
+/// The start screen stands in the page itself, before the program is there; in the same words.
+#[test]
+fn the_page_begins_in_the_words_of_the_start_screen() {
+    let page = include_str!("../index.html");
+    for words in [
+        text::APP,
+        text::NEW_MATCH,
+        text::NEW_MATCH_MORE,
+        text::QUICK_TALLY,
+        text::QUICK_TALLY_MORE,
+        text::DESK,
+        text::DESK_MORE,
+        text::SIGNALS,
+        text::SIGNALS_ARE,
+    ] {
+        let found = ["h1", "strong", "span"]
+            .iter()
+            .any(|tag| page.contains(&format!("<{tag}>{words}</{tag}>")));
+        assert!(found, "index.html does not say {words:?}");
+    }
 }

@@ -27,6 +27,16 @@ pub const TESTS: &[Test] = &[
         run: asks_nobody_for_anything_after_loading,
     },
     Test {
+        name: "the_start_stands_there_before_the_program",
+        engines: ALL,
+        run: the_start_stands_there_before_the_program,
+    },
+    Test {
+        name: "an_address_that_leads_elsewhere_shows_no_start",
+        engines: ALL,
+        run: an_address_that_leads_elsewhere_shows_no_start,
+    },
+    Test {
         name: "breaks_no_policy_while_starting",
         engines: CHROMIUM,
         run: breaks_no_policy_while_starting,
@@ -259,6 +269,63 @@ pub fn wait(stage: &mut Stage, what: &str, expression: &str) {
         );
         std::thread::sleep(std::time::Duration::from_millis(20));
     }
+}
+
+/// Lets the program come four seconds late.
+fn comes_late(stage: &mut Stage) {
+    let (name, loader) = built("loader-", ".js");
+    let loader = String::from_utf8(loader).expect("a script");
+    let late = loader.replace(
+        "import(script)",
+        "new Promise((go) => setTimeout(go, 4000)).then(() => import(script))",
+    );
+    assert_ne!(late, loader);
+    stage.hand_out(&name, late.as_bytes());
+}
+
+fn the_start_stands_there_before_the_program(stage: &mut Stage) -> Ran {
+    comes_late(stage);
+    let url = stage.url();
+    stage.browser().goto(&url);
+    stage.browser().wait_until(
+        "the start is painted",
+        "document.querySelector('#start-here .start-half')?.checkVisibility() ?? false",
+    );
+    stage.browser().picture("start-before-the-program");
+    let early = "(() => { const box = document.querySelector('.start-court').getBoundingClientRect(); return [box.top, box.height]; })()";
+    let before = stage.browser().value(early);
+    // What is tapped meanwhile is done once the program is there.
+    stage
+        .browser()
+        .tap(|browser| browser.find("#start-here [data-then=quick-tally]"));
+    stage.started();
+    stage.browser().find("#half-left");
+    // What the program draws stands where it stood.
+    let mut fresh = Stage::new(stage.browser().engine());
+    fresh.open();
+    fresh.browser().find("#new-match");
+    assert_eq!(fresh.browser().value(early), before);
+    Ok(())
+}
+
+fn an_address_that_leads_elsewhere_shows_no_start(stage: &mut Stage) -> Ran {
+    comes_late(stage);
+    stage.open();
+    stage.browser().run(
+        "localStorage.setItem('dutystand/s/theme', 'dark');",
+        json!([]),
+    );
+    let url = stage.url();
+    stage.browser().goto("about:blank");
+    stage.browser().goto(&format!("{url}#/signals"));
+    stage.browser().wait_until(
+        "a line says that it is starting",
+        "document.querySelector('#starting-line')?.checkVisibility() ?? false",
+    );
+    let seen = "[document.querySelector('#start-here').checkVisibility(), document.documentElement.dataset.theme]";
+    assert_eq!(stage.browser().value(seen), json!([false, "dark"]));
+    stage.started();
+    Ok(())
 }
 
 fn says_so_where_the_browser_is_too_old(stage: &mut Stage) -> Ran {

@@ -25,7 +25,7 @@ const PAGE: &str = "dutystand";
 const READER: &str = "reader";
 
 /// What stands in `assets/` and is not made by this program.
-const SCRIPTS: [&str; 2] = ["loader.js", "too-old.js"];
+const SCRIPTS: [&str; 3] = ["early.js", "loader.js", "too-old.js"];
 
 /// The pictures of the screens that README.md shows; they are no part of the page.
 const PICTURES: &str = "screens";
