@@ -1,8 +1,9 @@
-//! The fields of a JSON object, read one by one with a sentence for each that is wrong, and written
+//! The fields of a JSON object, read one by one, each that is wrong named, and written
 //! in the order in which they are named.
 
 use serde_json::{Map, Value};
 
+use super::entry_problem::{EntryProblem, Wanted};
 use super::plain::{plain, plain_name};
 use rules::Shirt;
 
@@ -21,9 +22,9 @@ impl<'a> Fields<'a> {
         self.0.get(key).filter(|v| !v.is_null())
     }
 
-    fn given(self, key: &str) -> Result<&'a Value, String> {
+    fn given(self, key: &str) -> Result<&'a Value, EntryProblem> {
         self.some(key)
-            .ok_or_else(|| format!("the field `{key}` is missing"))
+            .ok_or_else(|| EntryProblem::Missing(key.to_owned()))
     }
 
     /// Whether a field is there.
@@ -37,15 +38,15 @@ impl<'a> Fields<'a> {
     }
 
     /// Words, without what writes nothing.
-    pub fn text(self, key: &str) -> Result<String, String> {
+    pub fn text(self, key: &str) -> Result<String, EntryProblem> {
         match self.given(key)? {
             Value::String(text) => Ok(plain(text)),
-            _ => Err(format!("`{key}` is not a text")),
+            _ => Err(not(key, Wanted::Text)),
         }
     }
 
     /// A name, where it is there.
-    pub fn some_name(self, key: &str) -> Result<Option<String>, String> {
+    pub fn some_name(self, key: &str) -> Result<Option<String>, EntryProblem> {
         let Some(Value::String(name)) = self.some(key) else {
             return self.some_text(key);
         };
@@ -53,22 +54,22 @@ impl<'a> Fields<'a> {
     }
 
     /// A name, an empty one where it is not there.
-    pub fn name_or_empty(self, key: &str) -> Result<String, String> {
+    pub fn name_or_empty(self, key: &str) -> Result<String, EntryProblem> {
         Ok(self.some_name(key)?.unwrap_or_default())
     }
 
     /// Words, where they are there.
-    pub fn some_text(self, key: &str) -> Result<Option<String>, String> {
+    pub fn some_text(self, key: &str) -> Result<Option<String>, EntryProblem> {
         self.has(key).then(|| self.text(key)).transpose()
     }
 
     /// Words, none where they are not there.
-    pub fn text_or_empty(self, key: &str) -> Result<String, String> {
+    pub fn text_or_empty(self, key: &str) -> Result<String, EntryProblem> {
         Ok(self.some_text(key)?.unwrap_or_default())
     }
 
     /// True or false, false where it is not there.
-    pub fn flag(self, key: &str) -> Result<bool, String> {
+    pub fn flag(self, key: &str) -> Result<bool, EntryProblem> {
         if self.has(key) {
             self.given_flag(key)
         } else {
@@ -77,72 +78,69 @@ impl<'a> Fields<'a> {
     }
 
     /// True or false.
-    pub fn given_flag(self, key: &str) -> Result<bool, String> {
+    pub fn given_flag(self, key: &str) -> Result<bool, EntryProblem> {
         let value = self.given(key)?;
-        value
-            .as_bool()
-            .ok_or_else(|| format!("`{key}` is neither true nor false"))
+        value.as_bool().ok_or_else(|| not(key, Wanted::Flag))
     }
 
-    fn whole(self, key: &str, most: u32) -> Result<u32, String> {
+    fn whole(self, key: &str, most: u32) -> Result<u32, EntryProblem> {
         number(self.given(key)?, key, most)
     }
 
     /// A whole number.
-    pub fn u32(self, key: &str) -> Result<u32, String> {
+    pub fn u32(self, key: &str) -> Result<u32, EntryProblem> {
         self.whole(key, u32::MAX)
     }
 
     /// A whole number.
-    pub fn u16(self, key: &str) -> Result<u16, String> {
+    pub fn u16(self, key: &str) -> Result<u16, EntryProblem> {
         // It is checked to fit.
         Ok(u16::try_from(self.whole(key, u16::MAX.into())?).unwrap_or(u16::MAX))
     }
 
     /// A whole number.
-    pub fn u8(self, key: &str) -> Result<u8, String> {
+    pub fn u8(self, key: &str) -> Result<u8, EntryProblem> {
         Ok(u8::try_from(self.whole(key, u8::MAX.into())?).unwrap_or(u8::MAX))
     }
 
     /// A whole number, where it is there.
-    pub fn some_u32(self, key: &str) -> Result<Option<u32>, String> {
+    pub fn some_u32(self, key: &str) -> Result<Option<u32>, EntryProblem> {
         self.has(key).then(|| self.u32(key)).transpose()
     }
 
     /// A whole number, where it is there.
-    pub fn some_u16(self, key: &str) -> Result<Option<u16>, String> {
+    pub fn some_u16(self, key: &str) -> Result<Option<u16>, EntryProblem> {
         self.has(key).then(|| self.u16(key)).transpose()
     }
 
     /// A whole number, where it is there.
-    pub fn some_u8(self, key: &str) -> Result<Option<u8>, String> {
+    pub fn some_u8(self, key: &str) -> Result<Option<u8>, EntryProblem> {
         self.has(key).then(|| self.u8(key)).transpose()
     }
 
     /// A moment in milliseconds since 1970, where it is there.
-    pub fn some_time(self, key: &str) -> Result<Option<i64>, String> {
+    pub fn some_time(self, key: &str) -> Result<Option<i64>, EntryProblem> {
         let Some(value) = self.some(key) else {
             return Ok(None);
         };
         let time = value.as_i64();
-        time.map(Some)
-            .ok_or_else(|| format!("`{key}` is not a time in milliseconds"))
+        time.map(Some).ok_or_else(|| not(key, Wanted::Time))
     }
 
     /// A shirt.
-    pub fn shirt(self, key: &str) -> Result<Shirt, String> {
+    pub fn shirt(self, key: &str) -> Result<Shirt, EntryProblem> {
         self.u16(key).map(Shirt)
     }
 
-    fn list(self, key: &str) -> Result<&'a [Value], String> {
+    fn list(self, key: &str) -> Result<&'a [Value], EntryProblem> {
         match self.given(key)? {
             Value::Array(list) => Ok(list),
-            _ => Err(format!("`{key}` is not a list")),
+            _ => Err(not(key, Wanted::List)),
         }
     }
 
     /// A list of shirts.
-    pub fn shirts(self, key: &str) -> Result<Vec<Shirt>, String> {
+    pub fn shirts(self, key: &str) -> Result<Vec<Shirt>, EntryProblem> {
         let mut shirts = Vec::new();
         for value in self.list(key)? {
             let n = number(value, key, u16::MAX.into())?;
@@ -152,56 +150,57 @@ impl<'a> Fields<'a> {
     }
 
     /// One of some words, and what it stands for.
-    pub fn word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<T, String> {
+    pub fn word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<T, EntryProblem> {
         let given = self.text(key)?;
         let known = |(word, value): &(&str, T)| (*word == given).then_some(*value);
-        words.iter().find_map(known).ok_or_else(|| {
-            let words: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
-            unknown_word(key, &given, &words)
+        let found = words.iter().find_map(known);
+        found.ok_or_else(|| EntryProblem::UnknownWord {
+            field: key.to_owned(),
+            given,
+            known: words.iter().map(|(word, _)| (*word).to_owned()).collect(),
         })
     }
 
     /// The same, where it is there.
-    pub fn some_word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<Option<T>, String> {
+    pub fn some_word<T: Copy>(
+        self,
+        key: &str,
+        words: &[(&str, T)],
+    ) -> Result<Option<T>, EntryProblem> {
         self.has(key).then(|| self.word(key, words)).transpose()
     }
 
     /// An object within.
-    pub fn object(self, key: &str) -> Result<Fields<'a>, String> {
-        Fields::of(self.given(key)?).ok_or_else(|| format!("`{key}` is not an object"))
+    pub fn object(self, key: &str) -> Result<Fields<'a>, EntryProblem> {
+        Fields::of(self.given(key)?).ok_or_else(|| not(key, Wanted::Object))
     }
 
     /// The same, where it is there.
-    pub fn some_object(self, key: &str) -> Result<Option<Fields<'a>>, String> {
+    pub fn some_object(self, key: &str) -> Result<Option<Fields<'a>>, EntryProblem> {
         self.has(key).then(|| self.object(key)).transpose()
     }
 
     /// A list of objects.
-    pub fn objects(self, key: &str) -> Result<Vec<Fields<'a>>, String> {
+    pub fn objects(self, key: &str) -> Result<Vec<Fields<'a>>, EntryProblem> {
         let list = self.list(key)?.iter();
         list.map(|value| {
-            Fields::of(value).ok_or_else(|| format!("an item of `{key}` is not an object"))
+            Fields::of(value).ok_or_else(|| EntryProblem::ItemNoObject(key.to_owned()))
         })
         .collect()
     }
 }
 
-fn number(value: &Value, key: &str, most: u32) -> Result<u32, String> {
+fn number(value: &Value, key: &str, most: u32) -> Result<u32, EntryProblem> {
     let n = value.as_u64().and_then(|n| u32::try_from(n).ok());
     n.filter(|&n| n <= most)
-        .ok_or_else(|| format!("`{key}` is not a whole number from 0 to {most}"))
+        .ok_or_else(|| not(key, Wanted::Whole(most)))
 }
 
-fn unknown_word(key: &str, given: &str, words: &[&str]) -> String {
-    format!(
-        "`{key}` says `{given}`; it can say {}",
-        match words {
-            [before @ .., last] if !before.is_empty() => {
-                format!("`{}` or `{last}`", before.join("`, `"))
-            }
-            _ => words.concat(),
-        }
-    )
+fn not(field: &str, wanted: Wanted) -> EntryProblem {
+    EntryProblem::Not {
+        field: field.to_owned(),
+        wanted,
+    }
 }
 
 /// Writes an object without line breaks.

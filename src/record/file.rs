@@ -9,6 +9,7 @@ use serde_json::{Map, Value};
 
 use super::broken::{broken, Broken};
 use super::chain::Link;
+use super::entry_problem::EntryProblem;
 use super::handed::Foreign;
 use super::unread::UNREAD;
 use super::wire;
@@ -113,9 +114,9 @@ fn to_json(value: &impl Serialize) -> String {
 /// One entry from its JSON, as it is kept by itself.
 ///
 /// # Errors
-/// One sentence about what cannot be read.
-pub fn read_entry(json: &str) -> Result<Entry, String> {
-    let value: Value = serde_json::from_str(json).map_err(|_| NO_JSON.to_owned())?;
+/// What cannot be read.
+pub fn read_entry(json: &str) -> Result<Entry, EntryProblem> {
+    let value: Value = serde_json::from_str(json).map_err(|_| EntryProblem::Damaged)?;
     let entry = wire::read(&value)?;
     Ok(match without_link(json) {
         Some((text, link)) => Entry {
@@ -131,9 +132,6 @@ fn as_written(mut entry: Entry, json: &str) -> Entry {
     entry.written = (wire::write(&entry) != json).then(|| json.into());
     entry
 }
-
-/// Of an entry that is no entry.
-const NO_JSON: &str = "the entry is damaged";
 
 /// Reads a file. What can be read is there, what cannot is in the problems.
 #[must_use]
@@ -348,7 +346,7 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
                 reading.log.entries.push(entry);
             }
             Err(why) => {
-                reading.unreadable(n, why);
+                reading.unreadable(n, why.to_string());
                 chain.skip(value);
             }
         }

@@ -4,6 +4,7 @@ mod backup;
 mod broken;
 mod chain;
 mod code;
+mod entry_problem;
 mod fields;
 mod file;
 mod frames;
@@ -24,6 +25,7 @@ pub use backup::{
 pub use broken::{broken, Broken};
 pub use chain::Link;
 pub use code::Code;
+pub use entry_problem::{EntryProblem, Wanted};
 pub use file::{read, read_entry, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use handed::{handed, Foreign, Handed};

@@ -309,7 +309,7 @@ impl Reader {
     /// Rules, written as in a match record.
     pub fn rules(&mut self, field: &Field) -> Option<Rules> {
         let read = match field.value {
-            Value::Object(given) => record::read_rules(given),
+            Value::Object(given) => record::read_rules(given).map_err(|why| why.to_string()),
             _ => Err("they are not an object".to_owned()),
         };
         let rules = match read {

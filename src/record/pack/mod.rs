@@ -94,8 +94,7 @@ pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
     if check(&id, &texts) != *given {
         return Err(damaged());
     }
-    let entries = texts.iter().map(|text| file::read_entry(text)).collect();
-    let entries: Result<Vec<_>, String> = entries;
+    let entries: Result<Vec<_>, _> = texts.iter().map(|text| file::read_entry(text)).collect();
     match entries {
         Ok(entries) if (1..).zip(&entries).all(|(n, entry)| entry.n == n) => Ok(Log { id, entries }),
         // Nothing was damaged on the way: this program does not know an entry.

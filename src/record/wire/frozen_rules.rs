@@ -4,6 +4,7 @@ use serde_json::{Map, Value};
 
 use super::rules_v1;
 use super::words::{word, Words};
+use crate::entry_problem::EntryProblem;
 use crate::fields::Fields;
 use rules::{
     Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
@@ -30,22 +31,22 @@ const EDITIONS: &Words<Edition> = &[("2025", Edition::E2025), ("2021", Edition::
 /// fields merge one by one, `sets` is replaced whole, and the preset is the one of that time.
 ///
 /// # Errors
-/// One sentence about what cannot be read.
-pub fn read(given: &Map<String, Value>) -> Result<Rules, String> {
+/// What cannot be read.
+pub fn read(given: &Map<String, Value>) -> Result<Rules, EntryProblem> {
     let preset = match given.get("preset") {
         None => Preset::International,
         Some(Value::String(code)) => match Preset::from_code(code) {
             Some(preset) => preset,
             // A label that a newer program has put there.
             None if gives_everything(given) => Preset::International,
-            None => return Err(format!("unknown preset `{code}`")),
+            None => return Err(EntryProblem::UnknownPreset(code.clone())),
         },
-        Some(_) => return Err("the preset is not a name".to_owned()),
+        Some(_) => return Err(EntryProblem::PresetNoName),
     };
     let mut full = without_values(full_map(&preset.rules()));
     merge(&mut full, &rules_v1::preset(preset))?;
     merge(&mut full, given)?;
-    rules_of(preset, &Fields(&full)).map_err(|e| format!("rules: {e}"))
+    rules_of(preset, &Fields(&full)).map_err(|e| EntryProblem::InRules(Box::new(e)))
 }
 
 /// Whether the text of an entry has rules that leave values to a preset, as version 1 wrote them.
@@ -71,17 +72,17 @@ fn without_values(full: Map<String, Value>) -> Map<String, Value> {
 }
 
 /// Lays fields over others; what is not a rule is refused.
-fn merge(full: &mut Map<String, Value>, given: &Map<String, Value>) -> Result<(), String> {
+fn merge(full: &mut Map<String, Value>, given: &Map<String, Value>) -> Result<(), EntryProblem> {
     for (key, value) in given.iter().filter(|(key, _)| *key != "preset") {
         let Some(base) = full.get_mut(key) else {
-            return Err(format!("unknown rule `{key}`"));
+            return Err(EntryProblem::UnknownRule(key.clone()));
         };
         match (base, value) {
             (Value::Object(base), Value::Object(fields)) if key != "sets" => {
                 for (name, field) in fields {
                     match base.get_mut(name) {
                         Some(slot) => *slot = field.clone(),
-                        None => return Err(format!("unknown rule `{key}.{name}`")),
+                        None => return Err(EntryProblem::UnknownRule(format!("{key}.{name}"))),
                     }
                 }
             }
@@ -93,9 +94,9 @@ fn merge(full: &mut Map<String, Value>, given: &Map<String, Value>) -> Result<()
     Ok(())
 }
 
-fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
+fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, EntryProblem> {
     let target = |f: &Fields| {
-        Ok::<_, String>(SetTarget {
+        Ok::<_, EntryProblem>(SetTarget {
             target: f.u16("target")?,
             lead: f.u16("lead")?,
             cap: f.some_u16("cap")?,
@@ -113,7 +114,12 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
         sets: match (sets.has("best_of"), sets.has("fixed")) {
             (true, false) => Sets::BestOf(sets.u8("best_of")?),
             (false, true) => Sets::Fixed(sets.u8("fixed")?),
-            _ => return Err("`sets` has one number, `best_of` or `fixed`".to_owned()),
+            _ => {
+                return Err(EntryProblem::OneNumber {
+                    rule: "sets",
+                    of: ["best_of", "fixed"],
+                })
+            }
         },
         set: target(&f.object("set")?)?,
         set_change_courts_at: f.object("set")?.some_u16("change_courts_at")?,
@@ -151,14 +157,19 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, String> {
     })
 }
 
-fn read_limit(f: &Fields) -> Result<Option<SetLimit>, String> {
+fn read_limit(f: &Fields) -> Result<Option<SetLimit>, EntryProblem> {
     let Some(limit) = f.some_object("set_limit")? else {
         return Ok(None);
     };
     Ok(Some(match (limit.has("minutes"), limit.has("rallies")) {
         (true, false) => SetLimit::Minutes(limit.u8("minutes")?),
         (false, true) => SetLimit::Rallies(limit.u16("rallies")?),
-        _ => return Err("`set_limit` has one number, `minutes` or `rallies`".to_owned()),
+        _ => {
+            return Err(EntryProblem::OneNumber {
+                rule: "set_limit",
+                of: ["minutes", "rallies"],
+            })
+        }
     }))
 }
 

@@ -7,6 +7,7 @@ use super::words::{
     ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
     TEAMS,
 };
+use crate::entry_problem::EntryProblem;
 use crate::fields::Fields;
 use game::entry as mem;
 use game::{Joined, Timed};
@@ -15,9 +16,9 @@ use rules::{ByTeam, Cause, Score, Shirt};
 /// An entry from its JSON.
 ///
 /// # Errors
-/// One sentence about what cannot be read.
-pub(crate) fn read(value: &Value) -> Result<mem::Entry, String> {
-    let fields = Fields::of(value).ok_or("the entry is not an object")?;
+/// What cannot be read.
+pub(crate) fn read(value: &Value) -> Result<mem::Entry, EntryProblem> {
+    let fields = Fields::of(value).ok_or(EntryProblem::EntryNoObject)?;
     Ok(mem::Entry {
         at: fields.some_time("at")?,
         insist: fields.some_text("insist")?,
@@ -25,7 +26,7 @@ pub(crate) fn read(value: &Value) -> Result<mem::Entry, String> {
     })
 }
 
-fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
+fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
     use mem::Kind as K;
     let kind = f.text("kind")?;
     let team = || f.word("team", TEAMS);
@@ -280,16 +281,16 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, String> {
         "reopen" => K::Reopen {
             why: f.some_text("why")?,
         },
-        _ => return Err(format!("the kind `{kind}` is not known")),
+        _ => return Err(EntryProblem::UnknownKind(kind)),
     })
 }
 
-fn read_cause(f: &Fields) -> Result<Cause, String> {
+fn read_cause(f: &Fields) -> Result<Cause, EntryProblem> {
     let code = f.text("cause")?;
-    Cause::from_code(&code).ok_or_else(|| format!("the cause `{code}` is not known"))
+    Cause::from_code(&code).ok_or(EntryProblem::UnknownCause(code))
 }
 
-fn read_by(f: &Fields) -> Result<Option<mem::By>, String> {
+fn read_by(f: &Fields) -> Result<Option<mem::By>, EntryProblem> {
     let Some(by) = f.some_object("by")? else {
         return Ok(None);
     };
@@ -298,35 +299,35 @@ fn read_by(f: &Fields) -> Result<Option<mem::By>, String> {
 }
 
 /// A person of a team, where a team is named.
-fn read_person(f: &Fields) -> Result<Option<mem::By>, String> {
+fn read_person(f: &Fields) -> Result<Option<mem::By>, EntryProblem> {
     let number = f.some_u16("number")?.map(Shirt);
     let team = f.some_word("team", TEAMS)?;
     Ok(team.map(|team| mem::By { team, number }))
 }
 
-fn read_score(f: &Fields) -> Result<Score, String> {
+fn read_score(f: &Fields) -> Result<Score, EntryProblem> {
     Ok(Score {
         a: f.u16("A")?,
         b: f.u16("B")?,
     })
 }
 
-fn read_change(f: &Fields) -> Result<mem::Change, String> {
+fn read_change(f: &Fields) -> Result<mem::Change, EntryProblem> {
     Ok(mem::Change {
         out: f.shirt("out")?,
         into: f.shirt("in")?,
     })
 }
 
-fn read_who(who: &Fields) -> Result<mem::Who, String> {
+fn read_who(who: &Fields) -> Result<mem::Who, EntryProblem> {
     match (who.has("player"), who.has("staff")) {
         (true, false) => Ok(mem::Who::Player(who.shirt("player")?)),
         (false, true) => Ok(mem::Who::Staff(who.text("staff")?)),
-        _ => Err("`who` names one `player` or one of the `staff`".to_owned()),
+        _ => Err(EntryProblem::NobodyNamed),
     }
 }
 
-fn read_details(f: &Fields) -> Result<mem::Details, String> {
+fn read_details(f: &Fields) -> Result<mem::Details, EntryProblem> {
     let mut details = mem::Details::default();
     for detail in mem::Detail::ALL {
         details[detail] = f.some_text(detail.code())?;
