@@ -359,6 +359,7 @@ fn what_was_said_badly_does_not_come_back() {
         again("The record is not \\\n    in order."),
         Some("in order")
     );
+}
 
 /// The start screen stands in the page itself, before the program is there; in the same words.
 #[test]
