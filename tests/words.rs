@@ -343,8 +343,7 @@ fn again(literal: &str) -> Option<&'static str> {
 #[test]
 fn what_was_said_badly_does_not_come_back() {
     let mut wrong = Vec::new();
-    let desk = sources("src/bin/desk");
-    for source in with_words().into_iter().chain(desk) {
+    for source in sources("src") {
         for literal in literals(&source.text) {
             if let Some(words) = again(&literal) {
                 wrong.push(format!("{}: {words} in {literal:?}", source.path));

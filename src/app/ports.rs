@@ -35,7 +35,7 @@ impl fmt::Display for StorageTrouble {
                  browser and open it again: after a crash some browsers count their room wrongly.",
             ),
             StorageTrouble::Lost => {
-                f.write_str("The browser lost its storage for a moment; it is being tried again.")
+                f.write_str("The browser lost its storage for a moment. The app is trying again.")
             }
             StorageTrouble::Unknown(words) => {
                 write!(f, "The browser could not store the entry ({words}).")

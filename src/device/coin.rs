@@ -15,7 +15,7 @@ pub struct NoRandom;
 
 impl fmt::Display for NoRandom {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("This browser cannot toss a fair coin; use a real one.")
+        f.write_str("This browser cannot toss a fair coin. Use a real one.")
     }
 }
 

@@ -202,7 +202,7 @@ fn mended(text: &str) -> BackupReading {
     let say = if nothing {
         "The backup is damaged or cut off before its first match. Ask for it again."
     } else {
-        "the backup is damaged or cut off; what is whole of its matches was read, and what was put away or \
+        "the backup is damaged or cut off; what is whole of its matches was read, and what was archived or \
          drawn is not told"
     };
     backup.problems.push(Problem {

@@ -159,7 +159,7 @@ pub fn read(text: &str) -> Reading {
     match by_lines(text) {
         Some(mended) => {
             let say = if mended.cut_off {
-                "the file is cut off at its end; every entry before that was read, and nobody knows how many \
+                "the file is cut off at its end; all entries before that were read, and nobody knows how many \
                  are missing"
             } else {
                 "the file is damaged; what is whole was read"

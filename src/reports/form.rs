@@ -116,7 +116,8 @@ impl Reader {
                 self.wrong(
                     "",
                     format!(
-                        "The file is damaged or cut off in line {}, so it cannot be read. Put that line right.",
+                        "The file is damaged or cut off in line {}, so it cannot be read. Correct that \
+                         line.",
                         e.line()
                     ),
                 );
@@ -189,7 +190,7 @@ impl Reader {
         for key in map.keys().filter(|k| !fields.contains(&k.as_str())) {
             self.note(
                 &join(&field.place, key),
-                "Nobody knows this field here; it is left out. Check its spelling.",
+                "This field is unknown and was left out. Check its spelling.",
             );
         }
         Some(())
@@ -317,7 +318,7 @@ impl Reader {
             Err(why) => {
                 self.wrong(
                     &field.place,
-                    format!("These rules cannot be read ({why}). Name a preset or put it right."),
+                    format!("These rules cannot be read ({why}). Name a preset or correct them."),
                 );
                 return None;
             }
@@ -325,8 +326,7 @@ impl Reader {
         if rules.check().is_err() {
             self.wrong(
                 &field.place,
-                "Nobody can play by these rules: look at sets, targets, caps and the numbers of \
-                 players.",
+                "These rules cannot be played: check sets, targets, caps and the numbers of players.",
             );
             return None;
         }

@@ -138,8 +138,8 @@ pub fn entered(kind: &Kind, state: &State) -> String {
         Kind::Timer(timer) => {
             let what = timer.what.code().replace('_', "-");
             match timer.action {
-                TimerAction::Start => format!("Count-down {what} started"),
-                TimerAction::Stop => format!("Count-down {what} ended"),
+                TimerAction::Start => format!("Countdown started: {what}"),
+                TimerAction::Stop => format!("Countdown ended: {what}"),
             }
         }
         Kind::Remark { text, .. } => format!("Remark: {text}"),

@@ -154,8 +154,8 @@ pub const CARE_STOP: &str = "Stop play at once. Get the adult in charge and firs
 pub const CARE_NO_DIAGNOSIS: &str = "Do not make a diagnosis. Do not touch or move anybody.";
 /// A suspected head injury.
 pub const CARE_HEAD: &str =
-    "After a blow to the head, or if in any doubt: off the court. Nobody comes back without clearance by \
-     a licensed medical person under your local rules.";
+    "After a blow to the head, or if there is any doubt: off the court. Nobody comes back without \
+     clearance by a licensed medical person under your local rules.";
 /// What counts first.
 pub const CARE_NOT_REPLACED: &str =
     "This app does not replace a qualified person or the rules of your competition. They count first.";

@@ -219,7 +219,7 @@ pub fn timer(timer: &Timer, state: &State) -> String {
         Timed::TimeOut => TIME_OUT,
         Timed::Recovery => "Recovery",
         Timed::Interval => INTERVAL,
-        _ => "Count-down",
+        _ => "Countdown",
     };
     match timer.team {
         Some(team) => format!("{what} {}", team_name(state, team)),

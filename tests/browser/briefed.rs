@@ -394,7 +394,7 @@ fn late_team(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.new_match("School, juniors Shorter, no libero");
     referee.tap_at("#late-team");
-    referee.reads("your competition's own regulations count");
+    referee.reads("Your competition's own regulations count");
     referee.tap_in(".late-team", B);
     fill(&mut referee, WAITS, "a while");
     referee.reads("Write whole minutes");

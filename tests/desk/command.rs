@@ -82,7 +82,7 @@ fn an_unknown_field_is_a_finding() {
     assert_eq!(run.status, 1);
     assert_eq!(run.json()["findings"][0]["code"], "unknown_field");
     assert!(
-        run.err.contains(": resolt: Nobody knows this field"),
+        run.err.contains(": resolt: This field is unknown"),
         "{}",
         run.err
     );

@@ -101,8 +101,8 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
             times(*n)
         ),
         Question::Sanctioned { times: n } => format!(
-            "Something was sanctioned {}. What came before it, and was there a moment when a word would \
-             have done?",
+            "You gave a sanction {}. What came before it? Was there a moment when a word would have been \
+             enough?",
             times(*n)
         ),
         Question::StoodStill { seconds, set, score: s } => format!(
@@ -113,7 +113,7 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
             seconds % 60
         ),
         Question::Often { cause, times: n } => format!(
-            "You called \"{}\" {}. Were the first and the last of them the same to you?",
+            "You called \"{}\" {}. Did you judge the first and the last one in the same way?",
             called(*cause),
             times(*n)
         ),
@@ -121,11 +121,11 @@ pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
             "{n} of {of} rallies have no reason. Which of them could you still explain, and to whom?"
         ),
         Question::Closest { set, score: s } => format!(
-            "Set {set} ended {}. At its end, where did you look, and what did you do to stay calm?",
+            "Set {set} ended {}. Where did you look at the end, and what did you do to stay calm?",
             s.marked()
         ),
         Question::Looked => {
-            "After a rally, whom do you look at first, and whom last? Would another order help?".to_owned()
+            "After a rally, whom do you look at first, and whom last? Would a different order help?".to_owned()
         }
         Question::Well => {
             "What went well, what will you do the same way next time, and have you told your duty team?"

@@ -194,7 +194,7 @@ impl<'a> Taken<'a> {
         if time.is_none() {
             self.mark(
                 cell,
-                "This is no time of the day. Key in hour and minute, such as 1805.",
+                "This is not a time of day. Key in hour and minute, such as 1805.",
             );
         }
         time
