@@ -176,11 +176,16 @@ pub fn merge(copies: &[&Lines]) -> Merged {
         let chosen = match proved {
             Some(at) => Some(at),
             None if sure => None,
-            // Nothing can prove it; what goes on from it speaks for it, then whether it can be read.
-            None => here
-                .iter()
-                .position(|line| next_follows(line) && line.entry(n).is_some())
-                .or_else(|| here.iter().position(|line| line.entry(n).is_some())),
+            // Nothing can prove it. Of those that can be read, what goes on from it speaks for a line, then
+            // whether a program would write it so: damage leaves a line readable now and then.
+            None => {
+                let weight = |line: &Candidate<'_>| {
+                    let entry = line.entry(n)?;
+                    Some((next_follows(line), entry.written.is_none()))
+                };
+                let best = here.iter().map(weight).max().flatten();
+                best.and_then(|best| here.iter().position(|line| weight(line) == Some(best)))
+            }
         };
         let raw = || {
             let mut raw: Vec<String> = here.iter().map(|line| line.raw.to_owned()).collect();

@@ -160,3 +160,22 @@ fn nothing_gives_nothing() {
     assert_eq!((merged.next, merged.lines.len()), (1, 0));
     assert_eq!(merged.writer, LineWriter::default());
 }
+
+/// Where the line before is torn in both copies, no link can tell which of two lines is the one that was
+/// written. One that no program would write so is the damaged one.
+#[test]
+fn of_two_lines_that_nothing_proves_the_one_as_it_is_written_counts() {
+    let whole = written(22, 0);
+    let (mut one, mut other) = (whole.clone(), whole.clone());
+    one.insert(8, "torn".to_owned());
+    other.insert(8, "torn".to_owned());
+    let bad = format!("{} ", whole[&9]);
+    one.insert(9, bad.clone());
+    let merged = merge(&[&one, &other]);
+    assert_eq!(merged.lines.get(&9), whole.get(&9));
+    assert_eq!(merged.entries.len(), 21);
+    // What cannot be proved overwrites nothing, so the other line stays where it is.
+    let kept = merged.damage.iter().find(|d| d.n == 9).expect("it is said");
+    assert_eq!((kept.what, kept.raw.len()), (What::Unproved, 2));
+    assert!(kept.raw.contains(&bad));
+}

@@ -172,9 +172,9 @@ pub const WHAT_WAS_DONE: &str = "What was done? (optional)";
 /// Label of the note of a failed check.
 pub const WHAT_IS_WRONG: &str = "What is wrong? (optional)";
 /// Opens the way to say so.
-pub const NOT_IN_ORDER: &str = "Problem";
+pub const PROBLEM: &str = "Problem";
 /// Records a failed check.
-pub const RECORD_NOT_IN_ORDER: &str = "Record the problem";
+pub const RECORD_PROBLEM: &str = "Record the problem";
 /// Records that it is in order now.
 pub const CLEARED: &str = "All good now";
 

@@ -44,17 +44,17 @@ pub const LIST_FIRST: &str =
 /// After it was handed in.
 pub const LINE_UP_IS_IN: &str = "The line-up is confirmed.";
 /// A mistake of the hand that typed.
-pub const TAKE_LINE_UP_BACK: &str = "Typing mistake: undo";
+pub const UNDO_LINE_UP: &str = "Typing mistake: undo";
 /// Covers.
-pub const COVER_NUMBERS: &str = "Hide the line-up from the other team";
+pub const HIDE_LINE_UP: &str = "Hide the line-up from the other team";
 /// Uncovers.
-pub const SHOW_NUMBERS: &str = "Show the line-up";
+pub const SHOW_LINE_UP: &str = "Show the line-up";
 /// Fills in.
 pub const SAME_AS_LAST_SET: &str = "Same as last set";
 /// Takes the number out of the chosen place.
 pub const EMPTY_PLACE: &str = "Clear this place";
 /// Makes the entry.
-pub const HAND_IN_LINE_UP: &str = "Confirm the line-up";
+pub const CONFIRM_LINE_UP: &str = "Confirm the line-up";
 
 /// Where the next number goes.
 #[must_use]

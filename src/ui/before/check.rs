@@ -149,7 +149,7 @@ fn Doubt(step: Step) -> impl IntoView {
             aria-expanded=move || open.get().to_string()
             on:click=move |_| open.update(|o| *o = !*o)
         >
-            {words::NOT_IN_ORDER}
+            {words::PROBLEM}
         </button>
         {move || open.get().then(|| {
             let expected = session.next();
@@ -163,7 +163,7 @@ fn Doubt(step: Step) -> impl IntoView {
                         note.with_untracked(|note| record(session, expected, step, false, note));
                     }
                 >
-                    {words::RECORD_NOT_IN_ORDER}
+                    {words::RECORD_PROBLEM}
                 </button>
             }
         })}

@@ -86,7 +86,7 @@ fn Given(team: Team, positions: Vec<Shirt>) -> impl IntoView {
                             class="button"
                             on:click=move |_| take_back(expected)
                         >
-                            {words::TAKE_LINE_UP_BACK}
+                            {words::UNDO_LINE_UP}
                         </button>
                     }
                 }}
@@ -104,7 +104,7 @@ fn CoverButton(covered: RwSignal<bool>) -> impl IntoView {
             aria-pressed=move || covered.get().to_string()
             on:click=move |_| covered.update(|c| *c = !*c)
         >
-            {move || if covered.get() { words::SHOW_NUMBERS } else { words::COVER_NUMBERS }}
+            {move || if covered.get() { words::SHOW_LINE_UP } else { words::HIDE_LINE_UP }}
         </button>
     }
 }
@@ -256,7 +256,7 @@ fn Editor(team: Team) -> impl IntoView {
                         disabled=move || !complete.get()
                         on:click=move |_| hand_in(expected)
                     >
-                        {words::HAND_IN_LINE_UP}
+                        {words::CONFIRM_LINE_UP}
                     </button>
                 }
             }}
