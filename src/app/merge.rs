@@ -100,7 +100,12 @@ impl<'a> Candidate<'a> {
         on.iter().any(made)
     }
 
+    /// The entry of this number. A line ends where its object ends; what stands behind it is damage that a
+    /// reader of JSON would forgive.
     fn entry(&self, n: u32) -> Option<Entry> {
+        if !self.json.ends_with('}') {
+            return None;
+        }
         read_entry(self.json).ok().filter(|entry| entry.n == n)
     }
 }
@@ -128,6 +133,8 @@ pub fn merge(copies: &[&Lines]) -> Merged {
         ..Merged::default()
     };
     let mut branches: Vec<Option<Branch>> = copies.iter().map(|_| None).collect();
+    // The line of each copy that was mended last: what can be read right behind it may belong to another log.
+    let mut mended: Vec<Option<u32>> = vec![None; copies.len()];
     // The links that the next line may follow on, and whether the right one is surely among them.
     let mut before = vec![Link::default()];
     let mut sure = true;
@@ -176,16 +183,11 @@ pub fn merge(copies: &[&Lines]) -> Merged {
         let chosen = match proved {
             Some(at) => Some(at),
             None if sure => None,
-            // Nothing can prove it. Of those that can be read, what goes on from it speaks for a line, then
-            // whether a program would write it so: damage leaves a line readable now and then.
-            None => {
-                let weight = |line: &Candidate<'_>| {
-                    let entry = line.entry(n)?;
-                    Some((next_follows(line), entry.written.is_none()))
-                };
-                let best = here.iter().map(weight).max().flatten();
-                best.and_then(|best| here.iter().position(|line| weight(line) == Some(best)))
-            }
+            // Nothing can prove it; what goes on from it speaks for it, then whether it can be read.
+            None => here
+                .iter()
+                .position(|line| next_follows(line) && line.entry(n).is_some())
+                .or_else(|| here.iter().position(|line| line.entry(n).is_some())),
         };
         let raw = || {
             let mut raw: Vec<String> = here.iter().map(|line| line.raw.to_owned()).collect();
@@ -224,8 +226,13 @@ pub fn merge(copies: &[&Lines]) -> Merged {
             let has = here.iter().find(|line| line.copy == copy);
             match has {
                 Some(other) if other.raw == text => {}
-                Some(other) if other.follows(&before) && is_proved => {
-                    // Two good lines for one number: this copy parts here.
+                Some(other)
+                    if is_proved
+                        && (other.follows(&before)
+                            || (mended[copy] == n.checked_sub(1) && other.entry(n).is_some())) =>
+                {
+                    // Two good lines for one number: this copy parts here, or it did so at the damaged line
+                    // before, which can prove nothing any more.
                     let mut branch = merged.lines.clone();
                     branch.insert(n, other.raw.to_owned());
                     branches[copy] = Some(Branch {
@@ -239,6 +246,7 @@ pub fn merge(copies: &[&Lines]) -> Merged {
                     });
                 }
                 Some(other) if is_proved => {
+                    mended[copy] = Some(n);
                     merged.mended.push(n);
                     merged.repairs[copy].push(Put {
                         n,

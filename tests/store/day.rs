@@ -298,6 +298,15 @@ impl Day {
         let lost_local = hit_local || !local_good;
         if lost_durable && lost_local {
             self.saved.remove(&n);
+            // Where the copies have parted, nothing proves either log any more behind that line; the one that
+            // goes on counts, the other stays where it is.
+            let world = self.world.borrow();
+            let parted = |k: u32, line: &String| {
+                let local = world.local.get(&line_key(ID, k));
+                k > n && local.is_some_and(|local| local != line)
+            };
+            self.saved.retain(|k, line| !parted(*k, line));
+            drop(world);
             for open in &mut self.tabs {
                 let hit = |line: &String| Some(line) == there.as_ref() || *line == good;
                 open.appended.retain(|line| !hit(line));

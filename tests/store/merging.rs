@@ -162,9 +162,9 @@ fn nothing_gives_nothing() {
 }
 
 /// Where the line before is torn in both copies, no link can tell which of two lines is the one that was
-/// written. One that no program would write so is the damaged one.
+/// written. One that no program would end so is the damaged one.
 #[test]
-fn of_two_lines_that_nothing_proves_the_one_as_it_is_written_counts() {
+fn of_two_lines_that_nothing_proves_the_one_that_ends_with_its_object_counts() {
     let whole = written(22, 0);
     let (mut one, mut other) = (whole.clone(), whole.clone());
     one.insert(8, "torn".to_owned());
@@ -178,4 +178,31 @@ fn of_two_lines_that_nothing_proves_the_one_as_it_is_written_counts() {
     let kept = merged.damage.iter().find(|d| d.n == 9).expect("it is said");
     assert_eq!((kept.what, kept.raw.len()), (What::Unproved, 2));
     assert!(kept.raw.contains(&bad));
+}
+
+/// A copy that went its own way, and whose first line on that way is torn: the lines behind it are good, and
+/// nothing proves them any more. They are another log, not damage.
+#[test]
+fn what_stands_behind_a_torn_line_of_another_log_is_kept_beside() {
+    let whole = written(10, 0);
+    let mut other = whole.clone();
+    let apart = written(12, 500_000);
+    let mut writer = LineWriter::default();
+    for (n, line) in &whole {
+        let json = line.split_once(' ').expect("a link and an entry").1;
+        let entry = record::read_entry(json).expect("an entry");
+        assert_eq!(writer.line(&entry), *line, "line {n}");
+    }
+    for n in 11..=12 {
+        let json = apart[&n].split_once(' ').expect("a link and an entry").1;
+        let entry = record::read_entry(json).expect("an entry");
+        other.insert(n, writer.line(&entry));
+    }
+    let torn = format!("x{}", other[&11]);
+    other.insert(11, torn);
+    let longer = written(14, 0);
+    let merged = merge(&[&other, &longer]);
+    assert_eq!(merged.lines, longer);
+    assert_eq!(merged.branches.len(), 1);
+    assert_eq!(merged.branches[0].get(&12), other.get(&12));
 }
