@@ -8,7 +8,6 @@
 pub mod before;
 pub mod desk;
 pub mod hand_over;
-pub mod part;
 mod parts;
 pub mod play;
 pub mod review;
@@ -20,6 +19,7 @@ pub mod shell;
 mod signals;
 pub mod start;
 mod turns;
+pub mod widgets;
 
 /// Puts the program into the page. Called once.
 pub fn start() {

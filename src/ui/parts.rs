@@ -8,8 +8,8 @@ use std::task::{Context, Poll, Waker};
 use leptos::prelude::*;
 use wasm_split_helpers::SplitLoaderError;
 
-use crate::part::afterwards::after_the_frame;
 use crate::screens;
+use crate::widgets::afterwards::after_the_frame;
 
 /// What stands beside the part that starts the program with the first ways and the court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

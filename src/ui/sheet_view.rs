@@ -5,17 +5,16 @@ mod open_things;
 
 use leptos::prelude::*;
 
-use text::sheet as words;
-
 use self::closing::Closing;
 use super::before::drawn;
 use super::session::{use_session, Session};
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
-use crate::part::afterwards::{afterwards, by_and_by};
+use crate::widgets::afterwards::{afterwards, by_and_by};
 use device::{offset_minutes, print_page, Parcel};
 use game::Replay;
 use reports::{document, parts, points_csv, Sheet, WallClock};
+use text::sheet as words;
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
 #[component]

@@ -9,15 +9,15 @@ use std::collections::HashMap;
 
 use leptos::prelude::*;
 
-use super::part::afterwards::after_the_frame;
-use super::part::dialog::Confirm;
-use super::part::keys::go_on_at;
-use super::part::refusal::RefusalSheet;
 use super::parts::Parts;
 use super::play::{BarTools, Court};
 use super::screens;
 use super::session::{use_session, Saved, Session};
 use super::start::{export, RUNS_MS};
+use super::widgets::afterwards::after_the_frame;
+use super::widgets::dialog::Confirm;
+use super::widgets::keys::go_on_at;
+use super::widgets::refusal::RefusalSheet;
 use app::machine::Offline;
 use app::ports::Standing;
 use app::theme::Theme;

@@ -1,10 +1,10 @@
 //! Every official signal, to look through and to learn: a list, and one drawing after the other whose
 //! meaning is asked first. Nobody counts what was known.
 
-use crate::part::afterwards::by_and_by;
-use crate::part::signal_figure::SignalFigure;
 use crate::session::use_session;
 use crate::shell::{scroll_once_long_enough, use_shell};
+use crate::widgets::afterwards::by_and_by;
+use crate::widgets::signal_figure::SignalFigure;
 use leptos::prelude::*;
 use rules::{Signal as Sign, Team};
 

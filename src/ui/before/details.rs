@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::fields::{Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
-use crate::part::unfold::Unfold;
 use crate::session::use_session;
+use crate::widgets::unfold::Unfold;
 use app::field::Field;
 use game::entry::Amendment;
 use game::Kind;

@@ -3,9 +3,9 @@
 
 use leptos::prelude::*;
 
-use crate::part::dialog::Drawer;
-use crate::part::picker::{asked, buttons, teams, Choice, Lie};
 use crate::session::use_session;
+use crate::widgets::dialog::Drawer;
+use crate::widgets::picker::{asked, buttons, teams, Choice, Lie};
 use game::entry::Change;
 use game::Kind;
 use rules::{Shirt, Team};

@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::fields::{all_sets, sets_code, Fields};
-use crate::part::afterwards::by_and_by;
-use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::widgets::afterwards::by_and_by;
+use crate::widgets::text_field::{named, text_field, Beside, Takes};
 use app::field::Field;
 use rules::Preset;
 use text::before as words;

@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::{OtherTeam, TeamTabs};
-use crate::part::line_up_court::LineUpCourt;
-use crate::part::team_mark::TeamMark;
 use crate::session::{use_session, Session};
+use crate::widgets::line_up_court::LineUpCourt;
+use crate::widgets::team_mark::TeamMark;
 use game::{may_start, say, Kind, Outcome, Refusal};
 use rules::{Shirt, Team};
 use text::before as words;

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::check::Found;
 use super::draft;
-use crate::part::text_field::{named, text_field, Beside, Takes};
+use crate::widgets::text_field::{named, text_field, Beside, Takes};
 use rules::{Height, Measured, MEN, WOMEN};
 use text::before as words;
 

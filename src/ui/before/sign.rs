@@ -5,8 +5,8 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::drawn::{drawn, keep_drawn, Drawing};
-use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::use_session;
+use crate::widgets::text_field::{named, text_field, Beside, Takes};
 use game::{signed, Kind, Signature, Signed, Signer};
 use record::{Strokes, HEIGHT, WIDTH};
 use rules::Team;

@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
+use crate::widgets::team_mark::TeamMark;
 use rules::Team;
 use text::before as words;
 use text::team_name;

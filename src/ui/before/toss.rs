@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::choose_team;
-use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
+use crate::widgets::team_mark::TeamMark;
 use app::machine::Face;
 use device::toss_coin;
 use game::entry::{About, Toss, Won};

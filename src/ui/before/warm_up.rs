@@ -3,9 +3,9 @@
 
 use leptos::prelude::*;
 
-use crate::part::count_down::CountDown;
-use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
+use crate::widgets::count_down::CountDown;
+use crate::widgets::team_mark::TeamMark;
 use device::vibrate;
 use game::entry::{Timer, TimerAction};
 use game::{warm_up_running, warm_ups, warmed_up, Kind, Timed};

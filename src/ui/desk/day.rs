@@ -2,8 +2,6 @@
 
 use leptos::prelude::*;
 
-use text::desk as words;
-
 use super::items::{Item, Source};
 use super::papers::put_paper;
 use super::{button, list, Place};
@@ -12,6 +10,7 @@ use crate::shell::{use_shell, Screen};
 use crate::start::Library;
 use reports::demo;
 use reports::paper::Draft;
+use text::desk as words;
 
 /// The button that brings the invented day, or takes it away.
 #[component]

@@ -2,14 +2,13 @@
 
 use leptos::prelude::*;
 
-use text::desk as words;
-
 use super::items::{once_read, reading, Source};
 use super::way;
 use crate::shell::Screen;
 use crate::start::Kept;
 use game::{Entry, Replay};
 use reports::audit::{self, Finding};
+use text::desk as words;
 
 /// The screen.
 pub fn findings(id: String) -> AnyView {

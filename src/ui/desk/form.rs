@@ -5,16 +5,15 @@
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use text::desk as words;
-
 use super::papers::{paper, put_paper};
 use super::{button, hand_over};
-use crate::part::afterwards::after_the_frame;
-use crate::part::team_mark::TeamMark;
 use crate::turns::once_drawn;
+use crate::widgets::afterwards::after_the_frame;
+use crate::widgets::team_mark::TeamMark;
 use reports::paper::{self, Cell, Draft, Mark, Part};
 use reports::words::roman;
 use rules::{Preset, Team};
+use text::desk as words;
 
 /// The presets a paper sheet can be of.
 const PRESETS: [Preset; 3] = [

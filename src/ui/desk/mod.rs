@@ -13,9 +13,8 @@ mod table;
 
 use leptos::prelude::*;
 
-use text::desk as words;
-
 use day::DemoDay;
+use text::desk as words;
 
 use super::shell::{use_shell, Screen};
 use device::Parcel;

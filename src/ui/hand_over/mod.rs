@@ -5,13 +5,12 @@ mod take;
 
 use leptos::prelude::*;
 
-use text::hand_over as words;
-
 use self::show::Codes;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use super::start::parcel;
 use device::Handed;
+use text::hand_over as words;
 
 pub use take::Receive;
 

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::part::picker::{asked, buttons, Choice, Lie};
 use crate::session::use_session;
+use crate::widgets::picker::{asked, buttons, Choice, Lie};
 use game::{can_be_named, named_before, notices, Kind, Notice};
 use rules::{Shirt, Team};
 

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::signal_card::SignalStep;
-use crate::part::cards::Cards;
 use crate::session::use_session;
+use crate::widgets::cards::Cards;
 use game::{preview_sanction, say, Kind, SanctionPreview};
 
 /// What follows from an entry.

@@ -7,9 +7,9 @@ use super::consequence::Consequence;
 use super::court::use_court;
 use super::late::{moments, scores};
 use super::panel::Frame;
-use crate::part::picker::{asked, buttons, fixed, teams, Lie};
-use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::session::use_session;
+use crate::widgets::picker::{asked, buttons, fixed, teams, Lie};
+use crate::widgets::text_field::{named, text_field, Beside, Takes};
 use game::Kind;
 use rules::{Score, Team};
 

@@ -10,10 +10,10 @@ use super::service::Service;
 use super::stopped::Stopped;
 use super::tally::FirstService;
 use super::time_out::Running;
-use crate::part::keys::go_on_at;
-use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
 use crate::shell::use_shell;
+use crate::widgets::keys::go_on_at;
+use crate::widgets::team_mark::TeamMark;
 use rules::Team;
 
 /// What stays below the halves while only the court shows.

@@ -4,8 +4,8 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
-use crate::part::picker::{buttons, fixed, Lie};
 use crate::session::use_session;
+use crate::widgets::picker::{buttons, fixed, Lie};
 use game::entry::Amendment;
 use game::Kind;
 use rules::{ByTeam, Preset, Team};

@@ -6,9 +6,9 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Court};
 use super::pad::Pad;
-use crate::part::afterwards::afterwards;
-use crate::part::team_mark::TeamMark;
 use crate::session::{use_session, Session};
+use crate::widgets::afterwards::afterwards;
+use crate::widgets::team_mark::TeamMark;
 use game::{speaker, Kind, Phase, Speaker, State};
 use rules::{Shirt, Team};
 

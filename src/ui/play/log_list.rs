@@ -5,9 +5,9 @@ use leptos::prelude::*;
 
 use super::last::take_back;
 use super::reasons::of_entry;
-use crate::part::afterwards::by_and_by;
-use crate::part::dialog::Drawer;
 use crate::session::use_session;
+use crate::widgets::afterwards::by_and_by;
+use crate::widgets::dialog::Drawer;
 use game::{say, Kind, Outcome};
 use reports::{clock_doubts, words};
 

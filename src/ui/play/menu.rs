@@ -5,11 +5,11 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::grow::{Grow, Names};
-use crate::part::dialog::{Confirm, Drawer};
-use crate::part::picker::{buttons, Choice, Lie};
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::export;
+use crate::widgets::dialog::{Confirm, Drawer};
+use crate::widgets::picker::{buttons, Choice, Lie};
 use game::{Kind, Phase, State};
 use rules::SetLimit;
 

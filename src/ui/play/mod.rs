@@ -44,8 +44,8 @@ use leptos::prelude::*;
 use super::screens;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
-use crate::part::afterwards::afterwards;
-use crate::part::team_mark::TeamMark;
+use crate::widgets::afterwards::afterwards;
+use crate::widgets::team_mark::TeamMark;
 use game::Phase;
 use rules::Team;
 

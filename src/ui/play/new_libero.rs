@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::use_session;
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
 use game::entry::LiberoWhy;
 use game::Kind;
 use rules::{Shirt, Team};

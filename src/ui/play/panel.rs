@@ -3,8 +3,8 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
-use crate::part::keys::go_on_at;
 use crate::shell::use_shell;
+use crate::widgets::keys::go_on_at;
 
 /// The frame.
 #[component]

@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 
 use super::signal_card::SignalCard;
-use crate::part::picker::{buttons, Choice, Lie};
 use crate::session::{use_session, Session};
 use crate::shell::use_shell;
+use crate::widgets::picker::{buttons, Choice, Lie};
 use game::{say, Kind, Phase, Said};
 use rules::{Cause, Group, Team};
 

@@ -4,8 +4,8 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
-use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::session::use_session;
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
 use game::entry::ReplayWhy;
 use game::{Kind, Phase};
 

@@ -3,10 +3,10 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
-use crate::part::dialog::Drawer;
-use crate::part::picker::{asked, teams};
-use crate::part::text_field::{text_field, Beside, Takes};
 use crate::session::use_session;
+use crate::widgets::dialog::Drawer;
+use crate::widgets::picker::{asked, teams};
+use crate::widgets::text_field::{text_field, Beside, Takes};
 use game::{Joined, Kind};
 use rules::{Score, Team};
 

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::consequence::Consequence;
 use super::panel::Frame;
-use crate::part::picker::{buttons, fixed, Lie};
 use crate::session::use_session;
+use crate::widgets::picker::{buttons, fixed, Lie};
 use game::entry::Scope;
 use game::Kind;
 use rules::Team;

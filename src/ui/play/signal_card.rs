@@ -7,10 +7,10 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::reasons::Talked;
-use crate::part::afterwards::afterwards;
-use crate::part::picker::{asked, buttons, fixed, Choice, Lie};
-use crate::part::signal_figure::SignalFigure;
 use crate::session::{use_session, Session};
+use crate::widgets::afterwards::afterwards;
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::widgets::signal_figure::SignalFigure;
 use game::entry::{By, SeenBy};
 use game::Kind;
 use rules::{Cause, Shirt, Signal, Team};

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::part::picker::{buttons, fixed, Lie};
+use crate::widgets::picker::{buttons, fixed, Lie};
 use game::Kind;
 
 /// The panel.

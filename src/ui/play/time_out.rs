@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::part::count_down::CountDown;
 use crate::session::{use_session, Session};
+use crate::widgets::count_down::CountDown;
 use game::{Kind, RunningTimer, Timed};
 
 /// Ends a count-down.

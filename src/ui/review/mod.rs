@@ -2,14 +2,13 @@
 
 use leptos::prelude::*;
 
-use text::review as words;
-
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use game::{Phase, State};
 use reports::review::{say, Review};
 use reports::Picture;
 use rules::{ByTeam, Team};
+use text::review as words;
 
 pub use text::review::REVIEW;
 

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
 use crate::before::{DetailsForm, SignPad};
-use crate::part::dialog::Drawer;
 use crate::session::{use_session, Session};
+use crate::widgets::dialog::Drawer;
 use game::entry::{Check, Protested};
 use game::{Kind, Phase, Replay, Signer};
 use reports::words as paper;

@@ -4,9 +4,9 @@
 use leptos::prelude::*;
 
 use super::closing::Asked;
-use crate::part::team_mark::TeamMark;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
+use crate::widgets::team_mark::TeamMark;
 use game::{say_question, Kind, Replay, State};
 use reports::audit::{self, Finding, Remedy};
 use rules::Team;

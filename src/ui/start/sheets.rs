@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use super::kept::Listed;
 use super::library::Library;
 use super::{export, screen_of};
-use crate::part::dialog::Confirm;
-use crate::part::text_field::{named, text_field, Beside, Takes};
 use crate::shell::{use_shell, Screen};
+use crate::widgets::dialog::Confirm;
+use crate::widgets::text_field::{named, text_field, Beside, Takes};
 use reports::fits;
 use text::before::library as words;
 

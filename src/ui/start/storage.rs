@@ -4,9 +4,9 @@
 use leptos::prelude::*;
 
 use super::library::Library;
-use crate::part::dialog::Confirm;
 use crate::session::use_session;
 use crate::shelf::{PAPERS, POOLS};
+use crate::widgets::dialog::Confirm;
 use app::machine::{StoragePromise, StorageRoom};
 use device::{Handed, Parcel};
 use record::{write_backup, OnDesk};
