@@ -38,13 +38,17 @@ pub enum Source {
     Pool(Pool),
 }
 
+/// What a line of the list is of, and when its last entry was made here.
+pub fn kind_of(line: &Line) -> String {
+    words::kind_of(line, line.last_at.map(device::local_time))
+}
+
 impl Item {
     /// What it is, among others.
     pub fn described(&self) -> String {
         match &self.line {
             Some(line) => {
-                let kind = words::kind_of(line, line.last_at.map(device::local_time));
-                format!("{}, {}. {kind}.", self.title, line.say_result())
+                format!("{}, {}. {}.", self.title, line.say_result(), kind_of(line))
             }
             None => self.title.clone(),
         }

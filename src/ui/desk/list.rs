@@ -2,9 +2,7 @@
 
 use leptos::prelude::*;
 
-use text::desk as words;
-
-use super::items::{of_all, Item, Source};
+use super::items::{kind_of, of_all, Item, Source};
 use super::papers::put_paper;
 use super::{button, day, intake, save, table, way, DemoDay, Place};
 use crate::shelf::{Shelf, PAPERS, POOLS};
@@ -16,6 +14,7 @@ use reports::paper::Draft;
 use reports::standings::Doubt;
 use reports::WallClock;
 use rules::Preset;
+use text::desk as words;
 
 const CHOSEN: &str = "desk/chosen";
 
@@ -335,7 +334,7 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
             <span class="desk-words">
                 <strong>{item.title.clone()}</strong>
                 <span class="tabular">{line.say_result()}</span>
-                <span class="muted">{words::kind_of(line, line.last_at.map(device::local_time))}</span>
+                <span class="muted">{kind_of(line)}</span>
                 {words::in_doubt(line).map(|doubt| view! { <span class="sentence warn">{doubt}</span> })}
                 {again.then(|| view! { <span>{words::AGAIN}</span> })}
                 {seal.map(|seal| view! { <span class="muted">{seal}</span> })}

@@ -2,14 +2,13 @@
 
 use leptos::prelude::*;
 
-use text::desk as words;
-
-use super::items::{once_read, Item, Source};
+use super::items::{kind_of, once_read, Item, Source};
 use super::{button, list, save};
 use reports::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
     Scheme, Standings, MOST_MEETINGS,
 };
+use text::desk as words;
 
 const ORDER: &str = "desk/order";
 const POINTS: &str = "desk/points";
@@ -73,11 +72,7 @@ pub fn of_file(id: String) -> AnyView {
 fn results(chosen: &[&Item]) -> Vec<Played> {
     let result = |item: &&Item| {
         let line = item.line.as_ref()?;
-        let name = format!(
-            "{} ({})",
-            item.title,
-            words::kind_of(line, line.last_at.map(device::local_time))
-        );
+        let name = format!("{} ({})", item.title, kind_of(line));
         let mut played = line.result(name);
         played.source.pool.clone_from(&item.group);
         Some(played)
