@@ -59,12 +59,42 @@ impl End {
         }
     }
 
+    /// The place of a spot of this court at a height.
+    #[must_use]
+    pub fn point(self, spot: Spot, height: f64) -> Point {
+        Point {
+            x: spot.depth * self.sign(),
+            y: spot.right * self.sign(),
+            z: height,
+        }
+    }
+
     /// A point as a player of this court sees it.
     #[must_use]
     pub fn spot(self, point: Point) -> Spot {
         Spot {
             depth: point.x * self.sign(),
             right: point.y * self.sign(),
+        }
+    }
+}
+
+impl Point {
+    /// How far another place is away.
+    #[must_use]
+    pub fn distance(self, other: Point) -> f64 {
+        (self.x - other.x)
+            .hypot(self.y - other.y)
+            .hypot(self.z - other.z)
+    }
+
+    /// The place so far on the way to another one: 0 here, 1 there.
+    #[must_use]
+    pub fn on_the_way(self, other: Point, share: f64) -> Point {
+        Point {
+            x: self.x + (other.x - self.x) * share,
+            y: self.y + (other.y - self.y) * share,
+            z: self.z + (other.z - self.z) * share,
         }
     }
 }
@@ -101,6 +131,15 @@ pub struct Foot {
 }
 
 impl Foot {
+    /// Its middle.
+    #[must_use]
+    pub fn middle(&self) -> Spot {
+        Spot {
+            depth: (self.heel.depth + self.toe.depth) / 2.0,
+            right: (self.heel.right + self.toe.right) / 2.0,
+        }
+    }
+
     /// The depth of its part that is nearest to the net.
     #[must_use]
     pub fn nearest(&self) -> f64 {

@@ -112,3 +112,10 @@ pub fn hits(touches: &[Touch]) -> Ruling {
     }
     Ruling::play_on("9.1", Margin::Seen)
 }
+
+/// Decides on a player whom a team-mate holds back from a fault, such as from touching the net: no help to
+/// reach the ball (9.1.3).
+#[must_use]
+pub fn held_back() -> Ruling {
+    Ruling::play_on("9.1.3", Margin::Seen)
+}

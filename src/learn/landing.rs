@@ -80,3 +80,10 @@ pub fn landing(contact: FloorContact, last: LastTouch) -> Ruling {
         Margin::Metres(outside - contact.patch),
     )
 }
+
+/// Decides on a ball that is played so close to the floor: in play until it touches it (8.3, 8.4.1). `gap` is
+/// from its lowest part to the floor at the touch, in metres; where it touches the floor [`landing`] decides.
+#[must_use]
+pub fn above_the_floor(gap: f64) -> Ruling {
+    Ruling::play_on("8.3", Margin::Metres(gap.max(0.0)))
+}

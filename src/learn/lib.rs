@@ -4,6 +4,8 @@
 //! Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028. What the text leaves to the
 //! eye of a referee (whether a player hindered another, whether a hand was above the net) is an input
 //! here and never guessed. What a function does not decide stands in its own words.
+//!
+//! [`draw`] gives scenes of a rally from seeds; their truth is only what these functions say.
 
 mod attack;
 mod block;
@@ -17,6 +19,7 @@ mod net_contact;
 mod order;
 mod positions;
 mod ruling;
+mod scene;
 mod screen;
 mod service;
 
@@ -29,11 +32,18 @@ pub use court::{
 };
 pub use crossing::{below_the_net, crossing, Crossing, TeamHit};
 pub use flight::{ball_drag, Flight, Velocity, AIR, BALL_MASS, DRAG, GRAVITY};
-pub use hits::{hits, Manner, Touch, TouchKind};
-pub use landing::{landing, FloorContact, LastTouch, LastTouchKind};
+pub use hits::{held_back, hits, Manner, Touch, TouchKind};
+pub use landing::{above_the_floor, landing, FloorContact, LastTouch, LastTouchKind};
 pub use net_contact::{hand_over_net, net_contact, HandOver, NetContact};
 pub use order::{at_the_service, first_fault, Timed, AT_ONCE};
 pub use positions::{inside_own_court, positions, Formation, Pair};
 pub use ruling::{Call, Margin, Ruling};
+pub use scene::{
+    draw, gaze, judge, unsound, Act, Band, Drawn, Event, Figure, Judged, Kind, Leg, Level, Place,
+    Player, Scene, Seen, Stance, Thrown, Unit, Unsound, Verdict, View, CAUGHT,
+};
 pub use screen::{screen, Body, Screen};
-pub use service::{service_execution, service_foot, service_time, ServiceExecution};
+pub use service::{
+    server_in_order, service_at_the_net, service_execution, service_foot, service_time,
+    ServiceExecution,
+};

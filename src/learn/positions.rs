@@ -2,7 +2,7 @@
 
 use super::court::{End, Foot, HALF_LENGTH, HALF_WIDTH};
 use super::ruling::{Margin, Ruling};
-use rules::{Cause, Edition, Signal};
+use rules::{Cause, Edition};
 
 /// The feet of the six players of a team, position 1 first. Of a player in the air it is where they last
 /// touched the floor (7.4.3).
@@ -88,7 +88,7 @@ impl Formation {
 
 /// Decides whether a team stands in its order at the moment of the service hit. Since the edition of 2025
 /// the serving team may stand as it likes (7.4); before, all but the server had to keep the order. It
-/// decides nothing about who serves, nor about players outside their court.
+/// decides nothing about who serves ([`super::server_in_order`]), nor about players outside their court.
 #[must_use]
 pub fn positions(team: End, formation: &Formation, serves: bool, edition: Edition) -> Ruling {
     if serves && edition == Edition::E2025 {
@@ -129,7 +129,7 @@ pub fn inside_own_court(team: End, feet: &[Foot; 2]) -> Ruling {
     let beyond = beyond(&feet[0]).max(beyond(&feet[1]));
     let margin = Margin::Metres(beyond.abs());
     if beyond > 0.0 {
-        Ruling::fault(team, Cause::PositionFault, "7.4", margin).shown_by(Signal::LineOrUnder)
+        Ruling::fault(team, Cause::OutsideCourt, "7.4", margin)
     } else {
         Ruling::play_on("7.4", margin)
     }

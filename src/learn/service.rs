@@ -67,3 +67,25 @@ pub fn service_execution(team: End, service: ServiceExecution) -> Ruling {
         Ruling::play_on("12.4", Margin::Seen)
     }
 }
+
+/// Decides whether the player serves whose turn it is in the rotational order; numbers are shirts (7.7.1).
+/// The fault is made when the ball is hit, not before.
+#[must_use]
+pub fn server_in_order(team: End, server: u8, due: u8) -> Ruling {
+    if server == due {
+        Ruling::play_on("7.7.1", Margin::Seen)
+    } else {
+        Ruling::fault(team, Cause::RotationFault, "7.7.1", Margin::Seen)
+    }
+}
+
+/// Decides on a service that touches the net: it goes on if the ball crosses (10.2), else it is a fault as
+/// soon as that is clear (12.6.2). Where it crosses, [`super::crossing`] decides.
+#[must_use]
+pub fn service_at_the_net(team: End, crosses: bool) -> Ruling {
+    if crosses {
+        Ruling::play_on("10.2", Margin::Seen)
+    } else {
+        Ruling::fault(team, Cause::ServiceNet, "12.6.2", Margin::Seen)
+    }
+}

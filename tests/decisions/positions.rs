@@ -138,7 +138,7 @@ fn f5_07_a_foot_in_the_free_zone_is_a_fault_of_either_team() {
     is_fault(
         ruling,
         End::Left,
-        Cause::PositionFault,
+        Cause::OutsideCourt,
         "7.4",
         Signal::LineOrUnder,
     );
@@ -158,7 +158,7 @@ fn f5_07_behind_the_end_line_is_outside() {
     is_fault(
         ruling,
         End::Right,
-        Cause::PositionFault,
+        Cause::OutsideCourt,
         "7.4",
         Signal::LineOrUnder,
     );

@@ -2,8 +2,9 @@
 
 use super::{by_centimetres, foot, goes_on, is_fault, stands};
 use learn::{
-    at_the_service, first_fault, screen, service_execution, service_foot, service_time, Body, Call,
-    End, Margin, Point, Ruling, Screen, ServiceExecution, Timed,
+    at_the_service, first_fault, screen, server_in_order, service_at_the_net, service_execution,
+    service_foot, service_time, Body, Call, End, Margin, Point, Ruling, Screen, ServiceExecution,
+    Timed,
 };
 use rules::{Cause, Edition, Signal};
 
@@ -304,4 +305,28 @@ fn f3_07_two_faults_of_one_side_are_one() {
         },
     ];
     assert_eq!(first_fault(&happened), later_fault());
+}
+
+#[test]
+fn f5_27_whose_turn_it_is_serves() {
+    goes_on(server_in_order(End::Left, 7, 7), "7.7.1");
+    is_fault(
+        server_in_order(End::Left, 8, 7),
+        End::Left,
+        Cause::RotationFault,
+        "7.7.1",
+        Signal::Position,
+    );
+}
+
+#[test]
+fn f9_18_a_service_may_touch_the_net_if_it_crosses() {
+    goes_on(service_at_the_net(End::Right, true), "10.2");
+    is_fault(
+        service_at_the_net(End::Right, false),
+        End::Right,
+        Cause::ServiceNet,
+        "12.6.2",
+        Signal::NetTouch,
+    );
 }

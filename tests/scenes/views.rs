@@ -1,0 +1,143 @@
+//! The picture: what is in front of the eye, where the horizon is, known places.
+
+use learn::{draw, gaze, Kind, Level, Place, Point, View};
+use proptest::prelude::*;
+use rules::Cause;
+
+const NET: f64 = 2.43;
+
+fn point(x: f64, y: f64, z: f64) -> Point {
+    Point { x, y, z }
+}
+
+#[test]
+fn f1_39_the_first_referee_looks_from_half_a_metre_above_the_net() {
+    let eye = Place::Stand.eye(NET);
+    assert!((eye.z - NET - 0.5).abs() < 1e-12);
+    // At one end of the net, outside the court.
+    assert!(eye.x == 0.0 && eye.y < -4.5);
+    // The second referee opposite, the line judge at the corner near the first one's right hand, 1 to 2 m
+    // from it (29.1).
+    assert!(Place::SecondReferee.eye(NET).y > 4.5);
+    let line_judge = Place::LineJudge.eye(NET);
+    let from_corner = (line_judge.x - 9.0).hypot(line_judge.y + 4.5);
+    assert!(line_judge.x > 9.0 && line_judge.y < -4.5 && (1.0..=2.0).contains(&from_corner));
+}
+
+#[test]
+fn known_places_are_where_they_must_be() {
+    // From the stand straight across the net: 90 degrees wide, so that what is as far aside as it is away is at
+    // the edge.
+    let eye = point(0.0, -6.0, 2.0);
+    let view = View::new(eye, point(0.0, 0.0, 2.0), 90.0);
+    let seen = view.point(point(3.0, 0.0, 2.0)).unwrap();
+    assert!((seen.right - 0.5).abs() < 1e-12 && seen.up.abs() < 1e-12);
+    assert!((seen.depth - 6.0).abs() < 1e-12);
+    assert!((seen.metre - 1.0 / 6.0).abs() < 1e-12);
+    let edge = view.point(point(6.0, 0.0, 2.0)).unwrap();
+    assert!((edge.right - 1.0).abs() < 1e-12);
+    let below = view.point(point(0.0, -3.0, 0.5)).unwrap();
+    assert!((below.up + 0.5).abs() < 1e-12);
+    // The right court is to the right of the first referee and to the left of the second.
+    let right_court = point(5.0, 0.0, 0.0);
+    let middle = point(0.0, 0.0, 1.0);
+    let from = |place: Place| {
+        View::new(place.eye(NET), middle, 100.0)
+            .point(right_court)
+            .unwrap()
+            .right
+    };
+    assert!(from(Place::Stand) > 0.0);
+    assert!(from(Place::SecondReferee) < 0.0);
+}
+
+#[test]
+fn what_is_behind_the_eye_is_not_seen() {
+    let view = View::new(point(0.0, -6.0, 2.0), point(0.0, 0.0, 2.0), 90.0);
+    assert_eq!(view.point(point(0.0, -7.0, 2.0)), None);
+    assert_eq!(
+        view.line(point(1.0, -7.0, 2.0), point(2.0, -8.0, 2.0)),
+        None
+    );
+    // A line that comes from behind begins where it comes into view.
+    let [a, b] = view
+        .line(point(0.0, -10.0, 0.0), point(0.0, 4.0, 0.0))
+        .unwrap();
+    assert!(a.depth > 0.2 && a.depth < 0.3 && a.up < b.up);
+    // A floor on which the eye stands is cut off before it.
+    let floor = [(-9.0, -9.0), (9.0, -9.0), (9.0, 4.5), (-9.0, 4.5)].map(|(x, y)| point(x, y, 0.0));
+    let seen = view.surface(&floor);
+    assert_eq!(seen.len(), 4);
+    assert!(seen.iter().all(|s| s.depth > 0.2 && s.up < 0.0));
+}
+
+#[test]
+fn the_floor_meets_the_horizon_far_away() {
+    for place in Place::ALL {
+        let eye = place.eye(NET);
+        let view = View::new(eye, point(0.5, 0.2, 1.0), 80.0);
+        // A million metres on, in the direction of view.
+        let (dx, dy) = (0.5 - eye.x, 0.2 - eye.y);
+        let far = view
+            .point(point(eye.x + dx * 1e6, eye.y + dy * 1e6, 0.0))
+            .unwrap();
+        assert!((far.up - view.horizon()).abs() < 1e-5, "{place:?}");
+        // What is as high as the eye is on the horizon wherever it is.
+        let level = view
+            .point(point(eye.x + dx * 0.4, eye.y + dy * 0.4, eye.z))
+            .unwrap();
+        assert!((level.up - view.horizon()).abs() < 1e-9);
+    }
+}
+
+proptest! {
+    /// Three points of a straight line stay in one straight line.
+    #[test]
+    fn straight_stays_straight(x in -9.0f64..9.0, y in -4.0f64..4.0, z in 0.0f64..3.0, u in -9.0f64..9.0, v in -4.0f64..4.0, w in 0.0f64..3.0, share in 0.1f64..0.9) {
+        let view = View::new(Place::Stand.eye(NET), point(0.0, 2.0, 1.0), 100.0);
+        let (a, b) = (point(x, y, z), point(u, v, w));
+        let seen = [a, a.on_the_way(b, share), b].map(|p| view.point(p));
+        if let [Some(a), Some(m), Some(b)] = seen {
+            let area = (m.right - a.right) * (b.up - a.up) - (b.right - a.right) * (m.up - a.up);
+            prop_assert!(area.abs() < 1e-9);
+        }
+    }
+
+    /// Twice as far away is half as large.
+    #[test]
+    fn far_is_small(away in 1.0f64..10.0) {
+        let eye = point(0.0, -6.0, 2.0);
+        let view = View::new(eye, point(0.0, 0.0, 2.0), 70.0);
+        let near = view.point(point(0.0, -6.0 + away, 2.0)).unwrap();
+        let far = view.point(point(0.0, -6.0 + 2.0 * away, 2.0)).unwrap();
+        prop_assert!((near.metre - 2.0 * far.metre).abs() < 1e-12);
+    }
+}
+
+#[test]
+fn the_ball_is_in_the_picture_while_it_is_played() {
+    for kind in [
+        Kind::Ends(Cause::BallIn),
+        Kind::Ends(Cause::ServiceFoot),
+        Kind::GoesOn(Cause::OverNet),
+    ] {
+        for seed in 0..10 {
+            let scene = draw(kind, Level::Clear.band(kind), seed).unwrap().scene;
+            for place in [Place::Stand, Place::SecondReferee] {
+                let mut time = 0.0;
+                while time < scene.until() {
+                    let view =
+                        View::new(place.eye(scene.net_top), gaze(&scene, place, time), 100.0);
+                    let seen = view
+                        .point(scene.ball_at(time))
+                        .expect("in front of the eye");
+                    assert!(
+                        seen.right.abs() < 1.0,
+                        "{place:?} {kind:?} {seed} {time} {seen:?}"
+                    );
+                    time += 0.05;
+                }
+            }
+        }
+    }
+}
