@@ -8,30 +8,25 @@ use web_sys::{Element, HtmlElement, HtmlInputElement, MediaQueryList};
 use super::listen::{Listener, Listeners};
 use super::reach::{method, options, window};
 
-const DARK: &str = "(prefers-color-scheme: dark)";
 const STILL: &str = "(prefers-reduced-motion: reduce)";
-
-/// Whether the phone is set to dark colours.
-pub fn prefers_dark() -> bool {
-    query(DARK).is_some_and(|query| query.matches())
-}
 
 /// Whether the person asked for little movement.
 pub fn prefers_reduced_motion() -> bool {
-    query(STILL).is_some_and(|query| query.matches())
+    media_matches(STILL)
 }
 
-/// Calls `f` when either of these was set otherwise.
-pub fn on_preference_change(f: impl Fn() + Clone + 'static) -> Listeners {
-    [DARK, STILL]
-        .into_iter()
-        .filter_map(query)
-        .map(|query| {
-            let f = f.clone();
-            Listener::new(&query, "change", move |_| f())
-        })
-        .collect::<Vec<_>>()
-        .into()
+/// Whether a media query holds now (CSS, Media Queries); false where the browser does not know it.
+pub fn media_matches(media: &str) -> bool {
+    query(media).is_some_and(|query| query.matches())
+}
+
+/// Calls `f` with whether a media query holds, each time that this changes.
+pub fn on_media_change(media: &str, f: impl Fn(bool) + 'static) -> Listeners {
+    let Some(query) = query(media) else {
+        return Listeners::default();
+    };
+    let asked = query.clone();
+    vec![Listener::new(&query, "change", move |_| f(asked.matches()))].into()
 }
 
 /// Asks the phone to vibrate: on, off, on… in milliseconds. False where it said no at once;

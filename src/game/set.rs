@@ -595,6 +595,15 @@ impl SetPlay {
         self.stood.iter().map(|s| s.score)
     }
 
+    /// Each point that counts, by the entry that gave it, with the score that it led to.
+    pub fn scores_by_entry(&self) -> impl Iterator<Item = (u32, Score)> + '_ {
+        let counts = self.points.iter().filter(|p| p.cancelled_by.is_none());
+        counts.scan(self.base, |score, point| {
+            *score = score.plus(point.to);
+            Some((point.entry, *score))
+        })
+    }
+
     /// The last rally that still counts, one stopped for a fault found late among them: its place
     /// among the points.
     #[must_use]

@@ -117,6 +117,8 @@ pub const ABOUT: &str = "What this app does not replace";
 pub const BEFORE: &str = "Before the match";
 /// Title of a screen.
 pub const LOG: &str = "Match log";
+/// From its latest entries to all of them.
+pub const WHOLE_LOG: &str = "Show all";
 /// Title of a screen.
 pub const SHEET: &str = "Sheet";
 /// A newer version waits.

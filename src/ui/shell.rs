@@ -44,6 +44,7 @@ pub struct Shell {
     pub opened: Opened,
     /// How far down each screen was scrolled when it was left, by its address.
     places: StoredValue<HashMap<String, f64>>,
+    roomy: RwSignal<bool>,
 }
 
 /// The shell of this page.
@@ -56,6 +57,10 @@ pub fn use_shell() -> Shell {
 }
 
 const THEME: &str = "theme";
+
+/// From here on there is room beside the court for what a phone shows in turn: a tablet either way up, and
+/// more. The style sheets ask the same (`style/wide.css`).
+const ROOMY: &str = "(min-width: 45rem) and (min-height: 34rem)";
 
 impl Shell {
     fn begin(session: Session) -> Shell {
@@ -76,6 +81,7 @@ impl Shell {
             trail: StoredValue::new(Vec::new()),
             opened: Opened::begin(),
             places: StoredValue::new(HashMap::new()),
+            roomy: RwSignal::new(device::media_matches(ROOMY)),
         };
         device::keep_scroll_by_hand();
         let offline = shell.offline;
@@ -176,6 +182,12 @@ impl Shell {
     /// Tells screen readers, when they are next silent.
     pub fn news(self, text: String) {
         self.news.set(text);
+    }
+
+    /// Whether there is room beside the court for what a phone shows in turn.
+    #[must_use]
+    pub fn is_roomy(self) -> bool {
+        self.roomy.get()
     }
 
     /// Light or dark, as chosen.
@@ -292,7 +304,9 @@ fn Frame() -> impl IntoView {
         }
     });
     let listening = device::on_hash_change(move |hash| shell.came_to(Screen::of_hash(&hash)));
-    let _listening = StoredValue::new_local((restored, listening, device::drop_stray_presses()));
+    let room = device::on_media_change(ROOMY, move |roomy| shell.roomy.set(roomy));
+    let _listening =
+        StoredValue::new_local((restored, listening, room, device::drop_stray_presses()));
 
     // Outward only: the storage is asked for what the address names, the window is named.
     Effect::new(move |_| {

@@ -44,6 +44,7 @@ mod tally;
 mod trials;
 mod versions;
 mod whole_match;
+mod wide;
 mod with_everything;
 
 use std::panic::{catch_unwind, AssertUnwindSafe};
@@ -87,6 +88,7 @@ const FILES: &[&[Test]] = &[
     pages::TESTS,
     taken_back::TESTS,
     in_sight::TESTS,
+    wide::TESTS,
     incidents::TESTS,
     beforehand::TESTS,
     finger::TESTS,

@@ -30,8 +30,20 @@ pub const TESTS: &[Test] = &[
     },
 ];
 
-/// An ordinary phone, the smallest one, and the first one lying.
-const SIZES: [(u32, u32); 3] = [(360, 740), (320, 568), (740, 360)];
+/// An ordinary phone, the smallest one, a large one, the first one lying, a tablet both ways, and a desk.
+const SIZES: [(u32, u32); 7] = [
+    (360, 740),
+    (320, 568),
+    (390, 844),
+    (740, 360),
+    (820, 1180),
+    (1180, 820),
+    (1440, 900),
+];
+
+/// Those of them on which a machine looks for hindrances: one where things stand below each other, one where
+/// they stand beside each other.
+const CLASSES: [(u32, u32); 2] = [(1180, 820), (360, 740)];
 
 /// What is too small for a thumb, by its words: less than 48 CSS pixels either way (our own
 /// measure, product principle). A label counts as part of its field, a line of text as text.
@@ -89,12 +101,13 @@ impl Look {
                 json!([theme]),
             );
             for (width, height) in SIZES.into_iter().rev() {
+                let in_class = CLASSES.contains(&(width, height));
+                // Neither of the measures depends on the theme.
+                if theme == "dark" && !in_class {
+                    continue;
+                }
                 browser.screen(width, height);
                 for (what, script) in [("small", SMALL), ("wide", WIDE)] {
-                    // Neither depends on the theme.
-                    if theme == "dark" {
-                        continue;
-                    }
                     let found = browser.run(script, json!([]));
                     for line in found.as_array().into_iter().flatten() {
                         let line = line.as_str().unwrap_or_default();
@@ -103,13 +116,15 @@ impl Look {
                     }
                 }
                 browser.picture(&format!("{name}-{width}x{height}-{theme}"));
-            }
-            match browser.hindrances() {
-                Ok(all) => self.wrong.extend(
-                    all.into_iter()
-                        .map(|line| format!("{name} {theme}, accessibility: {line}")),
-                ),
-                Err(why) => self.without_rules = Some(why),
+                if !in_class {
+                    continue;
+                }
+                match browser.hindrances() {
+                    Ok(all) => self.wrong.extend(all.into_iter().map(|line| {
+                        format!("{name} {width}x{height} {theme}, accessibility: {line}")
+                    })),
+                    Err(why) => self.without_rules = Some(why),
+                }
             }
         }
     }

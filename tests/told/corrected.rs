@@ -49,6 +49,24 @@ fn tally_a_miscounted_score_is_put_right() {
     story.rallies("A").score(3, 2);
 }
 
+/// Beside each point that counts stands the score that it led to; a cancelled one led to none (our own: the
+/// running log beside the court says so).
+#[test]
+fn each_point_that_counts_leads_to_a_score() {
+    let mut story = tally();
+    story.rallies("AABA").enter(to(2, 2, Some(B))).rallies("A");
+    let play = story.replay().state().play().expect("playing");
+    let scores: Vec<_> = play.scores_by_entry().collect();
+    let led_to = [
+        (3, score(1, 0)),
+        (4, score(2, 0)),
+        (5, score(2, 1)),
+        (7, score(2, 2)),
+        (8, score(3, 2)),
+    ];
+    assert_eq!(scores, led_to);
+}
+
 /// What was taken over can have been miscounted as well.
 #[test]
 fn tally_a_score_that_was_taken_over_is_put_right() {

@@ -13,6 +13,7 @@ use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
 use crate::session::use_session;
+use crate::shell::use_shell;
 use crate::widgets::afterwards::{after_the_frame, afterwards, by_and_by};
 use device::local_time;
 use game::entry::Check;
@@ -48,8 +49,10 @@ const AT_A_TIME: usize = 3;
 pub(super) fn PlanList() -> impl IntoView {
     let session = use_session();
     let steps = Steps::of(session);
+    // Where there is room for a step beside the plan, the next one stands there from the beginning.
+    let beside = untrack(|| use_shell().is_roomy());
     let opened = Opened {
-        step: RwSignal::new(None),
+        step: RwSignal::new(untrack(|| steps.next()).filter(|_| beside)),
         wanted: RwSignal::new(None),
     };
     provide_context(opened);

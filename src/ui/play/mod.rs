@@ -17,6 +17,7 @@ mod held;
 mod hurt;
 mod last;
 mod late;
+mod log_beside;
 mod log_list;
 mod menu;
 mod more;
@@ -101,6 +102,7 @@ fn Floor() -> impl IntoView {
     let court = use_court();
     court.close_panel();
     let session = use_session();
+    let shell = use_shell();
     let strip = NodeRef::<html::Div>::new();
     // What is new stands at the top of the strip. One that was not moved is left alone: to move it, the
     // browser would have to lay out the page at once.
@@ -179,6 +181,14 @@ fn Floor() -> impl IntoView {
                     {move || screens::panel(court.panel())}
                 </div>
             </div>
+            {afterwards(move || {
+                view! {
+                    <Show when=move || shell.is_roomy() && !court.is_glance()>
+                        <log_beside::LogBeside />
+                    </Show>
+                }
+                    .into_any()
+            })}
         </div>
         <glance::Lock />
     }
@@ -266,11 +276,12 @@ fn AfterRally() -> impl IntoView {
             <last::Last />
             <stopped::Stopped />
             <due::Prompts />
-            <time_out::Running />
             {signal_card::announced()}
             <tally::FirstService />
             <service::Service />
             {afterwards(|| view! { <reasons::Reasons /> }.into_any())}
+            // It lies at the foot of the strip, so that neither its coming nor its going moves a reason.
+            <time_out::Running />
         </div>
     }
 }

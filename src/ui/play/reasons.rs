@@ -157,7 +157,7 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
     let legend = opens
         .is_none()
         .then(|| view! { <p class="muted">{words}</p> });
-    let tab = |group: Group| {
+    let tab = move |group: Group| {
         let tap = move |_| {
             let entry = tapped.talked.get_untracked().map(|t| t.entry);
             tapped.group.set(entry.map(|entry| (entry, group)));
@@ -174,13 +174,32 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
         }
         .into_any()
     };
+    let shell = use_shell();
+    // Where there is room all groups stand open, each under its name.
+    let whole = move |group: Group| {
+        view! {
+            <section class="whole-group" aria-label=text::group(group)>
+                <h2>{text::group(group)}</h2>
+                {causes(tapped, group)}
+            </section>
+        }
+        .into_any()
+    };
     view! {
         <section class="reasons" aria-label=words>
             {legend}
-            <div class="groups" role="group" aria-label=text::GROUPS>
-                {Group::ALL.map(tab).into_iter().collect_view()}
-            </div>
-            {move || open.get().map(|group| causes(tapped, group))}
+            {move || {
+                if shell.is_roomy() {
+                    return Vec::from(Group::ALL.map(whole)).into_any();
+                }
+                view! {
+                    <div class="groups" role="group" aria-label=text::GROUPS>
+                        {Group::ALL.map(tab).into_iter().collect_view()}
+                    </div>
+                    {move || open.get().map(|group| causes(tapped, group))}
+                }
+                    .into_any()
+            }}
         </section>
     }
     .into_any()

@@ -3,13 +3,16 @@
 use leptos::prelude::*;
 
 use crate::session::{use_session, Session};
-use crate::widgets::count_down::CountDown;
+use crate::widgets::count_down::{left_ms, CountDown};
 use game::{Kind, RunningTimer, Timed};
 
 /// Ends a count-down.
 pub fn end(session: Session, running: &RunningTimer) {
     session.tell(Kind::Timer(running.timer.stopped()));
 }
+
+/// Milliseconds for which a count-down that is over says so; then it goes by itself.
+const SAYS_OVER_MS: i64 = 15_000;
 
 /// The count-downs that run since the last rally.
 #[component]
@@ -29,8 +32,13 @@ pub fn Running() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
+    let shown = Memo::new(move |_| {
+        let mut shown = running.get();
+        shown.retain(|timer| left_ms(session, timer) > -SAYS_OVER_MS);
+        shown
+    });
     view! {
-        <For each=move || running.get() key=|t| t.entry let:timer>
+        <For each=move || shown.get() key=|t| t.entry let:timer>
             <Line timer />
         </For>
     }
