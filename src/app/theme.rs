@@ -1,6 +1,6 @@
-//! Light or dark, as chosen on this phone.
+//! Light, dark or sunlight, as chosen on this phone.
 
-/// Light or dark.
+/// The colours of the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Theme {
     /// As the phone has it.
@@ -9,11 +9,13 @@ pub enum Theme {
     Light,
     /// Dark.
     Dark,
+    /// The highest contrast, for outdoor courts and weak screens.
+    Sunlight,
 }
 
 impl Theme {
     /// All of them.
-    pub const ALL: [Theme; 3] = [Theme::System, Theme::Light, Theme::Dark];
+    pub const ALL: [Theme; 4] = [Theme::System, Theme::Light, Theme::Dark, Theme::Sunlight];
 
     /// The name in the settings and in the style sheets.
     #[must_use]
@@ -22,6 +24,7 @@ impl Theme {
             Theme::System => "system",
             Theme::Light => "light",
             Theme::Dark => "dark",
+            Theme::Sunlight => "sunlight",
         }
     }
 }

@@ -108,7 +108,7 @@ pub const THE_RECORD: &str = "The record";
 /// Heading.
 pub const SETTINGS: &str = "This phone";
 /// Legend.
-pub const THEME: &str = "Light or dark";
+pub const THEME: &str = "Colours";
 /// Title of a screen.
 pub const ABOUT_TITLE: &str = "About";
 /// The way to it.
@@ -503,6 +503,7 @@ pub const fn theme(theme: Theme) -> &'static str {
         Theme::System => "Same as the phone",
         Theme::Light => "Light",
         Theme::Dark => "Dark",
+        Theme::Sunlight => "Sunlight",
     }
 }
 

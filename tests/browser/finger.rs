@@ -147,13 +147,13 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     referee.browser().find("#panel-title");
     // Those who are an answer are marked, and nobody else.
     let marked = "['left', 'right'].map((side) =>
-        getComputedStyle(document.querySelector(`#half-${side} .spot`)).outlineStyle)";
+        getComputedStyle(document.querySelector(`#half-${side} .spot`)).backgroundColor)";
     referee.browser().wait_until(
         "the team's players are marked",
-        &format!("{marked}.join() === 'solid,none'"),
+        &format!("(([left, right]) => left !== right && right === 'rgba(0, 0, 0, 0)')({marked})"),
     );
-    // A player of the other team is no answer, and no point.
-    referee.tap_player(Side::Right, 4);
+    // The other team's half is no answer, and no point.
+    referee.taps(&[Side::Right], 0);
     referee.reads_at("#due", "No point:");
     referee.browser().picture("court-asked");
     referee.tap_player(Side::Left, 4);

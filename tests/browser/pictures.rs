@@ -95,7 +95,7 @@ impl Look {
     fn at(&mut self, referee: &mut Referee, name: &str) {
         referee.still();
         let browser = referee.browser();
-        for theme in ["dark", "light"] {
+        for theme in ["sunlight", "dark", "light"] {
             browser.run(
                 "document.documentElement.dataset.theme = arguments[0];",
                 json!([theme]),
@@ -103,7 +103,7 @@ impl Look {
             for (width, height) in SIZES.into_iter().rev() {
                 let in_class = CLASSES.contains(&(width, height));
                 // Neither of the measures depends on the theme.
-                if theme == "dark" && !in_class {
+                if theme != "light" && !in_class {
                     continue;
                 }
                 browser.screen(width, height);
