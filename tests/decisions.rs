@@ -19,6 +19,8 @@ mod net;
 mod positions;
 #[path = "decisions/service.rs"]
 mod service;
+#[path = "decisions/situations.rs"]
+mod situations;
 
 use learn::{Call, End, Foot, Ruling, Spot};
 use rules::{Cause, Signal};

@@ -370,6 +370,8 @@ fn the_page_begins_in_the_words_of_the_start_screen() {
         text::NEW_MATCH_MORE,
         text::QUICK_TALLY,
         text::QUICK_TALLY_MORE,
+        text::LEARN,
+        text::LEARN_MORE,
         text::DESK,
         text::DESK_MORE,
         text::SIGNALS,

@@ -21,12 +21,14 @@ mod local;
 mod local_time;
 mod lock;
 mod persist;
+mod pointer;
 mod press;
 mod reach;
 mod screen;
 mod settings;
 mod share;
 mod speech;
+mod style;
 mod tabs;
 mod trouble;
 mod turn;
@@ -43,6 +45,7 @@ pub use listen::{
 pub use local_time::{local_time, ms_of, offset_minutes};
 pub use lock::{Held, WriterLock};
 pub use persist::{ask_to_keep, is_kept, room};
+pub use pointer::hold_pointer;
 pub use press::drop_stray_presses;
 pub use screen::{
     bring_into_sight, focus_if_lost, focus_on, go_in_history, hash, history_mark,
@@ -56,6 +59,7 @@ pub use share::{
     HandOverTrouble, Handed, Parcel, PickedFile,
 };
 pub use speech::{on_voices, Voice};
+pub use style::load_style;
 pub use tabs::Tabs;
 pub use turn::Turn;
 pub use wake::{Wake, WakeState};

@@ -22,6 +22,7 @@ mod ruling;
 mod scene;
 mod screen;
 mod service;
+mod situations;
 
 pub use attack::{attack, Attack, Attacked, Row};
 pub use block::{block, Block, Blocked, Blocker};
@@ -46,4 +47,9 @@ pub use screen::{screen, Body, Screen};
 pub use service::{
     server_in_order, service_at_the_net, service_execution, service_foot, service_time,
     ServiceExecution,
+};
+pub use situations::{
+    antenna_rod, edition_of, feet_at, formation, receiver_view, server_feet, service_path, shoe,
+    Decided, Dial, Reading, Scale, Situation, Topic, Values, ANTENNA_ABOVE, CROSSED_NET, HIT_DEPTH,
+    HIT_HEIGHT, PLAYERS, SHOE_HALF_WIDTH, SHOE_LENGTH,
 };

@@ -16,6 +16,7 @@ mod signals;
 pub mod before;
 pub mod desk;
 pub mod hand_over;
+pub mod learn;
 pub mod review;
 pub mod sheet;
 
@@ -81,6 +82,10 @@ pub const CONTINUE: &str = "Continue";
 pub const DESK: &str = "Desk";
 /// What it is for.
 pub const DESK_MORE: &str = "Check, compare, rank";
+/// To what there is to learn, and the title of its first page.
+pub const LEARN: &str = "Learn";
+/// What it is.
+pub const LEARN_MORE: &str = "Signals, decisions, court, jobs";
 /// What the signals are.
 pub const SIGNALS_ARE: &str = "All hand signals";
 /// Heading.

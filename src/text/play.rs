@@ -267,6 +267,8 @@ pub const fn cause_does_not_fit(server_lost: bool) -> &'static str {
 pub const SIGNAL: &str = "Signal";
 /// Opens the reasons again.
 pub const OTHER_REASON: &str = "Other reason";
+/// To the page on which such a decision can be tried.
+pub const HOW_TO_DECIDE: &str = "How to decide it";
 
 /// The panel.
 pub const REPLAY_TITLE: &str = "Replay the rally";

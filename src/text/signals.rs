@@ -9,7 +9,7 @@ pub const SIGNALS: &str = "Signals";
 pub const SIGNALS_MORE: &str = "Every official hand signal, as in a mirror: the arm on the left of the \
     picture is your left arm. Make a signal with one arm on the side of the team it concerns (30.1).";
 /// One after the other, the name hidden.
-pub const LEARN: &str = "Learn them one by one";
+pub const LEARN_ONE_BY_ONE: &str = "Learn them one by one";
 /// Shows what a drawing means.
 pub const SHOW_NAME: &str = "What is it?";
 /// The next drawing.

@@ -8,6 +8,7 @@
 pub mod before;
 pub mod desk;
 pub mod hand_over;
+mod learn;
 mod parts;
 pub mod play;
 pub mod review;
@@ -16,7 +17,6 @@ pub mod session;
 pub mod sheet_view;
 mod shelf;
 pub mod shell;
-mod signals;
 pub mod start;
 mod turns;
 pub mod widgets;

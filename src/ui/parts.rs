@@ -20,11 +20,16 @@ pub enum Part {
     Record,
     /// The coordinator's desk, and the review of a match.
     Desk,
+    /// What there is to learn: the book.
+    Learn,
 }
+
+/// The style sheet of the learning screens, which the page names and does not load.
+const STYLE: &str = "learn-style";
 
 impl Part {
     /// In the order in which somebody may want them.
-    const ALL: [Part; 3] = [Part::Record, Part::Around, Part::Desk];
+    const ALL: [Part; 4] = [Part::Record, Part::Around, Part::Learn, Part::Desk];
 
     /// Loads it: all functions of the part, since each notes for itself that it is there.
     async fn load(self) -> Result<(), SplitLoaderError> {
@@ -38,6 +43,12 @@ impl Part {
                 screens::load_record().await
             }
             Part::Desk => screens::load_desk().await,
+            Part::Learn => {
+                screens::load_learn().await?;
+                // Its screens are drawn without their style where that does not come.
+                device::load_style(STYLE).await;
+                Ok(())
+            }
         }
     }
 }

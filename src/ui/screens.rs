@@ -6,12 +6,12 @@ use wasm_split_helpers::{wasm_split, SplitLoaderError};
 
 use super::before::{Before, BetweenSets, NewMatch};
 use super::hand_over::{HandOver, Receive};
+use super::learn;
 use super::parts::{of_part, Part};
 use super::play::{self, LogList, Panel, Play};
 use super::review;
 use super::sheet_view::SheetScreen;
 use super::shell::Screen;
-use super::signals::Signals;
 use super::start::{self, About, Library, Start};
 use crate::desk::{self, Place};
 
@@ -26,8 +26,11 @@ pub fn show(screen: &Screen) -> AnyView {
         Screen::Sheet { .. } => of_part(Part::Record, || record(Record::Sheet)),
         Screen::HandOver { .. } => of_part(Part::Record, || record(Record::HandOver)),
         Screen::Receive => of_part(Part::Record, || record(Record::Receive)),
-        Screen::Signals => of_part(Part::Record, || record(Record::Signals)),
         Screen::About => of_part(Part::Record, || record(Record::About)),
+        Screen::Learn { place } => {
+            let place = place.clone();
+            of_part(Part::Learn, move || learn_screen(place.clone()))
+        }
         Screen::Review { .. } => of_part(Part::Desk, || desk_screen(DeskScreen::Review)),
         Screen::Desk(place) => {
             let place = place.clone();
@@ -86,7 +89,6 @@ pub(crate) enum Record {
     Sheet,
     HandOver,
     Receive,
-    Signals,
     About,
 }
 
@@ -97,9 +99,13 @@ pub(crate) fn record(what: Record) -> Result<AnyView, SplitLoaderError> {
         Record::Sheet => view! { <SheetScreen /> }.into_any(),
         Record::HandOver => view! { <HandOver /> }.into_any(),
         Record::Receive => view! { <Receive /> }.into_any(),
-        Record::Signals => view! { <Signals /> }.into_any(),
         Record::About => view! { <About /> }.into_any(),
     })
+}
+
+#[wasm_split(learn, preload(load_learn), fallible)]
+pub(crate) fn learn_screen(place: String) -> Result<AnyView, SplitLoaderError> {
+    Ok(learn::show(&place))
 }
 
 pub(crate) enum DeskScreen {

@@ -42,6 +42,8 @@ pub struct Shell {
     trail: StoredValue<Vec<Screen>>,
     /// What is open on this screen: the phone's back button closes it first.
     pub opened: Opened,
+    /// What the page of the learning screens that shows is called.
+    lesson: RwSignal<&'static str>,
     /// How far down each screen was scrolled when it was left, by its address.
     places: StoredValue<HashMap<String, f64>>,
     roomy: RwSignal<bool>,
@@ -80,6 +82,7 @@ impl Shell {
             worker: StoredValue::new_local(None),
             trail: StoredValue::new(Vec::new()),
             opened: Opened::begin(),
+            lesson: RwSignal::new(text::LEARN),
             places: StoredValue::new(HashMap::new()),
             roomy: RwSignal::new(device::media_matches(ROOMY)),
         };
@@ -131,9 +134,11 @@ impl Shell {
     fn up(self) {
         let here = self.screen.get_untracked();
         let above = here.up();
-        // The signals are looked at from anywhere, and the desk opens any record.
+        // What there is to learn is looked at from anywhere, and the desk opens any record.
         let from = |behind: &Screen| {
-            *behind == above || here == Screen::Signals || matches!(behind, Screen::Desk(_))
+            *behind == above
+                || matches!(here, Screen::Learn { .. })
+                || matches!(behind, Screen::Desk(_))
         };
         if self
             .trail
@@ -177,6 +182,11 @@ impl Shell {
     #[must_use]
     pub fn screen(self) -> Screen {
         self.screen.get()
+    }
+
+    /// What the bar and the window call the learning page that shows.
+    pub fn name_lesson(self, name: &'static str) {
+        self.lesson.set(name);
     }
 
     /// Tells screen readers, when they are next silent.
@@ -315,7 +325,7 @@ fn Frame() -> impl IntoView {
             session.open(id);
         }
     });
-    let title = Memo::new(move |_| text::page_title(&heading(session, &screen.read())));
+    let title = Memo::new(move |_| text::page_title(&heading(session, shell, &screen.read())));
     // After the frame: a browser computes the style of everything new before it takes a title.
     Effect::new(move |_| {
         let title = title.get();
@@ -382,11 +392,11 @@ fn NotHere() -> impl IntoView {
     }
 }
 
-fn heading(session: Session, screen: &Screen) -> String {
+fn heading(session: Session, shell: Shell, screen: &Screen) -> String {
     match screen {
         Screen::Start => text::APP.into(),
         Screen::NewMatch => text::NEW_MATCH.into(),
-        Screen::Signals => text::SIGNALS.into(),
+        Screen::Learn { .. } => shell.lesson.get().into(),
         Screen::About => text::ABOUT_TITLE.into(),
         Screen::Before { .. } => text::BEFORE.into(),
         Screen::Log { .. } => text::LOG.into(),
@@ -409,7 +419,7 @@ fn Bar() -> impl IntoView {
     let on_court = Memo::new(move |_| {
         matches!(shell.screen(), Screen::Play { .. }) && session.state().heading().is_some()
     });
-    let title = Memo::new(move |_| heading(session, &shell.screen()));
+    let title = Memo::new(move |_| heading(session, shell, &shell.screen()));
     // Whoever listens to the page begins anew at the heading of each new screen.
     Effect::new(move |before: Option<Screen>| {
         let screen = shell.screen();

@@ -376,6 +376,18 @@ impl Browser {
         self.tap(|browser| browser.find_named(name));
     }
 
+    /// Presses a key and lets it go, by its code point in the table of WebDriver, on whatever has the focus.
+    pub fn press_key(&mut self, key: char) {
+        self.must(Command::Act(json!([
+            { "type": "key", "id": "keys", "actions": [
+                { "type": "keyDown", "value": key.to_string() },
+                { "type": "keyUp", "value": key.to_string() },
+            ] },
+        ])));
+        self.must(Command::LetGo);
+        self.see();
+    }
+
     /// Types into a field, replacing what it holds.
     pub fn write(&mut self, element: &Element, text: &str) {
         let Element(reference) = element;

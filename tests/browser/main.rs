@@ -9,6 +9,7 @@
 mod at_a_glance;
 mod beforehand;
 mod bench;
+mod book;
 mod briefed;
 mod camera;
 mod captains;
@@ -99,6 +100,7 @@ const FILES: &[&[Test]] = &[
     tally::TESTS,
     versions::TESTS,
     files::TESTS,
+    book::TESTS,
     briefed::TESTS,
     library::TESTS,
     sealed::TESTS,

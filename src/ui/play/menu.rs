@@ -200,7 +200,7 @@ fn choices(
             Line::Lock => court.locked.set(true),
             Line::Log => to(|id| Screen::Log { id }),
             Line::Sheet => to(|id| Screen::Sheet { id }),
-            Line::Signals => to(|_| Screen::Signals),
+            Line::Signals => to(|_| Screen::signals()),
             Line::Export => export(&session.log(), &session.state_now(), &session.unread()),
             Line::Suspend => court.open(Panel::Suspend),
             Line::TimeUp => {

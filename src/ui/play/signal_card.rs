@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::reasons::Talked;
 use crate::session::{use_session, Session};
+use crate::shell::{use_shell, Screen};
 use crate::widgets::afterwards::afterwards;
 use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
 use crate::widgets::signal_figure::SignalFigure;
@@ -60,6 +61,7 @@ pub fn SignalCard(
     again: RwSignal<Option<u32>>,
 ) -> impl IntoView {
     let session = use_session();
+    let shell = use_shell();
     let court = use_court();
     let Some(Talked {
         entry,
@@ -107,6 +109,14 @@ pub fn SignalCard(
                 <span class="chosen">{text::cause(cause, session.state_now().rules())}</span>
                 <button type="button" class="button small" on:click=move |_| again.set(Some(entry))>
                     {text::OTHER_REASON}
+                </button>
+                <button
+                    type="button"
+                    class="button small"
+                    id="decide"
+                    on:click=move |_| shell.go(Screen::decision(cause))
+                >
+                    {text::HOW_TO_DECIDE}
                 </button>
             </div>
             {afterwards(move || {

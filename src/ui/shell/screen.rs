@@ -1,6 +1,7 @@
 //! The screens and their addresses.
 
 use crate::desk;
+use rules::Cause;
 
 /// The screens.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -36,8 +37,11 @@ pub enum Screen {
     },
     /// A record comes in by camera.
     Receive,
-    /// The official hand signals.
-    Signals,
+    /// A page of what there is to learn; the part of the program that shows it reads which one.
+    Learn {
+        /// What stands behind `#/learn/`; empty for the first of them.
+        place: String,
+    },
     /// The look back on a match.
     Review {
         /// The match.
@@ -50,6 +54,22 @@ pub enum Screen {
 }
 
 impl Screen {
+    /// The official hand signals.
+    #[must_use]
+    pub fn signals() -> Screen {
+        Screen::Learn {
+            place: "signals".into(),
+        }
+    }
+
+    /// What there is to read and try about something that is decided in a rally.
+    #[must_use]
+    pub fn decision(cause: Cause) -> Screen {
+        Screen::Learn {
+            place: format!("decisions/{}", cause.code()),
+        }
+    }
+
     /// The part of the address after `#/`.
     #[must_use]
     pub fn hash(&self) -> String {
@@ -62,7 +82,8 @@ impl Screen {
             Screen::Sheet { id } => format!("/sheet/{id}"),
             Screen::HandOver { id } => format!("/hand-over/{id}"),
             Screen::Receive => "/receive".into(),
-            Screen::Signals => "/signals".into(),
+            Screen::Learn { place } if place.is_empty() => "/learn".into(),
+            Screen::Learn { place } => format!("/learn/{place}"),
             Screen::Review { id } => format!("/review/{id}"),
             Screen::Desk(place) => format!("/desk{}", place.hash()),
             Screen::About => "/about".into(),
@@ -76,7 +97,11 @@ impl Screen {
         let name = words.next().unwrap_or_default();
         match (name, words.next().map(str::to_owned)) {
             ("new", None) => Screen::NewMatch,
-            ("signals", None) => Screen::Signals,
+            ("learn", place) => Screen::Learn {
+                place: place.unwrap_or_default(),
+            },
+            // As it stood in older addresses.
+            ("signals", None) => Screen::signals(),
             ("about", None) => Screen::About,
             ("receive", None) => Screen::Receive,
             ("hand-over", Some(id)) => Screen::HandOver { id },
@@ -103,7 +128,7 @@ impl Screen {
             Screen::Start
             | Screen::NewMatch
             | Screen::Receive
-            | Screen::Signals
+            | Screen::Learn { .. }
             | Screen::Desk(_)
             | Screen::About => None,
         }
@@ -116,6 +141,12 @@ impl Screen {
             Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
             Screen::Review { id } => Screen::Sheet { id: id.clone() },
             Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(desk::Place::List),
+            Screen::Learn { place } if !place.is_empty() => Screen::Learn {
+                place: match place.rsplit_once('/') {
+                    Some((above, _)) => above.to_owned(),
+                    None => String::new(),
+                },
+            },
             _ => Screen::Start,
         }
     }
@@ -130,7 +161,7 @@ impl Screen {
             Screen::Sheet { .. } => "sheet",
             Screen::HandOver { .. } => "hand-over",
             Screen::Receive => "receive",
-            Screen::Signals => "signals",
+            Screen::Learn { .. } => "learn",
             Screen::Review { .. } => "review",
             Screen::Desk(_) => "desk",
             Screen::About => "about",

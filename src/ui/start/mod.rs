@@ -78,6 +78,15 @@ pub fn Start() -> impl IntoView {
                 </button>
             </div>
             <div class="start-ways">
+                <button
+                    type="button"
+                    class="button"
+                    id="to-learn"
+                    on:click=move |_| shell.go(Screen::Learn { place: String::new() })
+                >
+                    <strong>{text::LEARN}</strong>
+                    <span>{text::LEARN_MORE}</span>
+                </button>
                 <a class="button" id="to-desk" href=format!("#{}", desk.hash()) on:click=to_desk>
                     <strong>{text::DESK}</strong>
                     <span>{text::DESK_MORE}</span>
@@ -86,7 +95,7 @@ pub fn Start() -> impl IntoView {
                     type="button"
                     class="button"
                     id="to-signals"
-                    on:click=move |_| shell.go(Screen::Signals)
+                    on:click=move |_| shell.go(Screen::signals())
                 >
                     <strong>{text::SIGNALS}</strong>
                     <span>{text::SIGNALS_ARE}</span>

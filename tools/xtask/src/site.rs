@@ -1,4 +1,4 @@
-//! Puts the page together: hashed names, one style sheet, icons, and the list that the service
+//! Puts the page together: hashed names, style sheets, icons, and the list that the service
 //! worker keeps.
 //!
 //! Sources name each other plainly, as `"./loader.js"` in double quotes. Every file but the
@@ -33,6 +33,9 @@ const PICTURES: &str = "screens";
 /// Sheets that must come before the others, if they are there; the rest follow by name.
 const FIRST_SHEETS: [&str; 2] = ["tokens.css", "base.css"];
 
+/// Sheets that stand alone: their part of the program loads them, and the start does without.
+const LATER_SHEETS: [&str; 1] = ["learn.css"];
+
 /// The line in `assets/sw.js` that gives way to the list.
 const LIST_MARK: &str = "const FILES = [];";
 /// The line in `assets/sw.js` that gives way to the version.
@@ -57,7 +60,11 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
         std::fs::read(&reader).map_err(|e| format!("Cannot read {}: {e}.", reader.display()))?;
     let module = bind(read_compiled, READER, build)?;
     site.add_module(READER, module.glue, module.wasm);
-    site.add_hashed("style.css", styles(&tree.root.join("style"))?.into_bytes());
+    let style = tree.root.join("style");
+    site.add_hashed("style.css", styles(&style)?.into_bytes());
+    for name in LATER_SHEETS {
+        site.add_hashed(name, read(&style.join(name))?.into_bytes());
+    }
     let drawing = read(&assets.join("icon.svg"))?;
     for (name, png) in Icon::read(&drawing)?.pngs() {
         site.add_hashed(name, png);
@@ -228,7 +235,7 @@ fn ours_to_replace(out: &Path) -> Outcome<()> {
     ))
 }
 
-/// All sheets as one, each under its name.
+/// All sheets that the start needs as one, each under its name.
 fn styles(folder: &Path) -> Outcome<String> {
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", folder.display());
     let mut names = Vec::new();
@@ -238,7 +245,7 @@ fn styles(folder: &Path) -> Outcome<String> {
             .file_name()
             .to_string_lossy()
             .into_owned();
-        if name.ends_with(".css") {
+        if name.ends_with(".css") && !LATER_SHEETS.contains(&name.as_str()) {
             names.push(name);
         }
     }

@@ -1,0 +1,355 @@
+//! The book: every page by its own address, every decision tried by finger, by key and by step, and the way
+//! from a reason on the court to its page and back. What the page says is compared with what the decision
+//! functions say natively.
+
+use learn::{Dial, Scale, Situation, Topic, Values};
+use rules::Cause;
+use serde_json::json;
+use text::learn as words;
+
+use crate::kept::begun;
+use crate::referee::{Referee, Side, A};
+use crate::stage::Stage;
+use crate::{Ran, Test, ALL};
+
+/// The tests of this file.
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "book_every_decision_can_be_tried_by_step_and_by_choice",
+        engines: ALL,
+        run: by_step_and_by_choice,
+    },
+    Test {
+        name: "book_every_handle_can_be_dragged",
+        engines: ALL,
+        run: every_handle_is_dragged,
+    },
+    Test {
+        name: "book_a_slider_follows_the_keys",
+        engines: ALL,
+        run: a_slider_follows_the_keys,
+    },
+    Test {
+        name: "book_leads_from_a_reason_to_its_page_and_back_into_the_match",
+        engines: ALL,
+        run: from_a_reason_and_back,
+    },
+    Test {
+        name: "book_is_found_from_the_start_and_every_address_leads_to_its_page",
+        engines: ALL,
+        run: every_address,
+    },
+];
+
+/// Arrow keys, as WebDriver numbers them.
+const ARROW_RIGHT: char = '\u{E014}';
+const ARROW_LEFT: char = '\u{E012}';
+
+/// Opens a learning page by its address, in a page that is loaded already.
+fn open(referee: &mut Referee, place: &str) {
+    let here = referee.stage.url();
+    referee.browser().goto(&format!("{here}#/learn/{place}"));
+    referee.stage.started();
+}
+
+/// The part of a page that shows a situation.
+fn board(situation: Situation) -> String {
+    format!("#board-{}", format!("{situation:?}").to_lowercase())
+}
+
+/// Waits until the lines of a situation say what the decision functions say of it.
+fn decides(referee: &mut Referee, situation: Situation, set: &Values) {
+    let expected: Vec<String> = situation
+        .decide(set)
+        .iter()
+        .map(|decided| {
+            let reading = words::reading(decided.reading);
+            let call = words::call(decided);
+            format!("{reading} {call}").trim().to_owned()
+        })
+        .collect();
+    let shown = format!(
+        "JSON.stringify([...document.querySelectorAll('{} .call')].map((e) => e.innerText.replace(/\\s+/g, ' ').trim()))",
+        board(situation)
+    );
+    referee.browser().wait_until(
+        &format!("{situation:?} decides {expected:?} for {set:?}"),
+        &format!("{shown} === {}", json!(json!(expected).to_string())),
+    );
+}
+
+/// How a control stands, as a screen reader hears it.
+fn heard(referee: &mut Referee, situation: Situation, dial: Dial, set: &Values) {
+    let expected = words::set_to(dial, set.get(dial));
+    referee.browser().wait_until(
+        &format!("{dial:?} says {expected:?}"),
+        &format!(
+            "document.querySelector({})?.getAttribute('aria-valuetext') === {}",
+            json!(slider(situation, dial)),
+            json!(expected)
+        ),
+    );
+}
+
+fn slider(situation: Situation, dial: Dial) -> String {
+    format!(
+        "{} input[aria-label=\"{}\"]",
+        board(situation),
+        words::dial(dial)
+    )
+}
+
+/// Chooses which of several things the controls are for, where there are several.
+fn choose_mover(referee: &mut Referee, situation: Situation, dial: Dial) {
+    if let Dial::PlayerDepth(n) | Dial::PlayerRight(n) | Dial::Hitter(n) = dial {
+        referee.tap_in(&board(situation), &words::mover(situation, n));
+    }
+}
+
+fn by_step_and_by_choice(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    for topic in Topic::ALL {
+        open(referee, &format!("decisions/{}", topic.code()));
+        referee.reads(words::look_for(topic)[0]);
+        for situation in topic.situations() {
+            let situation = *situation;
+            let mut set = situation.start();
+            decides(referee, situation, &set);
+            let dials: Vec<Dial> = set.dials().collect();
+            for dial in dials {
+                choose_mover(referee, situation, dial);
+                match dial.scale() {
+                    Scale::Metres { step, .. } | Scale::Seconds { step, .. } => {
+                        let more = format!("{}: {}", words::MORE_OF_IT, words::dial(dial));
+                        let less = format!("{}: {}", words::LESS, words::dial(dial));
+                        for (name, by) in [(&more, step), (&less, -step), (&less, -step)] {
+                            referee.tap_in(&board(situation), name);
+                            set.set(dial, set.get(dial) + by);
+                        }
+                        heard(referee, situation, dial, &set);
+                    }
+                    Scale::Choice(count) => {
+                        for choice in (0..usize::from(count)).rev() {
+                            press_choice(referee, situation, dial, choice);
+                            set.set(dial, choice as f64);
+                            decides(referee, situation, &set);
+                        }
+                    }
+                }
+                decides(referee, situation, &set);
+            }
+            referee.tap_in(&board(situation), words::AS_AT_FIRST);
+            decides(referee, situation, &situation.start());
+        }
+    }
+    Ok(())
+}
+
+/// Presses one of the choices of a control; several controls may have choices of the same words.
+fn press_choice(referee: &mut Referee, situation: Situation, dial: Dial, choice: usize) {
+    let name = words::dial(dial);
+    let found = referee.browser().run(
+        "const of = [...document.querySelectorAll(`${arguments[0]} fieldset`)]
+           .find((e) => e.querySelector('legend').innerText.trim() === arguments[1]);
+         const button = of.querySelectorAll('button')[arguments[2]];
+         document.querySelectorAll('[data-pressed-by-test]').forEach((e) => delete e.dataset.pressedByTest);
+         button.dataset.pressedByTest = '';
+         return button.innerText.trim();",
+        json!([board(situation), name, choice]),
+    );
+    assert_eq!(found, json!(words::choices(dial)[choice]));
+    referee.tap_at("[data-pressed-by-test]");
+    referee.browser().wait_until(
+        "it is chosen",
+        "document.querySelector('[data-pressed-by-test]').ariaPressed === 'true'",
+    );
+}
+
+fn every_handle_is_dragged(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut dragged = 0;
+    for topic in Topic::ALL {
+        open(referee, &format!("decisions/{}", topic.code()));
+        for situation in topic.situations() {
+            let board = board(*situation);
+            referee.browser().find(&board);
+            let count = referee.browser().value(&format!(
+                "document.querySelectorAll('{board} .handle').length"
+            ));
+            for n in 0..count.as_u64().unwrap_or(0) {
+                drag(referee, &board, n);
+                dragged += 1;
+            }
+        }
+    }
+    assert!(dragged > 25, "{dragged} handles");
+
+    // A foot that goes across, told by what is said of it.
+    open(referee, "decisions/under_net");
+    let foot = board(Situation::Foot);
+    referee.reads_at(&format!("{foot} .call"), "Play on: no fault");
+    let at = middle_of(referee, &format!("{foot} .handle"));
+    referee
+        .browser()
+        .draw(&[at, (at.0 + 30, at.1), (at.0 + 70, at.1)]);
+    referee.reads_at(
+        &format!("{foot} .call"),
+        "Under the net: point for the right team",
+    );
+    referee.browser().picture("dragged-foot");
+    Ok(())
+}
+
+fn middle_of(referee: &mut Referee, css: &str) -> (i64, i64) {
+    let at = referee.browser().run(
+        "const e = document.querySelector(arguments[0]);
+         e.scrollIntoView({ block: 'center' });
+         const box = e.getBoundingClientRect();
+         return [(box.left + box.right) / 2, (box.top + box.bottom) / 2].map(Math.round);",
+        json!([css]),
+    );
+    let of = |i: usize| at[i].as_i64().expect("a place");
+    (of(0), of(1))
+}
+
+/// Drags the handle of this number until it stands elsewhere, whichever way it goes.
+fn drag(referee: &mut Referee, board: &str, n: u64) {
+    let css = format!("{board} .handle:nth-of-type({})", n + 1);
+    let place = format!(
+        "((e) => `${{e.style.left}} ${{e.style.top}}`)(document.querySelector({}))",
+        json!(css)
+    );
+    let before = referee.browser().value(&place);
+    for (right, down) in [(60, 0), (0, 60), (-60, 0), (0, -60), (110, 60)] {
+        let (x, y) = middle_of(referee, &css);
+        let half = (x + right / 2, y + down / 2);
+        referee
+            .browser()
+            .draw(&[(x, y), half, (x + right, y + down)]);
+        if referee.browser().value(&place) != before {
+            return;
+        }
+    }
+    panic!("handle {n} of {board} does not move from {before}");
+}
+
+fn a_slider_follows_the_keys(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let (situation, dial) = (Situation::ServiceFoot, Dial::ServerDepth);
+    open(referee, "decisions/service");
+    let mut set = situation.start();
+    decides(referee, situation, &set);
+    referee.browser().find(&slider(situation, dial));
+    referee.browser().run(
+        "document.querySelector(arguments[0]).focus();",
+        json!([slider(situation, dial)]),
+    );
+    // Step by step onto the line, and off it.
+    for (key, by, times) in [
+        (ARROW_LEFT, -0.01, 6),
+        (ARROW_RIGHT, 0.01, 3),
+        (ARROW_RIGHT, 0.01, 2),
+    ] {
+        for _ in 0..times {
+            referee.browser().press_key(key);
+            set.set(dial, set.get(dial) + by);
+        }
+        heard(referee, situation, dial, &set);
+        decides(referee, situation, &set);
+    }
+    assert!(!situation.decide(&set)[0].ruling.is_fault());
+    Ok(())
+}
+
+fn from_a_reason_and_back(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("taught", begun());
+    referee.point(Side::Right);
+    referee.reason("Net", "Net touch");
+    referee.tap(&format!("Time-out {A}, 0 of 2 used"));
+    referee.reads_at(".strip", "Time-out");
+    referee.saved();
+    let before = referee.replay().entries().to_vec();
+    let left = "(() => { const [m, s] = document.querySelector('.count-down .tabular').innerText.split(':'); return m * 60 + Number(s); })()";
+    let seconds = |referee: &mut Referee| referee.browser().value(left).as_f64().expect("seconds");
+    let at_first = seconds(referee);
+    referee.tap_at("#decide");
+    referee.reads(words::look_for(Topic::NetTouch)[0]);
+    decides(referee, Situation::NetTouch, &Situation::NetTouch.start());
+    assert_eq!(
+        referee
+            .browser()
+            .value("[location.hash, document.querySelector('#heading').innerText]"),
+        json!(["#/learn/decisions/net_touch", "Net touch"])
+    );
+    // The count-down goes on in sight.
+    referee.browser().wait_until(
+        "the count-down goes on",
+        &format!("{left} < {}", at_first - 1.0),
+    );
+    referee.browser().picture("decision-during-a-time-out");
+    // To the signal and back to the match, one step at a time.
+    referee.tap_in(&board(Situation::NetTouch), "Signal 19: Net touch");
+    referee.reads("Show the net on the side at fault.");
+    referee.tap("Back");
+    referee.reads(words::look_for(Topic::NetTouch)[0]);
+    referee.tap("Back");
+    referee.browser().find("#half-left");
+    assert!(seconds(referee) < at_first - 1.0);
+    assert_eq!(referee.replay().entries(), before);
+    // And by the button above the page.
+    referee.tap_at("#decide");
+    referee.tap("Back to the match");
+    referee.browser().find("#half-left");
+    referee.point(Side::Left);
+    referee.saved();
+    assert_eq!(referee.replay().entries().len(), before.len() + 1);
+    Ok(())
+}
+
+fn every_address(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.tap_at("#to-learn");
+    referee.reads(words::BOOK_MORE);
+    referee.browser().picture("book");
+    referee.tap(&format!("{} {}", words::DECISIONS, words::DECISIONS_MORE));
+    referee.reads(words::topic_more(Topic::InOut));
+    referee.tap(&format!(
+        "{} {}",
+        words::topic(Topic::Block),
+        words::topic_more(Topic::Block)
+    ));
+    referee.reads(words::look_for(Topic::Block)[0]);
+    for _ in 0..3 {
+        referee.tap("Back");
+    }
+    referee.browser().find("#to-learn");
+    // The code of a reason is an address as well, and what leads nowhere leads to what is above it.
+    for cause in Cause::ALL {
+        open(referee, &format!("decisions/{}", cause.code()));
+        match Topic::of(cause) {
+            Some(topic) => referee.reads(words::look_for(topic)[0]),
+            None => referee.reads(words::topic_more(Topic::InOut)),
+        }
+    }
+    for (place, reads) in [
+        ("", words::BOOK_MORE),
+        ("nowhere", words::BOOK_MORE),
+        ("decisions", words::DECISIONS_MORE),
+        ("signals", text::SIGNALS_MORE),
+        ("signals/25-red", "Cover the wrist with the red card."),
+        ("signals/99", text::SIGNALS_MORE),
+    ] {
+        open(referee, place);
+        referee.reads(reads);
+    }
+    let here = referee.stage.url();
+    referee.browser().goto(&format!("{here}#/signals"));
+    referee.reads(text::SIGNALS_MORE);
+    Ok(())
+}
