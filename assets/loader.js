@@ -30,7 +30,7 @@ if (top !== self) {
 } else if (typeof WebAssembly !== "object" || !("instantiateStreaming" in WebAssembly)) {
   sayInstead("too-old");
 } else {
-  const [script, module] = ["modulepreload", "preload"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);
+  const [script, module] = ["modulepreload", "preload][as=fetch"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);
   import(script)
     .then((glue) => glue.default({ module_or_path: module }))
     .then(() => {

@@ -15,7 +15,7 @@ use std::time::Duration;
 /// The policy of the page, sent as a header as well as standing in `index.html`; only here can
 /// it also forbid being framed.
 const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-    img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
+    font-src 'self'; img-src 'self' blob: data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
     base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
 /// What a server hands out.
@@ -228,6 +228,7 @@ fn kind(name: &str) -> &'static str {
         "css" => "text/css; charset=utf-8",
         "wasm" => "application/wasm",
         "svg" => "image/svg+xml",
+        "woff2" => "font/woff2",
         "png" => "image/png",
         "webmanifest" => "application/manifest+json",
         _ => "application/octet-stream",

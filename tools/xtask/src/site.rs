@@ -27,6 +27,12 @@ const READER: &str = "reader";
 /// What stands in `assets/` and is not made by this program.
 const SCRIPTS: [&str; 3] = ["early.js", "loader.js", "too-old.js"];
 
+/// The typeface of scores, shirt numbers and clocks, which `tools/figures` makes.
+const FIGURES: &str = "figures.woff2";
+
+/// Under which licences others let us use what stands beside it.
+const LICENCES: &str = "licences";
+
 /// The pictures of the screens that README.md shows; they are no part of the page.
 const PICTURES: &str = "screens";
 
@@ -61,7 +67,9 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
     let module = bind(read_compiled, READER, build)?;
     site.add_module(READER, module.glue, module.wasm);
     let style = tree.root.join("style");
-    site.add_hashed("style.css", styles(&style)?.into_bytes());
+    site.add_hashed(FIGURES, read_bytes(&assets.join(FIGURES))?);
+    let sheets = site.rewrite("the style sheets", &styles(&style)?)?;
+    site.add_hashed("style.css", sheets.into_bytes());
     for name in LATER_SHEETS {
         site.add_hashed(name, read(&style.join(name))?.into_bytes());
     }
@@ -267,7 +275,8 @@ fn styles(folder: &Path) -> Outcome<String> {
 fn nothing_left_out(assets: &Path) -> Outcome<()> {
     let known = |name: &str| {
         SCRIPTS.contains(&name)
-            || [PICTURES, "icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
+            || [PICTURES, LICENCES, FIGURES].contains(&name)
+            || ["icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
     };
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", assets.display());
     for entry in std::fs::read_dir(assets).map_err(trouble)? {
@@ -287,6 +296,10 @@ fn nothing_left_out(assets: &Path) -> Outcome<()> {
 
 fn read(path: &Path) -> Outcome<String> {
     std::fs::read_to_string(path).map_err(|e| format!("Cannot read {}: {e}.", path.display()))
+}
+
+fn read_bytes(path: &Path) -> Outcome<Vec<u8>> {
+    std::fs::read(path).map_err(|e| format!("Cannot read {}: {e}.", path.display()))
 }
 
 fn hex(bytes: &[u8]) -> String {
