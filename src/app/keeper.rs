@@ -103,6 +103,8 @@ struct State {
     marked: bool,
     marked_there: bool,
     to_local: BTreeMap<u32, Put>,
+    // Whether local storage holds another log that is kept nowhere else yet: nothing there gives way before.
+    local_held: bool,
     to_durable: BTreeMap<u32, Put>,
     // Logs that are kept beside this one already, and such that were, until storage was emptied.
     beside: Vec<Lines>,
@@ -178,6 +180,7 @@ impl Keeper {
             marked: false,
             marked_there: false,
             to_local: BTreeMap::new(),
+            local_held: false,
             to_durable: BTreeMap::new(),
             beside: Vec::new(),
             beside_again: Vec::new(),
@@ -455,14 +458,24 @@ impl Inner {
         Ok(lines)
     }
 
-    /// Writes what local storage has not taken yet, in order, up to the first that it refuses: the copy
-    /// has no holes.
+    /// Writes what local storage has not taken yet, up to the first that it refuses. What gives way goes from
+    /// the last line back, and what is new comes in order: wherever this is cut off, the copy has no holes,
+    /// and what is left of another log begins where that log parts.
     fn write_local(self: &Rc<Self>) {
+        if self.state.borrow().local_held {
+            (self.on_change)(Change::Kept);
+            return;
+        }
         let mut outcome = Ok(());
         let mut strange = false;
         loop {
-            let first = self.state.borrow().to_local.values().next().cloned();
-            let Some(put) = first else {
+            let next = {
+                let state = self.state.borrow();
+                let mut puts = state.to_local.values();
+                let gives_way = puts.clone().rev().find(|put| put.found.is_some());
+                gives_way.or_else(|| puts.next()).cloned()
+            };
+            let Some(put) = next else {
                 break;
             };
             let key = line_key(&self.id, put.n);
@@ -692,13 +705,14 @@ impl Inner {
         branches.extend(state.beside_again.iter().cloned());
         if !writes && state.robbed {
             let mine = merge(&[&merged.lines, &state.lines]);
-            let beyond = state
-                .lines
-                .iter()
-                .any(|(n, line)| !merged.lines.contains_key(n) && mine.lines.get(n) == Some(line));
-            branches.extend(mine.branches);
-            if beyond {
+            // A line of this tab that stands nowhere else: the rest of its log is kept with it.
+            let is_apart = state.lines.iter().any(|(n, line)| {
+                merged.lines.get(n) != Some(line) && mine.lines.get(n) == Some(line)
+            });
+            if is_apart {
                 branches.push(state.lines.clone());
+            } else {
+                branches.extend(mine.branches);
             }
         }
         branches.into_iter().find(|b| !state.beside.contains(b))
@@ -773,6 +787,8 @@ impl Inner {
             state.writer = merged.writer;
             state.damage = merged.damage;
             state.is_read = durable.is_some();
+            // What parts from this log is kept beside it as soon as the database answers.
+            state.local_held = durable.is_none() && !merged.branches.is_empty();
             let by_number = |puts: Vec<Put>| puts.into_iter().map(|put| (put.n, put)).collect();
             state.to_durable = match durable {
                 Some(_) => by_number(to_durable),

@@ -100,13 +100,26 @@ impl<'a> Candidate<'a> {
         on.iter().any(made)
     }
 
-    /// The entry of this number. A line ends where its object ends; what stands behind it is damage that a
-    /// reader of JSON would forgive.
+    /// Whether it looks like a line, be it of a kind that this program does not know. A line ends where its
+    /// object ends; what stands behind it is damage that a reader of JSON would forgive.
+    fn is_whole(&self) -> bool {
+        self.link.is_some() && self.json.starts_with('{') && self.json.ends_with('}')
+    }
+
+    /// The entry of this number.
     fn entry(&self, n: u32) -> Option<Entry> {
         if !self.json.ends_with('}') {
             return None;
         }
         read_entry(self.json).ok().filter(|entry| entry.n == n)
+    }
+
+    /// Whether this is no damaged copy of the good line but a line of another log: it follows on what came
+    /// before as well, or it can be read and shares neither link nor words with the good line. What proved
+    /// the other log may be damaged, so a line that can be read is never thrown away for want of proof.
+    fn is_of_another_log(&self, n: u32, good: &Candidate<'_>, before: &[Link]) -> bool {
+        let shares = self.link == good.link || self.json == good.json;
+        self.follows(before) || (!shares && self.entry(n).is_some())
     }
 }
 
@@ -133,8 +146,6 @@ pub fn merge(copies: &[&Lines]) -> Merged {
         ..Merged::default()
     };
     let mut branches: Vec<Option<Branch>> = copies.iter().map(|_| None).collect();
-    // The line of each copy that was mended last: what can be read right behind it may belong to another log.
-    let mut mended: Vec<Option<u32>> = vec![None; copies.len()];
     // The links that the next line may follow on, and whether the right one is surely among them.
     let mut before = vec![Link::default()];
     let mut sure = true;
@@ -183,11 +194,17 @@ pub fn merge(copies: &[&Lines]) -> Merged {
         let chosen = match proved {
             Some(at) => Some(at),
             None if sure => None,
-            // Nothing can prove it; what goes on from it speaks for it, then whether it can be read.
-            None => here
-                .iter()
-                .position(|line| next_follows(line) && line.entry(n).is_some())
-                .or_else(|| here.iter().position(|line| line.entry(n).is_some())),
+            // Nothing can prove it; what goes on from it speaks for it, then whether it can be read, with its link
+            // or without.
+            None => {
+                let first = |fits: &dyn Fn(&Candidate<'_>) -> bool| {
+                    here.iter()
+                        .position(|line| line.entry(n).is_some() && fits(line))
+                };
+                first(&next_follows)
+                    .or_else(|| first(&|line| line.link.is_some()))
+                    .or_else(|| first(&|_| true))
+            }
         };
         let raw = || {
             let mut raw: Vec<String> = here.iter().map(|line| line.raw.to_owned()).collect();
@@ -195,7 +212,10 @@ pub fn merge(copies: &[&Lines]) -> Merged {
             raw
         };
         let Some(line) = chosen.map(|at| &here[at]) else {
-            merged.lines.insert(n, here[0].raw.to_owned());
+            // The one that is whole, as far as anybody can see, stands for all.
+            let whole = here.iter().find(|line| line.is_whole());
+            let shown = whole.unwrap_or(&here[0]);
+            merged.lines.insert(n, shown.raw.to_owned());
             merged.damage.push(Damage {
                 n,
                 what: What::Damaged,
@@ -226,19 +246,13 @@ pub fn merge(copies: &[&Lines]) -> Merged {
             let has = here.iter().find(|line| line.copy == copy);
             match has {
                 Some(other) if other.raw == text => {}
-                Some(other)
-                    if is_proved
-                        && (other.follows(&before)
-                            || (mended[copy] == n.checked_sub(1) && other.entry(n).is_some())) =>
-                {
-                    // Two good lines for one number: this copy parts here, or it did so at the damaged line
-                    // before, which can prove nothing any more.
-                    let mut branch = merged.lines.clone();
-                    branch.insert(n, other.raw.to_owned());
-                    branches[copy] = Some(Branch {
-                        last: other.link.clone().unwrap_or_default(),
-                        lines: branch,
+                Some(other) if is_proved && other.is_of_another_log(n, line, &before) => {
+                    let branch = branches[copy].get_or_insert_with(|| Branch {
+                        last: Link::default(),
+                        lines: merged.lines.clone(),
                     });
+                    branch.last = other.link.clone().unwrap_or_default();
+                    branch.lines.insert(n, other.raw.to_owned());
                     merged.repairs[copy].push(Put {
                         n,
                         found: Some(other.raw.to_owned()),
@@ -246,7 +260,6 @@ pub fn merge(copies: &[&Lines]) -> Merged {
                     });
                 }
                 Some(other) if is_proved => {
-                    mended[copy] = Some(n);
                     merged.mended.push(n);
                     merged.repairs[copy].push(Put {
                         n,

@@ -128,8 +128,8 @@ pub trait Storage {
         puts: Vec<Put>,
     ) -> Pending<Result<Written, StorageTrouble>>;
 
-    /// Keeps a whole match that nobody has open, with its summary; false where other lines stand
-    /// under that id.
+    /// Keeps a whole match that nobody has open, with its summary; true where its lines stand under that id
+    /// already, with or without more behind them, and false where others do.
     fn insert(
         &self,
         id: &str,

@@ -44,8 +44,10 @@ struct Day {
     /// What was shown as saved.
     saved: Lines,
     submitted: BTreeSet<String>,
-    /// Damaged lines of which no whole copy is left.
-    precious: BTreeSet<(u32, String)>,
+    /// Damaged lines of which no whole copy is left, each with what it was.
+    precious: BTreeSet<(u32, String, String)>,
+    /// Whether a line of the database was ever damaged.
+    damaged_durable: bool,
     /// How much was seen last.
     seen: (usize, usize, usize),
     happened: Vec<String>,
@@ -70,6 +72,7 @@ impl Day {
             saved: Lines::new(),
             submitted: BTreeSet::new(),
             precious: BTreeSet::new(),
+            damaged_durable: false,
             seen: (0, 0, 0),
             happened: Vec::new(),
         };
@@ -250,7 +253,7 @@ impl Day {
         let key = line_key(ID, n);
         let there = world.local.get(&key).cloned();
         let spoilt = |world: &mut World, line: &str| {
-            let cut = world.random.usize(0..line.len());
+            let cut = world.random.usize(0..line.len().max(1));
             match world.random.u8(0..4) {
                 0 => line[..cut].to_owned(),
                 1 => line.replacen("won_by", "won_bY", 1) + " ",
@@ -269,7 +272,7 @@ impl Day {
         };
         let mut raw = Vec::new();
         // What stood there and was mended or goes now is gone rightly.
-        self.precious.retain(|(of, line)| {
+        self.precious.retain(|(of, line, _)| {
             let stays =
                 (!hit_local && there.as_ref() == Some(line)) || (!hit_durable && good == *line);
             *of != n || stays
@@ -277,9 +280,10 @@ impl Day {
         if let (true, Some(line)) = (hit_local, &there) {
             let bad = spoilt(&mut world, line);
             world.set_local(&key, Some(bad.clone()));
-            raw.push(bad);
+            raw.push((n, bad, line.clone()));
         }
         if hit_durable {
+            self.damaged_durable = true;
             let bad = spoilt(&mut world, &good);
             world
                 .database
@@ -287,7 +291,7 @@ impl Day {
                 .entry(ID.to_owned())
                 .or_default()
                 .insert(n, bad.clone());
-            raw.push(bad);
+            raw.push((n, bad, good.clone()));
         }
         world.flush();
         drop(world);
@@ -311,7 +315,7 @@ impl Day {
                 let hit = |line: &String| Some(line) == there.as_ref() || *line == good;
                 open.appended.retain(|line| !hit(line));
             }
-            self.precious.extend(raw.into_iter().map(|raw| (n, raw)));
+            self.precious.extend(raw);
         }
     }
 
@@ -540,15 +544,27 @@ impl Day {
         let keeper = Rc::clone(&self.tabs[0].keeper);
         assert_eq!(keeper.standing(), Standing::Writer, "the only tab writes");
         let lines = keeper.lines();
-        // What was shown as saved is there.
+        // What was shown as saved is there. Where the database's log was damaged and another one went on from
+        // before the damage, it is in a match beside this one.
+        let everything = self.everything();
+        let beside: BTreeSet<&String> = everything
+            .iter()
+            .filter(|(id, _)| self.damaged_durable && *id != ID)
+            .flat_map(|(_, lines)| lines)
+            .collect();
         for (n, line) in &self.saved {
-            assert_eq!(lines.get(n), Some(line), "line {n} was shown as saved");
+            let here = lines.get(n);
+            let kept = here == Some(line) || beside.contains(line);
+            assert!(
+                kept,
+                "line {n} was shown as saved: {line}; now there is {here:?}"
+            );
         }
         // Nothing that was not understood was deleted.
-        let everything = self.everything();
-        for (n, line) in &self.precious {
-            // A tab that still had the whole line in memory may have mended it.
-            let mended = lines.get(n).is_some_and(|l| self.submitted.contains(l));
+        for (n, line, whole) in &self.precious {
+            // A tab that still had the whole line in memory may have mended it, here or in a match beside.
+            let mended = lines.get(n).is_some_and(|l| self.submitted.contains(l))
+                || everything.values().any(|lines| lines.contains(whole));
             let here = everything[ID].contains(line);
             let now = &lines.get(n);
             assert!(mended || here, "deleted: {line}; now there is {now:?}");

@@ -206,3 +206,40 @@ fn what_stands_behind_a_torn_line_of_another_log_is_kept_beside() {
     assert_eq!(merged.branches.len(), 1);
     assert_eq!(merged.branches[0].get(&12), other.get(&12));
 }
+
+/// The database's log is torn in one line, and another log went on from before it. The whole lines behind the
+/// torn one cannot be proved any more, and are kept beside all the same; a damaged copy of a good line is not.
+#[test]
+fn a_line_that_can_be_read_is_kept_beside_and_a_damaged_copy_is_mended() {
+    let log = |upto: u32, from: u32, start: i64| -> Lines {
+        let mut writer = LineWriter::default();
+        let line = |n| {
+            let at = if n < from { 0 } else { start };
+            let entry = Entry {
+                at: Some(i64::from(n) * 1000 + at),
+                ..Entry::new(n, Kind::ChangeCourts)
+            };
+            (n, writer.line(&entry))
+        };
+        (1..=upto).map(line).collect()
+    };
+    let whole = log(12, 7, 0);
+    let other = log(12, 7, 500_000);
+    assert_eq!(whole[&6], other[&6]);
+    let mut durable = whole.clone();
+    durable.insert(7, format!("x{}", whole[&7]));
+    durable.insert(8, format!("x{}", whole[&8]));
+    let merged = merge(&[&durable, &other]);
+    assert_eq!(merged.lines, other);
+    assert_eq!(merged.branches.len(), 1);
+    for n in 9..=12 {
+        assert_eq!(merged.branches[0].get(&n), whole.get(&n), "line {n}");
+    }
+    // One digit of a good line has gone wrong: its link says which line it is.
+    let mut copy = other.clone();
+    copy.insert(9, other[&9].replace("509000", "508000"));
+    assert_ne!(copy, other);
+    let merged = merge(&[&other, &copy]);
+    assert_eq!((merged.lines, merged.branches.len()), (other, 0));
+    assert_eq!(merged.mended, [9]);
+}
