@@ -5,11 +5,11 @@
 
 use app::merge::merge;
 use app::ports::Lines;
-use game::Replay;
+use game::Timeline;
 use record::{
     self, frames, pack, read_drawn, seal_code, seals, spaced, typed_code, unpack, write_drawn,
     BackupReading, Gathering, Handed, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
-    DIGITS_LARGE, DIGITS_SMALL, MOST_ENTRIES, MOST_MATCHES, MOST_PACKED,
+    DIGITS_LARGE, DIGITS_SMALL, MAX_ENTRIES, MAX_MATCHES, MAX_PACKED,
 };
 use reports::{audit, paper, review, standings, Sheet, WallClock};
 
@@ -32,7 +32,7 @@ pub const READERS: [(&str, Law); 11] = [
 ];
 
 /// Problems are listed up to a limit and one line more for the rest; a broken seal may add some.
-const MOST_PROBLEMS: usize = 202;
+const MAX_PROBLEMS: usize = 202;
 
 fn text(bytes: &[u8]) -> String {
     String::from_utf8_lossy(bytes).into_owned()
@@ -57,14 +57,14 @@ pub fn file(bytes: &[u8]) {
     if reading.is_nothing() {
         return;
     }
-    let replay = Replay::of(reading.log.entries.clone());
-    let all = Sheet::of(&replay);
+    let timeline = Timeline::of(reading.log.entries.clone());
+    let all = Sheet::of(&timeline);
     let html = reports::document(&all, WallClock(60));
     assert!(!html.contains("<script") && !html.contains("<img"));
-    assert!(reports::points_csv(&[("x", &replay)], WallClock(60)).starts_with("\u{feff}match,"));
+    assert!(reports::points_csv(&[("x", &timeline)], WallClock(60)).starts_with("\u{feff}match,"));
     let _ = reports::text(&all, WallClock::default());
-    let _ = audit::audit(&reading, &replay);
-    let _ = review::Review::of(&replay);
+    let _ = audit::audit(&reading, &timeline);
+    let _ = review::Review::of(&timeline);
     let again = record::read(&record::write(&reading.log));
     assert_eq!(again.log, reading.log);
     assert_eq!(again.unreadable, Vec::<u32>::new());
@@ -75,7 +75,7 @@ pub fn file(bytes: &[u8]) {
     assert_eq!(printed(&again), printed(&reading));
     // What can be kept has no gap, loses no entry that it counts, and is read again as it is.
     let (kept, _) = reading.without_gaps();
-    assert!(kept.entries.len() <= MOST_ENTRIES);
+    assert!(kept.entries.len() <= MAX_ENTRIES);
     for (n, entry) in (1..).zip(&kept.entries) {
         assert_eq!(entry.n, n);
     }
@@ -84,8 +84,8 @@ pub fn file(bytes: &[u8]) {
 }
 
 fn is_bounded(reading: &Reading) {
-    assert!(reading.log.entries.len() <= MOST_ENTRIES);
-    assert!(reading.problems.len() <= MOST_PROBLEMS + seals(&reading.log.entries).len());
+    assert!(reading.log.entries.len() <= MAX_ENTRIES);
+    assert!(reading.problems.len() <= MAX_PROBLEMS + seals(&reading.log.entries).len());
 }
 
 /// The lines of a store: four bytes say what is spoilt, the rest is a record to write as lines. The
@@ -137,7 +137,7 @@ pub fn backup(bytes: &[u8]) {
             (backup, kept)
         }
     };
-    assert!(backup.matches.len() <= MOST_MATCHES);
+    assert!(backup.matches.len() <= MAX_MATCHES);
     backup.matches.iter().for_each(|m| is_bounded(&m.reading));
     match record::open(&record::write_backup(&kept, &backup.desk, Some(1))) {
         Opened::Backup(again) => {
@@ -165,7 +165,7 @@ pub fn packed(bytes: &[u8]) {
         *first = record::PACKED_VERSION;
     }
     if let Ok(log) = unpack(&bytes) {
-        assert!(bytes.len() <= MOST_PACKED);
+        assert!(bytes.len() <= MAX_PACKED);
         comes_back(&log);
     }
 }

@@ -3,7 +3,7 @@
 
 use std::process::Command;
 
-use game::rehearse;
+use game::simulate;
 use proptest::prelude::*;
 use record::{frames, pack, Code, Gathering, Log, Seen, DIGITS_LARGE, DIGITS_SMALL};
 use rules::Preset;
@@ -11,7 +11,7 @@ use rules::Preset;
 fn log(preset: Preset, seed: u64) -> Log {
     Log {
         id: format!("code-{seed}"),
-        entries: rehearse(preset, seed),
+        entries: simulate(preset, seed),
     }
 }
 

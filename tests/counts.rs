@@ -3,7 +3,7 @@
 //! A number here moves whenever a rule of the reducer changes: something became legal or illegal, or two
 //! states that were told apart no longer are. Nothing else moves it. So before a number is changed:
 //! find the shortest history whose legal entries differ (print `legal` of both versions at the first
-//! depth that differs), name the rule, tell it in `tests/told`, and write both into the commit. Two
+//! depth that differs), name the rule, tell it in `tests/scenarios`, and write both into the commit. Two
 //! counts are kept of every depth. *Histories* are sequences of legal entries, one after the other
 //! (what may be entered). *States* are those that print differently or offer different entries (what can
 //! be told apart); they show a change of consequence even where every entry stays legal.
@@ -13,7 +13,7 @@ mod support;
 use std::collections::BTreeMap;
 
 use game::entry::{Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope};
-use game::{legal, Entry, Kind, Level, Replay, Who};
+use game::{legal, Entry, Kind, Level, Timeline, Who};
 use record::{Log, Reading};
 use rules::{Preset, Rules, SetTarget, Sets, Shirt, SubstitutionPolicy, Team};
 
@@ -30,20 +30,20 @@ fn tiny() -> Rules {
     }
 }
 
-fn opening(rules: Rules, players: u16, liberos: &[u16]) -> Replay {
+fn opening(rules: Rules, players: u16, liberos: &[u16]) -> Timeline {
     let mut kinds = vec![support::heading(rules)];
     kinds.extend(Team::BOTH.map(|team| support::list(team, players, liberos)));
     kinds.push(Kind::Toss(game::entry::Toss::new(Team::A, Team::A)));
     kinds.extend(support::set_begins(&rules));
-    Replay::of(support::numbered(kinds))
+    Timeline::of(support::numbered(kinds))
 }
 
 /// What tells two states apart: what is printed of them, and what they offer.
-fn looks(replay: &Replay) -> String {
+fn looks(timeline: &Timeline) -> String {
     let reading = Reading {
         log: Log {
             id: String::new(),
-            entries: replay.entries().to_vec(),
+            entries: timeline.entries().to_vec(),
         },
         ..Reading::default()
     };
@@ -56,23 +56,23 @@ fn looks(replay: &Replay) -> String {
             }
         }
     }
-    format!("{print} {:?}", legal(replay.state()))
+    format!("{print} {:?}", legal(timeline.state()))
 }
 
 /// Histories and states at each depth, for entries that `wanted` lets through and that are legal.
-fn count(start: Replay, depth: usize, wanted: &[Kind]) -> Vec<(u64, usize)> {
-    let mut level: BTreeMap<String, (Replay, u64)> = BTreeMap::new();
+fn count(start: Timeline, depth: usize, wanted: &[Kind]) -> Vec<(u64, usize)> {
+    let mut level: BTreeMap<String, (Timeline, u64)> = BTreeMap::new();
     level.insert(looks(&start), (start, 1));
     let mut counts = Vec::new();
     for _ in 0..depth {
-        let mut next: BTreeMap<String, (Replay, u64)> = BTreeMap::new();
-        for (replay, histories) in level.values() {
+        let mut next: BTreeMap<String, (Timeline, u64)> = BTreeMap::new();
+        for (timeline, histories) in level.values() {
             for kind in wanted {
-                let entry = Entry::new(replay.next_number(), kind.clone());
-                if replay.may(&entry).is_err() {
+                let entry = Entry::new(timeline.next_number(), kind.clone());
+                if timeline.check(&entry).is_err() {
                     continue;
                 }
-                let mut after = replay.clone();
+                let mut after = timeline.clone();
                 after.push(entry);
                 next.entry(looks(&after))
                     .and_modify(|(_, sum)| *sum += histories)

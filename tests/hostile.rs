@@ -9,10 +9,10 @@ mod readers;
 use std::path::PathBuf;
 
 use fastrand::Rng;
-use game::{rehearse, Entry, Kind};
+use game::{simulate, Entry, Kind};
 use readers::READERS;
 use record::{
-    self, frames, pack, seal_code, unpack, Gathering, Log, DIGITS_SMALL, MOST_BYTES, MOST_ENTRIES,
+    self, frames, pack, seal_code, unpack, Gathering, Log, DIGITS_SMALL, MAX_BYTES, MAX_ENTRIES,
 };
 use reports::{paper, standings};
 use rules::Preset;
@@ -26,7 +26,7 @@ fn times() -> usize {
 }
 
 fn log(seed: u64) -> Log {
-    let mut entries = rehearse(Preset::SchoolJunior, seed);
+    let mut entries = simulate(Preset::SchoolJunior, seed);
     entries.truncate(90);
     let code = seal_code(&entries);
     let n = entries.len() as u32 + 1;
@@ -184,14 +184,14 @@ fn depth_and_size_have_an_end() {
             assert!(standings::read(text).read.is_none());
         }
     }
-    let long = " ".repeat(MOST_BYTES + 1);
+    let long = " ".repeat(MAX_BYTES + 1);
     assert!(record::read(&long).is_nothing());
     let many = format!(
         "{{\"log\":\"volleyball-match\",\"version\":1,\"id\":\"x\",\"entries\":[{}]}}",
-        vec!["{}"; MOST_ENTRIES + 50].join(",")
+        vec!["{}"; MAX_ENTRIES + 50].join(",")
     );
     readers::file(many.as_bytes());
-    assert_eq!(record::read(&many).unreadable.len(), MOST_ENTRIES);
+    assert_eq!(record::read(&many).unreadable.len(), MAX_ENTRIES);
 }
 
 /// What is newer and what is foreign are two different sentences.

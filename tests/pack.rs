@@ -16,10 +16,10 @@ fn round_trip(log: &Log) -> usize {
 }
 
 #[test]
-fn rehearsed_matches_come_back_to_the_byte() {
+fn simulated_matches_come_back_to_the_byte() {
     for preset in Preset::ALL {
         for seed in 0..12 {
-            let entries = game::rehearse(preset, seed);
+            let entries = game::simulate(preset, seed);
             round_trip(&Log {
                 id: format!("rehearsal {seed}"),
                 entries,
@@ -48,7 +48,7 @@ proptest! {
 
     #[test]
     fn one_changed_byte_is_found_or_changes_nothing(seed in 0u64..5, at in any::<prop::sample::Index>(), with in 1u8..=255) {
-        let log = Log { id: "x".into(), entries: game::rehearse(Preset::SchoolJunior, seed) };
+        let log = Log { id: "x".into(), entries: game::simulate(Preset::SchoolJunior, seed) };
         let mut packed = record::pack(&log).expect("packs");
         let at = at.index(packed.len());
         packed[at] ^= with;
@@ -62,7 +62,7 @@ proptest! {
 
 #[test]
 fn a_log_with_a_gap_is_refused_with_the_way_out() {
-    let mut entries = game::rehearse(Preset::SchoolJunior, 1);
+    let mut entries = game::simulate(Preset::SchoolJunior, 1);
     entries.remove(3);
     let why = record::pack(&Log {
         id: "gap".into(),
@@ -72,15 +72,15 @@ fn a_log_with_a_gap_is_refused_with_the_way_out() {
     assert!(why.contains("Share the file"), "{why}");
 }
 
-/// Invented matches of five sets with causes, numbers and times to the second, as the rehearsals give
+/// Invented matches of five sets with causes, numbers and times to the second, as the simulated matches give
 /// them. At most two codes for nineteen of twenty are asked for.
 #[test]
 fn nineteen_of_twenty_matches_of_five_sets_go_into_two_codes() {
     let mut sizes = Vec::new();
     for seed in 0..160 {
-        let entries = game::rehearse(Preset::International, seed);
-        let replay = game::Replay::of(entries.clone());
-        if replay.state().sets().count() == 5 {
+        let entries = game::simulate(Preset::International, seed);
+        let timeline = game::Timeline::of(entries.clone());
+        if timeline.state().sets().count() == 5 {
             let id = "1b4e28ba-2fa1-41d2-883f-0016d3cca427".to_owned();
             sizes.push(round_trip(&Log { id, entries }));
         }
@@ -138,7 +138,7 @@ fn what_a_release_packed_is_unpacked_for_ever() {
 fn an_older_and_a_newer_form_are_told_with_the_way_out() {
     let log = Log {
         id: "x".into(),
-        entries: game::rehearse(Preset::Tally, 1),
+        entries: game::simulate(Preset::Tally, 1),
     };
     let packed = record::pack(&log).expect("packs");
     for (version, say) in [
@@ -161,7 +161,7 @@ fn an_older_and_a_newer_form_are_told_with_the_way_out() {
 fn entries_of_a_later_day_are_packed_and_asked_for() {
     let mut log = Log {
         id: "later".into(),
-        entries: game::rehearse(Preset::Tally, 1),
+        entries: game::simulate(Preset::Tally, 1),
     };
     let mut later = log.entries[10].clone();
     later.written = Some("{\"n\":11,\"kind\":\"of_a_later_day\",\"x\":[1,{\"y\":null}]}".into());

@@ -2,7 +2,7 @@
 
 mod support;
 
-use game::{apply, legal, may, Entry, Kind, Outcome, Phase, Replay, State};
+use game::{apply, check, legal, Entry, Kind, Outcome, Phase, State, Timeline};
 use proptest::prelude::*;
 use record::Log;
 use rules::{Preset, Shirt, Team};
@@ -21,10 +21,10 @@ fn config(cases: u32) -> ProptestConfig {
 }
 
 /// What a state prints, as the measure of two states being the same.
-fn print(replay: &Replay) -> String {
+fn print(timeline: &Timeline) -> String {
     let log = Log {
         id: "same".into(),
-        entries: replay.entries().to_vec(),
+        entries: timeline.entries().to_vec(),
     };
     reports::fold_print(&record::read(&record::write(&log))).to_string()
 }
@@ -102,24 +102,24 @@ proptest! {
     #[test]
     fn any_log_folds_and_stays_sound(rules in random::rules(), drawn in random::entries(60)) {
         let log = random::log(rules, drawn);
-        let replay = Replay::of(log);
-        replay.walk(|_, _, _, after| {
+        let timeline = Timeline::of(log);
+        timeline.walk(|_, _, _, after| {
             nobody_stands_twice(after);
             points_add_up(after);
         });
-        let most = usize::from(replay.state().rules().sets_at_most());
-        prop_assert!(replay.state().sets().count() <= most);
+        let most = usize::from(timeline.state().rules().sets_at_most());
+        prop_assert!(timeline.state().sets().count() <= most);
     }
 
     #[test]
     fn step_by_step_equals_from_the_start(rules in random::rules(), drawn in random::entries(50)) {
         let log = random::log(rules, drawn);
-        let mut steps = Replay::new();
+        let mut steps = Timeline::new();
         for entry in &log {
             steps.push(entry.clone());
         }
-        let whole = Replay::of(log);
-        let of = |r: &Replay| r.outcomes().map(|(_, o)| o.clone()).collect::<Vec<_>>();
+        let whole = Timeline::of(log);
+        let of = |r: &Timeline| r.outcomes().map(|(_, o)| o.clone()).collect::<Vec<_>>();
         prop_assert_eq!(of(&steps), of(&whole));
         prop_assert_eq!(format!("{:?}", steps.state()), format!("{:?}", whole.state()));
     }
@@ -134,9 +134,9 @@ proptest! {
             .filter(|e| !reaches_back(&e.kind))
             .collect();
         let mut states = Vec::new();
-        Replay::of(log.clone()).walk(|_, _, _, after| states.push(format!("{after:?}")));
+        Timeline::of(log.clone()).walk(|_, _, _, after| states.push(format!("{after:?}")));
         for (i, state) in states.iter().enumerate() {
-            let prefix = Replay::of(log[..=i].to_vec());
+            let prefix = Timeline::of(log[..=i].to_vec());
             prop_assert_eq!(&format!("{:?}", prefix.state()), state);
         }
     }
@@ -144,24 +144,24 @@ proptest! {
     #[test]
     fn without_insisting_limits_hold(rules in random::rules(), drawn in random::entries(60)) {
         let log = random::log(rules, drawn.into_iter().map(|(k, _, at)| (k, false, at)).collect());
-        Replay::of(log).walk(|_, _, _, after| counts_keep_limits(after));
+        Timeline::of(log).walk(|_, _, _, after| counts_keep_limits(after));
     }
 
     #[test]
     fn a_refused_entry_changes_nothing(rules in random::rules(), drawn in random::entries(30), last in random::kind()) {
-        let replay = Replay::of(random::log(rules, drawn));
-        let entry = Entry::new(replay.next_number(), last);
-        let refused = apply(replay.state(), &entry);
-        prop_assert_eq!(may(replay.state(), &entry).is_err(), refused.is_err());
-        let mut more = replay.clone();
+        let timeline = Timeline::of(random::log(rules, drawn));
+        let entry = Entry::new(timeline.next_number(), last);
+        let refused = apply(timeline.state(), &entry);
+        prop_assert_eq!(check(timeline.state(), &entry).is_err(), refused.is_err());
+        let mut more = timeline.clone();
         if let Outcome::Refused(_) = more.push(entry) {
-            prop_assert_eq!(support::counts(more.state()), support::counts(replay.state()));
+            prop_assert_eq!(support::counts(more.state()), support::counts(timeline.state()));
         }
     }
 
     #[test]
     fn striking_the_last_entry_equals_the_shorter_log(rules in random::rules(), drawn in random::entries(40)) {
-        let shorter = Replay::of(random::log(rules, drawn.clone()));
+        let shorter = Timeline::of(random::log(rules, drawn.clone()));
         let mut longer = shorter.clone();
         let n = longer.next_number();
         longer.push(Entry::new(n, Kind::Rally { won_by: Team::B, cause: None, by: None }));
@@ -203,9 +203,9 @@ proptest! {
         choices in proptest::collection::vec(any::<u16>(), 0..60),
         kinds in proptest::collection::vec(random::kind(), 30),
     ) {
-        let replay = random::legal_walk(rules, &choices);
-        let state = replay.state();
-        let n = replay.next_number();
+        let timeline = random::legal_walk(rules, &choices);
+        let state = timeline.state();
+        let n = timeline.next_number();
         let offered = legal(state);
         for kind in &offered {
             prop_assert!(apply(state, &Entry::new(n, kind.clone())).is_ok(), "{:?}", kind);
@@ -214,15 +214,15 @@ proptest! {
             let taken = apply(state, &Entry::new(n, kind.clone())).is_ok();
             prop_assert_eq!(taken, offered.contains(&kind), "{:?}", kind);
         }
-        prop_assert!(replay.outcomes().all(|(_, o)| *o == Outcome::Taken));
+        prop_assert!(timeline.outcomes().all(|(_, o)| *o == Outcome::Accepted));
     }
 
     #[test]
     fn a_legal_walk_prints_the_same_after_writing(rules in random::rules(), choices in proptest::collection::vec(any::<u16>(), 0..80)) {
-        let replay = random::legal_walk(rules, &choices);
-        let log = Log { id: "same".into(), entries: replay.entries().to_vec() };
-        let again = Replay::of(record::read(&record::write(&log)).log.entries);
-        prop_assert_eq!(print(&again), print(&replay));
+        let timeline = random::legal_walk(rules, &choices);
+        let log = Log { id: "same".into(), entries: timeline.entries().to_vec() };
+        let again = Timeline::of(record::read(&record::write(&log)).log.entries);
+        prop_assert_eq!(print(&again), print(&timeline));
     }
 }
 
@@ -274,8 +274,8 @@ fn a_plain_match_ends_finished_by_every_preset() {
                 kinds.extend(support::set_begins(&rules));
             }
         }
-        let replay = Replay::of(support::numbered(kinds));
-        assert_eq!(replay.state().phase(), Phase::Finished, "{preset:?}");
-        assert_eq!(replay.state().winner(), Some(Team::A));
+        let timeline = Timeline::of(support::numbered(kinds));
+        assert_eq!(timeline.state().phase(), Phase::Finished, "{preset:?}");
+        assert_eq!(timeline.state().winner(), Some(Team::A));
     }
 }

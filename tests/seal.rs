@@ -2,13 +2,13 @@
 
 use app::merge::merge;
 use app::summary::Summary;
-use game::{rehearse, Entry, Kind, Replay};
+use game::{simulate, Entry, Kind, Timeline};
 use record::{broken, pack, read, seal_code, seals, unpack, write, Broken, LineWriter, Log};
 use reports::{audit, Sheet, WallClock};
 use rules::Preset;
 
 fn sealed(preset: Preset, seed: u64) -> Log {
-    let mut entries = rehearse(preset, seed);
+    let mut entries = simulate(preset, seed);
     let code = seal_code(&entries);
     let n = entries.len() as u32 + 1;
     entries.push(Entry::new(n, Kind::Seal { code }));
@@ -168,24 +168,27 @@ fn a_changed_record_is_known_as_one_wherever_it_goes() {
         let packed = pack(&came).expect("a whole record");
         assert_eq!(unpack(&packed), Ok(came.clone()));
 
-        let replay = Replay::of(kept.entries);
-        let found: Vec<u32> = broken(replay.entries()).iter().map(Broken::entry).collect();
+        let timeline = Timeline::of(kept.entries);
+        let found: Vec<u32> = broken(timeline.entries())
+            .iter()
+            .map(Broken::entry)
+            .collect();
         let all: Vec<u32> = places
             .into_iter()
             .chain((!seal_fits).then_some(n))
             .collect();
         assert_eq!(found, all);
-        let findings = audit::of_log(&replay);
+        let findings = audit::of_log(&timeline);
         let first: Vec<Option<u32>> = findings.iter().map(|f| f.entry).take(all.len()).collect();
         assert_eq!(first, all.iter().copied().map(Some).collect::<Vec<_>>());
         assert!(findings[0].what.code().starts_with("broken_"));
-        assert!(Summary::of(&replay, n, "", 0).is_changed);
-        let sheet = reports::text(&Sheet::of(&replay), WallClock(0));
+        assert!(Summary::of(&timeline, n, "", 0).is_changed);
+        let sheet = reports::text(&Sheet::of(&timeline), WallClock(0));
         assert!(sheet.contains("CHANGED AFTER IT WAS WRITTEN"));
     }
-    let replay = Replay::of(log.entries);
-    assert_eq!(broken(replay.entries()), []);
-    assert!(!Summary::of(&replay, n, "", 0).is_changed);
+    let timeline = Timeline::of(log.entries);
+    assert_eq!(broken(timeline.entries()), []);
+    assert!(!Summary::of(&timeline, n, "", 0).is_changed);
 }
 
 #[test]
@@ -205,7 +208,7 @@ fn a_record_without_links_is_read_all_the_same() {
 /// field put in afterwards is a change.
 #[test]
 fn a_field_of_a_newer_version_is_told_apart_from_a_change() {
-    let mut entries = rehearse(Preset::SchoolSenior, 2);
+    let mut entries = simulate(Preset::SchoolSenior, 2);
     let text = record::write_entry(&entries[29]);
     entries[29].written = Some(
         text.replacen("\"n\":30,", "\"n\":30,\"weather\":\"hot\",", 1)

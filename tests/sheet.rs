@@ -1,10 +1,10 @@
-//! The sheet of told matches: what stands in which box.
+//! The sheet of matches: what stands in which box.
 
 mod support;
 
 use game::entry::{Change, LateFault, Timer, TimerAction};
 use game::entry::{Fault, Found, Since};
-use game::{Entry, Kind, Level, Replay, Timed, Who};
+use game::{Entry, Kind, Level, Timed, Timeline, Who};
 use record::{Log, Reading};
 use reports::{Round, Sheet, WallClock};
 use rules::{Score, Shirt, Team};
@@ -111,8 +111,8 @@ fn game_captains_stand_with_their_score() {
         team: Team::B,
         number,
     });
-    let replay = played(more);
-    let sheet = Sheet::of(&replay);
+    let timeline = played(more);
+    let sheet = Sheet::of(&timeline);
     let named = sheet.sets[0].game_captains[0];
     assert_eq!((named.team, named.number), (Team::B, number));
     assert_eq!(named.score, Score { a: 1, b: 1 });
@@ -123,7 +123,7 @@ fn game_captains_stand_with_their_score() {
     let reading = Reading {
         log: Log {
             id: "captains".into(),
-            entries: replay.entries().to_vec(),
+            entries: timeline.entries().to_vec(),
         },
         ..Reading::default()
     };
@@ -190,7 +190,7 @@ fn minutes_run_from_the_first_service_to_the_last_point() {
             ..Entry::new(n, kind)
         });
     }
-    let sheet = Sheet::of(&Replay::of(entries));
+    let sheet = Sheet::of(&Timeline::of(entries));
     assert_eq!(sheet.sets[0].minutes(), Some(25));
     assert_eq!(sheet.result.minutes, Some(25));
 }
@@ -226,14 +226,14 @@ fn a_slip_taken_back_at_once_is_no_remark_but_a_later_one_is() {
 fn what_was_insisted_on_and_what_was_refused_are_remarks() {
     let third = Kind::TimeOut { team: Team::A };
     let mut entries: Vec<Entry> = played(vec![third.clone(); 3]).entries().to_vec();
-    let sheet = Sheet::of(&Replay::of(entries.clone()));
+    let sheet = Sheet::of(&Timeline::of(entries.clone()));
     assert!(sheet.remarks[0]
         .text
         .starts_with("Entry 10 does not count (15.1)"));
     if let Some(last) = entries.last_mut() {
         last.insist = Some("agreed with both coaches".into());
     }
-    let sheet = Sheet::of(&Replay::of(entries));
+    let sheet = Sheet::of(&Timeline::of(entries));
     assert!(sheet.remarks[0].text.contains("agreed with both coaches"));
     assert_eq!(sheet.sets[0].time_outs.len(), 3);
 }

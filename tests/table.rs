@@ -183,7 +183,7 @@ fn rule_of_test(test: &str) -> Option<String> {
 }
 
 /// Everything in the table, or missing from it, that is not true.
-fn wrongs(project: &Project) -> Vec<String> {
+fn violations(project: &Project) -> Vec<String> {
     let rows = rows(&project.table);
     let mut wrong = Vec::new();
     let mut known: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
@@ -254,7 +254,7 @@ fn wrongs(project: &Project) -> Vec<String> {
 
 #[test]
 fn the_table_is_true_and_every_refusal_is_told() {
-    let wrong = wrongs(&Project::here());
+    let wrong = violations(&Project::here());
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
@@ -281,9 +281,9 @@ fn the_checker_reads_the_project() {
 #[track_caller]
 fn planted(plant: impl FnOnce(&mut Project), expected: &str) {
     let mut project = Project::here();
-    let before = wrongs(&project);
+    let before = violations(&project);
     plant(&mut project);
-    let new: Vec<String> = wrongs(&project)
+    let new: Vec<String> = violations(&project)
         .into_iter()
         .filter(|w| !before.contains(w))
         .collect();

@@ -9,14 +9,14 @@ use support::source::{sources, Source};
 
 /// All that is read aloud, or looked at, before a match by these rules.
 fn before(rules: &Rules) -> Vec<String> {
-    let mut lines: Vec<String> = text::before::briefings(rules)
+    let mut lines: Vec<String> = text::setup::briefings(rules)
         .into_iter()
         .flatten()
         .collect();
     lines.extend(
         Step::ALL
             .into_iter()
-            .flat_map(|step| text::before::look_at(step, rules)),
+            .flat_map(|step| text::setup::look_at(step, rules)),
     );
     lines
 }
@@ -214,7 +214,7 @@ fn a_planted_number_is_found() {
 
 /// The words of a sentence at most. Before the sentences were rewritten the longest had 34, and 27 had more
 /// than this; since then the longest has 20. A label is held to it as well.
-const MOST_WORDS: usize = 20;
+const MAX_WORDS: usize = 20;
 /// The grade of a file at most, in school years: far below the eighth of a pupil of 14, who reads between two
 /// rallies. Measured before the sentences were rewritten: 4.34 at most and 2.76 over all; since: 3.55 and 2.50.
 const HIGHEST_GRADE: f64 = 4.0;
@@ -231,7 +231,7 @@ fn too_hard(path: &str, literals: &[String]) -> Vec<String> {
         for sentence in &sentences {
             counts.add(sentence);
         }
-        let too_long = |piece: &&str| words(piece).count() > MOST_WORDS;
+        let too_long = |piece: &&str| words(piece).count() > MAX_WORDS;
         let pieces = sentences.into_iter().chain([label]).filter(too_long);
         wrong.extend(pieces.map(|piece| format!("{path}: too long: {piece}")));
     }

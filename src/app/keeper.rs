@@ -45,7 +45,7 @@ pub enum Saved {
 
 /// Something that happened to the storage and has to be said.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Told {
+pub enum StorageNotice {
     /// Somebody emptied the storage while the match was open; it was written again from memory.
     Emptied,
     /// The database answered late and had so many entries more.
@@ -92,7 +92,7 @@ struct State {
     next: u32,
     writer: LineWriter,
     damage: Vec<Damage>,
-    told: Vec<Told>,
+    told: Vec<StorageNotice>,
     // Whether the database was read since this tab claimed the match.
     is_read: bool,
     // Whether somebody chose to go on without the database, or the match is new.
@@ -284,7 +284,7 @@ impl Keeper {
 
     /// What has to be said, since it was said last.
     #[must_use]
-    pub fn told(&self) -> Vec<Told> {
+    pub fn told(&self) -> Vec<StorageNotice> {
         std::mem::take(&mut self.inner.state.borrow_mut().told)
     }
 
@@ -439,8 +439,8 @@ impl Inner {
         let mut state = self.state.borrow_mut();
         let gone = std::mem::take(&mut state.beside);
         state.beside_again.extend(gone);
-        if !state.told.contains(&Told::Emptied) {
-            state.told.push(Told::Emptied);
+        if !state.told.contains(&StorageNotice::Emptied) {
+            state.told.push(StorageNotice::Emptied);
         }
     }
 
@@ -724,7 +724,7 @@ impl Inner {
         let apart = |(n, line): &(&u32, &String)| main.get(n) != Some(line);
         let entries = branch.iter().filter(apart).count();
         let mut state = self.state.borrow_mut();
-        state.told.push(Told::Beside { id, entries });
+        state.told.push(StorageNotice::Beside { id, entries });
         state.beside.push(branch);
         Ok(())
     }
@@ -776,10 +776,10 @@ impl Inner {
                 .count();
             if late && writes && more > 0 && !state.lines.is_empty() {
                 let more = u32::try_from(more).unwrap_or(u32::MAX);
-                state.told.push(Told::CameLate(more));
+                state.told.push(StorageNotice::CameLate(more));
             }
             if !merged.mended.is_empty() && durable.is_some() && writes {
-                state.told.push(Told::Mended(merged.mended));
+                state.told.push(StorageNotice::Mended(merged.mended));
             }
             state.lines = merged.lines;
             state.entries = merged.entries;

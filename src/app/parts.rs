@@ -114,7 +114,7 @@ impl Parts {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::rehearse;
+    use game::simulate;
     use record::{write_backup, KeptMatch, Log, OnDesk};
     use rules::Preset;
 
@@ -143,7 +143,7 @@ mod tests {
             .map(|seed| KeptMatch {
                 log: Log {
                     id: format!("\"]}}{seed}"),
-                    entries: rehearse(Preset::SchoolJunior, seed),
+                    entries: simulate(Preset::SchoolJunior, seed),
                 },
                 ..KeptMatch::default()
             })

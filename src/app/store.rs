@@ -13,7 +13,7 @@ use super::ports::{
     line_key, mark_key, split_line_key, Health, Lines, Storage, StorageTrouble, Written, LINES,
 };
 use super::summary::Summary;
-use game::Replay;
+use game::Timeline;
 
 /// The stores of this phone. Clones are the same.
 #[derive(Clone)]
@@ -55,11 +55,11 @@ pub struct Found {
 impl Found {
     /// Its summary, given its fold.
     #[must_use]
-    pub fn summary(&self, replay: &Replay) -> Summary {
+    pub fn summary(&self, timeline: &Timeline) -> Summary {
         let merged = &self.merged;
         let link = merged.writer.link().digits();
         let last = merged.next.saturating_sub(1);
-        Summary::of(replay, last, link, merged.damage.len())
+        Summary::of(timeline, last, link, merged.damage.len())
     }
 }
 
@@ -258,12 +258,12 @@ impl Store {
         if !puts.is_empty() && self.storage().write(id, &mark, puts).await? != Written::Done {
             return Ok(Tidied::Stays);
         }
-        let replay = Replay::of(merged.entries.clone());
+        let timeline = Timeline::of(merged.entries.clone());
         let found = Found {
             merged,
             is_whole: true,
         };
-        let summary = found.summary(&replay);
+        let summary = found.summary(&timeline);
         if !summary.is_over() {
             return Ok(Tidied::Stays);
         }
@@ -306,12 +306,12 @@ impl Store {
         if self.storage().write(id, &mark, puts).await? != Written::Done {
             return Ok(false);
         }
-        let replay = Replay::of(merged.entries.clone());
+        let timeline = Timeline::of(merged.entries.clone());
         let found = Found {
             merged,
             is_whole: true,
         };
-        let summary = found.summary(&replay).write();
+        let summary = found.summary(&timeline).write();
         self.storage().summarize(id, summary).await?;
         Ok(true)
     }
@@ -322,12 +322,12 @@ impl Store {
     /// Where the database did not take it.
     pub async fn insert_beside(&self, id: &str, lines: &Lines) -> Result<String, StorageTrouble> {
         let merged = merge(&[lines]);
-        let replay = Replay::of(merged.entries.clone());
+        let timeline = Timeline::of(merged.entries.clone());
         let found = Found {
             merged,
             is_whole: true,
         };
-        let summary = found.summary(&replay).write();
+        let summary = found.summary(&timeline).write();
         let mut number = 2;
         loop {
             let beside = format!("{id}_{number}");

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use game::entry::Detail;
-use game::{Phase, Replay, State};
+use game::{Phase, State, Timeline};
 use record::broken;
 use rules::{ByTeam, Score, Team};
 
@@ -64,14 +64,14 @@ fn pair<T>(of: ByTeam<T>) -> [T; 2] {
 impl Summary {
     /// Of a log whose last line has this number and link.
     #[must_use]
-    pub fn of(replay: &Replay, last: u32, link: &str, unreadable: usize) -> Summary {
+    pub fn of(timeline: &Timeline, last: u32, link: &str, unreadable: usize) -> Summary {
         Summary {
             last,
             link: link.to_owned(),
-            last_at: replay.entries().iter().rev().find_map(|e| e.at),
+            last_at: timeline.entries().iter().rev().find_map(|e| e.at),
             unreadable,
-            is_changed: !broken(replay.entries()).is_empty(),
-            ..Summary::of_state(replay.state())
+            is_changed: !broken(timeline.entries()).is_empty(),
+            ..Summary::of_state(timeline.state())
         }
     }
 
@@ -164,15 +164,15 @@ fn score([a, b]: [u16; 2]) -> Score {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::rehearse;
+    use game::simulate;
     use rules::Preset;
 
     #[test]
     fn it_says_what_the_fold_says_and_comes_back() {
         for (preset, seed) in [(Preset::SchoolJunior, 1), (Preset::International, 2)] {
-            let replay = Replay::of(rehearse(preset, seed));
-            let state = replay.state();
-            let summary = Summary::of(&replay, 7, "abc", 0);
+            let timeline = Timeline::of(simulate(preset, seed));
+            let state = timeline.state();
+            let summary = Summary::of(&timeline, 7, "abc", 0);
             assert_eq!(Summary::read(&summary.write()), Some(summary.clone()));
             assert!(summary.is_over() && summary.is_readable);
             assert_eq!(summary.sets_won(), state.sets_won());

@@ -56,7 +56,7 @@ pub use screen::{
 pub use settings::{forget_setting, forget_settings, set_setting, setting};
 pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
-    HandOverTrouble, Handed, Parcel, PickedFile,
+    ExportFile, HandOverTrouble, Handed, PickedFile,
 };
 pub use speech::{on_voices, Voice};
 pub use style::load_style;

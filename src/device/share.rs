@@ -22,7 +22,7 @@ const ADDRESS_MS: u32 = 60_000;
 
 /// A file to be handed over.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Parcel {
+pub struct ExportFile {
     /// The file name that is proposed.
     pub name: String,
     /// Its media type, such as `application/json`.
@@ -79,7 +79,7 @@ impl fmt::Display for HandOverTrouble {
 ///
 /// # Errors
 /// Where neither way works.
-pub async fn hand_over(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
+pub async fn hand_over(parcel: &ExportFile) -> Result<Handed, HandOverTrouble> {
     let file = file(parcel).map_err(|thrown| failed(&thrown))?;
     let data = share_data(&file);
     let only_way = is_ios_installed();
@@ -107,7 +107,7 @@ pub async fn hand_over(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
 ///
 /// # Errors
 /// Where the browser has none.
-pub fn download(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
+pub fn download(parcel: &ExportFile) -> Result<Handed, HandOverTrouble> {
     save(parcel)
         .map(|()| Handed::Downloaded)
         .map_err(|thrown| failed(&thrown))
@@ -115,7 +115,7 @@ pub fn download(parcel: &Parcel) -> Result<Handed, HandOverTrouble> {
 
 /// Whether the phone's own list of apps takes files.
 pub fn can_share_files() -> bool {
-    let probe = Parcel {
+    let probe = ExportFile {
         name: "probe.txt".into(),
         mime: "text/plain".into(),
         bytes: vec![b'-'],
@@ -199,13 +199,13 @@ pub fn print_page() -> bool {
     window().is_some_and(|window| window.print().is_ok())
 }
 
-fn file(parcel: &Parcel) -> Result<File, JsValue> {
+fn file(parcel: &ExportFile) -> Result<File, JsValue> {
     let kind = FilePropertyBag::new();
     kind.set_type(&parcel.mime);
     File::new_with_u8_array_sequence_and_options(&parts(parcel), &parcel.name, &kind)
 }
 
-fn parts(parcel: &Parcel) -> JsValue {
+fn parts(parcel: &ExportFile) -> JsValue {
     Array::of1(&Uint8Array::from(parcel.bytes.as_slice())).into()
 }
 
@@ -238,7 +238,7 @@ pub fn is_ios_installed() -> bool {
     of_navigator("standalone").is_some_and(|standalone| standalone.is_truthy())
 }
 
-fn save(parcel: &Parcel) -> Result<(), JsValue> {
+fn save(parcel: &ExportFile) -> Result<(), JsValue> {
     let document = window()
         .and_then(|window| window.document())
         .ok_or(JsValue::UNDEFINED)?;

@@ -13,12 +13,12 @@ pub struct Question {
     /// The entry that raised it; the answer names it.
     pub entry: u32,
     /// What is asked.
-    pub ask: Ask,
+    pub ask: QuestionKind,
 }
 
 /// What is asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Ask {
+pub enum QuestionKind {
     /// Both teams were penalised between the sets (FIVB Casebook 2024, case 6.4, has 1-1 and both
     /// rotations, not the service). Until it is answered the team due to open serves; the first point
     /// of the set closes the question.
@@ -47,14 +47,14 @@ pub enum Ask {
     },
 }
 
-impl Ask {
+impl QuestionKind {
     /// The name in an output.
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
-            Ask::WhoOpens { .. } => "who_opens",
-            Ask::UnregisteredInside { .. } => "unregistered_inside_set",
-            Ask::UnregisteredAfter { .. } => "unregistered_after_match",
+            QuestionKind::WhoOpens { .. } => "who_opens",
+            QuestionKind::UnregisteredInside { .. } => "unregistered_inside_set",
+            QuestionKind::UnregisteredAfter { .. } => "unregistered_after_match",
         }
     }
 
@@ -62,11 +62,13 @@ impl Ask {
     #[must_use]
     pub const fn choices(self) -> &'static [&'static str] {
         match self {
-            Ask::WhoOpens { .. } => &["A", "B"],
+            QuestionKind::WhoOpens { .. } => &["A", "B"],
             // That set and all later ones are lost; or it stands and only those are.
-            Ask::UnregisteredInside { .. } => &["lose_set", "keep_set"],
-            Ask::UnregisteredAfter { inside: true, .. } => &["lose_match", "lose_set", "keep_set"],
-            Ask::UnregisteredAfter { inside: false, .. } => &["lose_match", "lose_set"],
+            QuestionKind::UnregisteredInside { .. } => &["lose_set", "keep_set"],
+            QuestionKind::UnregisteredAfter { inside: true, .. } => {
+                &["lose_match", "lose_set", "keep_set"]
+            }
+            QuestionKind::UnregisteredAfter { inside: false, .. } => &["lose_match", "lose_set"],
         }
     }
 }
@@ -82,7 +84,7 @@ pub(super) fn who_opens(
     if let (true, Some(due)) = (both, play.opener) {
         questions.push(Question {
             entry,
-            ask: Ask::WhoOpens { due },
+            ask: QuestionKind::WhoOpens { due },
         });
     }
 }
@@ -91,7 +93,7 @@ pub(super) fn who_opens(
 pub(super) fn unregistered_inside(questions: &mut Vec<Question>, entry: u32, team: Team, set: u8) {
     questions.push(Question {
         entry,
-        ask: Ask::UnregisteredInside { team, set },
+        ask: QuestionKind::UnregisteredInside { team, set },
     });
 }
 
@@ -105,13 +107,13 @@ pub(super) fn unregistered_after(
 ) {
     questions.push(Question {
         entry,
-        ask: Ask::UnregisteredAfter { team, set, inside },
+        ask: QuestionKind::UnregisteredAfter { team, set, inside },
     });
 }
 
 /// A point has been given: who opened the set is past asking.
 pub(super) fn expire(questions: &mut Vec<Question>) {
-    questions.retain(|q| !matches!(q.ask, Ask::WhoOpens { .. }));
+    questions.retain(|q| !matches!(q.ask, QuestionKind::WhoOpens { .. }));
 }
 
 pub(super) fn check(state: &State, entry: u32, choice: &str) -> Result<(), Refusal> {
@@ -135,15 +137,16 @@ pub(super) fn answer(state: &mut State, entry: u32, choice: &str) {
         return;
     };
     match state.questions.remove(i).ask {
-        Ask::WhoOpens { .. } => {
+        QuestionKind::WhoOpens { .. } => {
             if let Stage::Playing(play) = state.stage_beneath_mut() {
                 play.serving = Some(if choice == "A" { Team::A } else { Team::B });
             }
         }
-        Ask::UnregisteredAfter { team, .. } if choice == "lose_match" => {
+        QuestionKind::UnregisteredAfter { team, .. } if choice == "lose_match" => {
             late_fault::lose_match(state, team);
         }
-        Ask::UnregisteredInside { team, set } | Ask::UnregisteredAfter { team, set, .. } => {
+        QuestionKind::UnregisteredInside { team, set }
+        | QuestionKind::UnregisteredAfter { team, set, .. } => {
             let begin = if choice == "lose_set" {
                 Beginning::ThatSet
             } else {

@@ -61,7 +61,7 @@ pub(super) fn go_back(state: &mut State, n: u32, score: Score) {
     super::ask::expire(&mut state.questions);
     rally::settle(state);
     match (state.stage_beneath_mut(), waiting) {
-        (Stage::Coming(coming), Some(waiting)) => *coming = waiting,
+        (Stage::NextSet(coming), Some(waiting)) => *coming = waiting,
         (Stage::Finished(ending), Some(waiting)) => ending.waiting = waiting,
         _ => {}
     }

@@ -13,8 +13,8 @@ pub(super) fn check(
     kept: bool,
 ) -> Result<(), Refusal> {
     match &state.stage {
-        Stage::Coming(coming) if coming.ready.is_some() => {}
-        Stage::Coming(_) => return Err(Refusal::NobodyOnCourt),
+        Stage::NextSet(coming) if coming.ready.is_some() => {}
+        Stage::NextSet(_) => return Err(Refusal::NobodyOnCourt),
         // From now on the opponent gets a point (7.3.5.3).
         _ => return Err(Refusal::FoundTooLate),
     }

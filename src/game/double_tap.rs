@@ -2,7 +2,7 @@
 //! that it counts only once somebody has said so, and is lost in no case.
 
 use super::entry::Kind;
-use super::fold::{Outcome, Replay};
+use super::fold::{Outcome, Timeline};
 use rules::Team;
 
 /// Within so many milliseconds after a point no further rally can have been played. Our own choice, no source:
@@ -28,8 +28,8 @@ pub struct HeldPoint {
 /// The points that are held back behind the entry `asked_since`, the oldest first. Without that entry it is
 /// read from the log alone what a page left behind that died: then only a last tap is asked about.
 #[must_use]
-pub fn held_points(replay: &Replay, asked_since: Option<u32>) -> Vec<HeldPoint> {
-    let entries = replay.entries();
+pub fn held_points(timeline: &Timeline, asked_since: Option<u32>) -> Vec<HeldPoint> {
+    let entries = timeline.entries();
     let mut held = Vec::new();
     let mut last_rally = None;
     for (i, pair) in entries.windows(2).enumerate() {
@@ -39,7 +39,7 @@ pub fn held_points(replay: &Replay, asked_since: Option<u32>) -> Vec<HeldPoint> 
         };
         let before = last_rally.replace(rally);
         let is_pair = matches!(strike.kind, Kind::Strike { entry, why: None } if entry == rally.n)
-            && matches!(replay.outcome(rally.n), Some(Outcome::Struck(by)) if *by == strike.n);
+            && matches!(timeline.outcome(rally.n), Some(Outcome::Struck(by)) if *by == strike.n);
         let Some(before) = before.filter(|_| is_pair) else {
             continue;
         };
@@ -57,8 +57,8 @@ pub fn held_points(replay: &Replay, asked_since: Option<u32>) -> Vec<HeldPoint> 
         let is_last = i + 2 == entries.len();
         let counts = |n| {
             matches!(
-                replay.outcome(n),
-                Some(Outcome::Taken | Outcome::Insisted(_))
+                timeline.outcome(n),
+                Some(Outcome::Accepted | Outcome::Insisted(_))
             )
         };
         let asked = asked_since.map_or(is_last, |since| rally.n > since);
@@ -82,11 +82,11 @@ mod tests {
     use rules::{ByTeam, Preset};
 
     /// A tally with these entries, each with the second of its time.
-    fn tally(entries: &[(i64, Kind)]) -> Replay {
+    fn tally(entries: &[(i64, Kind)]) -> Timeline {
         let heading = Heading::new(ByTeam::default(), Preset::Tally.rules());
         let opening = [(0, Kind::Match(Box::new(heading))), (0, Kind::BeginSet)];
         let all = opening.iter().chain(entries).zip(1..);
-        Replay::of(
+        Timeline::of(
             all.map(|((second, kind), n)| Entry {
                 at: Some(second * 1000),
                 ..Entry::new(n, kind.clone())
@@ -111,23 +111,23 @@ mod tests {
     fn a_second_point_at_once_is_held_and_counts_at_its_own_place() {
         let (a, b) = (Team::A, Team::B);
         let held = [(7, point(a)), (8, point(a)), (8, back(4))];
-        let mut replay = tally(&held);
-        let points = held_points(&replay, None);
+        let mut timeline = tally(&held);
+        let points = held_points(&timeline, None);
         assert_eq!(points.len(), 1);
         assert_eq!((points[0].rally, points[0].strike), (4, 5));
         assert_eq!((points[0].before, points[0].won_by), (Some(3), a));
         // Play goes on: what this page has held back is still asked about, what another one has is not.
-        replay.push(Entry {
+        timeline.push(Entry {
             at: Some(40_000),
             ..Entry::new(6, point(b))
         });
-        assert_eq!(held_points(&replay, None), []);
-        assert_eq!(held_points(&replay, Some(2)).len(), 1);
-        assert_eq!(replay.state().score().to_string(), "1:1");
+        assert_eq!(held_points(&timeline, None), []);
+        assert_eq!(held_points(&timeline, Some(2)).len(), 1);
+        assert_eq!(timeline.state().score().to_string(), "1:1");
         // Taken for a point after all, it is asked about no more.
-        replay.push(Entry::new(7, back(5)));
-        assert_eq!(replay.state().score().to_string(), "2:1");
-        assert_eq!(held_points(&replay, Some(2)), []);
+        timeline.push(Entry::new(7, back(5)));
+        assert_eq!(timeline.state().score().to_string(), "2:1");
+        assert_eq!(held_points(&timeline, Some(2)), []);
     }
 
     #[test]

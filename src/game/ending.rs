@@ -3,12 +3,12 @@
 use std::sync::Arc;
 
 use super::set::SetPlay;
-use super::stage::Coming;
+use super::stage::NextSet;
 use rules::{Score, Team};
 
 /// How a set or a match was decided.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum How {
+pub enum DecidedBy {
     /// By play.
     Played,
     /// One team was incomplete (6.4.3).
@@ -31,7 +31,7 @@ pub struct SetRecord {
     /// Who won it.
     pub winner: Team,
     /// How.
-    pub how: How,
+    pub how: DecidedBy,
     /// Who was due to open it; unknown only without a toss.
     pub opener: Option<Team>,
     /// Who started it on the left, as far as settled; after a change of courts, who ended it there.
@@ -43,14 +43,14 @@ pub struct SetRecord {
 /// How a match ended.
 #[derive(Clone, Debug)]
 pub(super) struct Ending {
-    pub how: How,
+    pub how: DecidedBy,
     /// The team that loses the match whatever sets it has won: incomplete for the match (6.4.3).
     pub lost_by: Option<Team>,
     /// The set that was on court, where the ending cut it off.
     pub left_over: Option<Box<SetPlay>>,
     /// Sets that were played for nothing: wiped by a default (6.4.1), or after the match was lost
     /// (7.3.5.4). What was said about their rallies can still be put right.
-    pub wiped: Vec<Arc<SetRecord>>,
+    pub voided: Vec<Arc<SetRecord>>,
     /// What was known of the set that did not come: a fault found late can bring it back.
-    pub waiting: Coming,
+    pub waiting: NextSet,
 }

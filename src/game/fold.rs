@@ -1,7 +1,7 @@
 //! The fold of a whole log, with what was taken back, and what became of each entry.
 
 use super::entry::{Entry, Kind, ReplayWhy};
-use super::reducer::{may, step};
+use super::reducer::{check, step};
 use super::seal;
 use super::state::State;
 use super::substitution;
@@ -11,7 +11,7 @@ use super::Refusal;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Outcome {
     /// It counts.
-    Taken,
+    Accepted,
     /// It counts because the official insisted against this advice.
     Insisted(Refusal),
     /// It is refused and changes nothing.
@@ -25,7 +25,7 @@ pub enum Outcome {
 /// The state is always the fold of the entries; pushing one entry more gives the same as folding all
 /// of them anew.
 #[derive(Clone, Debug)]
-pub struct Replay {
+pub struct Timeline {
     entries: Vec<Entry>,
     outcomes: Vec<Outcome>,
     state: State,
@@ -33,17 +33,17 @@ pub struct Replay {
     next: u32,
 }
 
-impl Default for Replay {
+impl Default for Timeline {
     fn default() -> Self {
-        Replay::new()
+        Timeline::new()
     }
 }
 
-impl Replay {
+impl Timeline {
     /// Before the first entry.
     #[must_use]
-    pub fn new() -> Replay {
-        Replay {
+    pub fn new() -> Timeline {
+        Timeline {
             entries: Vec::new(),
             outcomes: Vec::new(),
             state: State::new(),
@@ -53,8 +53,8 @@ impl Replay {
 
     /// The fold of a log. Entries are taken in their order; numbers must rise.
     #[must_use]
-    pub fn of(entries: Vec<Entry>) -> Replay {
-        let mut replay = Replay {
+    pub fn of(entries: Vec<Entry>) -> Timeline {
+        let mut replay = Timeline {
             entries,
             outcomes: Vec::new(),
             state: State::new(),
@@ -81,7 +81,7 @@ impl Replay {
     ///
     /// # Errors
     /// Why not.
-    pub fn may(&self, entry: &Entry) -> Result<(), Refusal> {
+    pub fn check(&self, entry: &Entry) -> Result<(), Refusal> {
         match entry.kind {
             // It is carried out where the rally had not been played.
             Kind::Replay {
@@ -89,12 +89,12 @@ impl Replay {
             } => {
                 self.may_reach_back(entry)?;
                 match self.outcome(rally) {
-                    Some(Outcome::Taken | Outcome::Insisted(_)) => Ok(()),
+                    Some(Outcome::Accepted | Outcome::Insisted(_)) => Ok(()),
                     _ => Err(Refusal::NotLastRally { entry: rally }),
                 }
             }
             Kind::Strike { entry: target, .. } => {
-                may(&self.state, entry)?;
+                check(&self.state, entry)?;
                 let place = self.entries.binary_search_by_key(&target, |e| e.n);
                 let twice = place
                     .is_ok_and(|place| matches!(self.entries[place].kind, Kind::Strike { .. }));
@@ -105,7 +105,7 @@ impl Replay {
                     _ => seal::check_strike(self.entry(target)),
                 }
             }
-            _ => may(&self.state, entry),
+            _ => check(&self.state, entry),
         }
     }
 
@@ -114,7 +114,7 @@ impl Replay {
         let mut longer = self.entries.clone();
         longer.push(entry.clone());
         match strikes(&longer).pop() {
-            Some(Fate::Refused(why)) => Err(why),
+            Some(StrikeStatus::Refused(why)) => Err(why),
             _ => Ok(()),
         }
     }
@@ -129,7 +129,7 @@ impl Replay {
             rally: Some(rally),
         };
         let entry = Entry::new(self.next_number(), replay);
-        self.may(&entry).is_ok().then_some(rally)
+        self.check(&entry).is_ok().then_some(rally)
     }
 
     /// The number of the next entry.
@@ -205,7 +205,7 @@ impl Replay {
 
     /// The last entry that counts and is of the kind asked for.
     fn last_that(&self, test: impl Fn(&Entry) -> bool) -> Option<&Entry> {
-        let counts = |o: &Outcome| matches!(o, Outcome::Taken | Outcome::Insisted(_));
+        let counts = |o: &Outcome| matches!(o, Outcome::Accepted | Outcome::Insisted(_));
         let all = self.entries.iter().zip(&self.outcomes).rev();
         all.map(|(e, o)| (e, counts(o)))
             .find(|(e, counts)| *counts && test(e))
@@ -217,7 +217,7 @@ impl Replay {
     pub fn walk(&self, mut see: impl FnMut(&State, &Entry, &Outcome, &State)) {
         let mut before = State::new();
         for (entry, outcome) in self.outcomes() {
-            if matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
                 let mut after = before.clone();
                 // It was taken up in the fold, so it is here.
                 let _ = step(&mut after, entry);
@@ -239,18 +239,18 @@ impl Replay {
         self.outcomes.clear();
         for (entry, fate) in self.entries.iter().zip(fates) {
             self.outcomes.push(match fate {
-                Fate::Struck(by) => Outcome::Struck(by),
-                Fate::Refused(why) => Outcome::Refused(why),
-                Fate::Counts => outcome(step(&mut self.state, entry)),
+                StrikeStatus::Struck(by) => Outcome::Struck(by),
+                StrikeStatus::Refused(why) => Outcome::Refused(why),
+                StrikeStatus::Counts => outcome(step(&mut self.state, entry)),
             });
         }
     }
 }
 
-fn outcome(result: Result<super::reducer::Taken, Refusal>) -> Outcome {
+fn outcome(result: Result<super::reducer::Accepted, Refusal>) -> Outcome {
     match result {
-        Ok(super::reducer::Taken { against: None }) => Outcome::Taken,
-        Ok(super::reducer::Taken {
+        Ok(super::reducer::Accepted { against: None }) => Outcome::Accepted,
+        Ok(super::reducer::Accepted {
             against: Some(advice),
         }) => Outcome::Insisted(advice),
         Err(refusal) => Outcome::Refused(refusal),
@@ -259,7 +259,7 @@ fn outcome(result: Result<super::reducer::Taken, Refusal>) -> Outcome {
 
 /// What the strikes of a log do with one of its entries.
 #[derive(Clone, Debug, PartialEq, Eq)]
-enum Fate {
+enum StrikeStatus {
     /// Nothing.
     Counts,
     /// It is taken back by that entry.
@@ -333,8 +333,8 @@ const fn leaves_the_rally_last(kind: &Kind) -> bool {
 /// Between a rally and its replay nothing stands that could end or stop the set, now and whatever is struck
 /// later. So the replay is taken up exactly where the rally would have been, and no rally is lost to a replay
 /// that is refused.
-fn strikes(entries: &[Entry]) -> Vec<Fate> {
-    let mut fates = vec![Fate::Counts; entries.len()];
+fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
+    let mut fates = vec![StrikeStatus::Counts; entries.len()];
     // For each entry the one it strikes, and the strikes in force against it, by place in the log.
     let mut targets: Vec<Option<usize>> = vec![None; entries.len()];
     let mut against: Vec<Vec<usize>> = vec![Vec::new(); entries.len()];
@@ -361,10 +361,11 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
         let is_replay = matches!(entry.kind, Kind::Replay { .. });
         let is_rally = |at: &usize| matches!(earlier[*at].kind, Kind::Rally { .. });
         if let Some(entry) = sealed {
-            fates[place] = Fate::Refused(Refusal::Sealed { entry });
+            fates[place] = StrikeStatus::Refused(Refusal::Sealed { entry });
         } else if is_replay {
-            let stands =
-                |at: &usize| against[*at].is_empty() && !matches!(fates[*at], Fate::Refused(_));
+            let stands = |at: &usize| {
+                against[*at].is_empty() && !matches!(fates[*at], StrikeStatus::Refused(_))
+            };
             let mut acts = (0..place).rev().filter(stands);
             let last = acts.find(|&at| !leaves_the_rally_last(&earlier[at].kind));
             let last = last.filter(is_rally);
@@ -374,14 +375,16 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
                     replayed.push((rally, place));
                     take_force(&targets, &mut against, place, true);
                 }
-                None => fates[place] = Fate::Refused(Refusal::NotLastRally { entry: target }),
+                None => {
+                    fates[place] = StrikeStatus::Refused(Refusal::NotLastRally { entry: target })
+                }
             }
         } else if target <= 1 || target >= entry.n {
             // The reducer refuses it.
         } else if found.is_some_and(|struck| !against[struck].is_empty()) {
-            fates[place] = Fate::Refused(Refusal::AlreadyStruck { entry: target });
+            fates[place] = StrikeStatus::Refused(Refusal::AlreadyStruck { entry: target });
         } else if let Err(why) = seal::check_strike(found.map(|struck| &entries[struck])) {
-            fates[place] = Fate::Refused(why);
+            fates[place] = StrikeStatus::Refused(why);
         } else if let Some(struck) = found {
             targets[place] = Some(struck);
             take_force(&targets, &mut against, place, true);
@@ -389,14 +392,14 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
             let in_between = replayed.iter().find(|(rally, replay)| {
                 let comes_back = |at: usize| {
                     against[at].is_empty()
-                        && !matches!(fates[at], Fate::Refused(_))
+                        && !matches!(fates[at], StrikeStatus::Refused(_))
                         && !leaves_the_rally_last(&entries[at].kind)
                 };
                 twice && against[*replay].is_empty() && (rally + 1..*replay).any(comes_back)
             });
             if let Some((_, replay)) = in_between {
                 let replay = entries[*replay].n;
-                fates[place] = Fate::Refused(Refusal::BeforeReplay { replay });
+                fates[place] = StrikeStatus::Refused(Refusal::BeforeReplay { replay });
                 take_force(&targets, &mut against, place, false);
                 targets[place] = None;
             }
@@ -404,7 +407,7 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
     }
     for (fate, strikes) in fates.iter_mut().zip(&against) {
         if let Some(&last) = strikes.iter().max() {
-            *fate = Fate::Struck(entries[last].n);
+            *fate = StrikeStatus::Struck(entries[last].n);
         }
     }
     // What was said about a rally goes with it.
@@ -412,8 +415,8 @@ fn strikes(entries: &[Entry]) -> Vec<Fate> {
     for (rally, replay) in replayed.into_iter().filter(|(_, replay)| in_force(*replay)) {
         for place in rally + 1..replay {
             let about = matches!(entries[place].kind, Kind::Explain { entry, .. } if entry == entries[rally].n);
-            if about && fates[place] == Fate::Counts {
-                fates[place] = Fate::Struck(entries[replay].n);
+            if about && fates[place] == StrikeStatus::Counts {
+                fates[place] = StrikeStatus::Struck(entries[replay].n);
             }
         }
     }

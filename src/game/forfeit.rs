@@ -2,10 +2,10 @@
 
 use std::sync::Arc;
 
-use super::ending::{Ending, How, SetRecord};
+use super::ending::{DecidedBy, Ending, SetRecord};
 use super::entry::Scope;
 use super::rally;
-use super::stage::{Coming, Stage};
+use super::stage::{NextSet, Stage};
 use super::state::State;
 use rules::{ByTeam, Score, Team};
 
@@ -22,7 +22,7 @@ pub(super) fn incomplete(state: &mut State, team: Team, scope: Scope) {
             play: Some((**play).clone()),
             ..lost(number, team)
         },
-        Stage::Coming(coming) => SetRecord {
+        Stage::NextSet(coming) => SetRecord {
             // Points due to the team for penalties on its opponent stand in the coming set.
             score: ByTeam::new(|t| {
                 let penalties = coming.penalties[t.other()].len();
@@ -39,16 +39,16 @@ pub(super) fn incomplete(state: &mut State, team: Team, scope: Scope) {
         Stage::Suspended { .. } | Stage::Finished(_) => return,
     };
     let penalties = std::mem::take(&mut state.carried);
-    state.stage = Stage::Coming(Coming {
+    state.stage = Stage::NextSet(NextSet {
         penalties,
-        ..Coming::default()
+        ..NextSet::default()
     });
     lose(state, record);
     while scope == Scope::Match && !rally::is_decided(state) {
         let record = lost(state.next_number(), team);
         lose(state, record);
     }
-    rally::finish_if_decided(state, How::Incomplete);
+    rally::finish_if_decided(state, DecidedBy::Incomplete);
     if let (Scope::Match, Stage::Finished(ending)) = (scope, &mut state.stage) {
         ending.lost_by = Some(team);
     }
@@ -60,7 +60,7 @@ fn lost(number: u8, team: Team) -> SetRecord {
         number,
         score: Score::default(),
         winner: team.other(),
-        how: How::Incomplete,
+        how: DecidedBy::Incomplete,
         opener: None,
         left: None,
         play: None,
@@ -78,11 +78,11 @@ fn lose(state: &mut State, mut record: SetRecord) {
 
 /// The match is lost in the fewest sets, each to nothing, whatever was played (6.4.1, 6.4.2).
 pub(super) fn default(state: &mut State, team: Team) {
-    lose_all(state, team, How::Default);
+    lose_all(state, team, DecidedBy::Default);
 }
 
 /// The same, however it comes.
-pub(super) fn lose_all(state: &mut State, team: Team, how: How) {
+pub(super) fn lose_all(state: &mut State, team: Team, how: DecidedBy) {
     let winner = team.other();
     let left_over = state.shown().cloned().map(Box::new);
     let needed = state
@@ -99,14 +99,14 @@ pub(super) fn lose_all(state: &mut State, team: Team, how: How) {
             Arc::new(record)
         })
         .collect();
-    let wiped = std::mem::replace(&mut state.sets, made);
+    let voided = std::mem::replace(&mut state.sets, made);
     // Whatever was asked about them is decided so.
     state.questions.clear();
     state.stage = Stage::Finished(Ending {
         how,
         lost_by: Some(team),
         left_over,
-        wiped,
-        waiting: Coming::default(),
+        voided,
+        waiting: NextSet::default(),
     });
 }

@@ -3,7 +3,7 @@
 
 use std::sync::Arc;
 
-use super::ending::{How, SetRecord};
+use super::ending::{DecidedBy, SetRecord};
 use super::set::SetPlay;
 use super::stage::{Phase, Stage};
 use super::state::State;
@@ -98,7 +98,7 @@ fn record(number: u8, score: Score, winner: Team) -> Arc<SetRecord> {
         number,
         score,
         winner,
-        how: How::Joined,
+        how: DecidedBy::Joined,
         opener: None,
         left: None,
         play: None,
@@ -114,7 +114,7 @@ pub(super) fn take(state: &mut State, n: u32, joined: &Joined) {
             state.sets.push(record);
         }
     }
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Stage::NextSet(coming) = &mut state.stage {
         // Line-ups that were handed in before were those of a beginning.
         coming.line_ups = ByTeam::default();
         coming.kept = ByTeam::default();

@@ -4,13 +4,13 @@
 use std::sync::Arc;
 
 use super::ask;
-use super::ending::{Ending, How, SetRecord};
+use super::ending::{DecidedBy, Ending, SetRecord};
 use super::entry::{Fault, Found, LateFault};
 use super::forfeit;
 use super::line_up;
 use super::rally;
 use super::set::{PointFor, SetPlay};
-use super::stage::{Coming, Stage};
+use super::stage::{NextSet, Stage};
 use super::state::State;
 use super::team_state::OutFor;
 use super::Refusal;
@@ -80,7 +80,7 @@ fn check_since(state: &State, play: &SetPlay, fault: &LateFault) -> Result<(), R
     match earlier {
         Some(record) if kind == Fault::UnregisteredPlayer => match &record.play {
             // A set that was lost for such a player already is not lost once more.
-            Some(play) if record.how != How::Unregistered => stood(play, kind, since.score),
+            Some(play) if record.how != DecidedBy::Unregistered => stood(play, kind, since.score),
             _ => Err(Refusal::NotByPlay { set }),
         },
         _ => Err(Refusal::EarlierSet {
@@ -142,11 +142,11 @@ impl State {
 pub(super) fn at_hand(state: &State, fault: Option<Fault>) -> Result<&SetPlay, Refusal> {
     match state.stage_beneath() {
         Stage::Playing(play) => Ok(play),
-        Stage::Coming(Coming { again: Some(_), .. }) => Err(Refusal::NothingPlayed { fault }),
-        Stage::Coming(_) | Stage::Finished(_) | Stage::Suspended { .. } => {
+        Stage::NextSet(NextSet { again: Some(_), .. }) => Err(Refusal::NothingPlayed { fault }),
+        Stage::NextSet(_) | Stage::Finished(_) | Stage::Suspended { .. } => {
             let last = state.sets.last().ok_or(Refusal::NothingPlayed { fault })?;
             match &last.play {
-                Some(play) if last.how == How::Played => Ok(play),
+                Some(play) if last.how == DecidedBy::Played => Ok(play),
                 _ => Err(Refusal::NotByPlay { set: last.number }),
             }
         }
@@ -170,7 +170,7 @@ pub(super) fn correct(state: &mut State, n: u32, fault: &LateFault) {
     rally::settle(state);
     // A set that stays won closes again at once, and what was handed in for the next one stands.
     match (state.stage_beneath_mut(), waiting) {
-        (Stage::Coming(coming), Some(waiting)) => *coming = waiting,
+        (Stage::NextSet(coming), Some(waiting)) => *coming = waiting,
         (Stage::Finished(ending), Some(waiting)) => ending.waiting = waiting,
         _ => {}
     }
@@ -204,13 +204,13 @@ fn unregistered(state: &mut State, n: u32, fault: &LateFault, now: u8, plays: bo
 }
 
 /// Brings the last set back on court; what waits for the next one is given back.
-pub(super) fn reopen(state: &mut State) -> Option<Coming> {
+pub(super) fn reopen(state: &mut State) -> Option<NextSet> {
     if matches!(state.stage_beneath(), Stage::Playing(_)) {
         return None;
     }
     let play = state.sets.pop()?.play.clone()?;
     match std::mem::replace(state.stage_beneath_mut(), Stage::Playing(Box::new(play))) {
-        Stage::Coming(coming)
+        Stage::NextSet(coming)
         | Stage::Finished(Ending {
             waiting: coming, ..
         }) => {
@@ -303,7 +303,7 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
                 let record: &mut SetRecord = Arc::make_mut(record);
                 record.score = score;
                 record.winner = winner;
-                record.how = How::Unregistered;
+                record.how = DecidedBy::Unregistered;
             }
         }
     }
@@ -315,18 +315,18 @@ pub(super) fn lose_earlier_sets(state: &mut State, team: Team, since: u8, begin:
             state.sets.push(record);
         }
     }
-    rally::finish_if_decided(state, How::Unregistered);
+    rally::finish_if_decided(state, DecidedBy::Unregistered);
     let decided = rally::is_decided(state);
     if let Stage::Finished(ending) = &mut state.stage {
-        ending.wiped.extend(void);
+        ending.voided.extend(void);
         if !decided {
             // The match was over and is not any more.
-            state.stage = Stage::Coming(std::mem::take(&mut ending.waiting));
+            state.stage = Stage::NextSet(std::mem::take(&mut ending.waiting));
         }
     }
 }
 
 /// The whole match is lost for an unregistered player (FIVB Casebook 2024, case 4.22).
 pub(super) fn lose_match(state: &mut State, team: Team) {
-    forfeit::lose_all(state, team, How::Unregistered);
+    forfeit::lose_all(state, team, DecidedBy::Unregistered);
 }

@@ -3,7 +3,7 @@
 use super::entry::{
     Change, Court, Entry, Forced, Kind, Level, LiberoWhy, ReplayWhy, Scope, Toss, Who,
 };
-use super::reducer::may;
+use super::reducer::check;
 use super::state::State;
 use rules::{Shirt, Team};
 
@@ -14,7 +14,7 @@ use rules::{Shirt, Team};
 pub fn legal(state: &State) -> Vec<Kind> {
     let mut all = Vec::new();
     candidates(state, &mut all);
-    all.retain(|kind| may(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
+    all.retain(|kind| check(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
     all
 }
 
@@ -25,7 +25,7 @@ pub fn legal_for(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
     let mut all = Vec::new();
     let listed: Vec<Shirt> = state.team(team).listed().collect();
     of_player(team, number, &listed, &mut all);
-    all.retain(|kind| may(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
+    all.retain(|kind| check(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
     all
 }
 

@@ -31,13 +31,13 @@ mod protest;
 mod rally;
 mod reducer;
 mod refusal;
-mod rehearsal;
 mod request;
 mod sanction;
 mod say;
 mod seal;
 mod set;
 mod signer;
+mod simulator;
 mod stage;
 mod state;
 mod stop;
@@ -47,11 +47,11 @@ mod time_out;
 mod timed;
 mod toss;
 
-pub use ask::{Ask, Question};
+pub use ask::{Question, QuestionKind};
 pub use double_tap::{held_points, HeldPoint, NO_RALLY_MS};
-pub use ending::{How, SetRecord};
+pub use ending::{DecidedBy, SetRecord};
 pub use entry::{Entry, Kind, Level, Who};
-pub use fold::{Outcome, Replay};
+pub use fold::{Outcome, Timeline};
 pub use game_captain::{
     can_be_named, captain, is_missing, last_speaker, named_before, requester, speaker, Requester,
     Speaker,
@@ -70,16 +70,16 @@ pub use preview::{
     SubstitutionPreview,
 };
 pub use protest::Protest;
-pub use reducer::{apply, may};
+pub use reducer::{apply, check};
 pub use refusal::{Asked, InSet, Refusal};
-pub use rehearsal::{rehearse, rehearse_by};
 pub use sanction::{Sanction, SanctionKind};
 pub use say::{say, say_question};
 pub use set::{CameBy, CameIn, Point, PointFor, SetPlay, Side, Slot};
 pub use signer::Signer;
+pub use simulator::{simulate, simulate_by};
 pub use stage::Phase;
-pub use state::{RunningTimer, Said, Signature, State};
+pub use state::{RallyNote, RunningTimer, Signature, State};
 pub use stop::RECOVERY_SECONDS;
 pub use team_state::{Barred, OutFor, TeamState};
-pub use timed::{begun_by, interval, orphaned_by, Timed};
+pub use timed::{interval, timers_orphaned_by, timers_started_by, Timed};
 pub use toss::{Choice, Choosing};

@@ -161,7 +161,7 @@ pub(super) fn begin(state: &mut State, entry: u32) {
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
     let line_ups = state.rules.line_ups;
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Stage::NextSet(coming) = &mut state.stage {
         // Without any toss so far nobody knows, whatever is drawn.
         state.left = (coming.toss.is_some() || state.left.is_some()).then_some(left);
         let mut coming = std::mem::take(coming);

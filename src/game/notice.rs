@@ -108,7 +108,7 @@ pub fn notices(state: &State) -> Vec<Notice> {
             );
             due.extend(Team::BOTH.into_iter().flat_map(|team| counts(state, team)));
         }
-        Stage::Coming(_) => {
+        Stage::NextSet(_) => {
             due.extend(before_set(state));
         }
         Stage::Suspended { .. } | Stage::Finished(_) => {}

@@ -55,7 +55,7 @@ pub(super) fn amend(state: &mut State, given: &Amendment) {
         heading.rules = rules;
         state.rules = rules;
         // Line-ups for the set to come were made for other rules.
-        if let Stage::Coming(coming) = &mut state.stage {
+        if let Stage::NextSet(coming) = &mut state.stage {
             coming.line_ups = ByTeam::default();
             coming.kept = ByTeam::default();
             coming.ready = None;

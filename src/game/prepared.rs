@@ -1,7 +1,7 @@
 //! How the steps before a match stand, as the log says it; whoever asks brings the time.
 
 use super::entry::Timer;
-use super::fold::Replay;
+use super::fold::Timeline;
 use super::signer::Signer;
 use super::stage::Phase;
 use super::state::{RunningTimer, Signature, State};
@@ -154,8 +154,8 @@ pub enum Signed {
 
 /// Whether a captain or a coach has signed the list of the team as it is now.
 #[must_use]
-pub fn signed(replay: &Replay, signer: Signer) -> Signed {
-    let signatures = replay.state().signatures();
+pub fn signed(timeline: &Timeline, signer: Signer) -> Signed {
+    let signatures = timeline.state().signatures();
     let Some(last) = signatures
         .iter()
         .rev()
@@ -165,10 +165,10 @@ pub fn signed(replay: &Replay, signer: Signer) -> Signed {
     };
     let changed = |entry: &super::Entry, outcome: &Outcome| {
         entry.n > last.entry
-            && matches!(outcome, Outcome::Taken | Outcome::Insisted(_))
+            && matches!(outcome, Outcome::Accepted | Outcome::Insisted(_))
             && matches!(&entry.kind, Kind::TeamList(list) if Some(list.team) == signer.team())
     };
-    if replay
+    if timeline
         .outcomes()
         .any(|(entry, outcome)| changed(entry, outcome))
     {
@@ -185,7 +185,7 @@ mod tests {
     use crate::Entry;
     use rules::{plan, ByTeam, Preset, Shirt};
 
-    fn told(preset: Preset, kinds: Vec<Kind>) -> Replay {
+    fn told(preset: Preset, kinds: Vec<Kind>) -> Timeline {
         let heading = Heading::new(ByTeam::default(), preset.rules());
         let mut entries = vec![Entry::new(1, Kind::Match(Box::new(heading)))];
         for (n, kind) in (2..).zip(kinds) {
@@ -195,11 +195,11 @@ mod tests {
                 ..Entry::new(n, kind)
             });
         }
-        Replay::of(entries)
+        Timeline::of(entries)
     }
 
-    fn at(replay: &Replay, step: Step, minutes: Option<i64>, now: i64) -> Standing {
-        let state = replay.state();
+    fn at(timeline: &Timeline, step: Step, minutes: Option<i64>, now: i64) -> Standing {
+        let state = timeline.state();
         let moments = plan(state.rules());
         let moment = moments.iter().find(|m| m.step == step).expect("planned");
         standing(state, *moment, minutes, now)

@@ -3,7 +3,7 @@
 //! chapter 21.
 
 use super::entry::{Change, Entry, Forced, Kind, Level, Who};
-use super::reducer::{apply, may};
+use super::reducer::{apply, check};
 use super::sanction::{Sanction, SanctionKind};
 use super::state::State;
 use super::substitution;
@@ -19,11 +19,11 @@ const PREVIEWED: u32 = u32::MAX;
 /// ```
 /// use game::{preview_sanction, Kind, SanctionKind, State};
 /// use rules::Team;
-/// # use game::{entry::Heading, Entry, Replay};
+/// # use game::{entry::Heading, Entry, Timeline};
 /// # use rules::{ByTeam, Preset};
 /// # let heading = Heading::new(ByTeam::default(), Preset::International.rules());
-/// # let replay = Replay::of(vec![Entry::new(1, Kind::Match(Box::new(heading)))]);
-/// # let state: &State = replay.state();
+/// # let timeline = Timeline::of(vec![Entry::new(1, Kind::Match(Box::new(heading)))]);
+/// # let state: &State = timeline.state();
 /// let delay = Kind::Delay { team: Team::A, request: false };
 /// let preview = preview_sanction(state, &delay).expect("a delay is taken").expect("it is sanctioned");
 /// assert_eq!(preview.sanction.kind, SanctionKind::DelayWarning);
@@ -51,7 +51,7 @@ pub struct SanctionPreview {
 /// Why it would be refused.
 pub fn preview_sanction(state: &State, kind: &Kind) -> Result<Option<SanctionPreview>, Refusal> {
     let entry = Entry::new(PREVIEWED, kind.clone());
-    may(state, &entry)?;
+    check(state, &entry)?;
     let after = apply(state, &entry)?;
     let line = after.sanctions().iter().rfind(|s| s.entry == PREVIEWED);
     Ok(line.map(|line| read_off(state, &after, line.clone())))
@@ -185,7 +185,7 @@ pub fn preview_substitution(
         reason,
     };
     let entry = Entry::new(PREVIEWED, kind);
-    may(state, &entry).ok()?;
+    check(state, &entry).ok()?;
     let after = apply(state, &entry).ok()?;
     let (was, is) = (state.on_floor()?, after.on_floor()?);
     if !is.follows_places(team) {

@@ -2,12 +2,12 @@
 
 use std::sync::Arc;
 
-use super::ending::{Ending, How, SetRecord};
+use super::ending::{DecidedBy, Ending, SetRecord};
 use super::entry::By;
 use super::refusal::{InSet, Refusal};
 use super::set::PointFor;
-use super::stage::{Coming, Stage};
-use super::state::{Said, State};
+use super::stage::{NextSet, Stage};
+use super::state::{RallyNote, State};
 use rules::{Cause, Edition, SetLimit, Sets, Team};
 
 /// A rally that was played is never refused while a set runs: a point must not be lost to
@@ -28,7 +28,7 @@ pub(super) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>
     if let Some(cause) = cause.filter(|_| dropped.is_none()) {
         Arc::make_mut(&mut state.causes).insert(
             n,
-            Said {
+            RallyNote {
                 cause,
                 by,
                 seen_by: None,
@@ -69,7 +69,7 @@ pub(super) fn check_explain(state: &State, entry: u32, cause: Cause) -> Result<(
     }
 }
 
-pub(super) fn explain(state: &mut State, entry: u32, said: Said) {
+pub(super) fn explain(state: &mut State, entry: u32, said: RallyNote) {
     state.dropped_cause.take_if(|rally| *rally == entry);
     Arc::make_mut(&mut state.causes).insert(entry, said);
 }
@@ -112,18 +112,18 @@ pub(super) fn time_up(state: &mut State) {
 pub(super) fn settle(state: &mut State) {
     let winner = state.play().and_then(|play| play.winner(&state.rules));
     if let Some(winner) = winner {
-        close(state, winner, How::Played);
+        close(state, winner, DecidedBy::Played);
     }
 }
 
 /// Closes the running set for `winner`.
-pub(super) fn close(state: &mut State, winner: Team, how: How) {
-    let next = Coming {
+pub(super) fn close(state: &mut State, winner: Team, how: DecidedBy) {
+    let next = NextSet {
         penalties: std::mem::take(&mut state.carried),
-        ..Coming::default()
+        ..NextSet::default()
     };
     let stage = state.stage_beneath_mut();
-    if let Stage::Playing(play) = std::mem::replace(stage, Stage::Coming(next)) {
+    if let Stage::Playing(play) = std::mem::replace(stage, Stage::NextSet(next)) {
         state.sets.push(Arc::new(SetRecord {
             number: play.number,
             score: play.score,
@@ -150,25 +150,25 @@ pub(super) fn is_decided(state: &State) -> bool {
 }
 
 /// Ends the match where the sets decide it.
-pub(super) fn finish_if_decided(state: &mut State, how: How) {
+pub(super) fn finish_if_decided(state: &mut State, how: DecidedBy) {
     if !is_decided(state) || matches!(state.stage, Stage::Finished(_)) {
         return;
     }
-    let cut_off = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    let cut_off = std::mem::replace(&mut state.stage, Stage::NextSet(NextSet::default()));
     let beneath = match cut_off {
         Stage::Suspended { then, .. } => *then,
         stage => stage,
     };
     let (left_over, waiting) = match beneath {
-        Stage::Playing(play) => (Some(play), Coming::default()),
-        Stage::Coming(coming) => (None, coming),
-        Stage::Suspended { .. } | Stage::Finished(_) => (None, Coming::default()),
+        Stage::Playing(play) => (Some(play), NextSet::default()),
+        Stage::NextSet(coming) => (None, coming),
+        Stage::Suspended { .. } | Stage::Finished(_) => (None, NextSet::default()),
     };
     state.stage = Stage::Finished(Ending {
         how,
         lost_by: None,
         left_over,
-        wiped: Vec::new(),
+        voided: Vec::new(),
         waiting,
     });
 }

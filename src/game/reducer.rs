@@ -6,7 +6,7 @@
 
 use super::entry::{Entry, Kind, Toss};
 use super::stage::Phase;
-use super::state::{Said, State};
+use super::state::{RallyNote, State};
 use super::{
     ask, conduct, correction, courts, discrepancy, forfeit, game_captain, joined, late_fault,
     libero, line_up, new_libero, notes, opening, protest, rally, request, seal, stop, substitution,
@@ -15,7 +15,7 @@ use super::{
 
 /// An entry that was taken up.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Taken {
+pub struct Accepted {
     /// The advice that the official insisted against.
     pub against: Option<Refusal>,
 }
@@ -32,16 +32,8 @@ pub fn apply(state: &State, entry: &Entry) -> Result<State, Refusal> {
     Ok(next)
 }
 
-/// Whether an entry would be taken up without insisting.
-///
-/// # Errors
-/// Why not.
-pub fn may(state: &State, entry: &Entry) -> Result<(), Refusal> {
-    check(state, entry)
-}
-
 /// Takes an entry up in place; a refused one changes nothing but what part of it stays open (15.10.4).
-pub(super) fn step(state: &mut State, entry: &Entry) -> Result<Taken, Refusal> {
+pub(super) fn step(state: &mut State, entry: &Entry) -> Result<Accepted, Refusal> {
     let against = match check(state, entry) {
         Ok(()) => None,
         Err(refusal) if entry.insist.is_some() && !refusal.is_final() => Some(refusal),
@@ -51,10 +43,14 @@ pub(super) fn step(state: &mut State, entry: &Entry) -> Result<Taken, Refusal> {
         }
     };
     carry_out(state, entry);
-    Ok(Taken { against })
+    Ok(Accepted { against })
 }
 
-fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
+/// Whether an entry would be taken up without insisting.
+///
+/// # Errors
+/// Why not.
+pub fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
     if let Kind::Match(heading) = &entry.kind {
         return opening::check_match(state, heading);
     }
@@ -153,7 +149,7 @@ fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
 }
 
 /// What can be said of a strike without the log; whether its target is struck already, only a
-/// [`super::Replay`] knows.
+/// [`super::Timeline`] knows.
 fn check_strike(n: u32, target: u32) -> Result<(), Refusal> {
     if target <= 1 {
         Err(Refusal::StrikeFirst)
@@ -196,7 +192,7 @@ fn carry_out(state: &mut State, entry: &Entry) {
         } => rally::explain(
             state,
             *entry,
-            Said {
+            RallyNote {
                 cause: *cause,
                 by: *by,
                 seen_by: *seen_by,

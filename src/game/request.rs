@@ -56,7 +56,7 @@ pub(super) fn delay(state: &mut State, n: u32, team: Team, request: bool) {
 /// After a request rejected with a delay warning the team may ask for nothing more until a completed
 /// rally (15.2.4).
 fn bar(state: &mut State, team: Team) {
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Stage::NextSet(coming) = &mut state.stage {
         coming.barred[team] = true;
     }
     if let Some(play) = state.on_floor_mut() {
@@ -68,7 +68,7 @@ fn bar(state: &mut State, team: Team) {
 pub(super) fn penalty(state: &mut State, n: u32, team: Team) {
     match state.stage_beneath_mut() {
         Stage::Playing(_) => super::rally::point(state, n, team.other(), PointFor::Penalty),
-        Stage::Coming(coming) => coming.penalties[team].push(n),
+        Stage::NextSet(coming) => coming.penalties[team].push(n),
         Stage::Suspended { .. } | Stage::Finished(_) => {}
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! A second language is a second file like this one.
 
-use super::ask::{Ask, Question};
+use super::ask::{Question, QuestionKind};
 use super::entry::{Change, Level, Who};
 use super::refusal::InSet;
 use super::state::State;
@@ -391,7 +391,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
 #[must_use]
 pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>) {
     match question.ask {
-        Ask::WhoOpens { due } => (
+        QuestionKind::WhoOpens { due } => (
             format!(
                 "Both teams got a penalty between the sets: 1-1, both have rotated. The rules do not say \
                  who serves. {} were due to serve. Who serves?",
@@ -399,7 +399,7 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
             ),
             vec![state.name_in_words(Team::A), state.name_in_words(Team::B)],
         ),
-        Ask::UnregisteredInside { team, set } => (
+        QuestionKind::UnregisteredInside { team, set } => (
             format!(
                 "A player of {} who is not on the list came in during set {set}. The rules do not say \
                  what happens to that set. Is it lost?",
@@ -407,7 +407,7 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
             ),
             choices(question.ask, |code| unregistered_choice(code, set)),
         ),
-        Ask::UnregisteredAfter { team, set, .. } => (
+        QuestionKind::UnregisteredAfter { team, set, .. } => (
             format!(
                 "A player of {} who is not on the list came in during set {set}. The match is over. By \
                  the rules, the points and sets won since then are lost. By the casebook of 2024, the \
@@ -419,7 +419,7 @@ pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>)
     }
 }
 
-fn choices(ask: Ask, words: impl Fn(&str) -> String) -> Vec<String> {
+fn choices(ask: QuestionKind, words: impl Fn(&str) -> String) -> Vec<String> {
     ask.choices().iter().map(|code| words(code)).collect()
 }
 

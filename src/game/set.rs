@@ -357,7 +357,7 @@ pub struct Point {
 
 /// A score that stood at some moment of the set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Stood {
+struct ScoreSnapshot {
     score: Score,
     points: usize,
 }
@@ -389,7 +389,7 @@ pub struct SetPlay {
     pub completed: u16,
     /// Whether the last rally was stopped and not yet replayed.
     pub replay_open: bool,
-    stood: Vec<Stood>,
+    stood: Vec<ScoreSnapshot>,
 }
 
 impl SetPlay {
@@ -414,7 +414,7 @@ impl SetPlay {
             points: Vec::new(),
             completed: 0,
             replay_open: false,
-            stood: vec![Stood {
+            stood: vec![ScoreSnapshot {
                 score: Score::default(),
                 points: 0,
             }],
@@ -446,7 +446,7 @@ impl SetPlay {
         self.base = score;
         self.score = score;
         self.serving = serving;
-        self.stood = vec![Stood { score, points: 0 }];
+        self.stood = vec![ScoreSnapshot { score, points: 0 }];
     }
 
     /// Makes the score another one: the last points of a team that has too many are cancelled, points that
@@ -514,7 +514,7 @@ impl SetPlay {
             cancelled_by: None,
         });
         self.score = self.score.plus(to);
-        self.stood.push(Stood {
+        self.stood.push(ScoreSnapshot {
             score: self.score,
             points: self.points.len(),
         });
@@ -580,7 +580,7 @@ impl SetPlay {
     /// The score that stood and is nearest to one that never did.
     #[must_use]
     pub fn nearest(&self, score: Score) -> Score {
-        let apart = |s: &Stood| {
+        let apart = |s: &ScoreSnapshot| {
             u32::from(s.score.a.abs_diff(score.a)) + u32::from(s.score.b.abs_diff(score.b))
         };
         self.stood
@@ -664,7 +664,7 @@ impl SetPlay {
     /// The score as it is after a correction is one that stood.
     pub(super) fn note_score(&mut self) {
         if self.stood.last().map(|s| s.score) != Some(self.score) {
-            self.stood.push(Stood {
+            self.stood.push(ScoreSnapshot {
                 score: self.score,
                 points: self.points.len(),
             });

@@ -10,7 +10,7 @@ use rules::{ByTeam, Shirt, Team};
 #[derive(Clone, Debug)]
 pub(super) enum Stage {
     /// Before a set.
-    Coming(Coming),
+    NextSet(NextSet),
     /// A set is being played.
     Playing(Box<SetPlay>),
     /// Play is interrupted; the stage it left.
@@ -24,7 +24,7 @@ pub(super) enum Stage {
 
 /// What is known of the set to come.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Coming {
+pub(super) struct NextSet {
     pub toss: Option<Toss>,
     pub line_ups: ByTeam<Option<Vec<Shirt>>>,
     /// Entries whose penalty counts when the set begins, by the team at fault (16.2.4, 21.5).

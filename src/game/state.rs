@@ -4,13 +4,13 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::ask::Question;
-use super::ending::{How, SetRecord};
+use super::ending::{DecidedBy, SetRecord};
 use super::entry::{By, Check, Heading, SeenBy, Timer, Toss};
 use super::isolated::isolated;
 use super::protest::Protest;
 use super::sanction::Sanction;
 use super::set::{SetPlay, Side};
-use super::stage::{Coming, Phase, Stage};
+use super::stage::{NextSet, Phase, Stage};
 use super::team_state::TeamState;
 use rules::{ByTeam, Cause, Preset, Rules, Score, Shirt, Team};
 
@@ -23,7 +23,7 @@ pub struct State {
     pub(super) sets: Vec<Arc<SetRecord>>,
     pub(super) teams: ByTeam<TeamState>,
     pub(super) sanctions: Arc<Vec<Sanction>>,
-    pub(super) causes: Arc<BTreeMap<u32, Said>>,
+    pub(super) causes: Arc<BTreeMap<u32, RallyNote>>,
     pub(super) checks: Arc<Vec<Check>>,
     pub(super) signatures: Arc<Vec<Signature>>,
     pub(super) protests: Arc<Vec<Protest>>,
@@ -52,7 +52,7 @@ pub struct State {
 
 /// What was said about a rally.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Said {
+pub struct RallyNote {
     /// Why it ended.
     pub cause: Cause,
     /// Who did it.
@@ -96,7 +96,7 @@ impl State {
         State {
             heading: None,
             rules: Preset::International.rules(),
-            stage: Stage::Coming(Coming::default()),
+            stage: Stage::NextSet(NextSet::default()),
             sets: Vec::new(),
             teams: ByTeam::default(),
             sanctions: Arc::default(),
@@ -162,8 +162,8 @@ impl State {
     #[must_use]
     pub fn phase(&self) -> Phase {
         match &self.stage {
-            Stage::Coming(_) if self.sets.is_empty() => Phase::Preparation,
-            Stage::Coming(_) => Phase::BetweenSets,
+            Stage::NextSet(_) if self.sets.is_empty() => Phase::Preparation,
+            Stage::NextSet(_) => Phase::BetweenSets,
             Stage::Playing(_) => Phase::Playing,
             Stage::Suspended { .. } => Phase::Suspended,
             Stage::Finished(_) => Phase::Finished,
@@ -205,7 +205,7 @@ impl State {
     pub fn shown(&self) -> Option<&SetPlay> {
         match self.stage_beneath() {
             Stage::Playing(play) => Some(play),
-            Stage::Coming(c) => c.ready.as_deref().or_else(|| self.last_play()),
+            Stage::NextSet(c) => c.ready.as_deref().or_else(|| self.last_play()),
             Stage::Finished(e) => e.left_over.as_deref().or_else(|| self.last_play()),
             Stage::Suspended { .. } => None,
         }
@@ -216,7 +216,7 @@ impl State {
     pub fn on_floor(&self) -> Option<&SetPlay> {
         match &self.stage {
             Stage::Playing(play) => Some(play),
-            Stage::Coming(c) => c.ready.as_deref(),
+            Stage::NextSet(c) => c.ready.as_deref(),
             _ => None,
         }
     }
@@ -224,7 +224,7 @@ impl State {
     pub(super) fn on_floor_mut(&mut self) -> Option<&mut SetPlay> {
         match &mut self.stage {
             Stage::Playing(play) => Some(play),
-            Stage::Coming(c) => c.ready.as_deref_mut(),
+            Stage::NextSet(c) => c.ready.as_deref_mut(),
             _ => None,
         }
     }
@@ -248,16 +248,16 @@ impl State {
         }
     }
 
-    pub(super) fn coming(&self) -> Option<&Coming> {
+    pub(super) fn coming(&self) -> Option<&NextSet> {
         match self.stage_beneath() {
-            Stage::Coming(c) => Some(c),
+            Stage::NextSet(c) => Some(c),
             _ => None,
         }
     }
 
-    pub(super) fn coming_mut(&mut self) -> Option<&mut Coming> {
+    pub(super) fn coming_mut(&mut self) -> Option<&mut NextSet> {
         match self.stage_beneath_mut() {
-            Stage::Coming(c) => Some(c),
+            Stage::NextSet(c) => Some(c),
             _ => None,
         }
     }
@@ -439,7 +439,7 @@ impl State {
 
     /// What was said about the rally of an entry.
     #[must_use]
-    pub fn said(&self, entry: u32) -> Option<Said> {
+    pub fn said(&self, entry: u32) -> Option<RallyNote> {
         self.causes.get(&entry).copied()
     }
 
@@ -475,7 +475,7 @@ impl State {
 
     /// How the match ended.
     #[must_use]
-    pub fn ended(&self) -> Option<How> {
+    pub fn ended(&self) -> Option<DecidedBy> {
         match &self.stage {
             Stage::Finished(ending) => Some(ending.how),
             _ => None,
@@ -502,11 +502,11 @@ impl State {
     /// Every rally that counts, by entry, with the team that won it and the one that served.
     #[must_use]
     pub fn rally(&self, entry: u32) -> Option<&super::set::Point> {
-        let (left_over, wiped) = match &self.stage {
-            Stage::Finished(e) => (e.left_over.as_deref(), &e.wiped[..]),
+        let (left_over, voided) = match &self.stage {
+            Stage::Finished(e) => (e.left_over.as_deref(), &e.voided[..]),
             _ => (None, &[][..]),
         };
-        let records = wiped.iter().rev().chain(self.sets.iter().rev());
+        let records = voided.iter().rev().chain(self.sets.iter().rev());
         // The last ones first: what is asked about is mostly the last rally.
         self.play()
             .into_iter()

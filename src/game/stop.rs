@@ -6,7 +6,7 @@ use super::entry::Court;
 use super::libero;
 use super::line_up::may_start;
 use super::refusal::{Asked, InSet, Refusal};
-use super::stage::{Again, Coming, Stage};
+use super::stage::{Again, NextSet, Stage};
 use super::state::State;
 use super::substitution;
 use rules::{ByTeam, Shirt, Team};
@@ -51,7 +51,7 @@ pub(super) fn recover(state: &mut State, team: Team, number: Shirt) {
 }
 
 pub(super) fn suspend(state: &mut State, at: Option<i64>) {
-    let then = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    let then = std::mem::replace(&mut state.stage, Stage::NextSet(NextSet::default()));
     state.stage = Stage::Suspended {
         then: Box::new(then),
         since: at,
@@ -83,7 +83,7 @@ fn lasted(state: &State, at: Option<i64>) -> i64 {
 /// cancelled and played again with the same starting line-ups (17.3.2.2).
 pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
     state.interrupted = state.interrupted.saturating_add(lasted(state, at));
-    let stage = std::mem::replace(&mut state.stage, Stage::Coming(Coming::default()));
+    let stage = std::mem::replace(&mut state.stage, Stage::NextSet(NextSet::default()));
     let Stage::Suspended { then, .. } = stage else {
         state.stage = stage;
         return;
@@ -103,13 +103,13 @@ pub(super) fn resume(state: &mut State, court: Court, at: Option<i64>) {
             } else {
                 play.left
             };
-            state.stage = Stage::Coming(Coming {
+            state.stage = Stage::NextSet(NextSet {
                 line_ups,
                 again: Some(Again {
                     opener: play.opener,
                     left,
                 }),
-                ..Coming::default()
+                ..NextSet::default()
             });
             super::line_up::make_ready(state);
         }

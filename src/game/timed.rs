@@ -95,7 +95,7 @@ pub fn interval(state: &State) -> Timer {
 /// The count-downs that an entry brings with it, asked after it was carried out: a time-out's, a hurt
 /// player's, and the interval's where the entry has ended a set (15.4.1, 17.1.2, 18.1).
 #[must_use]
-pub fn begun_by(state: &State, kind: &Kind) -> Vec<Timer> {
+pub fn timers_started_by(state: &State, kind: &Kind) -> Vec<Timer> {
     let own = match kind {
         Kind::TimeOut { team } => Timed::TimeOut.start(Some(*team), state.rules()),
         Kind::Recovery { team, .. } => Timed::Recovery.start(Some(*team), state.rules()),
@@ -112,7 +112,7 @@ pub fn begun_by(state: &State, kind: &Kind) -> Vec<Timer> {
 
 /// The count-downs that run for nothing once an entry is taken back, with the way to stop them.
 #[must_use]
-pub fn orphaned_by(state: &State, struck: &Kind) -> Vec<Timer> {
+pub fn timers_orphaned_by(state: &State, struck: &Kind) -> Vec<Timer> {
     let of = |timer: &&Timer| match (&timer.what, struck) {
         (Timed::TimeOut, Kind::TimeOut { team })
         | (Timed::Recovery, Kind::Recovery { team, .. }) => timer.team == Some(*team),

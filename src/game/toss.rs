@@ -1,7 +1,7 @@
 //! The toss, who opens a set and who starts it on which side (7.1, 12.1, 18.2.1).
 
 use super::entry::{About, Toss, Won};
-use super::stage::{Coming, Stage};
+use super::stage::{NextSet, Stage};
 use super::state::State;
 use super::Refusal;
 use rules::Team;
@@ -175,7 +175,7 @@ pub(super) fn take(state: &mut State, toss: Toss) {
 
 /// Who opens the set to come and who stands where.
 pub(super) fn settle(state: &mut State, toss: Toss) {
-    if let Stage::Coming(coming) = &mut state.stage {
+    if let Stage::NextSet(coming) = &mut state.stage {
         coming.toss = Some(toss);
         if let Some(again) = &mut coming.again {
             again.opener = Some(toss.first_service);
@@ -193,7 +193,7 @@ pub(super) fn settle(state: &mut State, toss: Toss) {
 
 /// Who opens the set to come: by toss in the first and the deciding set (12.1.1), else the team
 /// that did not open the last one (12.1.2).
-pub(super) fn opener(state: &State, coming: &Coming) -> Option<Team> {
+pub(super) fn opener(state: &State, coming: &NextSet) -> Option<Team> {
     coming.toss.map(|t| t.first_service).or_else(|| {
         let last = state.sets.last()?;
         (!decides(state, state.next_number())).then_some(())?;
@@ -203,7 +203,7 @@ pub(super) fn opener(state: &State, coming: &Coming) -> Option<Team> {
 
 /// Who starts the set to come on the left: the teams change courts after each set, but not before the
 /// deciding one (18.2.1); there, and in the first, the toss decides.
-pub(super) fn left(state: &State, coming: &Coming) -> Option<Team> {
+pub(super) fn left(state: &State, coming: &NextSet) -> Option<Team> {
     coming.toss.map(|t| t.left).or_else(|| {
         let left = state.sets.last()?.left?;
         let decider = state.rules.is_decider(state.next_number());

@@ -18,9 +18,9 @@ pub const NAME: &str = "volleyball-backup";
 /// The version this program writes and reads.
 const VERSION: u64 = 1;
 /// Larger files are not looked into: five hundred long matches. Browsers give a page more room.
-pub const MOST_BACKUP_BYTES: usize = 64 * 1024 * 1024;
+pub const MAX_BACKUP_BYTES: usize = 64 * 1024 * 1024;
 /// More matches are not read.
-pub const MOST_MATCHES: usize = 1_000;
+pub const MAX_MATCHES: usize = 1_000;
 
 /// One match with what is kept beside it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -36,9 +36,9 @@ pub struct KeptMatch {
 }
 
 /// More texts of one kind from the desk are not read.
-pub const MOST_ON_DESK: usize = 1_000;
+pub const MAX_ON_DESK: usize = 1_000;
 /// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
-pub const MOST_DESK_BYTES: usize = 256 * 1024;
+pub const MAX_DESK_BYTES: usize = 256 * 1024;
 
 /// What lies on the desk and is no match record, each as the text that the desk keeps.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -151,7 +151,7 @@ fn open_object(value: &impl Serialize) -> String {
 #[must_use]
 pub fn open(text: &str) -> Opened {
     let trimmed = text.trim_start_matches('\u{feff}');
-    if text.len() > MOST_BACKUP_BYTES {
+    if text.len() > MAX_BACKUP_BYTES {
         return Opened::Match(file::read(text));
     }
     let Ok(value) = serde_json::from_str::<Value>(trimmed) else {
@@ -184,7 +184,7 @@ pub fn open_part(text: &str, place: usize) -> ReadMatch {
 fn mended(text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
     let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
-    let places = text.match_indices(&begins).take(MOST_MATCHES);
+    let places = text.match_indices(&begins).take(MAX_MATCHES);
     for (place, _) in places {
         let text = &text[place + "\"match\":".len()..];
         let ends = text
@@ -281,17 +281,17 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         );
         return backup;
     };
-    if matches.len() > MOST_MATCHES {
+    if matches.len() > MAX_MATCHES {
         problem(
             Extent::Part,
             format!(
-                "{} matches; only the first {MOST_MATCHES} were read",
+                "{} matches; only the first {MAX_MATCHES} were read",
                 matches.len()
             ),
         );
     }
     let texts: Texts = serde_json::from_str(text).unwrap_or_default();
-    for (place, value) in matches.iter().take(MOST_MATCHES).enumerate() {
+    for (place, value) in matches.iter().take(MAX_MATCHES).enumerate() {
         let text = texts.matches.get(place).map_or("", |raw| raw.get());
         let read = read_match(value, text, place + 1);
         if read.reading.is_nothing() {
@@ -310,12 +310,12 @@ fn read_texts(value: Option<&Value>) -> (Vec<String>, usize) {
         Some(Value::Array(given)) => given.as_slice(),
         Some(other) => std::slice::from_ref(other),
     };
-    let fits = |text: &&str| text.len() <= MOST_DESK_BYTES;
+    let fits = |text: &&str| text.len() <= MAX_DESK_BYTES;
     let texts: Vec<String> = given
         .iter()
         .filter_map(Value::as_str)
         .filter(fits)
-        .take(MOST_ON_DESK)
+        .take(MAX_ON_DESK)
         .map(str::to_owned)
         .collect();
     let left_out = given.len() - texts.len();
@@ -357,7 +357,7 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
     {
         let strokes = drawn.as_str().and_then(Strokes::read);
         match (entry.parse::<u32>(), strokes) {
-            (Ok(n), Some(strokes)) if (1..=file::MOST_ENTRIES).contains(&(n as usize)) => {
+            (Ok(n), Some(strokes)) if (1..=file::MAX_ENTRIES).contains(&(n as usize)) => {
                 read.drawn.insert(n, strokes);
             }
             _ => note("a drawn signature cannot be read, left out".to_owned()),
@@ -373,7 +373,7 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::{rehearse, Entry, Kind};
+    use game::{simulate, Entry, Kind};
     use proptest::prelude::*;
     use rules::Preset;
 
@@ -382,7 +382,7 @@ mod tests {
         KeptMatch {
             log: Log {
                 id: format!("m{seed}"),
-                entries: rehearse(Preset::SchoolSenior, seed),
+                entries: simulate(Preset::SchoolSenior, seed),
             },
             archived: seed.is_multiple_of(2),
             drawn: seed
@@ -437,7 +437,7 @@ mod tests {
         assert_eq!((read.problems, read.desk), (vec![], desk));
         assert_eq!(read.matches.len(), 1);
 
-        let long = "x".repeat(MOST_DESK_BYTES + 1);
+        let long = "x".repeat(MAX_DESK_BYTES + 1);
         let odd = text.replacen("\"papers\":[", &format!("\"papers\":[7,\"{long}\","), 1);
         let odd = odd.replacen("\"pools\":[", "\"pools\":{},\"x\":[", 1);
         let read = backup(&odd);
@@ -568,7 +568,7 @@ mod tests {
             let text = String::from_utf8_lossy(&bytes);
             if let Opened::Backup(read) = open(&text) {
                 for m in read.matches {
-                    prop_assert!(m.reading.log.entries.len() <= file::MOST_ENTRIES);
+                    prop_assert!(m.reading.log.entries.len() <= file::MAX_ENTRIES);
                 }
             }
         }
@@ -590,7 +590,7 @@ mod tests {
             ..KeptMatch::default()
         }];
         let text = write_backup(&all, &OnDesk::default(), None);
-        assert!(text.len() > file::MOST_BYTES);
+        assert!(text.len() > file::MAX_BYTES);
         assert_eq!(backup(&text).matches[0].reading.log, all[0].log);
     }
 }

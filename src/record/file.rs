@@ -22,11 +22,11 @@ pub const NAME: &str = "volleyball-match";
 /// the rules, where version 1 wrote what differed from a preset.
 const VERSION: u64 = 2;
 /// Larger files are not looked into. A five-set match is about 60 KB.
-pub const MOST_BYTES: usize = 8 * 1024 * 1024;
+pub const MAX_BYTES: usize = 8 * 1024 * 1024;
 /// Longer logs are not read further. A five-set match has about 400 entries.
-pub const MOST_ENTRIES: usize = 20_000;
+pub const MAX_ENTRIES: usize = 20_000;
 /// More problems are only counted: nobody reads them, and a hostile file has one an entry.
-const MOST_PROBLEMS: usize = 200;
+const MAX_PROBLEMS: usize = 200;
 
 #[derive(Serialize)]
 struct File<'a> {
@@ -137,9 +137,9 @@ fn as_written(mut entry: Entry, json: &str) -> Entry {
 #[must_use]
 pub fn read(text: &str) -> Reading {
     let mut reading = Reading::default();
-    if text.len() > MOST_BYTES {
+    if text.len() > MAX_BYTES {
         reading.whole(format!(
-            "The file has {} bytes; a match has far less than {MOST_BYTES}. Choose another file.",
+            "The file has {} bytes; a match has far less than {MAX_BYTES}. Choose another file.",
             text.len()
         ));
         return reading;
@@ -193,7 +193,7 @@ fn by_lines(text: &str) -> Option<Mended> {
     let head = lines.next()?;
     serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).ok()?;
     let entries: Vec<&str> = lines
-        .take(MOST_ENTRIES + 1)
+        .take(MAX_ENTRIES + 1)
         .map(|line| line.strip_suffix(',').unwrap_or(line))
         .map(|line| match serde_json::from_str::<&RawValue>(line) {
             Ok(_) => line,
@@ -281,7 +281,7 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
     reading.entries = entries.len();
     let mut expected = 1;
     let mut chain = Chain::default();
-    for (place, value) in entries.iter().take(MOST_ENTRIES).enumerate() {
+    for (place, value) in entries.iter().take(MAX_ENTRIES).enumerate() {
         let n = value
             .get("n")
             .and_then(Value::as_u64)
@@ -351,11 +351,11 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
             }
         }
     }
-    if entries.len() > MOST_ENTRIES {
+    if entries.len() > MAX_ENTRIES {
         reading.note(
             None,
             format!(
-                "{} entries; only the first {MOST_ENTRIES} were read",
+                "{} entries; only the first {MAX_ENTRIES} were read",
                 entries.len()
             ),
         );
@@ -489,8 +489,8 @@ impl Reading {
 
     fn note_of(&mut self, extent: Extent, entry: Option<u32>, say: String) {
         let problem = match self.problems.len() {
-            0..MOST_PROBLEMS => Problem { entry, extent, say },
-            MOST_PROBLEMS => Problem {
+            0..MAX_PROBLEMS => Problem { entry, extent, say },
+            MAX_PROBLEMS => Problem {
                 entry: None,
                 extent: Extent::Part,
                 say: "there is more wrong than is listed here".to_owned(),

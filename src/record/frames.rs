@@ -5,7 +5,7 @@
 //! 18004, numeric mode: 10 bits for three digits), and every reader gives digits back as they are,
 //! while many take raw bytes for letters and spoil them.
 
-use super::pack::{unpack, MOST_PACKED};
+use super::pack::{unpack, MAX_PACKED};
 use super::Log;
 
 /// Digits that fit a QR code of version 20 at level L (ISO/IEC 18004, table 7); 97 by 97 squares, which
@@ -24,7 +24,7 @@ const HEAD: usize = 7;
 /// Where the check lies in a packed record.
 const MARK: std::ops::Range<usize> = 1..5;
 /// Nobody holds a phone still for more.
-const MOST_PARTS: usize = 64;
+const MAX_PARTS: usize = 64;
 
 /// Bytes that so many digits can carry.
 const fn room(digits: usize) -> usize {
@@ -43,7 +43,7 @@ pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
     let most = room(digits).saturating_sub(HEAD).max(1);
     let parts = packed.len().div_ceil(most);
     let count = u8::try_from(parts).unwrap_or(u8::MAX);
-    if parts > MOST_PARTS {
+    if parts > MAX_PARTS {
         return Err(format!(
             "The record would be {parts} codes. Share the file instead."
         ));
@@ -124,8 +124,7 @@ impl Gathering {
             return foreign();
         };
         let (of, at) = (usize::from(head[0]), usize::from(head[1]));
-        if at >= of || of > MOST_PARTS || chunk.is_empty() || chunk.len() > MOST_PACKED / MOST_PARTS
-        {
+        if at >= of || of > MAX_PARTS || chunk.is_empty() || chunk.len() > MAX_PACKED / MAX_PARTS {
             return foreign();
         }
         if self.parts.is_empty() {

@@ -209,11 +209,11 @@ fn letter(byte: u8) -> Option<char> {
 mod tests {
     use super::*;
     use crate::{frames, pack, read, write, Log};
-    use game::{rehearse, Kind};
+    use game::{simulate, Kind};
     use rules::Preset;
 
     fn log() -> Log {
-        let mut entries = rehearse(Preset::SchoolJunior, 1);
+        let mut entries = simulate(Preset::SchoolJunior, 1);
         entries.truncate(40);
         if let Kind::Match(heading) = &mut entries[0].kind {
             heading.names.a = "Éclair Šumava".to_owned();

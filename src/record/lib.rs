@@ -20,21 +20,21 @@ mod wire;
 
 pub use backup::{
     open, open_part, write_backup, BackupReading, KeptMatch, OnDesk, Opened, ReadMatch,
-    MOST_BACKUP_BYTES, MOST_MATCHES, NAME as BACKUP,
+    MAX_BACKUP_BYTES, MAX_MATCHES, NAME as BACKUP,
 };
 pub use broken::{broken, Broken};
 pub use chain::Link;
 pub use code::Code;
 pub use entry_problem::{EntryProblem, Wanted};
-pub use file::{read, read_entry, write, write_entry, MOST_BYTES, MOST_ENTRIES, NAME as MATCH};
+pub use file::{read, read_entry, write, write_entry, MAX_BYTES, MAX_ENTRIES, NAME as MATCH};
 pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use handed::{handed, Foreign, Handed};
 pub use line::LineWriter;
-pub use pack::{pack, unpack, MOST_PACKED, PACKED_VERSION};
+pub use pack::{pack, unpack, MAX_PACKED, PACKED_VERSION};
 pub use plain::plain;
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
-pub use take_in::{is_of_record, take_in, TakeIn};
+pub use take_in::{is_of_record, take_in, MergeDecision};
 pub use unread::with_unread;
 pub use wire::{read_rules, write_rules};
 

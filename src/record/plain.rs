@@ -40,7 +40,7 @@ mod tests {
     use super::*;
     use crate::{read, write, Log};
     use game::entry::Heading;
-    use game::{Entry, Kind, Replay};
+    use game::{Entry, Kind, Timeline};
     use rules::{ByTeam, Preset, Team};
 
     /// What a record says of itself holds for the bytes that stand in it, not for what is shown of them.
@@ -58,9 +58,9 @@ mod tests {
         let reading = read(&file);
         assert_eq!(reading.problems, []);
         assert_eq!(write(&reading.log), file);
-        let replay = Replay::of(reading.log.entries);
-        assert_eq!(replay.state().name(Team::A), "Otters[2J");
-        assert_eq!(replay.state().name(Team::B).chars().count(), NAME_LETTERS);
+        let timeline = Timeline::of(reading.log.entries);
+        assert_eq!(timeline.state().name(Team::A), "Otters[2J");
+        assert_eq!(timeline.state().name(Team::B).chars().count(), NAME_LETTERS);
     }
 
     #[test]

@@ -11,7 +11,7 @@ pub const WIDTH: u16 = 600;
 /// And so high.
 pub const HEIGHT: u16 = 200;
 /// More points are not kept; a long name has a few hundred.
-const MOST_POINTS: usize = 2_000;
+const MAX_POINTS: usize = 2_000;
 /// What is narrower and lower than this is a dot or a slip of the finger: this project's own choice.
 const SMALLEST: Point = (60, 40);
 /// Nearer to the last point is no new one: finer than a finger draws.
@@ -50,14 +50,14 @@ impl Strokes {
 
     /// The finger comes down; a point beyond the field is moved to its edge.
     pub fn begin(&mut self, x: u16, y: u16) {
-        if self.points() < MOST_POINTS {
+        if self.points() < MAX_POINTS {
             self.strokes.push(vec![on_field(x, y)]);
         }
     }
 
     /// The finger moves. Says whether that made a new point.
     pub fn go_on(&mut self, x: u16, y: u16) -> bool {
-        let full = self.points() >= MOST_POINTS;
+        let full = self.points() >= MAX_POINTS;
         let (x, y) = on_field(x, y);
         match self.strokes.last_mut() {
             Some(stroke) if !full => {
@@ -94,7 +94,7 @@ impl Strokes {
     #[must_use]
     pub fn read(text: &str) -> Option<Strokes> {
         // Seven characters a point and one between two.
-        if text.is_empty() || text.len() > MOST_POINTS * 8 {
+        if text.is_empty() || text.len() > MAX_POINTS * 8 {
             return None;
         }
         let number = |word: &str, most: u16| -> Option<u16> {
@@ -108,7 +108,7 @@ impl Strokes {
         let stroke = |part: &str| part.split(' ').map(point).collect::<Option<Vec<_>>>();
         let strokes = text.split(';').map(stroke).collect::<Option<Vec<_>>>()?;
         let strokes = Strokes { strokes };
-        (strokes.points() <= MOST_POINTS).then_some(strokes)
+        (strokes.points() <= MAX_POINTS).then_some(strokes)
     }
 
     /// As the path of a drawing (SVG 2, chapter 9).
@@ -221,9 +221,9 @@ mod tests {
         ] {
             assert_eq!(Strokes::read(text), None, "{text:?}");
         }
-        let long = vec!["1,1"; MOST_POINTS + 1].join(";");
+        let long = vec!["1,1"; MAX_POINTS + 1].join(";");
         assert_eq!(Strokes::read(&long), None);
-        assert!(Strokes::read(&vec!["1,1"; MOST_POINTS].join(";")).is_some());
+        assert!(Strokes::read(&vec!["1,1"; MAX_POINTS].join(";")).is_some());
     }
 
     proptest! {
@@ -232,7 +232,7 @@ mod tests {
             strokes in prop::collection::vec(prop::collection::vec((0u16..700, 0u16..300), 1..40), 0..60)
         ) {
             let drawn = drawn(&strokes);
-            prop_assert!(drawn.points() <= MOST_POINTS);
+            prop_assert!(drawn.points() <= MAX_POINTS);
             let read = Strokes::read(&drawn.write());
             prop_assert_eq!(read, (!drawn.is_empty()).then_some(drawn));
         }

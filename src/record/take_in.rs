@@ -1,18 +1,18 @@
 //! A record that comes to a phone on which others are: nothing there is lost, and nothing is kept
 //! twice.
 
-use super::file::MOST_ENTRIES;
+use super::file::MAX_ENTRIES;
 use super::{Log, Reading};
 use game::{Entry, Kind};
 
 /// An id may be so long; ours have far less.
-const MOST_ID: usize = 48;
+const MAX_ID: usize = 48;
 /// Between an id and the number of a further record under it.
 const COPY: char = '_';
 
 /// What to do with a record that comes.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum TakeIn {
+pub enum MergeDecision {
     /// Keep it under this id.
     New(String),
     /// It is here, or what is here goes further.
@@ -23,32 +23,35 @@ pub enum TakeIn {
     Beside(String),
 }
 
-impl TakeIn {
+impl MergeDecision {
     /// The id under which the record is then found.
     #[must_use]
     pub fn id(&self) -> &str {
         match self {
-            TakeIn::New(id) | TakeIn::Here(id) | TakeIn::Longer(id) | TakeIn::Beside(id) => id,
+            MergeDecision::New(id)
+            | MergeDecision::Here(id)
+            | MergeDecision::Longer(id)
+            | MergeDecision::Beside(id) => id,
         }
     }
 
     /// Whether there is something to write.
     #[must_use]
     pub const fn writes(&self) -> bool {
-        !matches!(self, TakeIn::Here(_))
+        !matches!(self, MergeDecision::Here(_))
     }
 }
 
 /// What to do with a log, given the ids and entries of those that are here.
 #[must_use]
-pub fn take_in<'a>(log: &Log, here: impl Iterator<Item = (&'a str, &'a [Entry])>) -> TakeIn {
+pub fn take_in<'a>(log: &Log, here: impl Iterator<Item = (&'a str, &'a [Entry])>) -> MergeDecision {
     let here: Vec<_> = here.collect();
     let given = &log.entries;
     if let Some((id, _)) = here
         .iter()
         .find(|(_, entries)| *entries == given.as_slice())
     {
-        return TakeIn::Here((*id).to_owned());
+        return MergeDecision::Here((*id).to_owned());
     }
     let id = plain_id(&log.id);
     let family: Vec<_> = here.iter().filter(|(of, _)| is_of(of, &id)).collect();
@@ -56,23 +59,23 @@ pub fn take_in<'a>(log: &Log, here: impl Iterator<Item = (&'a str, &'a [Entry])>
         .iter()
         .find(|(_, entries)| entries.starts_with(given))
     {
-        return TakeIn::Here((*of).to_owned());
+        return MergeDecision::Here((*of).to_owned());
     }
     if let Some((of, _)) = family
         .iter()
         .find(|(_, entries)| given.starts_with(entries))
     {
-        return TakeIn::Longer((*of).to_owned());
+        return MergeDecision::Longer((*of).to_owned());
     }
     let taken = |id: &str| here.iter().any(|(of, _)| *of == id);
     if !taken(&id) {
-        return TakeIn::New(id);
+        return MergeDecision::New(id);
     }
     let mut number = 2;
     loop {
         let copy = format!("{id}{COPY}{number}");
         if !taken(&copy) {
-            return TakeIn::Beside(copy);
+            return MergeDecision::Beside(copy);
         }
         number += 1;
     }
@@ -103,7 +106,7 @@ fn plain_id(id: &str) -> String {
             '-'
         }
     };
-    let id: String = id.chars().take(MOST_ID).map(plain).collect();
+    let id: String = id.chars().take(MAX_ID).map(plain).collect();
     if id.is_empty() {
         "match".to_owned()
     } else {
@@ -121,7 +124,7 @@ impl Reading {
         let mut entries: Vec<Entry> = Vec::new();
         let mut taken = 0;
         // A number from nowhere must not be reached by counting.
-        let near = |e: &Entry| e.n as usize <= MOST_ENTRIES;
+        let near = |e: &Entry| e.n as usize <= MAX_ENTRIES;
         for entry in self.log.entries.into_iter().take_while(near) {
             for n in entries.len() as u32 + 1..entry.n {
                 let text = format!("Entry {n} of the file could not be read.");
@@ -138,7 +141,7 @@ impl Reading {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::rehearse;
+    use game::simulate;
     use proptest::prelude::*;
     use rules::Preset;
 
@@ -149,58 +152,79 @@ mod tests {
         }
     }
 
-    fn taken(given: &Log, here: &[Log]) -> TakeIn {
+    fn taken(given: &Log, here: &[Log]) -> MergeDecision {
         take_in(given, here.iter().map(|l| (l.id.as_str(), &l.entries[..])))
     }
 
     #[test]
     fn the_longer_of_one_match_wins_and_those_that_part_are_both_kept() {
-        let all = rehearse(Preset::SchoolSenior, 3);
+        let all = simulate(Preset::SchoolSenior, 3);
         let (short, long) = (&all[..20], &all[..40]);
         let mut other = all[..30].to_vec();
         other[29].at = Some(1);
         let here = [log("m", short)];
-        assert_eq!(taken(&log("m", short), &here), TakeIn::Here("m".into()));
-        assert_eq!(taken(&log("m", &all[..9]), &here), TakeIn::Here("m".into()));
-        assert_eq!(taken(&log("m", long), &here), TakeIn::Longer("m".into()));
-        assert_eq!(taken(&log("n", long), &here), TakeIn::New("n".into()));
+        assert_eq!(
+            taken(&log("m", short), &here),
+            MergeDecision::Here("m".into())
+        );
+        assert_eq!(
+            taken(&log("m", &all[..9]), &here),
+            MergeDecision::Here("m".into())
+        );
+        assert_eq!(
+            taken(&log("m", long), &here),
+            MergeDecision::Longer("m".into())
+        );
+        assert_eq!(
+            taken(&log("n", long), &here),
+            MergeDecision::New("n".into())
+        );
         let here = [log("m", long)];
         assert_eq!(
             taken(&log("m", &other), &here),
-            TakeIn::Beside("m_2".into())
+            MergeDecision::Beside("m_2".into())
         );
         // Again, and longer: each finds its own.
         let here = [log("m", long), log("m_2", &other)];
-        assert_eq!(taken(&log("m", &other), &here), TakeIn::Here("m_2".into()));
+        assert_eq!(
+            taken(&log("m", &other), &here),
+            MergeDecision::Here("m_2".into())
+        );
         other.push(Entry::new(31, Kind::ChangeCourts));
         assert_eq!(
             taken(&log("m", &other), &here),
-            TakeIn::Longer("m_2".into())
+            MergeDecision::Longer("m_2".into())
         );
         other[28].at = Some(2);
         assert_eq!(
             taken(&log("m", &other), &here),
-            TakeIn::Beside("m_3".into())
+            MergeDecision::Beside("m_3".into())
         );
     }
 
     #[test]
     fn the_same_record_under_another_id_is_not_kept_twice() {
-        let all = rehearse(Preset::SchoolSenior, 4);
+        let all = simulate(Preset::SchoolSenior, 4);
         let here = [log("m", &all)];
-        assert_eq!(taken(&log("x", &all), &here), TakeIn::Here("m".into()));
+        assert_eq!(
+            taken(&log("x", &all), &here),
+            MergeDecision::Here("m".into())
+        );
         // But a beginning alone says nothing: two tallies may begin alike.
-        assert_eq!(taken(&log("x", &all[..1]), &here), TakeIn::New("x".into()));
+        assert_eq!(
+            taken(&log("x", &all[..1]), &here),
+            MergeDecision::New("x".into())
+        );
     }
 
     #[test]
     fn ids_can_stand_in_an_address() {
-        let all = rehearse(Preset::SchoolSenior, 1);
+        let all = simulate(Preset::SchoolSenior, 1);
         let id = |given: &str| taken(&log(given, &all), &[]).id().to_owned();
         assert_eq!(id("a-B_9"), "a-B_9");
         assert_eq!(id(""), "match");
         assert_eq!(id("../a b/\u{e9}?#"), "---a-b----");
-        assert_eq!(id(&"x".repeat(500)).len(), MOST_ID);
+        assert_eq!(id(&"x".repeat(500)).len(), MAX_ID);
         assert!(is_of("m_12", "m") && !is_of("m_x", "m") && !is_of("mm", "m") && !is_of("m_", "m"));
     }
 
@@ -227,7 +251,7 @@ mod tests {
             seed in 1u64..4,
             parts in prop::collection::vec((2usize..30, prop::option::of(0usize..29)), 1..8)
         ) {
-            let all = rehearse(Preset::SchoolSenior, seed);
+            let all = simulate(Preset::SchoolSenior, seed);
             let mut here: Vec<Log> = Vec::new();
             let mut given: Vec<Vec<Entry>> = Vec::new();
             for (length, change) in parts {

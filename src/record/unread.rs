@@ -24,14 +24,14 @@ pub fn with_unread(file: String, unread: &[String]) -> String {
 mod tests {
     use super::*;
     use crate::{read, write, Log};
-    use game::rehearse;
+    use game::simulate;
     use rules::Preset;
 
     #[test]
     fn they_leave_with_the_file_and_hide_nothing() {
         let log = Log {
             id: "m".to_owned(),
-            entries: rehearse(Preset::SchoolJunior, 1),
+            entries: simulate(Preset::SchoolJunior, 1),
         };
         let lines = ["torn \"line".to_owned(), "b".to_owned()];
         let file = with_unread(write(&log), &lines);

@@ -2,7 +2,7 @@
 //! keep their order whatever the clock says, and a time keeps what the clock said; the doubt stands
 //! beside it.
 
-use game::{Outcome, Phase, Replay};
+use game::{Outcome, Phase, Timeline};
 
 /// The clock may be behind the last entry by this much without having been set, in milliseconds. Our
 /// own choice, the same as for a clock that is watched: the network's time corrects by far less.
@@ -44,19 +44,19 @@ impl ClockDoubt {
 
     /// The doubt about the clock itself, read when a match is opened again.
     #[must_use]
-    pub fn on_opening(replay: &Replay, now: i64) -> Option<ClockDoubt> {
-        let last = replay.entries().iter().rev().find_map(|e| e.at)?;
-        ClockDoubt::between(replay.state().phase(), last, now, TOLERANCE_MS)
+    pub fn on_opening(timeline: &Timeline, now: i64) -> Option<ClockDoubt> {
+        let last = timeline.entries().iter().rev().find_map(|e| e.at)?;
+        ClockDoubt::between(timeline.state().phase(), last, now, TOLERANCE_MS)
     }
 }
 
 /// The entries of a log whose times are doubtful. Each jump of the clock is named once, not for all the
 /// entries after it; what was taken back was entered too.
 #[must_use]
-pub fn clock_doubts(replay: &Replay) -> Vec<(u32, ClockDoubt)> {
+pub fn clock_doubts(timeline: &Timeline) -> Vec<(u32, ClockDoubt)> {
     let mut latest: Option<i64> = None;
     let mut doubts = Vec::new();
-    replay.walk(|before, entry, outcome, _| {
+    timeline.walk(|before, entry, outcome, _| {
         let Some(at) = entry.at else { return };
         if matches!(outcome, Outcome::Refused(_)) {
             return;
@@ -71,54 +71,54 @@ pub fn clock_doubts(replay: &Replay) -> Vec<(u32, ClockDoubt)> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::rehearse;
+    use game::simulate;
     use rules::Preset;
 
     const MINUTE: i64 = 60_000;
 
     /// A match whose clock was moved between two entries of its first set.
-    fn moved(by: i64) -> (Replay, u32) {
-        let mut entries = rehearse(Preset::SchoolSenior, 5);
+    fn moved(by: i64) -> (Timeline, u32) {
+        let mut entries = simulate(Preset::SchoolSenior, 5);
         for entry in entries.iter_mut().skip(60) {
             entry.at = entry.at.map(|at| at + by);
         }
         let n = entries[60].n;
-        (Replay::of(entries), n)
+        (Timeline::of(entries), n)
     }
 
     #[test]
     fn a_clock_that_was_not_touched_leaves_no_doubt() {
-        let (replay, _) = moved(0);
-        assert_eq!(clock_doubts(&replay), []);
+        let (timeline, _) = moved(0);
+        assert_eq!(clock_doubts(&timeline), []);
     }
 
     #[test]
     fn a_clock_set_back_is_named_once_and_the_order_stays() {
-        let (replay, n) = moved(-58 * MINUTE);
-        let [(entry, ClockDoubt::Back { seconds })] = clock_doubts(&replay)[..] else {
-            panic!("one doubt: {:?}", clock_doubts(&replay));
+        let (timeline, n) = moved(-58 * MINUTE);
+        let [(entry, ClockDoubt::Back { seconds })] = clock_doubts(&timeline)[..] else {
+            panic!("one doubt: {:?}", clock_doubts(&timeline));
         };
         assert_eq!(entry, n);
         assert!((56 * 60..=58 * 60).contains(&seconds), "{seconds}");
-        assert!(replay.entries().windows(2).all(|two| two[0].n < two[1].n));
+        assert!(timeline.entries().windows(2).all(|two| two[0].n < two[1].n));
     }
 
     #[test]
     fn a_clock_set_far_forward_in_a_running_set_is_doubted() {
-        let (replay, n) = moved(5 * 60 * MINUTE);
+        let (timeline, n) = moved(5 * 60 * MINUTE);
         assert!(matches!(
-            clock_doubts(&replay)[..],
+            clock_doubts(&timeline)[..],
             [(entry, ClockDoubt::Forward { .. })] if entry == n
         ));
     }
 
     #[test]
     fn on_opening_the_clock_is_held_against_the_last_entry() {
-        let all = rehearse(Preset::SchoolSenior, 5);
-        let replay = Replay::of(all[..60].to_vec());
-        let last = replay.entries().iter().rev().find_map(|e| e.at).unwrap();
-        let doubt = |passed| ClockDoubt::on_opening(&replay, last + passed);
-        assert_eq!(replay.state().phase(), Phase::Playing);
+        let all = simulate(Preset::SchoolSenior, 5);
+        let timeline = Timeline::of(all[..60].to_vec());
+        let last = timeline.entries().iter().rev().find_map(|e| e.at).unwrap();
+        let doubt = |passed| ClockDoubt::on_opening(&timeline, last + passed);
+        assert_eq!(timeline.state().phase(), Phase::Playing);
         assert_eq!(doubt(0), None);
         assert_eq!(doubt(-TOLERANCE_MS), None);
         assert_eq!(
@@ -131,7 +131,7 @@ mod tests {
             Some(ClockDoubt::Forward { seconds: 7_201 })
         );
         // A match that is over may be looked at whenever somebody likes.
-        let over = Replay::of(all);
+        let over = Timeline::of(all);
         assert_eq!(ClockDoubt::on_opening(&over, i64::MAX), None);
     }
 }

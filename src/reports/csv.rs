@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::spreadsheet::{number, quoted, Table};
 use super::WallClock;
 use game::entry::Detail;
-use game::{PointFor, Replay, SetPlay};
+use game::{PointFor, SetPlay, Timeline};
 use rules::{Shirt, Team};
 
 /// The columns of the table.
@@ -37,23 +37,23 @@ const COLUMNS: [&str; 21] = [
 /// them and have no number and no score. `at` is milliseconds since 1970 UTC; beside it stand the time of
 /// the world and that of the hall.
 #[must_use]
-pub fn points_csv(records: &[(&str, &Replay)], hall: WallClock) -> String {
+pub fn points_csv(records: &[(&str, &Timeline)], hall: WallClock) -> String {
     let mut table = Table::new(&COLUMNS);
-    for (name, replay) in records {
-        of_match(&mut table, name, replay, hall);
+    for (name, timeline) in records {
+        of_match(&mut table, name, timeline, hall);
     }
     table.finish()
 }
 
-fn of_match(table: &mut Table, name: &str, replay: &Replay, hall: WallClock) {
+fn of_match(table: &mut Table, name: &str, timeline: &Timeline, hall: WallClock) {
     // Who was to serve when an entry was made.
     let mut servers: BTreeMap<u32, Option<Shirt>> = BTreeMap::new();
-    replay.walk(|before, entry, _, _| {
+    timeline.walk(|before, entry, _, _| {
         if let Some((_, server)) = before.serving() {
             servers.insert(entry.n, server);
         }
     });
-    let state = replay.state();
+    let state = timeline.state();
     let number_of_match = state
         .heading()
         .and_then(|h| h.details[Detail::MatchNo].as_deref());
@@ -65,19 +65,19 @@ fn of_match(table: &mut Table, name: &str, replay: &Replay, hall: WallClock) {
     ];
     let over = state.sets().filter_map(|s| s.play.as_ref());
     for play in over.chain(state.play()) {
-        of_set(table, &of_match, replay, play, &servers, hall);
+        of_set(table, &of_match, timeline, play, &servers, hall);
     }
 }
 
 fn of_set(
     table: &mut Table,
     of_match: &[String],
-    replay: &Replay,
+    timeline: &Timeline,
     play: &SetPlay,
     servers: &BTreeMap<u32, Option<Shirt>>,
     hall: WallClock,
 ) {
-    let state = replay.state();
+    let state = timeline.state();
     let mut score = play.base;
     let mut nth = 0;
     for point in &play.points {
@@ -86,7 +86,7 @@ fn of_set(
             score = score.plus(point.to);
             nth += 1;
         }
-        let at = replay.entry(point.entry).and_then(|e| e.at);
+        let at = timeline.entry(point.entry).and_then(|e| e.at);
         let said = state.said(point.entry);
         let by = said.and_then(|s| s.by);
         let server = point

@@ -1,11 +1,11 @@
 //! An invented tournament day to look at: eight teams in two pools, eleven match records, a second record
 //! of one of them that differs, and one match on paper with an error in a box. Everything is made from
-//! rehearsals when it is asked for, and is the same everywhere.
+//! simulated matches when it is asked for, and is the same everywhere.
 
 use super::paper::{self, PaperSheet};
 use super::Sheet;
 use game::entry::{Amendment, Detail, Protested};
-use game::{rehearse, Entry, Kind, Replay};
+use game::{simulate, Entry, Kind, Timeline};
 use record::Log;
 use rules::{ByTeam, Cause, Preset, Team};
 
@@ -20,7 +20,7 @@ const TEAMS: [&str; 8] = [
 ];
 /// Who meets in a pool of four, in the order of play.
 const PAIRS: [(usize, usize); 6] = [(0, 1), (2, 3), (0, 2), (1, 3), (0, 3), (1, 2)];
-/// The rehearsals, one for each match: chosen so that the day shows much and no pool is clear at a glance.
+/// The simulated matches, one for each match: chosen so that the day shows much and no pool is clear at a glance.
 const SEEDS: [u64; 12] = [343, 353, 344, 386, 384, 349, 379, 381, 399, 346, 371, 380];
 /// The match of which there are two records.
 const TWICE: usize = 10;
@@ -74,7 +74,7 @@ pub fn day() -> Day {
     let mut logs: Vec<Log> = (0..ON_PAPER).map(record).collect();
     let twice = another(&logs[TWICE]);
     logs.push(twice);
-    let on_paper = Replay::of(record(ON_PAPER).entries);
+    let on_paper = Timeline::of(record(ON_PAPER).entries);
     let rules = *on_paper.state().rules();
     Day {
         logs,
@@ -92,7 +92,7 @@ fn record(number: usize) -> Log {
     };
     let slot = i64::try_from(number % PAIRS.len()).unwrap_or(0);
     let begins = MORNING + slot * SLOT;
-    let mut entries = rehearse(Preset::SchoolJunior, SEEDS[number]);
+    let mut entries = simulate(Preset::SchoolJunior, SEEDS[number]);
     let first = entries.first().and_then(|e| e.at).unwrap_or(begins);
     for entry in &mut entries {
         // Half an hour before the scheduled start the first entry is made.
@@ -126,8 +126,8 @@ fn record(number: usize) -> Log {
 /// The record of somebody else who watched the same match: a rally was missed, a time-out was not noted,
 /// and one reason was seen otherwise.
 fn another(log: &Log) -> Log {
-    let replay = Replay::of(log.entries.clone());
-    let state = replay.state();
+    let timeline = Timeline::of(log.entries.clone());
+    let state = timeline.state();
     let sets: Vec<_> = state.sets().collect();
     // A rally of the team that lost the first set, in its middle: the set still ends with the same rally.
     let missed = sets.first().and_then(|set| {
@@ -139,7 +139,7 @@ fn another(log: &Log) -> Log {
         lost.map(|p| p.entry)
             .nth(usize::from(set.score[set.winner.other()]) / 2)
     });
-    let time_out = replay
+    let time_out = timeline
         .outcomes()
         .find_map(|(e, _)| matches!(e.kind, Kind::TimeOut { .. }).then_some(e.n));
     let mut entries = log.entries.clone();

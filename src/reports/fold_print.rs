@@ -4,8 +4,8 @@
 use serde_json::{json, Map, Value};
 
 use game::{
-    notices, say, say_question, speaker, Notice, Outcome, PointFor, Refusal, Replay, SetPlay,
-    State, Who,
+    notices, say, say_question, speaker, Notice, Outcome, PointFor, Refusal, SetPlay, State,
+    Timeline, Who,
 };
 use record::Reading;
 use rules::{ByTeam, Score, Shirt, Team};
@@ -13,12 +13,12 @@ use rules::{ByTeam, Score, Shirt, Team};
 /// The fold of a file: its good entries folded, its unreadable ones among the refused.
 #[must_use]
 pub fn fold_print(reading: &Reading) -> Value {
-    let replay = Replay::of(reading.log.entries.clone());
-    let mut refused: Vec<(u32, Value)> = replay
+    let timeline = Timeline::of(reading.log.entries.clone());
+    let mut refused: Vec<(u32, Value)> = timeline
         .outcomes()
         .filter_map(|(entry, outcome)| match outcome {
             Outcome::Refused(refusal) => {
-                Some((entry.n, refusal_json(entry.n, refusal, replay.state())))
+                Some((entry.n, refusal_json(entry.n, refusal, timeline.state())))
             }
             _ => None,
         })
@@ -29,7 +29,7 @@ pub fn fold_print(reading: &Reading) -> Value {
         refused.push((n, json!({ "entry": n, "rule": "log", "say": say })));
     }
     refused.sort_by_key(|(n, _)| *n);
-    let mut out = state_json(replay.state());
+    let mut out = state_json(timeline.state());
     out.insert("entries".into(), reading.entries.into());
     out.insert(
         "refused".into(),

@@ -100,7 +100,7 @@ impl Reader {
     }
 
     fn open(&mut self, text: &str, name: &str) -> Option<Value> {
-        if text.len() > record::MOST_BYTES {
+        if text.len() > record::MAX_BYTES {
             self.wrong(
                 "",
                 format!(

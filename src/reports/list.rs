@@ -9,7 +9,7 @@ use super::spreadsheet::{number, quoted, Table};
 use super::standings::{self, Doubt, Played, Source};
 use super::{audit, paper, WallClock};
 use game::entry::Detail;
-use game::{Phase, Replay};
+use game::{Phase, Timeline};
 use record::{broken, seals, Reading};
 use rules::{ByTeam, Score, Team};
 
@@ -62,8 +62,8 @@ pub enum SealState {
 impl SealState {
     /// Of a record.
     #[must_use]
-    pub fn of(replay: &Replay) -> SealState {
-        let entries = replay.entries();
+    pub fn of(timeline: &Timeline) -> SealState {
+        let entries = timeline.entries();
         let Some(last) = seals(entries).pop() else {
             return SealState::None;
         };
@@ -101,14 +101,14 @@ impl SealState {
 }
 
 impl Line {
-    /// The line of a record; `replay` is the fold of the reading's entries.
+    /// The line of a record; `timeline` is the fold of the reading's entries.
     #[must_use]
-    pub fn of_record(reading: &Reading, replay: &Replay) -> Line {
-        let state = replay.state();
+    pub fn of_record(reading: &Reading, timeline: &Timeline) -> Line {
+        let state = timeline.state();
         let heading = state.heading();
         let number = heading.and_then(|h| h.details[Detail::MatchNo].clone());
-        let seal = SealState::of(replay);
-        let is_changed = !reading.changed.is_empty() || !broken(replay.entries()).is_empty();
+        let seal = SealState::of(timeline);
+        let is_changed = !reading.changed.is_empty() || !broken(timeline.entries()).is_empty();
         let running = state.play().map(|play| play.score);
         Line {
             teams: ByTeam::new(|team| {
@@ -121,9 +121,9 @@ impl Line {
             is_over: state.phase() == Phase::Finished,
             on_paper: false,
             seal,
-            findings: audit::audit(reading, replay).len(),
-            last_at: replay.entries().iter().rev().find_map(|e| e.at),
-            time: one_match::time_of(replay),
+            findings: audit::audit(reading, timeline).len(),
+            last_at: timeline.entries().iter().rev().find_map(|e| e.at),
+            time: one_match::time_of(timeline),
             doubt: match seal {
                 SealState::Broken => Some(Doubt::Seal),
                 _ => (is_changed || reading.lacks_a_part()).then_some(Doubt::Damaged),

@@ -4,7 +4,7 @@
 use std::cmp::Reverse;
 
 use game::entry::{Detail, Heading};
-use game::{Kind, Replay};
+use game::{Kind, Timeline};
 use rules::ByTeam;
 
 /// What tells a match from another one, as far as it is known.
@@ -120,15 +120,15 @@ impl Known {
 
     /// Of a record, without its points.
     #[must_use]
-    pub fn of_record(replay: &Replay) -> Known {
-        let heading = replay.state().heading();
+    pub fn of_record(timeline: &Timeline) -> Known {
+        let heading = timeline.state().heading();
         let names = heading.map_or(["", ""], |h| [&h.names.a, &h.names.b]);
         let number = heading.and_then(|h| h.details[Detail::MatchNo].as_deref());
         Known::new(
             names,
             &heading.map(pool_of).unwrap_or_default(),
             number.unwrap_or_default(),
-            time_of(replay),
+            time_of(timeline),
         )
     }
 
@@ -291,9 +291,9 @@ pub fn pool_of(heading: &Heading) -> String {
 /// When a record was played, by its sets and rallies: it may have been prepared a day before, and sealed
 /// a day after.
 #[must_use]
-pub fn time_of(replay: &Replay) -> Option<Time> {
+pub fn time_of(timeline: &Timeline) -> Option<Time> {
     let is_play = |kind: &Kind| matches!(kind, Kind::BeginSet | Kind::Rally { .. });
-    let entries = replay.entries().iter().filter(|e| is_play(&e.kind));
+    let entries = timeline.entries().iter().filter(|e| is_play(&e.kind));
     let moments = entries.filter_map(|e| e.at);
     moments.fold(None, |time, at| {
         let (first, last) = time.unwrap_or((at, at));

@@ -150,7 +150,7 @@ pub fn libero_turns(set: &SetSheet, team: Team) -> Vec<LiberoTurn> {
 mod tests {
     use super::*;
     use crate::Replacement;
-    use game::How;
+    use game::DecidedBy;
     use rules::ByTeam;
 
     fn set() -> SetSheet {
@@ -191,7 +191,7 @@ mod tests {
     fn the_seventh_turn_is_a_second_round() {
         let mut set = set();
         set.rounds.a = (1..=7).map(|i| round(i, i * 3)).collect();
-        set.won = Some((Team::A, How::Played));
+        set.won = Some((Team::A, DecidedBy::Played));
         let first = &Half::of(&set, Team::A).places[0];
         let last = |turn: &Turn| matches!(turn, Turn::Ended { last: true, .. });
         assert_eq!(

@@ -2,7 +2,7 @@
 //! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7).
 
 use game::entry::{Entry, Forced, Protested};
-use game::{say, Joined, Kind, Outcome, Replay, State};
+use game::{say, Joined, Kind, Outcome, State, Timeline};
 use rules::{Score, Team};
 
 use super::{clock_doubts, words};
@@ -22,14 +22,14 @@ pub struct RemarkLine {
 
 /// The remarks of a log in its order.
 #[must_use]
-pub fn lines(replay: &Replay) -> Vec<RemarkLine> {
+pub fn lines(timeline: &Timeline) -> Vec<RemarkLine> {
     let mut lines = Vec::new();
-    let mut doubts = clock_doubts(replay).into_iter().peekable();
-    replay.walk(|before, entry, outcome, after| {
+    let mut doubts = clock_doubts(timeline).into_iter().peekable();
+    timeline.walk(|before, entry, outcome, after| {
         let doubt = doubts.next_if(|(of, _)| *of == entry.n);
         let texts = match outcome {
-            Outcome::Struck(by) => taken_back(replay, entry, *by).into_iter().collect(),
-            _ => texts(before, entry, outcome, after, replay.state()),
+            Outcome::Struck(by) => taken_back(timeline, entry, *by).into_iter().collect(),
+            _ => texts(before, entry, outcome, after, timeline.state()),
         };
         for text in doubt
             .map(|(_, doubt)| words::clock_doubt(doubt))
@@ -66,7 +66,7 @@ fn texts(
 ) -> Vec<String> {
     let mut texts = Vec::new();
     match outcome {
-        Outcome::Taken | Outcome::Insisted(_) => {
+        Outcome::Accepted | Outcome::Insisted(_) => {
             let protest = end.protests().iter().find(|p| p.entry == entry.n);
             texts.extend(match protest {
                 Some(protest) => Some(words::protest(protest, before, end)),
@@ -93,18 +93,18 @@ fn texts(
 
 /// A slip of the finger taken back at once is no remark; one taken back with a reason, or after play
 /// went on, is.
-fn taken_back(replay: &Replay, entry: &Entry, by: u32) -> Option<String> {
+fn taken_back(timeline: &Timeline, entry: &Entry, by: u32) -> Option<String> {
     let aside = |e: &Entry| {
         matches!(
             e.kind,
             Kind::Explain { .. } | Kind::Timer(_) | Kind::Strike { .. }
         )
     };
-    let went_on = replay
+    let went_on = timeline
         .entries()
         .iter()
         .any(|e| e.n > entry.n && e.n < by && !aside(e));
-    let why = match &replay.entry(by)?.kind {
+    let why = match &timeline.entry(by)?.kind {
         // The replay stands on the sheet for itself.
         Kind::Replay { .. } => return None,
         Kind::Strike { why, .. } => why.as_deref(),

@@ -6,7 +6,9 @@ use std::collections::BTreeMap;
 use super::audit;
 use super::remark::{self, RemarkLine};
 use game::entry::{Change, Court, Heading, Player, Staff};
-use game::{Choice, How, Kind, Outcome, PointFor, Replay, Sanction, SetPlay, SetRecord, State};
+use game::{
+    Choice, DecidedBy, Kind, Outcome, PointFor, Sanction, SetPlay, SetRecord, State, Timeline,
+};
 use record::{broken, seals, Broken, Seal, Strokes};
 use rules::{ByTeam, Score, Shirt, Team};
 
@@ -112,7 +114,7 @@ pub struct SetSheet {
     /// Points.
     pub score: Score,
     /// Who won it, once it is over, and how.
-    pub won: Option<(Team, How)>,
+    pub won: Option<(Team, DecidedBy)>,
 }
 
 impl SetSheet {
@@ -223,7 +225,7 @@ pub struct ResultBox {
     /// When the first set began and the last one ended.
     pub times: (Option<i64>, Option<i64>),
     /// How the match ended, once it has.
-    pub ended: Option<How>,
+    pub ended: Option<DecidedBy>,
     /// Who won it.
     pub winner: Option<Team>,
 }
@@ -231,14 +233,14 @@ pub struct ResultBox {
 impl Sheet {
     /// The sheet of a log.
     #[must_use]
-    pub fn of(replay: &Replay) -> Sheet {
+    pub fn of(timeline: &Timeline) -> Sheet {
         let mut writer = Writer::default();
-        replay.walk(|before, entry, outcome, after| {
-            if matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+        timeline.walk(|before, entry, outcome, after| {
+            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
                 writer.see(before, &entry.kind, entry.at, after);
             }
         });
-        let state = replay.state();
+        let state = timeline.state();
         let sets: Vec<SetSheet> = finish(writer.sets, state);
         let result = result(&sets, state);
         Sheet {
@@ -246,11 +248,11 @@ impl Sheet {
             teams: ByTeam::new(|team| block(state, team)),
             sets,
             sanctions: state.sanctions().to_vec(),
-            remarks: remark::lines(replay),
-            signatures: signed(replay),
+            remarks: remark::lines(timeline),
+            signatures: signed(timeline),
             result,
-            seal: seal_box(replay),
-            broken: broken(replay.entries()),
+            seal: seal_box(timeline),
+            broken: broken(timeline.entries()),
             time_outs: state.heading().and_then(|heading| {
                 let rules = &heading.rules;
                 rules.time_outs.per_set.filter(|_| rules.line_ups)
@@ -279,17 +281,17 @@ impl Sheet {
 }
 
 /// Every signature, by whether a set had begun before it.
-fn signed(replay: &Replay) -> Vec<Signed> {
-    let begun = replay.outcomes().find_map(|(entry, outcome)| {
-        let counts = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
+fn signed(timeline: &Timeline) -> Vec<Signed> {
+    let begun = timeline.outcomes().find_map(|(entry, outcome)| {
+        let counts = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
         (counts && matches!(entry.kind, Kind::BeginSet)).then_some(entry.n)
     });
-    let given = replay.state().signatures().iter();
+    let given = timeline.state().signatures().iter();
     given
         .map(|s| Signed {
             role: s.role.clone(),
             name: s.name.clone(),
-            at: replay.entry(s.entry).and_then(|e| e.at),
+            at: timeline.entry(s.entry).and_then(|e| e.at),
             // Until a set has begun every signature is one before the match.
             before: begun.is_none_or(|begun| s.entry < begun),
             entry: s.entry,
@@ -299,18 +301,18 @@ fn signed(replay: &Replay) -> Vec<Signed> {
 }
 
 /// Seals that were refused do not count.
-fn seal_box(replay: &Replay) -> SealBox {
-    let mut seals = seals(replay.entries());
+fn seal_box(timeline: &Timeline) -> SealBox {
+    let mut seals = seals(timeline.entries());
     seals.retain(|s| {
         matches!(
-            replay.outcome(s.entry),
-            Some(Outcome::Taken | Outcome::Insisted(_))
+            timeline.outcome(s.entry),
+            Some(Outcome::Accepted | Outcome::Insisted(_))
         )
     });
-    let holds = replay.state().sealed().is_some();
+    let holds = timeline.state().sealed().is_some();
     let left_open = if holds {
-        let open = audit::left_open(replay);
-        let sentences = open.iter().map(|f| audit::say(f, replay.state()));
+        let open = audit::left_open(timeline);
+        let sentences = open.iter().map(|f| audit::say(f, timeline.state()));
         sentences.collect()
     } else {
         Vec::new()

@@ -1,7 +1,7 @@
 //! The words of the sheet, in one place; a second language is a second file like this one.
 
 use super::{ClockDoubt, LiberoTurn, SealBox, SetSheet};
-use game::{Choice, How, Level, Phase, Protest, Sanction, SanctionKind, State, Who};
+use game::{Choice, DecidedBy, Level, Phase, Protest, Sanction, SanctionKind, State, Who};
 use record::{spaced, Broken, Seal};
 use rules::{ByTeam, Score, Shirt, Team};
 
@@ -268,13 +268,13 @@ pub fn won_by(name: &str, sets: ByTeam<u8>, winner: Team) -> String {
 
 /// How a set or match was decided, where not by play.
 #[must_use]
-pub fn how(how: How) -> Option<&'static str> {
+pub fn how(how: DecidedBy) -> Option<&'static str> {
     match how {
-        How::Played => None,
-        How::Incomplete => Some("incomplete team"),
-        How::Default => Some("default"),
-        How::Joined => Some("before this record began"),
-        How::Unregistered => Some("player not on the list"),
+        DecidedBy::Played => None,
+        DecidedBy::Incomplete => Some("incomplete team"),
+        DecidedBy::Default => Some("default"),
+        DecidedBy::Joined => Some("before this record began"),
+        DecidedBy::Unregistered => Some("player not on the list"),
     }
 }
 

@@ -1,7 +1,7 @@
 //! What an entry would change, in words.
 
 use super::{team_name, ScoreOrder};
-use game::{Kind, Outcome, Phase, Replay, SetPlay, State};
+use game::{Kind, Outcome, Phase, SetPlay, State, Timeline};
 use rules::Team;
 
 /// The heading.
@@ -12,7 +12,7 @@ const NAMED: usize = 4;
 
 /// What follows from an entry that leaves no line in the sanctions box, one line each.
 #[must_use]
-pub fn follows(kind: &Kind, before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
+pub fn follows(kind: &Kind, before: &Timeline, after: &Timeline, order: ScoreOrder) -> Vec<String> {
     match kind {
         // 19.3.2.5 and 19.3.2.6
         Kind::LateReplacement { team } => vec![
@@ -28,7 +28,7 @@ pub fn follows(kind: &Kind, before: &Replay, after: &Replay, order: ScoreOrder) 
 
 /// What is different after an entry, one line each; that nothing is, is said as well.
 #[must_use]
-pub fn changes(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
+pub fn changes(before: &Timeline, after: &Timeline, order: ScoreOrder) -> Vec<String> {
     let mut lines = differences(before, after, order);
     if lines.is_empty() {
         lines.push("Score, sets and service stay as they are".into());
@@ -38,7 +38,7 @@ pub fn changes(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String
 
 /// What is different after an entry, one line each.
 #[must_use]
-pub fn differences(before: &Replay, after: &Replay, order: ScoreOrder) -> Vec<String> {
+pub fn differences(before: &Timeline, after: &Timeline, order: ScoreOrder) -> Vec<String> {
     let mut lines = Vec::new();
     let (old, new) = (before.state(), after.state());
     ending(old, new, &mut lines);
@@ -171,8 +171,8 @@ fn other_places(old: &State, new: &State, team: Team) -> Option<String> {
 }
 
 /// Entries that counted and will not, because what they stood on is gone.
-fn no_longer_count(before: &Replay, after: &Replay, lines: &mut Vec<String>) {
-    let counts = |o: &Outcome| matches!(o, Outcome::Taken | Outcome::Insisted(_));
+fn no_longer_count(before: &Timeline, after: &Timeline, lines: &mut Vec<String>) {
+    let counts = |o: &Outcome| matches!(o, Outcome::Accepted | Outcome::Insisted(_));
     let refused: Vec<String> = before
         .outcomes()
         .filter(|(_, o)| counts(o))

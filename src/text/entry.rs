@@ -35,7 +35,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
             );
             match toss.chosen() {
                 Some((by, choice)) => {
-                    let won = crate::before::won_and_chose(&name(by), choice);
+                    let won = crate::setup::won_and_chose(&name(by), choice);
                     format!("{outcome}. {won}")
                 }
                 None => outcome,
@@ -166,7 +166,7 @@ pub fn entered(kind: &Kind, state: &State) -> String {
 #[must_use]
 pub fn outcome(outcome: &Outcome, state: &State) -> Option<String> {
     match outcome {
-        Outcome::Taken => None,
+        Outcome::Accepted => None,
         Outcome::Insisted(advice) => Some(format!(
             "Recorded against advice: {}",
             game::say(advice, state)

@@ -13,11 +13,11 @@ mod sanctions;
 mod score;
 mod signals;
 
-pub mod before;
 pub mod desk;
 pub mod hand_over;
 pub mod learn;
 pub mod review;
+pub mod setup;
 pub mod sheet;
 
 pub use captains::*;
@@ -30,7 +30,7 @@ pub use sanctions::*;
 pub use score::*;
 pub use signals::*;
 
-use app::keeper::{Saved, Told};
+use app::keeper::{Saved, StorageNotice};
 use app::machine::{LocalTime, Offline, ReadTrouble};
 use app::merge::{Damage, What};
 use app::ports::{Health, Standing};
@@ -399,16 +399,16 @@ pub fn damaged(problems: &[String]) -> String {
 
 /// Something that happened to the storage of the open match.
 #[must_use]
-pub fn told(told: &Told) -> String {
+pub fn told(told: &StorageNotice) -> String {
     match told {
-        Told::Emptied => "The storage of this browser was emptied while this match was open. The match \
+        StorageNotice::Emptied => "The storage of this browser was emptied while this match was open. The match \
             was saved again from memory."
             .into(),
-        Told::CameLate(1) => "One copy was read late and had 1 entry more. It is here now.".into(),
-        Told::CameLate(more) => {
+        StorageNotice::CameLate(1) => "One copy was read late and had 1 entry more. It is here now.".into(),
+        StorageNotice::CameLate(more) => {
             format!("One copy was read late and had {more} entries more. They are here now.")
         }
-        Told::Beside { entries, .. } => format!(
+        StorageNotice::Beside { entries, .. } => format!(
             "Another version of this match was found, with {entries} of its own. Both are kept. Look for \
              the other one in the list of matches.",
             entries = match entries {
@@ -416,7 +416,7 @@ pub fn told(told: &Told) -> String {
                 n => format!("{n} entries"),
             }
         ),
-        Told::Mended(all) => match all[..] {
+        StorageNotice::Mended(all) => match all[..] {
             [n] => format!(
                 "Entry {n} is damaged in one of the two copies on this phone. It was repaired from the \
                  other."

@@ -3,8 +3,8 @@
 
 use super::{differences, person, team_name, ScoreOrder};
 use game::{
-    Conduct, Kind, Level, MayReturn, Replay, Sanction, SanctionKind, SanctionPreview, State,
-    SubstitutionPreview, Who,
+    Conduct, Kind, Level, MayReturn, Sanction, SanctionKind, SanctionPreview, State,
+    SubstitutionPreview, Timeline, Who,
 };
 use rules::{Arm, Shirt};
 
@@ -116,8 +116,8 @@ pub fn row_cost(preview: &SanctionPreview, state: &State) -> String {
 #[must_use]
 pub fn sanction_follows(
     preview: &SanctionPreview,
-    before: &Replay,
-    after: &Replay,
+    before: &Timeline,
+    after: &Timeline,
     order: ScoreOrder,
 ) -> Vec<String> {
     let (old, new) = (before.state(), after.state());

@@ -5,24 +5,24 @@
 
 #![cfg(target_arch = "wasm32")]
 
-pub mod before;
 pub mod desk;
+mod desk_store;
 pub mod hand_over;
 mod learn;
+mod macrotask_executor;
 mod parts;
 pub mod play;
 pub mod review;
 mod screens;
 pub mod session;
+pub mod setup;
 pub mod sheet_view;
-mod shelf;
 pub mod shell;
 pub mod start;
-mod turns;
 pub mod widgets;
 
 /// Puts the program into the page. Called once.
 pub fn start() {
-    turns::take_turns();
+    macrotask_executor::install();
     shell::mount();
 }

@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use wasm_split_helpers::SplitLoaderError;
 
 use crate::screens;
-use crate::widgets::afterwards::after_the_frame;
+use crate::widgets::deferred::after_the_frame;
 
 /// What stands beside the part that starts the program with the first ways and the court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

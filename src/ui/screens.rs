@@ -4,12 +4,12 @@
 use leptos::prelude::*;
 use wasm_split_helpers::{wasm_split, SplitLoaderError};
 
-use super::before::{Before, BetweenSets, NewMatch};
 use super::hand_over::{HandOver, Receive};
 use super::learn;
 use super::parts::{of_part, Part};
 use super::play::{self, LogList, Panel, Play};
 use super::review;
+use super::setup::{Before, BetweenSets, NewMatch};
 use super::sheet_view::SheetScreen;
 use super::shell::Screen;
 use super::start::{self, About, Library, Start};

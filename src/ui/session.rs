@@ -14,7 +14,7 @@ use app::ports::{Health, Standing};
 use app::store::Store;
 use device::{Clock, Focus, Held, Listeners, Tabs, Ticker, Wake, WriterLock};
 use game::entry::Heading;
-use game::{Entry, Kind, Phase, Refusal, Replay, State};
+use game::{Entry, Kind, Phase, Refusal, State, Timeline};
 use record::Log;
 
 pub use app::keeper::Saved;
@@ -74,7 +74,7 @@ pub struct Refused {
 /// The open match. Copies are the same.
 #[derive(Clone, Copy)]
 pub struct Session {
-    hands: StoredValue<Hands, LocalStorage>,
+    hands: StoredValue<SessionInner, LocalStorage>,
     id: RwSignal<Option<String>>,
     state: RwSignal<Arc<State>>,
     standing: RwSignal<Standing>,
@@ -88,11 +88,11 @@ pub struct Session {
 }
 
 /// What is changed in place and never compared.
-struct Hands {
+struct SessionInner {
     store: Store,
     clock: Clock,
     wake: Wake,
-    replay: Replay,
+    timeline: Timeline,
     /// The match that was asked for; what is read for another one comes too late.
     wanted: Option<String>,
     /// The match that is being put away just now, which takes a moment and its lock.
@@ -124,12 +124,12 @@ impl Session {
         let ticking = clock.clone();
         let ticker = device::every(TICK_MS, move || now.set(ticking.stamp()));
         let session = Session {
-            hands: StoredValue::new_local(Hands {
+            hands: StoredValue::new_local(SessionInner {
                 _held: (None, vec![ticker]),
                 wake: Wake::new(|_| {}),
                 store,
                 clock,
-                replay: Replay::new(),
+                timeline: Timeline::new(),
                 wanted: None,
                 put_away: None,
                 keeper: None,
@@ -196,13 +196,13 @@ impl Session {
     /// The number that the next entry will get.
     #[must_use]
     pub fn next(self) -> u32 {
-        self.with_replay(Replay::next_number)
+        self.with_timeline(Timeline::next_number)
     }
 
     /// The same, without listening for it.
     #[must_use]
     pub fn next_now(self) -> u32 {
-        self.hands.with_value(|hands| hands.replay.next_number())
+        self.hands.with_value(|hands| hands.timeline.next_number())
     }
 
     /// Whether this tab is the one that writes.
@@ -218,32 +218,34 @@ impl Session {
     }
 
     /// Looks at the log and at what became of its entries.
-    pub fn with_replay<T>(self, look: impl FnOnce(&Replay) -> T) -> T {
+    pub fn with_timeline<T>(self, look: impl FnOnce(&Timeline) -> T) -> T {
         self.state.track();
-        self.hands.with_value(|hands| look(&hands.replay))
+        self.hands.with_value(|hands| look(&hands.timeline))
     }
 
-    /// What [`Session::enter`] would say.
+    /// What [`Session::append`] would say.
     ///
     /// # Errors
     /// Why it would be refused.
-    pub fn may(self, kind: &Kind) -> Result<(), Refusal> {
-        self.with_replay(|replay| replay.may(&Entry::new(replay.next_number(), kind.clone())))
+    pub fn check(self, kind: &Kind) -> Result<(), Refusal> {
+        self.with_timeline(|timeline| {
+            timeline.check(&Entry::new(timeline.next_number(), kind.clone()))
+        })
     }
 
     /// The log as it would be after one more entry; nothing is written.
     ///
     /// # Errors
     /// Why the entry would be refused.
-    pub fn would(self, kind: &Kind) -> Result<Replay, Refusal> {
+    pub fn preview(self, kind: &Kind) -> Result<Timeline, Refusal> {
         let at = Some(self.clock().stamp());
-        self.look(|replay| {
+        self.with_untracked(|timeline| {
             let entry = Entry {
                 at,
-                ..Entry::new(replay.next_number(), kind.clone())
+                ..Entry::new(timeline.next_number(), kind.clone())
             };
-            replay.may(&entry)?;
-            let mut after = replay.clone();
+            timeline.check(&entry)?;
+            let mut after = timeline.clone();
             after.push(entry);
             Ok(after)
         })
@@ -321,13 +323,13 @@ impl Session {
             id: self.id.get_untracked().unwrap_or_default(),
             entries: self
                 .hands
-                .with_value(|hands| hands.replay.entries().to_vec()),
+                .with_value(|hands| hands.timeline.entries().to_vec()),
         }
     }
 
-    /// The same as [`Session::with_replay`], without listening for the next entry.
-    pub fn look<T>(self, look: impl FnOnce(&Replay) -> T) -> T {
-        self.hands.with_value(|hands| look(&hands.replay))
+    /// The same as [`Session::with_timeline`], without listening for the next entry.
+    pub fn with_untracked<T>(self, look: impl FnOnce(&Timeline) -> T) -> T {
+        self.hands.with_value(|hands| look(&hands.timeline))
     }
 
     // ---- The one way in which anything changes.
@@ -336,35 +338,35 @@ impl Session {
     ///
     /// # Errors
     /// Why it was not made; nothing is written then.
-    pub fn enter(self, kind: Kind) -> Result<(), NotEntered> {
+    pub fn append(self, kind: Kind) -> Result<(), NotEntered> {
         self.make(None, kind, None)
     }
 
     /// Makes the next entry, if it still is the one that the tapped picture was drawn for.
     ///
     /// # Errors
-    /// As [`Session::enter`].
-    pub fn enter_as(self, expected: u32, kind: Kind) -> Result<(), NotEntered> {
+    /// As [`Session::append`].
+    pub fn append_at(self, expected: u32, kind: Kind) -> Result<(), NotEntered> {
         self.make(Some(expected), kind, None)
     }
 
     /// Makes the next entry against the advice of the rules.
     ///
     /// # Errors
-    /// As [`Session::enter`].
+    /// As [`Session::append`].
     pub fn insist(self, kind: Kind, why: &str) -> Result<(), NotEntered> {
         self.make(None, kind, Some(why.to_owned()))
     }
 
     /// Makes the next entry; a refusal is shown with its way out. Says whether it was made.
-    pub fn tell(self, kind: Kind) -> bool {
-        let outcome = self.enter(kind.clone());
+    pub fn submit(self, kind: Kind) -> bool {
+        let outcome = self.append(kind.clone());
         self.explain(kind, outcome)
     }
 
     /// The same for a tap that knows which entry it makes.
-    pub fn tell_as(self, expected: u32, kind: Kind) -> bool {
-        let outcome = self.enter_as(expected, kind.clone());
+    pub fn submit_at(self, expected: u32, kind: Kind) -> bool {
+        let outcome = self.append_at(expected, kind.clone());
         self.explain(kind, outcome)
     }
 
@@ -399,8 +401,8 @@ impl Session {
                 },
             )
         };
-        self.append(point)?;
-        let held = self.append(strike);
+        self.keep(point)?;
+        let held = self.keep(strike);
         self.publish();
         held
     }
@@ -428,17 +430,17 @@ impl Session {
         if !self.standing.get_untracked().may_write() {
             return Err(NotEntered::ReadOnly);
         }
-        let next = self.hands.with_value(|h| h.replay.next_number());
+        let next = self.hands.with_value(|h| h.timeline.next_number());
         if expected.is_some_and(|expected| expected != next) {
             return Err(NotEntered::Stale);
         }
-        let last = self.hands.with_value(|h| h.replay.entries().last()?.at);
+        let last = self.hands.with_value(|h| h.timeline.entries().last()?.at);
         let entry = Entry {
             at: Some(time_of(&kind, self.clock().stamp(), last)),
             insist,
             ..Entry::new(next, kind)
         };
-        match self.hands.with_value(|h| h.replay.may(&entry)) {
+        match self.hands.with_value(|h| h.timeline.check(&entry)) {
             Err(refusal) if entry.insist.is_none() || refusal.is_final() => {
                 return Err(NotEntered::Refused(refusal));
             }
@@ -448,7 +450,7 @@ impl Session {
     }
 
     fn write(self, entry: Entry) -> Result<(), NotEntered> {
-        self.append(entry)?;
+        self.keep(entry)?;
         self.publish();
         Ok(())
     }
@@ -456,20 +458,20 @@ impl Session {
     /// First the storage, then the log in memory; the picture follows with [`Session::publish`]. A storage that
     /// fails is said by [`Session::health`]; the match goes on in memory. Refused where another tab has taken
     /// the match over meanwhile.
-    fn append(self, entry: Entry) -> Result<(), NotEntered> {
+    fn keep(self, entry: Entry) -> Result<(), NotEntered> {
         let keeper = self.keeper().ok_or(NotEntered::ReadOnly)?;
         if !keeper.append(&entry) {
             self.stand(keeper.standing());
             return Err(NotEntered::ReadOnly);
         }
         self.hands.update_value(|h| {
-            h.replay.push(entry);
+            h.timeline.push(entry);
         });
         Ok(())
     }
 
     fn publish(self) {
-        let state = self.hands.with_value(|h| h.replay.state().clone());
+        let state = self.hands.with_value(|h| h.timeline.state().clone());
         let under_way = state.phase().is_under_way();
         self.hands.with_value(|h| h.wake.want(under_way));
         if let Some(keeper) = self.keeper() {
@@ -488,7 +490,7 @@ impl Session {
     }
 
     /// What the keeper of the open match says.
-    fn hear(self, id: &str, change: Change) {
+    fn on_notice(self, id: &str, change: Change) {
         let keeper = self.keeper().filter(|keeper| keeper.id() == id);
         let Some(keeper) = keeper else {
             return;
@@ -498,8 +500,8 @@ impl Session {
                 let is_first = self.id.with_untracked(Option::is_none);
                 let opened = keeper.take_log();
                 self.hands.update_value(|h| {
-                    h.replay = Replay::of(opened.entries);
-                    h.replay.begin_at(opened.next);
+                    h.timeline = Timeline::of(opened.entries);
+                    h.timeline.begin_at(opened.next);
                 });
                 let damage = keeper.damage();
                 if self.damage.with_untracked(|known| *known != damage) {
@@ -529,7 +531,7 @@ impl Session {
         if saved == Saved::Safe && keeper.standing().may_write() {
             self.hands.with_value(|h| {
                 if let Some(tabs) = &h.tabs {
-                    tabs.announce(h.replay.next_number().saturating_sub(1));
+                    tabs.announce(h.timeline.next_number().saturating_sub(1));
                 }
             });
         }
@@ -539,8 +541,8 @@ impl Session {
     /// its sheet say so.
     fn is_changed_under_way(self) -> bool {
         self.hands.with_value(|h| {
-            h.replay.state().phase().is_under_way()
-                && !record::broken(h.replay.entries()).is_empty()
+            h.timeline.state().phase().is_under_way()
+                && !record::broken(h.timeline.entries()).is_empty()
         })
     }
 
@@ -553,13 +555,15 @@ impl Session {
     pub fn create(self, heading: Heading) -> Result<String, NotEntered> {
         let kind = Kind::Match(Box::new(heading));
         let first = Entry::new(1, kind);
-        Replay::new().may(&first).map_err(NotEntered::Refused)?;
+        Timeline::new().check(&first).map_err(NotEntered::Refused)?;
         self.close();
         self.hands.with_value(|h| h.clock.settle());
         let id = device::new_id();
         let of = id.clone();
         // The id is new, so nobody else can hold it.
-        let keeper = Keeper::create(&self.store(), &id, move |change| self.hear(&of, change));
+        let keeper = Keeper::create(&self.store(), &id, move |change| {
+            self.on_notice(&of, change)
+        });
         self.hands
             .update_value(|h| h.keeper = Some(Rc::new(keeper)));
         self.id.set(Some(id.clone()));
@@ -583,7 +587,7 @@ impl Session {
         }
         self.close();
         let of = id.to_owned();
-        let keeper = Keeper::open(&self.store(), id, move |change| self.hear(&of, change));
+        let keeper = Keeper::open(&self.store(), id, move |change| self.on_notice(&of, change));
         self.hands.update_value(|h| {
             h.keeper = Some(Rc::new(keeper));
             h.wanted = Some(id.to_owned());
@@ -610,7 +614,7 @@ impl Session {
             h.keeper = None;
             h.lock = None;
             h.tabs = None;
-            h.replay = Replay::new();
+            h.timeline = Timeline::new();
             h.wake.want(false);
         });
         self.id.set(None);

@@ -6,13 +6,13 @@ mod open_things;
 use leptos::prelude::*;
 
 use self::closing::Closing;
-use super::before::drawn;
 use super::session::{use_session, Session};
+use super::setup::drawn;
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
-use crate::widgets::afterwards::{afterwards, by_and_by};
-use device::{offset_minutes, print_page, Parcel};
-use game::Replay;
+use crate::widgets::deferred::{defer_render, render_in_batches};
+use device::{offset_minutes, print_page, ExportFile};
+use game::Timeline;
 use reports::{document, parts, points_csv, Sheet, WallClock};
 use text::sheet as words;
 
@@ -23,12 +23,16 @@ pub fn SheetScreen() -> impl IntoView {
     let shell = use_shell();
     let cannot_print = RwSignal::new(false);
     let page = move |_| {
-        let html = session.look(|replay| document(&drawn_on(session, replay), wall_clock(replay)));
+        let html = session.with_untracked(|timeline| {
+            document(&drawn_on(session, timeline), wall_clock(timeline))
+        });
         give(session, "html", "text/html", html);
     };
     let points = move |_| {
         let id = untrack(|| session.id()).unwrap_or_default();
-        let table = session.look(|replay| points_csv(&[(id.as_str(), replay)], wall_clock(replay)));
+        let table = session.with_untracked(|timeline| {
+            points_csv(&[(id.as_str(), timeline)], wall_clock(timeline))
+        });
         give(session, "csv", "text/csv", table);
     };
     let go = move |to: fn(String) -> Screen| {
@@ -63,7 +67,7 @@ pub fn SheetScreen() -> impl IntoView {
                 <p class="sentence bad" role="alert">{words::CANNOT_PRINT}</p>
             })}
             <Closing />
-            {afterwards(|| view! { <Paper /> }.into_any())}
+            {defer_render(|| view! { <Paper /> }.into_any())}
         </div>
     }
 }
@@ -73,9 +77,9 @@ pub fn SheetScreen() -> impl IntoView {
 fn Paper() -> impl IntoView {
     let session = use_session();
     let all = Memo::new(move |_| {
-        session.with_replay(|replay| parts(&drawn_on(session, replay), wall_clock(replay)))
+        session.with_timeline(|timeline| parts(&drawn_on(session, timeline), wall_clock(timeline)))
     });
-    let built = by_and_by(move || all.read().len(), 1);
+    let built = render_in_batches(move || all.read().len(), 1);
     let shown = Memo::new(move |_| built.get().min(all.read().len()));
     let one = move |place: usize| {
         let html = Memo::new(move |_| all.read().get(place).cloned().unwrap_or_default());
@@ -93,20 +97,20 @@ fn Paper() -> impl IntoView {
 }
 
 /// The sheet with the signatures that were drawn on this phone.
-fn drawn_on(session: Session, replay: &Replay) -> Sheet {
+fn drawn_on(session: Session, timeline: &Timeline) -> Sheet {
     let drawn = session.id().map(|id| drawn(&id)).unwrap_or_default();
-    Sheet::of(replay).with_drawn(&drawn)
+    Sheet::of(timeline).with_drawn(&drawn)
 }
 
 /// The clock of the hall: this phone's, on the day of the match.
-fn wall_clock(replay: &Replay) -> WallClock {
-    let at = replay.entries().iter().find_map(|e| e.at);
+fn wall_clock(timeline: &Timeline) -> WallClock {
+    let at = timeline.entries().iter().find_map(|e| e.at);
     WallClock(at.map_or(0, offset_minutes))
 }
 
 /// Gives a file that was computed from the match out of hand.
 fn give(session: Session, ending: &str, mime: &str, content: String) {
-    hand_over(Parcel {
+    hand_over(ExportFile {
         name: text::file_name(&session.state_now(), ending),
         mime: mime.to_owned(),
         bytes: content.into_bytes(),

@@ -14,7 +14,7 @@ use super::play::{BarTools, Court};
 use super::screens;
 use super::session::{use_session, Saved, Session};
 use super::start::{export, RUNS_MS};
-use super::widgets::afterwards::after_the_frame;
+use super::widgets::deferred::after_the_frame;
 use super::widgets::dialog::Confirm;
 use super::widgets::keys::go_on_at;
 use super::widgets::refusal::RefusalSheet;
@@ -502,7 +502,7 @@ fn Keeper() -> impl IntoView {
         let now = session.clock().stamp();
         clock_doubt.set(
             opened
-                .then(|| session.look(|replay| ClockDoubt::on_opening(replay, now)))
+                .then(|| session.with_untracked(|timeline| ClockDoubt::on_opening(timeline, now)))
                 .flatten(),
         );
     });

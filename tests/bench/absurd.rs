@@ -6,14 +6,14 @@ use game::entry::{
     Amendment, By, Change, Check, Court, Fault, Forced, Found, LateFault, LiberoWhy, Player,
     ReplayWhy, Scope, SeenBy, Since, Staff, TeamList, Timer, TimerAction, Toss,
 };
-use game::{rehearse_by, Entry, Kind, Level, Timed, Who};
+use game::{simulate_by, Entry, Kind, Level, Timed, Who};
 use rules::{ByTeam, Cause, Preset, Rules, Score, Sets, Shirt, SubstitutionPolicy, Team};
 
 /// A log of so many entries at most behind a plausible opening, or behind nothing but the heading.
 pub fn log(seed: u64, most: usize) -> Vec<Entry> {
     let mut rng = Rng::with_seed(seed);
     let rules = rules(&mut rng);
-    let mut log = rehearse_opening(rules, seed);
+    let mut log = simulated_opening(rules, seed);
     if rng.u8(0..8) == 0 {
         log.truncate(1);
     }
@@ -31,15 +31,15 @@ pub fn log(seed: u64, most: usize) -> Vec<Entry> {
     log
 }
 
-/// A rehearsal up to its first service.
-fn rehearse_opening(rules: Rules, seed: u64) -> Vec<Entry> {
+/// A simulated match up to its first service.
+fn simulated_opening(rules: Rules, seed: u64) -> Vec<Entry> {
     let mut log = OPENINGS.with(|known| {
         let mut known = known.borrow_mut();
-        // Making a whole rehearsal for every log would be most of the work.
+        // Making a whole simulated match for every log would be most of the work.
         let place = usize::try_from(seed % 16).unwrap_or(0);
         if known.len() <= place {
             for s in known.len()..=place {
-                let mut all = rehearse_by(Preset::International.rules(), s as u64);
+                let mut all = simulate_by(Preset::International.rules(), s as u64);
                 let begun = all.iter().position(|e| e.kind == Kind::BeginSet);
                 all.truncate(begun.map_or(all.len(), |i| i + 1));
                 known.push(all);

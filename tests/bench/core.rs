@@ -13,7 +13,7 @@ use std::process::ExitCode;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
-use game::{apply, legal, notices, rehearse, rehearse_by, Entry, Outcome, Replay, State};
+use game::{apply, legal, notices, simulate, simulate_by, Entry, Outcome, State, Timeline};
 use reports::Sheet;
 use rules::{Preset, Rules, Sets, Shirt, Team};
 
@@ -74,13 +74,13 @@ impl Wanted {
     }
 }
 
-/// A rehearsal of more than a thousand entries: nine sets, all played.
+/// A simulated match of more than a thousand entries: nine sets, all played.
 fn long_match() -> Vec<Entry> {
     let rules = Rules {
         sets: Sets::Fixed(9),
         ..Preset::International.rules()
     };
-    let long = (0..).map(|seed| rehearse_by(rules, seed));
+    let long = (0..).map(|seed| simulate_by(rules, seed));
     long.into_iter()
         .find(|log| log.len() >= 1100)
         .unwrap_or_default()
@@ -112,12 +112,12 @@ fn micros(time: Duration) -> f64 {
 
 /// The state before an entry that counts, at or behind a place in the log, and that entry.
 fn at(log: &[Entry], place: usize) -> (State, Entry) {
-    let whole = Replay::of(log.to_vec());
-    let counts = |e: &&Entry| whole.outcome(e.n) == Some(&Outcome::Taken);
+    let whole = Timeline::of(log.to_vec());
+    let counts = |e: &&Entry| whole.outcome(e.n) == Some(&Outcome::Accepted);
     let entry = log[place..].iter().find(counts).expect("one that counts");
     let before = usize::try_from(entry.n).map_or(0, |n| n - 1);
     (
-        Replay::of(log[..before].to_vec()).state().clone(),
+        Timeline::of(log[..before].to_vec()).state().clone(),
         entry.clone(),
     )
 }
@@ -166,7 +166,7 @@ fn folds(log: &[Entry]) {
     let mut first = None;
     for entries in [250, 500, 1000] {
         let prefix = &log[..entries];
-        let time = median(200, || prefix.to_vec(), Replay::of);
+        let time = median(200, || prefix.to_vec(), Timeline::of);
         let each = micros(time) / entries as f64;
         let first = *first.get_or_insert(each);
         println!(
@@ -176,7 +176,7 @@ fn folds(log: &[Entry]) {
         );
     }
     let usual: Vec<Vec<Entry>> = (0..20)
-        .map(|seed| rehearse(Preset::International, seed))
+        .map(|seed| simulate(Preset::International, seed))
         .filter(|log| log.len() >= 500)
         .map(|mut log| {
             log.truncate(500);
@@ -185,7 +185,7 @@ fn folds(log: &[Entry]) {
         .collect();
     let mut times: Vec<f64> = usual
         .iter()
-        .map(|log| micros(median(50, || log.clone(), Replay::of)) / 1000.0)
+        .map(|log| micros(median(50, || log.clone(), Timeline::of)) / 1000.0)
         .collect();
     times.sort_by(f64::total_cmp);
     if let (Some(least), Some(most)) = (times.first(), times.last()) {
@@ -198,18 +198,18 @@ fn folds(log: &[Entry]) {
 
 /// The walk that the sheet makes, and the sheet itself, against the fold of the same log.
 fn sheets(log: &[Entry]) {
-    let replay = Replay::of(log[..500].to_vec());
-    let fold = median(200, || log[..500].to_vec(), Replay::of);
+    let timeline = Timeline::of(log[..500].to_vec());
+    let fold = median(200, || log[..500].to_vec(), Timeline::of);
     let walk = median(
         200,
         || (),
         |()| {
             let mut seen = 0usize;
-            replay.walk(|_, _, _, _| seen += 1);
+            timeline.walk(|_, _, _, _| seen += 1);
             seen
         },
     );
-    let sheet = median(200, || (), |()| Sheet::of(&replay));
+    let sheet = median(200, || (), |()| Sheet::of(&timeline));
     let against = |time: Duration| micros(time) / micros(fold);
     println!("500 entries                     time   against the fold");
     for (name, time) in [("fold", fold), ("walk", walk), ("sheet", sheet)] {
@@ -269,11 +269,11 @@ fn absurd_logs(wanted: &Wanted) -> ExitCode {
 fn fold_absurd(seed: u64, most: usize) -> (u64, u64) {
     let log = absurd::log(seed, most);
     let entries = log.len() as u64;
-    let replay = Replay::of(log);
-    nobody_stands_twice(replay.state());
+    let timeline = Timeline::of(log);
+    nobody_stands_twice(timeline.state());
     let no = |o: &Outcome| matches!(o, Outcome::Refused(_));
-    let refused = replay.outcomes().filter(|(_, o)| no(o)).count() as u64;
-    black_box(notices(replay.state()));
+    let refused = timeline.outcomes().filter(|(_, o)| no(o)).count() as u64;
+    black_box(notices(timeline.state()));
     (entries, refused)
 }
 

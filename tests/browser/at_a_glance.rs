@@ -6,7 +6,7 @@ use serde_json::{json, Value};
 
 use crate::driver::Engine;
 use crate::kept::begun;
-use crate::pictures::first_rehearsed;
+use crate::pictures::first_simulated;
 use crate::referee::{Referee, Side};
 use crate::stage::Stage;
 use crate::{Ran, Test};
@@ -121,7 +121,7 @@ const MOVES: &str = "document.querySelector('.court').getAnimations({ subtree: t
 
 fn the_courts_change(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    let due = first_rehearsed(|replay| notices(replay.state()).contains(&Notice::ChangeCourts));
+    let due = first_simulated(|timeline| notices(timeline.state()).contains(&Notice::ChangeCourts));
     referee.go_on_with("change", due);
     referee.browser().find("#change-courts");
     assert_eq!(referee.browser().value(MOVES), json!([]));
@@ -209,8 +209,11 @@ fn by_keys_alone(stage: &mut Stage) -> Ran {
     press(referee, "Enter");
     press(referee, "ArrowLeft");
     press(referee, "Enter");
-    let replay = referee.court_is_right(false);
-    assert_eq!((replay.state().score().a, replay.state().score().b), (1, 1));
+    let timeline = referee.court_is_right(false);
+    assert_eq!(
+        (timeline.state().score().a, timeline.state().score().b),
+        (1, 1)
+    );
     // A reason.
     tab_to(referee, ".group:nth-child(2)");
     press(referee, "Enter");

@@ -2,7 +2,7 @@
 //! buttons a person presses.
 
 use game::entry::{Check, Detail};
-use game::{Entry, Kind, Level, Replay, SanctionKind};
+use game::{Entry, Kind, Level, SanctionKind, Timeline};
 use rules::{Preset, Team};
 
 use crate::driver::Engine;
@@ -67,8 +67,8 @@ fn on_court(stage: &mut Stage) -> Referee<'_> {
 }
 
 fn kinds(referee: &mut Referee) -> Vec<SanctionKind> {
-    let replay = referee.replay();
-    let sanctions = replay.state().sanctions().iter();
+    let timeline = referee.timeline();
+    let sanctions = timeline.state().sanctions().iter();
     sanctions.map(|s| s.kind).collect()
 }
 
@@ -128,14 +128,14 @@ fn a_delay(stage: &mut Stage) -> Ran {
     referee.reads_at("#consequence", "Point and service to Herons");
     referee.reads_at("#consequence", "Score 1:0 becomes 1:1");
     pictures(&mut referee, "beforehand-delay-penalty");
-    assert_eq!(referee.replay().state().score().b, 0);
+    assert_eq!(referee.timeline().state().score().b, 0);
     referee.tap("Record the delay penalty");
     referee.reads_at(
         "#last-entry",
         "Delay penalty Otters: point and service to Herons",
     );
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score().b, 1);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score().b, 1);
     assert_eq!(
         kinds(&mut referee),
         [
@@ -273,12 +273,12 @@ fn injury(stage: &mut Stage) -> Ran {
     );
     pictures(&mut referee, "beforehand-injury-exceptional");
     referee.tap("8 in for 4");
-    let replay = referee.court_is_right(false);
-    let play = replay.state().play().expect("a set");
+    let timeline = referee.court_is_right(false);
+    let play = timeline.state().play().expect("a set");
     let side = &play.sides[Team::A];
     assert_eq!((side.substitutions, side.exceptional), (2, 1));
     assert!(matches!(
-        replay.last_standing().map(|e| &e.kind),
+        timeline.last_standing().map(|e| &e.kind),
         Some(Kind::Substitution { .. })
     ));
     Ok(())
@@ -306,11 +306,17 @@ fn signing_and_sealing(stage: &mut Stage) -> Ran {
         at,
         ..Entry::new(n, Kind::Check(check))
     });
-    let replay = Replay::of(entries.clone());
-    let result = replay.state().sets_won();
+    let timeline = Timeline::of(entries.clone());
+    let result = timeline.state().sets_won();
     referee.go_on_with("to-close", entries);
     referee.reads_at("#result", &format!("{}", result.a.max(result.b)));
-    let first = replay.state().sets().next().expect("a set").score.marked();
+    let first = timeline
+        .state()
+        .sets()
+        .next()
+        .expect("a set")
+        .score
+        .marked();
     referee.reads_at("#result", &format!("Set 1 {first}"));
     referee.reads_at(
         "#still-open",

@@ -3,7 +3,7 @@
 //! Every figure is a ratio against the smallest plain page that shows the same, taken on the
 //! same machine in the same run, turn by turn; milliseconds alone say little about a phone.
 
-use game::{rehearse, Entry, Kind, Phase, Replay};
+use game::{simulate, Entry, Kind, Phase, Timeline};
 use record::{KeptMatch, Log, OnDesk};
 use rules::{Preset, Rules, Sets, Team};
 use serde_json::{json, Value};
@@ -357,7 +357,7 @@ fn many() {
         .map(|seed| KeptMatch {
             log: Log {
                 id: format!("m{seed}"),
-                entries: rehearse(Preset::SchoolJunior, seed),
+                entries: simulate(Preset::SchoolJunior, seed),
             },
             ..KeptMatch::default()
         })
@@ -479,22 +479,22 @@ fn long_set(entries: usize) -> Vec<Entry> {
     numbered(kinds)
 }
 
-/// A rehearsed match in its fifth set, near the end.
+/// A simulated match in its fifth set, near the end.
 fn five_sets() -> Vec<Entry> {
     (1..500)
         .find_map(|seed| {
-            let mut replay = Replay::new();
-            for entry in rehearse(Preset::International, seed) {
-                replay.push(entry);
-                let state = replay.state();
+            let mut timeline = Timeline::new();
+            for entry in simulate(Preset::International, seed) {
+                timeline.push(entry);
+                let state = timeline.state();
                 let late = state.set_number() == 5 && state.score().a + state.score().b > 20;
                 if late && state.phase() == Phase::Playing {
-                    return Some(replay.entries().to_vec());
+                    return Some(timeline.entries().to_vec());
                 }
             }
             None
         })
-        .expect("a rehearsal goes to five sets")
+        .expect("a simulated match goes to five sets")
 }
 
 /// Medians of `work` and `frame`.

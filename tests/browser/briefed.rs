@@ -1,7 +1,7 @@
 //! Before the match: what is measured, who clears what was wrong, who is briefed, who signs, who is
 //! late, who goes in before the first service.
 
-use game::{signed, Choice, Entry, Kind, Phase, Replay, Signed, Signer};
+use game::{signed, Choice, Entry, Kind, Phase, Signed, Signer, Timeline};
 use rules::Team;
 use serde_json::json;
 
@@ -55,8 +55,8 @@ pub const TESTS: &[Test] = &[
 ];
 
 /// The last check of an item: whether it was in order, and its note.
-fn last_check(replay: &Replay, item: &str) -> (bool, String) {
-    let check = replay.state().checks().iter().find(|c| c.item == item);
+fn last_check(timeline: &Timeline, item: &str) -> (bool, String) {
+    let check = timeline.state().checks().iter().find(|c| c.item == item);
     let check = check.expect("it was checked");
     (check.ok, check.note.clone().unwrap_or_default())
 }
@@ -79,9 +79,9 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.reads_at("#gauge-says", "Too soft");
     referee.tap("Problem: 3.90 psi, too soft");
     referee.reads("Do not start. Speak to the coach or the organiser.");
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     assert_eq!(
-        last_check(&replay, "ball"),
+        last_check(&timeline, "ball"),
         (false, "3.90 psi, too soft".to_owned())
     );
     // Nobody has said anything yet.
@@ -97,7 +97,7 @@ fn measured(stage: &mut Stage) -> Ran {
     fill(&mut referee, "What was done? (optional)", "pumped up");
     referee.tap("All good now");
     assert_eq!(
-        last_check(&referee.replay(), "ball"),
+        last_check(&referee.timeline(), "ball"),
         (true, "Organiser: pumped up".to_owned())
     );
 
@@ -105,7 +105,7 @@ fn measured(stage: &mut Stage) -> Ran {
     referee.reads("Which adult gives first aid today");
     referee.tap("All good");
     assert_eq!(
-        last_check(&referee.replay(), "first_aid"),
+        last_check(&referee.timeline(), "first_aid"),
         (true, String::new())
     );
     referee.tap_at("#step-floor");
@@ -133,7 +133,7 @@ fn measured(stage: &mut Stage) -> Ran {
     );
     referee.tap("All good now");
     assert_eq!(
-        last_check(&referee.replay(), "floor"),
+        last_check(&referee.timeline(), "floor"),
         (true, "Ms Lane: wiped".to_owned())
     );
 
@@ -148,7 +148,7 @@ fn measured(stage: &mut Stage) -> Ran {
     let words = "2.24 m, measured: middle 2.24, left side line 2.25, right side line 2.25";
     referee.tap(&format!("All good: {words}"));
     assert_eq!(
-        last_check(&referee.replay(), "net"),
+        last_check(&referee.timeline(), "net"),
         (true, words.to_owned())
     );
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
@@ -272,7 +272,7 @@ fn briefed(stage: &mut Stage) -> Ran {
         }
     }
     referee.tap("Everybody is briefed");
-    assert!(last_check(&referee.replay(), "briefing").0);
+    assert!(last_check(&referee.timeline(), "briefing").0);
     Ok(())
 }
 
@@ -321,10 +321,10 @@ fn signatures(stage: &mut Stage) -> Ran {
     // The coach has no finger free: a plain tap.
     referee.tap(&format!("Sign: coach, {A}"));
     referee.tap("Save signature");
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     for signer in [Signer::Captain(Team::A), Signer::Coach(Team::A)] {
         assert!(
-            matches!(signed(&replay, signer), Signed::Yes(_)),
+            matches!(signed(&timeline, signer), Signed::Yes(_)),
             "{signer:?}"
         );
     }
@@ -364,7 +364,7 @@ fn tossed(stage: &mut Stage) -> Ran {
     referee.tap("Receive");
     referee.tap("Record the toss");
     referee.reads(&format!("{winner} won the toss and chose the right side."));
-    let toss = referee.replay().state().toss_to_come().expect("a toss");
+    let toss = referee.timeline().state().toss_to_come().expect("a toss");
     let by = if winner == A { Team::A } else { Team::B };
     assert_eq!(toss.chosen(), Some((by, Choice::Right)));
     // The other captain chose to receive, so the winner serves.
@@ -373,7 +373,11 @@ fn tossed(stage: &mut Stage) -> Ran {
     referee.tap("Edit the toss");
     referee.tossed(A, A);
     assert_eq!(
-        referee.replay().state().toss_to_come().and_then(|t| t.won),
+        referee
+            .timeline()
+            .state()
+            .toss_to_come()
+            .and_then(|t| t.won),
         None
     );
     referee.tap("Edit the toss");
@@ -382,7 +386,7 @@ fn tossed(stage: &mut Stage) -> Ran {
     referee.tap_in(".toss fieldset:nth-of-type(2)", A);
     referee.tap(&format!("{A} chose to receive."));
     referee.tap("Record the toss");
-    let toss = referee.replay().state().toss_to_come().expect("a toss");
+    let toss = referee.timeline().state().toss_to_come().expect("a toss");
     assert_eq!(toss.chosen(), Some((Team::A, Choice::Receive)));
     Ok(())
 }
@@ -413,9 +417,9 @@ fn late_team(stage: &mut Stage) -> Ran {
     referee.reads(&format!("{B} lose the match"));
     referee.tap_in("[role=dialog]", "Record the default");
     referee.reads("This match is over.");
-    let replay = referee.replay();
-    assert_eq!(replay.state().phase(), Phase::Finished);
-    assert_eq!(replay.state().winner(), Some(Team::A));
+    let timeline = referee.timeline();
+    assert_eq!(timeline.state().phase(), Phase::Finished);
+    assert_eq!(timeline.state().winner(), Some(Team::A));
     referee.tap("To the sheet");
     referee.reads("won 2:0");
     Ok(())
@@ -452,10 +456,10 @@ fn libero(stage: &mut Stage) -> Ran {
     );
     referee.tap("Begin set 1");
     referee.browser().find("#half-left");
-    let replay = referee.replay();
-    let last: Vec<&Entry> = replay.entries().iter().rev().take(2).collect();
+    let timeline = referee.timeline();
+    let last: Vec<&Entry> = timeline.entries().iter().rev().take(2).collect();
     assert!(matches!(last[0].kind, Kind::BeginSet));
     assert!(matches!(last[1].kind, Kind::LiberoReplacement { .. }));
-    assert_eq!(replay.state().phase(), Phase::Playing);
+    assert_eq!(timeline.state().phase(), Phase::Playing);
     Ok(())
 }

@@ -100,8 +100,8 @@ fn asked_for(stage: &mut Stage) -> Ran {
     referee.browser().picture("game-captain-panel");
     // The court answers the question.
     referee.tap_player(Side::Left, 2);
-    let replay = referee.replay();
-    let state = replay.state();
+    let timeline = referee.timeline();
+    let state = timeline.state();
     assert_eq!(
         speaker(state, Team::A),
         Some(Speaker::GameCaptain(Shirt(2)))
@@ -156,8 +156,8 @@ fn protest(stage: &mut Stage) -> Ran {
     referee.browser().write(&field, "touched block");
     referee.browser().picture("protest");
     referee.tap("Record the protest");
-    let replay = referee.replay();
-    let announced = &replay.state().protests()[0];
+    let timeline = referee.timeline();
+    let announced = &timeline.state().protests()[0];
     assert_eq!(
         (announced.team, announced.number),
         (Team::B, Some(Shirt(1)))
@@ -180,14 +180,14 @@ fn protest(stage: &mut Stage) -> Ran {
     referee.tap_in(".drawer", "Write the protest");
     referee.reads_at(".sheet-remarks", "Protest as written after the match");
     referee.browser().picture("protest-written");
-    let replay = referee.replay();
-    let written = replay.state().protests()[0].written.clone();
+    let timeline = referee.timeline();
+    let written = timeline.state().protests()[0].written.clone();
     assert_eq!(
         written.map(|w| w.1),
         Some("It had touched the block".into())
     );
-    let made = &replay.entries().last().expect("an entry").kind;
-    let about = Protested::Entry(replay.state().protests()[0].entry);
+    let made = &timeline.entries().last().expect("an entry").kind;
+    let about = Protested::Entry(timeline.state().protests()[0].entry);
     assert!(matches!(made, Kind::ProtestStatement { about: of, .. } if *of == about));
     Ok(())
 }

@@ -129,7 +129,7 @@ fn of_the_interval(stage: &mut Stage) -> Ran {
         referee.browser().screen(width, height);
         referee.point(Side::Left);
         referee.browser().find(".interval .count-down");
-        assert_eq!(referee.replay().state().phase(), Phase::BetweenSets);
+        assert_eq!(referee.timeline().state().phase(), Phase::BetweenSets);
         let says = |words: &str| {
             format!("document.querySelector('.interval').innerText.includes('{words}')")
         };
@@ -184,7 +184,7 @@ fn before_the_match(stage: &mut Stage) -> Ran {
         referee
             .browser()
             .find_named(&format!("Start again: warm-up, {team}"));
-        assert_eq!(referee.replay().state().timers().len(), 0);
+        assert_eq!(referee.timeline().state().timers().len(), 0);
         referee.tap_at("#step-warm_up");
     }
     referee.reads_at("#step-warm_up", "done");

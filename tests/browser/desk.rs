@@ -2,7 +2,7 @@
 //! keyed in without a mouse, and the look back on a match.
 
 use game::entry::Detail;
-use game::Replay;
+use game::Timeline;
 use reports::demo;
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::{self, Criterion, Pool};
@@ -55,7 +55,9 @@ fn is_fit(referee: &mut Referee) -> Ran {
 /// Why the first team of pool 2 is first, by the core.
 fn first_reason(rank_by: &[Criterion]) -> String {
     let day = demo::day();
-    let folds = day.logs[..11].iter().map(|l| Replay::of(l.entries.clone()));
+    let folds = day.logs[..11]
+        .iter()
+        .map(|l| Timeline::of(l.entries.clone()));
     let in_pool = folds.filter(|r| {
         let heading = r.state().heading().expect("a heading");
         heading.details[Detail::Division].as_deref() == Some("Pool 2")

@@ -2,7 +2,7 @@
 //! two matches that are compared although they are not one.
 
 use game::entry::Detail;
-use game::{Entry, Kind, Replay};
+use game::{Entry, Kind, Timeline};
 use record::{KeptMatch, Log, OnDesk};
 use reports::paper::Draft;
 use reports::{demo, paper, Sheet};
@@ -80,8 +80,8 @@ fn with_files<'a>(stage: &'a mut Stage, files: &[(String, String)], items: usize
 fn desk_finds_the_pool_of_a_paper_sheet_past_a_friendly_match(stage: &mut Stage) -> Ran {
     let mut logs = pool_1();
     let on_paper = logs.remove(2);
-    let replay = Replay::of(on_paper.entries.clone());
-    let sheet = paper::of_sheet(&Sheet::of(&replay), *replay.state().rules(), 0);
+    let timeline = Timeline::of(on_paper.entries.clone());
+    let sheet = paper::of_sheet(&Sheet::of(&timeline), *timeline.state().rules(), 0);
     let mut friendly = on_paper;
     friendly.id = "friendly".to_owned();
     with_heading(&mut friendly, |heading| {

@@ -1,6 +1,6 @@
 //! Files that come in: the same one, another record of it, one that is cut off, one that is none.
 
-use game::{Entry, Kind, Replay};
+use game::{Entry, Kind, Timeline};
 use record::Log;
 use rules::{Preset, Team};
 use serde_json::json;
@@ -52,7 +52,7 @@ fn an_exported_match_opens_on_another_phone(stage: &mut Stage) -> Ran {
     referee.go_on_with("handed-over", begun());
     referee.browser().find("#half-left");
     referee.points(&[Side::Left, Side::Right, Side::Left], 50);
-    let there = referee.replay();
+    let there = referee.timeline();
     referee.tap("Menu");
     referee.tap("Export the match as a file");
     let (_, text) = referee.caught(&downloads);
@@ -176,12 +176,12 @@ fn an_entry_that_cannot_be_read_does_not_hide_the_others(stage: &mut Stage) -> R
     referee.reads("bad.json is on this phone now.");
     referee.tap_at("#continue");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (2, 0));
-    let expected = Replay::of(record::read(&bad).log.entries);
+    let expected = Timeline::of(record::read(&bad).log.entries);
     assert_eq!(expected.state().score(), score);
-    assert_eq!(replay.state().rules().preset, Preset::International);
+    assert_eq!(timeline.state().rules().preset, Preset::International);
     Ok(())
 }
 

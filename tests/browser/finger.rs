@@ -83,8 +83,8 @@ fn two_taps_at_once(stage: &mut Stage) -> Ran {
     assert_eq!(score(&mut referee), (4, 1));
     referee.tap_at("#held-yes");
     assert_eq!(score(&mut referee), (4, 2));
-    let replay = referee.court_is_right(false);
-    let order: String = replay
+    let timeline = referee.court_is_right(false);
+    let order: String = timeline
         .outcomes()
         .filter(|(_, o)| !matches!(o, game::Outcome::Struck(_)))
         .filter_map(|(e, _)| match e.kind {
@@ -142,7 +142,7 @@ fn a_held_tap_outlives_the_page(stage: &mut Stage) -> Ran {
 
 fn the_court_answers(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
-    let before = referee.replay();
+    let before = referee.timeline();
     referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.browser().find("#panel-title");
     // Those who are an answer are marked, and nobody else.
@@ -158,19 +158,19 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     referee.browser().picture("court-asked");
     referee.tap_player(Side::Left, 4);
     referee.reads("Who comes in for 4?");
-    assert_eq!(referee.replay().entries(), before.entries());
+    assert_eq!(referee.timeline().entries(), before.entries());
     referee.tap("8 comes in");
     referee.tap("Record the substitution");
-    let replay = referee.court_is_right(false);
-    let play = replay.state().play().expect("a set");
+    let timeline = referee.court_is_right(false);
+    let play = timeline.state().play().expect("a set");
     assert!(play.sides[Team::A].on_court().any(|s| s == Shirt(8)));
     // Nothing asked for a player: the half says so and gives nothing.
     referee.tap("Menu");
     referee.browser().find("#drawer-close");
-    let entries = referee.replay().entries().len();
+    let entries = referee.timeline().entries().len();
     referee.taps(&[Side::Left], 0);
     referee.reads_at("#due", "close the open panel first");
-    assert_eq!(referee.replay().entries().len(), entries);
+    assert_eq!(referee.timeline().entries().len(), entries);
     referee.tap_at("#drawer-close");
     referee.point(Side::Left);
     assert_eq!(score(&mut referee), (1, 0));
@@ -241,8 +241,8 @@ fn a_second_press(stage: &mut Stage) -> Ran {
     let begin = referee.browser().find("#begin-set");
     referee.browser().tap_twice(&begin, 150);
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    let after = replay.entries().last().map(|e| e.kind.clone());
+    let timeline = referee.court_is_right(false);
+    let after = timeline.entries().last().map(|e| e.kind.clone());
     assert_eq!(
         after,
         Some(Kind::BeginSet),

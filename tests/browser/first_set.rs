@@ -1,6 +1,6 @@
 //! A whole set by taps, as it is played: what is on the screen is what the core makes of the log.
 
-use game::{Kind, Phase, Replay};
+use game::{Kind, Phase, Timeline};
 use rules::{Shirt, Team};
 
 use crate::driver::Engine;
@@ -51,17 +51,17 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let downloads = referee.catch_downloads();
     up_to_the_first_service(&mut referee);
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     let ticked = |e: &&game::Entry| matches!(&e.kind, Kind::Check(c) if c.ok);
-    assert_eq!(replay.entries().iter().filter(ticked).count(), 7);
+    assert_eq!(timeline.entries().iter().filter(ticked).count(), 7);
 
     // Each point, then what came with it; the halves are compared after every tap.
     give(&mut referee, A);
     referee.reason("Serve", "Ace");
     referee.reads("Left arm");
     // Side-out: the receiving team rotates, its number 12 serves.
-    let replay = give(&mut referee, B);
-    assert_eq!(replay.state().serving(), Some((Team::B, Some(Shirt(12)))));
+    let timeline = give(&mut referee, B);
+    assert_eq!(timeline.state().serving(), Some((Team::B, Some(Shirt(12)))));
     referee.reason("Hits", "Catch");
     referee.reads("Catch (16)");
     referee.tap("Other reason");
@@ -77,8 +77,8 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     referee.tap("8 comes in");
     referee.tap("Record the substitution");
     referee.reads(&format!("Substitution {A}: 8 in for 3"));
-    let replay = referee.court_is_right(false);
-    assert!(replay
+    let timeline = referee.court_is_right(false);
+    assert!(timeline
         .state()
         .play()
         .is_some_and(|p| p.sides[Team::A].holds(Shirt(8))));
@@ -95,8 +95,8 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     referee.point_for(A);
     referee.reads("After set 1");
 
-    let replay = referee.replay();
-    let state = replay.state();
+    let timeline = referee.timeline();
+    let state = timeline.state();
     assert_eq!(state.phase(), Phase::BetweenSets);
     let set = state.sets().next().expect("a set is over");
     assert_eq!((set.score.a, set.score.b), (25, 5));
@@ -110,7 +110,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     assert_eq!(name, "match-otters-herons.json");
     let reading = record::read(&text);
     assert_eq!(reading.problems, []);
-    assert_eq!(reading.log.entries, replay.entries());
+    assert_eq!(reading.log.entries, timeline.entries());
     assert_eq!(reading.log.id, referee.kept().id);
     assert_eq!(
         reports::fold_print(&reading)["refused"],
@@ -121,18 +121,18 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
 }
 
 /// A point for a team: one more for it on the screen and in the core.
-fn give(referee: &mut Referee, team: &str) -> Replay {
+fn give(referee: &mut Referee, team: &str) -> Timeline {
     let mut expected = referee.court().map(|half| (half.name, half.score));
     for (name, score) in &mut expected {
         *score += u16::from(name == team);
     }
     referee.point_for(team);
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     assert_eq!(
         referee.court().map(|half| (half.name, half.score)),
         expected
     );
-    replay
+    timeline
 }
 
 /// On every engine: begin, a rally, a reload before its reason, a time-out, a reload within it.
@@ -141,7 +141,7 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     up_to_the_first_service(&mut referee);
     referee.point(Side::Right);
     let before = referee.court();
-    let kept = referee.replay();
+    let kept = referee.timeline();
     referee.stage.reload();
     referee.browser().find("#half-left");
     assert_eq!(referee.court(), before);
@@ -150,10 +150,10 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     // The reason is still asked for, and the score is not touched by it.
     referee.reason("Net", "Net touch");
     referee.reads("Net touch (19)");
-    let replay = referee.court_is_right(false);
-    let last = replay.last_standing().map(|e| e.kind.clone());
+    let timeline = referee.court_is_right(false);
+    let last = timeline.last_standing().map(|e| e.kind.clone());
     assert!(
-        matches!(last, Some(Kind::Explain { entry, .. }) if Some(entry) == replay.last_rally().map(|e| e.n)),
+        matches!(last, Some(Kind::Explain { entry, .. }) if Some(entry) == timeline.last_rally().map(|e| e.n)),
         "{last:?}"
     );
 
@@ -165,8 +165,12 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     );
     referee.stage.reload();
     referee.browser().find(".count-down");
-    let replay = referee.replay();
-    let timer = replay.state().timers().first().expect("a count-down runs");
+    let timeline = referee.timeline();
+    let timer = timeline
+        .state()
+        .timers()
+        .first()
+        .expect("a count-down runs");
     let since = timer.since.expect("it has a time");
     let left = referee.browser().value(&format!(
         "[Number(document.querySelector('.count-down .tabular').innerText.split(':')[1]),
@@ -187,16 +191,16 @@ fn the_table_sees_the_halves_swapped(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     up_to_the_first_service(&mut referee);
     referee.point_for(A);
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     referee.tap("Seen from the stand. Turn the court for the table");
-    let replay = referee.court_is_right(true);
-    assert_eq!(replay.state().score(), score);
+    let timeline = referee.court_is_right(true);
+    assert_eq!(timeline.state().score(), score);
     assert_eq!(referee.side_of(A), Side::Right);
     // A tap gives the point to the team that stands there on the screen.
     referee.point(Side::Right);
-    let replay = referee.court_is_right(true);
-    assert_eq!(replay.state().score().a, score.a + 1);
+    let timeline = referee.court_is_right(true);
+    assert_eq!(timeline.state().score().a, score.a + 1);
     // The switch outlives a reload, and turns back.
     referee.stage.reload();
     referee.browser().find("#half-left");

@@ -129,12 +129,12 @@ fn a_player_without_a_list(stage: &mut Stage) -> Ran {
     referee.tap_at(".level.advised");
     referee.tap_at("#make-it");
     referee.saved();
-    let replay = referee.replay();
-    let given = replay
+    let timeline = referee.timeline();
+    let given = timeline
         .entries()
         .iter()
         .any(|e| matches!(&e.kind, Kind::Misconduct { who, .. } if *who == Who::Player(Shirt(7))));
-    assert!(given, "{:?}", replay.entries().last());
+    assert!(given, "{:?}", timeline.entries().last());
     Ok(())
 }
 
@@ -172,7 +172,7 @@ fn nothing_is_covered(stage: &mut Stage) -> Ran {
         }
         referee.tap_at("#make-it");
     }
-    assert_eq!(referee.replay().state().score(), Score { a: 0, b: 1 });
+    assert_eq!(referee.timeline().state().score(), Score { a: 0, b: 1 });
     Ok(())
 }
 
@@ -310,8 +310,8 @@ fn grown_in_the_decider(stage: &mut Stage) -> Ran {
     referee.reads_at("#consequence", "Score, sets and service stay as they are");
     referee.tap_in("[role=dialog]", "School, juniors");
     referee.tap_at("#make-it");
-    let replay = referee.replay();
-    let last = replay.entries().last().map(|e| e.kind.clone());
+    let timeline = referee.timeline();
+    let last = timeline.entries().last().map(|e| e.kind.clone());
     let grown = Amendment {
         rules: Some(Preset::SchoolJunior.rules()),
         ..Amendment::default()

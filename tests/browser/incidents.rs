@@ -1,7 +1,7 @@
 //! What happens in a match besides rallies, each by the buttons a person presses: changes, liberos,
 //! requests, sanctions, injuries, faults found late, interruptions, teams that cannot go on.
 
-use game::{Entry, Kind, Level, Phase, Replay, SanctionKind};
+use game::{Entry, Kind, Level, Phase, SanctionKind, Timeline};
 use rules::{Shirt, Team};
 
 use crate::driver::Engine;
@@ -102,18 +102,23 @@ fn with(stage: &mut Stage, entries: Vec<Entry>) -> Referee<'_> {
 }
 
 /// The last entry that a person made.
-fn last(replay: &Replay) -> Kind {
-    let entry = replay.last_standing().expect("an entry");
+fn last(timeline: &Timeline) -> Kind {
+    let entry = timeline.last_standing().expect("an entry");
     entry.kind.clone()
 }
 
-fn holds(replay: &Replay, team: Team, number: u16) -> bool {
-    let play = replay.state().play().expect("a set is played");
+fn holds(timeline: &Timeline, team: Team, number: u16) -> bool {
+    let play = timeline.state().play().expect("a set is played");
     play.sides[team].on_court().any(|s| s == Shirt(number))
 }
 
-fn kinds(replay: &Replay) -> Vec<SanctionKind> {
-    replay.state().sanctions().iter().map(|s| s.kind).collect()
+fn kinds(timeline: &Timeline) -> Vec<SanctionKind> {
+    timeline
+        .state()
+        .sanctions()
+        .iter()
+        .map(|s| s.kind)
+        .collect()
 }
 
 fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
@@ -132,12 +137,14 @@ fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
     referee.tap("6 goes out");
     referee.tap("7 comes in");
     referee.tap("Record the substitution");
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     assert!(
-        holds(&replay, Team::A, 8) && holds(&replay, Team::A, 10) && holds(&replay, Team::A, 3)
+        holds(&timeline, Team::A, 8)
+            && holds(&timeline, Team::A, 10)
+            && holds(&timeline, Team::A, 3)
     );
-    assert!(holds(&replay, Team::B, 7));
-    let used = |team| replay.state().play().map(|p| p.sides[team].substitutions);
+    assert!(holds(&timeline, Team::B, 7));
+    let used = |team| timeline.state().play().map(|p| p.sides[team].substitutions);
     assert_eq!((used(Team::A), used(Team::B)), (Some(2), Some(1)));
     // A second request of one team before the next rally is refused, with its rule.
     referee.tap(&format!("Substitution {A}, 2 of 6 used"));
@@ -145,7 +152,7 @@ fn both_teams_change_in_one_interruption(stage: &mut Stage) -> Ran {
     referee.tap("11 comes in");
     referee.reads("Official Volleyball Rules, 15");
     referee.tap_in("[role=dialog]", "Cancel");
-    assert_eq!(referee.replay().entries(), replay.entries());
+    assert_eq!(referee.timeline().entries(), timeline.entries());
     Ok(())
 }
 
@@ -157,9 +164,9 @@ fn a_libero_comes_and_goes(stage: &mut Stage) -> Ran {
     let mut referee = with(stage, entries);
     referee.tap("Last check");
     referee.tap(&format!("{B}: 12 comes in for 5"));
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     assert!(matches!(
-        last(&replay),
+        last(&timeline),
         Kind::LiberoReplacement { team: Team::B, .. }
     ));
     referee.tap("Begin set 1");
@@ -168,8 +175,8 @@ fn a_libero_comes_and_goes(stage: &mut Stage) -> Ran {
     referee.point_for(A);
     referee.tap(&format!("More {B}"));
     referee.tap("5 in for 12");
-    let replay = referee.court_is_right(false);
-    assert!(holds(&replay, Team::B, 5) && !holds(&replay, Team::B, 12));
+    let timeline = referee.court_is_right(false);
+    assert!(holds(&timeline, Team::B, 5) && !holds(&timeline, Team::B, 12));
     // At once in again is one rally too early.
     referee.tap(&format!("More {B}"));
     referee.reads("No libero replacement is possible now.");
@@ -183,7 +190,7 @@ fn requests_and_delays(stage: &mut Stage) -> Ran {
     referee.tap(&more);
     referee.tap("Improper request");
     referee.tap("Record the improper request");
-    assert_eq!(kinds(&referee.replay()), [SanctionKind::ImproperRequest]);
+    assert_eq!(kinds(&referee.timeline()), [SanctionKind::ImproperRequest]);
     // The second one is a delay, and the next delay costs a point.
     referee.tap(&more);
     referee.tap("Improper request");
@@ -196,16 +203,16 @@ fn requests_and_delays(stage: &mut Stage) -> Ran {
     referee.tap("Other delay");
     referee.reads_at("#becomes", "Second delay in this match: delay penalty");
     referee.tap("Record the delay penalty");
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     assert_eq!(
-        kinds(&replay),
+        kinds(&timeline),
         [
             SanctionKind::ImproperRequest,
             SanctionKind::DelayWarning,
             SanctionKind::DelayPenalty
         ]
     );
-    assert_eq!(replay.state().score().b, 1);
+    assert_eq!(timeline.state().score().b, 1);
     // One tap takes the penalty and its point back.
     referee.tap_at("#take-back");
     assert_eq!(referee.court_is_right(false).state().score().b, 0);
@@ -226,13 +233,13 @@ fn the_ladder_of_misconduct(stage: &mut Stage) -> Ran {
         referee.court_is_right(false)
     };
     sanction("number 3", "Warning");
-    let replay = sanction("number 4", "Penalty");
-    assert_eq!(replay.state().score().b, 2);
-    let replay = sanction("number 4", "Expulsion");
+    let timeline = sanction("number 4", "Penalty");
+    assert_eq!(timeline.state().score().b, 2);
+    let timeline = sanction("number 4", "Expulsion");
 
-    assert_eq!(replay.state().score().b, 2, "an expulsion gives no point");
+    assert_eq!(timeline.state().score().b, 2, "an expulsion gives no point");
     assert_eq!(
-        kinds(&replay),
+        kinds(&timeline),
         [
             SanctionKind::Misconduct(Level::Warning),
             SanctionKind::Misconduct(Level::Penalty),
@@ -260,15 +267,15 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.reads_at("#care-steps", "Stop play at once.");
     referee.tap_in(".panel", B);
     referee.tap("Number 4");
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     assert!(
-        matches!(last(&replay), Kind::Replay { hurt: Some(by), .. } if by.number == Some(Shirt(4)))
+        matches!(last(&timeline), Kind::Replay { hurt: Some(by), .. } if by.number == Some(Shirt(4)))
     );
     referee.reads_at("#care-steps", "Nobody comes back without clearance");
     referee.tap("7 in for 4");
-    let replay = referee.court_is_right(false);
-    assert!(holds(&replay, Team::B, 7));
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    assert!(holds(&timeline, Team::B, 7));
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (1, 0));
 
     // Somebody who does not play: the same care, and play can be interrupted.
@@ -278,7 +285,7 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     referee.reads_at("#care-steps", "Nobody comes back without clearance");
     referee.tap("Interrupt play");
     referee.tap("Interrupt play now");
-    assert_eq!(referee.replay().state().phase(), Phase::Suspended);
+    assert_eq!(referee.timeline().state().phase(), Phase::Suspended);
     referee.tap("Resume on this court");
     assert_eq!(
         referee.court_is_right(false).state().phase(),
@@ -292,7 +299,7 @@ fn a_wrong_server_found_late(stage: &mut Stage) -> Ran {
     for team in [A, B, B, B] {
         referee.point_for(team);
     }
-    let before = referee.replay();
+    let before = referee.timeline();
     referee.tap(&format!("More {B}"));
     referee.tap("Fault found late");
     referee.tap("Wrong server");
@@ -300,12 +307,12 @@ fn a_wrong_server_found_late(stage: &mut Stage) -> Ran {
     // What becomes of it stands there before anything is written.
     referee.reads_at("#consequence", "2 points of Herons are cancelled");
     referee.reads_at("#consequence", "Score 1:3 becomes 2:1");
-    assert_eq!(referee.replay().entries(), before.entries());
+    assert_eq!(referee.timeline().entries(), before.entries());
     referee.tap("Record the fault");
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (2, 1));
-    assert!(matches!(last(&replay), Kind::LateFault(_)));
+    assert!(matches!(last(&timeline), Kind::LateFault(_)));
     Ok(())
 }
 
@@ -317,15 +324,15 @@ fn play_is_interrupted(stage: &mut Stage) -> Ran {
     referee.tap("Light");
     referee.reads("Play is interrupted");
     // A point cannot be made meanwhile.
-    let stopped = referee.replay();
+    let stopped = referee.timeline();
     referee.point(Side::Left);
-    assert_eq!(referee.replay().entries(), stopped.entries());
+    assert_eq!(referee.timeline().entries(), stopped.entries());
     referee.tap_in("[role=dialog]", "Cancel");
     referee.tap("Resume on another court");
     referee.reads_at("#consequence", "Score 5:0 becomes 0:0");
     referee.tap("Play this set again on the other court");
     referee.tap("Last check");
-    assert_eq!(referee.replay().state().score().a, 0);
+    assert_eq!(referee.timeline().state().score().a, 0);
     referee.tap("Begin set 1");
     referee.browser().find("#half-left");
     assert_eq!(
@@ -351,8 +358,8 @@ fn a_team_that_cannot_go_on(stage: &mut Stage) -> Ran {
     referee.tap("Not there or refuses");
     referee.tap(&format!("{B} lose the match by default"));
     referee.reads("Otters win 3:0");
-    let replay = referee.replay();
-    assert_eq!(replay.state().phase(), Phase::Finished);
+    let timeline = referee.timeline();
+    assert_eq!(timeline.state().phase(), Phase::Finished);
     // After the match a remark still finds its way onto the sheet.
     referee.tap(&format!("More {B}"));
     let field = referee.browser().find_named("Remark for the sheet");
@@ -373,8 +380,8 @@ fn a_replay_and_a_remark(stage: &mut Stage) -> Ran {
     referee.tap("A new rally: no point was entered");
     referee.tap("Something on court");
     assert_eq!(referee.court(), before, "no point, the same server");
-    let replay = referee.court_is_right(false);
-    assert!(matches!(last(&replay), Kind::Replay { rally: None, .. }));
+    let timeline = referee.court_is_right(false);
+    assert!(matches!(last(&timeline), Kind::Replay { rally: None, .. }));
     referee.tap_at("#take-back");
     // The last one: its point goes with one entry, and one tap brings it back.
     referee.point_for(A);
@@ -386,8 +393,11 @@ fn a_replay_and_a_remark(stage: &mut Stage) -> Ran {
     referee.browser().picture("replay-last-rally");
     referee.tap("Both teams at fault");
     assert_eq!(referee.court(), before, "score and service go back");
-    let replay = referee.court_is_right(false);
-    assert!(matches!(last(&replay), Kind::Replay { rally: Some(_), .. }));
+    let timeline = referee.court_is_right(false);
+    assert!(matches!(
+        last(&timeline),
+        Kind::Replay { rally: Some(_), .. }
+    ));
     referee.tap_at("#take-back");
     assert_eq!(referee.court(), point);
     referee.tap_at("#take-back");
@@ -411,14 +421,17 @@ fn the_service_clock(stage: &mut Stage) -> Ran {
     referee.tap("Close");
     referee.tap("Whistle: start");
     referee.reads_at(".service", "s to serve");
-    let before = referee.replay();
+    let before = referee.timeline();
     // A point ends it, and it has left nothing in the log.
     referee.point(Side::Left);
     referee.browser().wait_until(
         "the clock is quiet",
         "document.querySelector('.service-left').innerText === ''",
     );
-    assert_eq!(referee.replay().entries().len(), before.entries().len() + 1);
+    assert_eq!(
+        referee.timeline().entries().len(),
+        before.entries().len() + 1
+    );
     Ok(())
 }
 
@@ -428,8 +441,8 @@ fn only_the_court(stage: &mut Stage) -> Ran {
     referee.tap("Large court");
     referee.browser().find(".floor.glance");
     referee.point(Side::Right);
-    let replay = referee.replay();
-    assert_eq!(replay.state().score().b, 1);
+    let timeline = referee.timeline();
+    assert_eq!(timeline.state().score().b, 1);
     referee.reads_at("#half-right .half-score", "1");
     referee.reads_at("#half-right .half-serves", "2 serves");
     // Two figures take the width of their half, for eyes 70 cm away.
@@ -439,7 +452,7 @@ fn only_the_court(stage: &mut Stage) -> Ran {
     );
     assert!(share.as_f64().is_some_and(|share| share > 0.65), "{share}");
     referee.tap_at("#take-back");
-    assert_eq!(referee.replay().state().score().b, 0);
+    assert_eq!(referee.timeline().state().score().b, 0);
     referee.tap_at("#whole");
     referee.court_is_right(false);
     Ok(())
@@ -456,8 +469,8 @@ fn a_tally_grows(stage: &mut Stage) -> Ran {
     referee.tap("Since 1:1");
     referee.reads_at("#consequence", "Score 1:2 becomes 2:1");
     referee.tap("Record the fault");
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (2, 1));
 
     referee.tap("Menu");
@@ -494,9 +507,9 @@ fn a_reason_names_the_signals(stage: &mut Stage) -> Ran {
         "the number is the last step",
         &format!("{steps}[3]?.startsWith('4')"),
     );
-    let replay = referee.court_is_right(false);
-    let entry = replay.last_rally().expect("a rally").n;
-    let by = replay.state().said(entry).and_then(|said| said.by);
+    let timeline = referee.court_is_right(false);
+    let entry = timeline.last_rally().expect("a rally").n;
+    let by = timeline.state().said(entry).and_then(|said| said.by);
     assert_eq!(by.and_then(|by| by.number), Some(Shirt(4)));
     // The second referee shows the fault first, on the other side of the net.
     referee.tap("Seen from the stand. Turn the court for the table");
@@ -529,9 +542,9 @@ fn a_fault_of_the_libero(stage: &mut Stage) -> Ran {
     referee.browser().picture("libero-which-phone");
     referee.tap("Blocked or tried to block: signal 12");
     says(&mut referee, "3 Both arms Block fault or screen (12)");
-    let replay = referee.court_is_right(false);
-    let entry = replay.last_rally().expect("a rally").n;
-    let said = replay.state().said(entry).expect("a reason");
+    let timeline = referee.court_is_right(false);
+    let entry = timeline.last_rally().expect("a rally").n;
+    let said = timeline.state().said(entry).expect("a reason");
     assert_eq!(said.cause.code(), "block_fault");
     // Either team's player other than the server: B served and lost, so its server is not offered.
     referee.point(Side::Left);
@@ -543,9 +556,9 @@ fn a_fault_of_the_libero(stage: &mut Stage) -> Ran {
     );
     referee.tap("It was number 4");
     referee.browser().picture("outside-court-phone");
-    let replay = referee.court_is_right(false);
-    let entry = replay.last_rally().expect("a rally").n;
-    let said = replay.state().said(entry).expect("a reason");
+    let timeline = referee.court_is_right(false);
+    let entry = timeline.last_rally().expect("a rally").n;
+    let said = timeline.state().said(entry).expect("a reason");
     assert_eq!(said.cause.code(), "outside_court");
     assert_eq!(said.by.and_then(|by| by.number), Some(Shirt(4)));
     referee.tap(&format!("Time-out {A}, 0 of 2 used"));

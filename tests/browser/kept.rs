@@ -95,14 +95,14 @@ fn what_is_marked_as_saved_outlives_a_kill(stage: &mut Stage) -> Ran {
     referee.stage.open();
     referee.tap_at("#continue");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (2, 3));
-    assert_eq!(replay.entries().len(), begun().len() + 5);
+    assert_eq!(timeline.entries().len(), begun().len() + 5);
     // And it goes on in the same chain of lines.
     referee.point(Side::Left);
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score().a, 3);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score().a, 3);
     Ok(())
 }
 
@@ -147,9 +147,9 @@ fn a_match_goes_on_without_a_network_and_asks_nobody(stage: &mut Stage) -> Ran {
         assert_eq!(others.collect::<Vec<_>>(), Vec::<&String>::new());
         assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     }
-    let replay = referee.replay();
-    assert_eq!(replay.state().score().a, 4);
-    assert_eq!(replay.state().score().b, 2);
+    let timeline = referee.timeline();
+    assert_eq!(timeline.state().score().a, 4);
+    assert_eq!(timeline.state().score().b, 2);
     Ok(())
 }
 
@@ -186,14 +186,17 @@ fn one_tab_writes_and_the_other_looks(stage: &mut Stage) -> Ran {
         "!document.body.innerText.includes('Here you can only look')",
     );
     referee.point(Side::Right);
-    let replay = referee.court_is_right(false);
-    assert_eq!((replay.state().score().a, replay.state().score().b), (2, 1));
+    let timeline = referee.court_is_right(false);
+    assert_eq!(
+        (timeline.state().score().a, timeline.state().score().b),
+        (2, 1)
+    );
 
     referee.browser().switch_to(&first);
     referee.reads("Another tab has taken over this match. Here you can only look.");
     referee.reads_at("#half-right .half-score", "1");
     referee.point(Side::Right);
-    assert_eq!(referee.court_is_right(false).entries(), replay.entries());
+    assert_eq!(referee.court_is_right(false).entries(), timeline.entries());
     Ok(())
 }
 
@@ -236,8 +239,8 @@ fn full_storage_is_said_and_play_goes_on(stage: &mut Stage) -> Ran {
         json!([]),
     );
     referee.point(Side::Right);
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.entries().len(), begun().len() + 4);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.entries().len(), begun().len() + 4);
     assert_eq!(
         referee
             .browser()
@@ -297,7 +300,7 @@ fn forbidden_storage_is_said_and_play_goes_on(stage: &mut Stage) -> Ran {
     let (_, text) = referee.caught(&downloads);
     let reading = record::read(&text);
     assert_eq!(reading.problems, []);
-    let score = game::Replay::of(reading.log.entries).state().score();
+    let score = game::Timeline::of(reading.log.entries).state().score();
     assert_eq!((score[Team::A], score[Team::B]), (2, 1));
     Ok(())
 }
@@ -306,7 +309,7 @@ fn a_damaged_line_is_mended_from_the_other_copy(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.points(&[Side::Left, Side::Right, Side::Right], 50);
     referee.reads("Point Herons");
-    let whole = referee.replay();
+    let whole = referee.timeline();
     // The second last entry turns into a point for the other side, its check untouched.
     let n = whole.entries().len() - 1;
     referee.browser().run(
@@ -340,7 +343,7 @@ fn a_damaged_durable_copy_is_mended_too(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.points(&[Side::Left, Side::Right, Side::Right], 50);
     referee.reads("Point Herons");
-    let whole = referee.replay();
+    let whole = referee.timeline();
     let n = whole.entries().len() - 1;
     referee.browser().value(&format!(
         "new Promise((done, broken) => {{

@@ -1,7 +1,7 @@
 //! The matches on a phone: found, put away, deleted, backed up and brought back.
 
 use game::entry::Detail;
-use game::{rehearse, Entry, Kind};
+use game::{simulate, Entry, Kind};
 use record::{KeptMatch, Log, OnDesk, Opened, Strokes};
 use rules::Preset;
 use serde_json::json;
@@ -31,7 +31,7 @@ pub const TESTS: &[Test] = &[
 ];
 
 fn log(id: &str, seed: u64, hall: &str) -> Log {
-    let mut entries = rehearse(Preset::SchoolJunior, seed);
+    let mut entries = simulate(Preset::SchoolJunior, seed);
     for entry in &mut entries {
         match &mut entry.kind {
             Kind::Match(heading) => heading.details[Detail::Venue] = Some(hall.to_owned()),
@@ -100,7 +100,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     referee.browser().write(&find, "RIVER");
     lines_are(&mut referee, 2);
     // By the day, as people write it.
-    let day = rehearse(Preset::SchoolJunior, 1)[0].at.expect("a time");
+    let day = simulate(Preset::SchoolJunior, 1)[0].at.expect("a time");
     let written = referee.browser().run(
         "const day = new Date(arguments[0]);
          return [`${day.getDate()}.${day.getMonth() + 1}.`,

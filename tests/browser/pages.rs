@@ -32,7 +32,7 @@ fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.go_on_with("lent", begun());
     referee.point(Side::Left);
-    let before = referee.replay().entries().len();
+    let before = referee.timeline().entries().len();
     referee.stage.ready_offline();
     referee.stage.network_off();
 
@@ -56,7 +56,7 @@ fn to_the_desk_and_back_without_a_network(stage: &mut Stage) -> Ran {
     referee.browser().find("#half-left");
     referee.point(Side::Right);
     referee.saved();
-    assert_eq!(referee.replay().entries().len(), before + 1);
+    assert_eq!(referee.timeline().entries().len(), before + 1);
 
     // An address leads to each screen, also from the one to the other.
     let here = referee.stage.url();

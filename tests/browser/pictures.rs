@@ -2,7 +2,7 @@
 //! what a machine can say about it: accessibility, the size of what is tapped, nothing wider than
 //! the phone.
 
-use game::{notices, rehearse_by, Entry, Kind, Notice, Phase, Replay};
+use game::{notices, simulate_by, Entry, Kind, Notice, Phase, Timeline};
 use rules::{Preset, Sets, Team};
 use serde_json::json;
 
@@ -234,10 +234,10 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("Left side");
     look.at(referee, "toss-chosen");
     referee.tap("Record the toss");
-    let replay = referee.replay();
-    let first = replay.state().opener_to_come().expect("a toss");
-    let second = replay.state().name(first.other()).to_owned();
-    let first = replay.state().name(first).to_owned();
+    let timeline = referee.timeline();
+    let first = timeline.state().opener_to_come().expect("a toss");
+    let second = timeline.state().name(first.other()).to_owned();
+    let first = timeline.state().name(first).to_owned();
     referee.tap("Next: Warm-up");
     referee.tap(&format!("Start: warm-up, {first}"));
     look.at(referee, "warm-up");
@@ -262,40 +262,40 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     look.done()
 }
 
-/// A rehearsed match, cut off before the first entry at which something holds.
-fn rehearsed(seed: u64, holds: impl Fn(&Replay) -> bool) -> Option<Vec<Entry>> {
-    let entries = rehearse_by(Preset::International.rules(), seed);
-    let mut replay = Replay::new();
+/// A simulated match, cut off before the first entry at which something holds.
+fn simulated(seed: u64, holds: impl Fn(&Timeline) -> bool) -> Option<Vec<Entry>> {
+    let entries = simulate_by(Preset::International.rules(), seed);
+    let mut timeline = Timeline::new();
     for entry in entries {
-        replay.push(entry);
-        if holds(&replay) {
-            return Some(replay.entries().to_vec());
+        timeline.push(entry);
+        if holds(&timeline) {
+            return Some(timeline.entries().to_vec());
         }
     }
     None
 }
 
-/// The first rehearsal in which it does.
-pub fn first_rehearsed(holds: impl Fn(&Replay) -> bool) -> Vec<Entry> {
+/// The first simulated match in which it does.
+pub fn first_simulated(holds: impl Fn(&Timeline) -> bool) -> Vec<Entry> {
     (1..500)
-        .find_map(|seed| rehearsed(seed, &holds))
-        .expect("a rehearsal comes there")
+        .find_map(|seed| simulated(seed, &holds))
+        .expect("a simulated match comes there")
 }
 
 fn of_play(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     let mut look = Look::new();
-    let entries = first_rehearsed(|replay| {
-        let state = replay.state();
+    let entries = first_simulated(|timeline| {
+        let state = timeline.state();
         let calm = notices(state).is_empty();
         calm && state.phase() == Phase::Playing
             && state.set_number() == 2
             && state.score().a > 9
             && state.score().b > 9
-            && replay
-                .may(&Entry::new(
-                    replay.next_number(),
+            && timeline
+                .check(&Entry::new(
+                    timeline.next_number(),
                     Kind::TimeOut { team: Team::A },
                 ))
                 .is_ok()
@@ -402,7 +402,7 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     let mut look = Look::new();
     let rules = Preset::International.rules();
     assert_eq!(rules.sets, Sets::BestOf(5));
-    let between = first_rehearsed(|replay| replay.state().phase() == Phase::BetweenSets);
+    let between = first_simulated(|timeline| timeline.state().phase() == Phase::BetweenSets);
     referee.go_on_with("between", between);
     referee.reads("After set 1");
     look.at(referee, "between-sets");
@@ -410,7 +410,8 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     look.at(referee, "between-reasons");
 
     referee.stage.open();
-    let change = first_rehearsed(|replay| notices(replay.state()).contains(&Notice::ChangeCourts));
+    let change =
+        first_simulated(|timeline| notices(timeline.state()).contains(&Notice::ChangeCourts));
     referee.go_on_with("change", change);
     referee.reads("Change of courts now");
     look.at(referee, "play-change-courts");
@@ -418,8 +419,8 @@ fn after_a_set(stage: &mut Stage) -> Ran {
     look.at(referee, "play-courts-changed");
 
     referee.stage.open();
-    let over = first_rehearsed(|replay| {
-        replay.state().phase() == Phase::Finished && replay.state().sets().count() == 5
+    let over = first_simulated(|timeline| {
+        timeline.state().phase() == Phase::Finished && timeline.state().sets().count() == 5
     });
     referee.go_on_with("over", over);
     look.at(referee, "sheet");

@@ -1,7 +1,7 @@
 //! The sheet on paper: how many pages it takes, whatever happened in the match.
 
 use game::entry::{Detail, Staff};
-use game::{rehearse, Entry, Kind, Replay};
+use game::{simulate, Entry, Kind, Timeline};
 use reports::{demo, document, Sheet, WallClock};
 use rules::{Preset, Shirt};
 
@@ -48,7 +48,7 @@ const PRESSED_ON_PAPER: &str = "(() => {
 /// screen takes as many pages as the page that is saved.
 fn no_screen_prints_a_button(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
-    referee.go_on_with("printed", rehearse(Preset::SchoolJunior, 4));
+    referee.go_on_with("printed", simulate(Preset::SchoolJunior, 4));
     referee.browser().find("#sheet-page");
     referee.browser().wait_until(
         "the whole sheet is there",
@@ -155,8 +155,8 @@ fn three_sets_take_one_page_and_five_take_two(stage: &mut Stage) -> Ran {
         Preset::SchoolJunior,
     ] {
         for seed in 0..30 {
-            let mut entries = rehearse(preset, seed);
-            let sets = Replay::of(entries.clone()).state().sets().count();
+            let mut entries = simulate(preset, seed);
+            let sets = Timeline::of(entries.clone()).state().sets().count();
             let (kind, most) = match sets {
                 ..=3 => (0, 1),
                 5 => (1, 2),
@@ -169,7 +169,7 @@ fn three_sets_take_one_page_and_five_take_two(stage: &mut Stage) -> Ran {
             if long_names {
                 dressed(&mut entries);
             }
-            let mut sheet = Sheet::of(&Replay::of(entries));
+            let mut sheet = Sheet::of(&Timeline::of(entries));
             if long_names {
                 // The liberos' record is one of its own and may go on to a further page.
                 sheet.sets.iter_mut().for_each(|set| set.liberos.clear());

@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 
 use app::merge::merge;
 use app::ports::Lines;
-use game::{Entry, Phase, Replay, State};
+use game::{Entry, Phase, State, Timeline};
 use record::Log;
 use rules::{Shirt, Team};
 use serde_json::{json, Value};
@@ -115,7 +115,7 @@ impl Kept {
         let found = merge(&[&lines]);
         assert_eq!(found.damage, Vec::new());
         assert_eq!(found.entries.len(), self.durable.len());
-        if Replay::of(found.entries.clone()).state().phase() == Phase::Finished {
+        if Timeline::of(found.entries.clone()).state().phase() == Phase::Finished {
             for (n, line) in &self.local {
                 assert_eq!(lines.get(n), Some(line), "entry {n}");
             }
@@ -420,22 +420,22 @@ impl<'a> Referee<'a> {
     }
 
     /// The fold of what is kept, once it is safe.
-    pub fn replay(&mut self) -> Replay {
+    pub fn timeline(&mut self) -> Timeline {
         self.saved();
-        Replay::of(self.kept().entries())
+        Timeline::of(self.kept().entries())
     }
 
     /// The halves show what the core computes from what is kept.
     ///
     /// The page draws a turn after the tap, and the players of a half a frame later.
-    pub fn court_is_right(&mut self, turned: bool) -> Replay {
-        let replay = self.replay();
-        let right = court_of(replay.state(), turned);
+    pub fn court_is_right(&mut self, turned: bool) -> Timeline {
+        let timeline = self.timeline();
+        let right = court_of(timeline.state(), turned);
         let begun = Instant::now();
         loop {
             let seen = self.court();
             if seen == right {
-                return replay;
+                return timeline;
             }
             if begun.elapsed() > Duration::from_secs(20) {
                 assert_eq!(seen, right, "the court is not what is kept");
@@ -470,8 +470,8 @@ impl<'a> Referee<'a> {
 
     /// Takes in a match and goes on with it.
     pub fn go_on_with(&mut self, id: &str, entries: Vec<Entry>) {
-        let replay = Replay::of(entries.clone());
-        let state = replay.state();
+        let timeline = Timeline::of(entries.clone());
+        let state = timeline.state();
         let log = Log {
             id: id.to_owned(),
             entries,

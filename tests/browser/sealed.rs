@@ -1,6 +1,6 @@
 //! The end of a record: signed, sealed, opened again, handed over by file and by codes.
 
-use game::{rehearse, Entry, Kind, Replay};
+use game::{simulate, Entry, Kind, Timeline};
 use record::{frames, pack, seal_code, Code, Gathering, Log, Seen};
 use reports::{Sheet, WallClock};
 use rules::Preset;
@@ -47,7 +47,7 @@ pub const TESTS: &[Test] = &[
 
 /// A match that was played and not signed yet.
 pub fn played(preset: Preset, seed: u64) -> Vec<Entry> {
-    let mut entries = rehearse(preset, seed);
+    let mut entries = simulate(preset, seed);
     let last = entries
         .iter()
         .rposition(|e| matches!(e.kind, Kind::Rally { .. }));
@@ -159,17 +159,17 @@ pub fn sealed(preset: Preset, seed: u64, id: &str) -> Log {
 
 /// The sheet as a page and its points are, to the byte, what the core prints on the command line.
 fn saved_as_the_desk_prints(referee: &mut Referee, downloads: &std::path::Path, log: &Log) {
-    let replay = Replay::of(log.entries.clone());
+    let timeline = Timeline::of(log.entries.clone());
     let at = log.entries.iter().find_map(|e| e.at).expect("a time");
     let ahead = format!("-new Date({at}).getTimezoneOffset()");
     let ahead = referee.browser().value(&ahead).as_i64().expect("minutes");
     let clock = WallClock(i32::try_from(ahead).expect("a few hours"));
     referee.tap_at("#sheet-page");
     let (_, page) = referee.caught(downloads);
-    assert_eq!(page, reports::document(&Sheet::of(&replay), clock));
+    assert_eq!(page, reports::document(&Sheet::of(&timeline), clock));
     referee.tap_at("#sheet-points");
     let (_, points) = referee.caught(downloads);
-    assert_eq!(points, reports::points_csv(&[(&log.id, &replay)], clock));
+    assert_eq!(points, reports::points_csv(&[(&log.id, &timeline)], clock));
 }
 
 fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {

@@ -65,8 +65,8 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
     referee.tap("Other players are on court");
     referee.tap_in(dialog, A);
     referee.tap("Right players, wrong places: corrected");
-    let replay = referee.replay();
-    assert_eq!(last(replay.entries()), found(Team::A, &[], false));
+    let timeline = referee.timeline();
+    assert_eq!(last(timeline.entries()), found(Team::A, &[], false));
 
     // 7.3.5.1: put right, and it costs nothing.
     referee.tap("Other players are on court");
@@ -75,8 +75,8 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
     referee.tap("7 stands there");
     referee.browser().picture("others-on-court");
     referee.tap("Corrected, no sanction");
-    let replay = referee.replay();
-    assert_eq!(last(replay.entries()), found(Team::A, &[(1, 7)], false));
+    let timeline = referee.timeline();
+    assert_eq!(last(timeline.entries()), found(Team::A, &[(1, 7)], false));
 
     // 7.3.5.2: the coach keeps the player. A second press of the same button records nothing more.
     referee.tap("Other players are on court");
@@ -87,17 +87,17 @@ fn other_players_on_court(stage: &mut Stage) -> Ran {
         .browser()
         .find_named("The coach keeps the player: a substitution");
     referee.browser().tap_twice(&keeps, 150);
-    let kept = referee.replay();
+    let kept = referee.timeline();
     assert_eq!(last(kept.entries()), found(Team::B, &[(2, 8)], true));
-    assert_eq!(kept.entries().len(), replay.entries().len() + 1);
+    assert_eq!(kept.entries().len(), timeline.entries().len() + 1);
 
     referee.tap_at("#begin-set");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     let court = referee.court();
     assert_eq!(court[0].places, [1, 2, 3, 4, 5, 6]);
     assert_eq!(court[1].places, [1, 8, 3, 4, 5, 6]);
-    assert!(replay.state().sanctions().is_empty());
+    assert!(timeline.state().sanctions().is_empty());
     assert!(referee.sees(&format!("Substitution {A}, 0 of 6 used")));
     assert!(referee.sees(&format!("Substitution {B}, 1 of 6 used")));
     // 7.3.5.3: from now on it is a fault, which is found another way.
@@ -125,9 +125,9 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     );
     referee.browser().picture("late-libero-first");
     referee.tap_at("#make-it");
-    let replay = referee.court_is_right(false);
-    assert_eq!(last(replay.entries()), late);
-    assert!(replay.state().sanctions().is_empty());
+    let timeline = referee.court_is_right(false);
+    assert_eq!(last(timeline.entries()), late);
+    assert!(timeline.state().sanctions().is_empty());
     assert_eq!(referee.court()[1].places, [1, 2, 3, 4, 12, 6]);
 
     // A rally later nothing was replaced, so nothing was late.
@@ -144,9 +144,9 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     referee.browser().picture("late-libero-again");
     let record = referee.browser().find("#make-it");
     referee.browser().tap_twice(&record, 150);
-    let replay = referee.court_is_right(false);
-    assert_eq!(last(replay.entries()), late);
-    let sanctions: Vec<_> = replay
+    let timeline = referee.court_is_right(false);
+    assert_eq!(last(timeline.entries()), late);
+    let sanctions: Vec<_> = timeline
         .state()
         .sanctions()
         .iter()
@@ -154,7 +154,7 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
         .collect();
     assert_eq!(sanctions, [(Team::B, SanctionKind::DelayWarning)]);
     assert_eq!(referee.court()[1].places, [1, 2, 3, 4, 5, 6]);
-    let score = replay.state().score();
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (1, 0), "a warning gives no point");
     Ok(())
 }
@@ -181,13 +181,13 @@ fn the_first_service_as_seen(stage: &mut Stage) -> Ran {
     assert!(!referee.sees(&format!("{A} chose to receive.")));
     referee.browser().picture("first-service-as-seen");
     referee.tap("Record who serves");
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     let seen = Kind::FirstService {
         team: Team::B,
         left: Team::A,
     };
-    assert_eq!(last(replay.entries()), seen);
-    assert!(replay.state().opener_to_come() == Some(Team::B));
+    assert_eq!(last(timeline.entries()), seen);
+    assert!(timeline.state().opener_to_come() == Some(Team::B));
 
     let on_court: Vec<u16> = (1..=u16::from(rules.players_on_court)).collect();
     for team in [A, B] {
@@ -195,8 +195,8 @@ fn the_first_service_as_seen(stage: &mut Stage) -> Ran {
     }
     referee.tap_at("#begin-set");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().serving(), Some((Team::B, Some(Shirt(1)))));
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().serving(), Some((Team::B, Some(Shirt(1)))));
     assert_eq!(referee.side_of(A), Side::Left);
     referee.tap("Menu");
     referee.tap("Sheet");
@@ -217,7 +217,7 @@ fn time_up(stage: &mut Stage) -> Ran {
     let referee = &mut referee;
     referee.go_on_with("time-up", numbered(kinds));
     referee.browser().find("#half-left");
-    let before = referee.replay();
+    let before = referee.timeline();
 
     // Where the teams are level one more rally decides. A line of the menu tapped by mistake ends nothing.
     let ask = |referee: &mut Referee, words: &str| {
@@ -229,16 +229,20 @@ fn time_up(stage: &mut Stage) -> Ran {
     ask(referee, level);
     referee.browser().picture("time-up-level");
     referee.tap_in("[role=dialog]", "Cancel");
-    assert_eq!(referee.replay().entries(), before.entries());
+    assert_eq!(referee.timeline().entries(), before.entries());
     ask(referee, level);
     referee.tap("Yes, time is up");
-    let replay = referee.court_is_right(false);
-    assert_eq!(last(replay.entries()), Kind::TimeUp);
-    assert_eq!(replay.state().phase(), Phase::Playing);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(last(timeline.entries()), Kind::TimeUp);
+    assert_eq!(timeline.state().phase(), Phase::Playing);
     referee.point(Side::Right);
     referee.reads("Herons win set 1, 3:2");
-    let replay = referee.replay();
-    let sets: Vec<_> = replay.state().sets().map(|s| (s.score, s.winner)).collect();
+    let timeline = referee.timeline();
+    let sets: Vec<_> = timeline
+        .state()
+        .sets()
+        .map(|s| (s.score, s.winner))
+        .collect();
     assert_eq!(sets, [(Score { a: 2, b: 3 }, Team::B)]);
 
     // Whoever leads has won the set at once, and a second press gives no point in the next one.
@@ -250,12 +254,12 @@ fn time_up(stage: &mut Stage) -> Ran {
     let yes = referee.browser().find_named("Yes, time is up");
     referee.browser().tap_twice(&yes, 150);
     referee.reads("Otters win set 2");
-    let replay = referee.replay();
-    assert_eq!(last(replay.entries()), Kind::TimeUp);
-    assert_eq!(replay.state().phase(), Phase::BetweenSets);
+    let timeline = referee.timeline();
+    assert_eq!(last(timeline.entries()), Kind::TimeUp);
+    assert_eq!(timeline.state().phase(), Phase::BetweenSets);
     // It can be taken back as anything else.
     referee.tap_at("#take-back");
     referee.browser().find("#half-left");
-    assert_eq!(referee.replay().state().phase(), Phase::Playing);
+    assert_eq!(referee.timeline().state().phase(), Phase::Playing);
     Ok(())
 }

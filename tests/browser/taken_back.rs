@@ -62,11 +62,15 @@ fn the_last_entry_is_taken_back_with_one_tap(stage: &mut Stage) -> Ran {
     referee.tap_at("#take-back");
     referee.reads_at("#last-entry", &format!("Point {A}"));
     assert_eq!(referee.court(), right);
-    let replay = referee.court_is_right(false);
+    let timeline = referee.court_is_right(false);
     // Nothing has disappeared: the point stands in the log, and so does what took it back.
     let rallies = |kind: &Kind| matches!(kind, Kind::Rally { .. });
     assert_eq!(
-        replay.entries().iter().filter(|e| rallies(&e.kind)).count(),
+        timeline
+            .entries()
+            .iter()
+            .filter(|e| rallies(&e.kind))
+            .count(),
         2
     );
     // A reason is taken back before its rally.
@@ -83,8 +87,8 @@ fn the_last_entry_is_taken_back_with_one_tap(stage: &mut Stage) -> Ran {
         "the count-down is gone",
         "document.querySelector('.count-down') === null",
     );
-    let replay = referee.court_is_right(false);
-    assert!(replay.state().timers().is_empty());
+    let timeline = referee.court_is_right(false);
+    assert!(timeline.state().timers().is_empty());
     assert!(referee.sees(&format!("Time-out {A}, 0 of 2 used")));
     Ok(())
 }
@@ -102,11 +106,11 @@ fn an_older_entry_is_taken_back_from_the_list(stage: &mut Stage) -> Ran {
     referee.reads(&format!("Undone by entry {}", first + 4));
     referee.tap("Back");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (3, 0));
     assert_eq!(
-        replay.outcome(first as u32 + 1),
+        timeline.outcome(first as u32 + 1),
         Some(&Outcome::Struck(first as u32 + 4))
     );
     Ok(())
@@ -120,13 +124,13 @@ fn a_refused_request_can_be_recorded_anyway(stage: &mut Stage) -> Ran {
         referee.tap(&format!("Time-out {B}, {used} of 2 used"));
         referee.point_for(A);
     }
-    let before = referee.replay();
+    let before = referee.timeline();
     referee.tap(&format!("Time-out {B}, 2 of 2 used"));
     referee.browser().find("#refusal-sentence");
     referee.reads("Official Volleyball Rules, 15.1");
     referee.tap_in("[role=dialog]", "Cancel");
     assert_eq!(
-        referee.replay().entries(),
+        referee.timeline().entries(),
         before.entries(),
         "nothing was written"
     );
@@ -145,8 +149,8 @@ fn a_refused_request_can_be_recorded_anyway(stage: &mut Stage) -> Ran {
         "the sheet is closed",
         "document.querySelector('#refusal-sentence') === null",
     );
-    let replay = referee.court_is_right(false);
-    let (entry, outcome) = replay
+    let timeline = referee.court_is_right(false);
+    let (entry, outcome) = timeline
         .outcomes()
         .filter(|(e, _)| matches!(e.kind, Kind::TimeOut { .. }))
         .last()
@@ -174,14 +178,14 @@ fn one_tap_is_one_point(stage: &mut Stage) -> Ran {
          return null;",
         json!([]),
     );
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score().a, 1);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score().a, 1);
     // A key is a tap as well.
     referee
         .browser()
         .run("document.querySelector('#half-right').click();", json!([]));
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score().b, 1);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score().b, 1);
     Ok(())
 }
 
@@ -190,7 +194,7 @@ fn one_tap_is_one_point(stage: &mut Stage) -> Ran {
 fn a_locked_phone_records_nothing(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage);
     referee.point(Side::Left);
-    let before = referee.replay();
+    let before = referee.timeline();
     referee.tap("Menu");
     referee.tap("Lock");
     referee.browser().find("#locked");
@@ -205,7 +209,7 @@ fn a_locked_phone_records_nothing(stage: &mut Stage) -> Ran {
     }
     referee.tap_at("#corner-2");
     referee.browser().find("#locked");
-    assert_eq!(referee.replay().entries(), before.entries());
+    assert_eq!(referee.timeline().entries(), before.entries());
     referee.tap_at("#corner-1");
     referee.tap_at("#corner-2");
     referee.browser().wait_until(
@@ -265,13 +269,17 @@ fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
     for (x, y) in places {
         referee.tap_at("#take-back");
         referee.browser().find("#half-left");
-        let before = referee.replay().entries().len();
+        let before = referee.timeline().entries().len();
         // Whoever sees the court again does not tap within the same press.
         std::thread::sleep(std::time::Duration::from_millis(400));
         referee.browser().tap_place(x, y);
         over(&mut referee);
         // The point and the count-down of the interval, nothing else.
-        assert_eq!(referee.replay().entries().len(), before + 2, "at {x}, {y}");
+        assert_eq!(
+            referee.timeline().entries().len(),
+            before + 2,
+            "at {x}, {y}"
+        );
         assert_eq!(referee.browser().value(STANDING), right, "at {x}, {y}");
     }
     Ok(())

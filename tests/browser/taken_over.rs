@@ -48,8 +48,8 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     referee.browser().picture("taken-over-form");
     referee.tap("Continue from here");
     referee.browser().picture("taken-over");
-    let replay = referee.court_is_right(false);
-    let state = replay.state();
+    let timeline = referee.court_is_right(false);
+    let state = timeline.state();
     assert_eq!(state.score(), Score { a: 7, b: 6 });
     assert_eq!((state.sets_won().a, state.sets_won().b), (1, 1));
     assert_eq!(state.set_at_hand(), 3);
@@ -62,8 +62,8 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     referee.tap("A point was missed.");
     referee.browser().picture("score-corrected");
     referee.tap_in("#consequence", "Correct the score");
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score(), Score { a: 8, b: 8 });
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score(), Score { a: 8, b: 8 });
 
     referee.tap("Menu");
     referee.tap("Sheet");
@@ -85,10 +85,10 @@ fn wrong_information(stage: &mut Stage) -> Ran {
     referee.tap("The wrong team was told to serve.");
     referee.browser().picture("wrong-information");
     referee.tap("Go back to this score");
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score(), Score { a: 1, b: 1 });
-    assert_eq!(replay.state().serving().map(|s| s.0), Some(Team::B));
-    let last = replay.entries().last().map(|e| e.kind.clone());
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score(), Score { a: 1, b: 1 });
+    assert_eq!(timeline.state().serving().map(|s| s.0), Some(Team::B));
+    let last = timeline.entries().last().map(|e| e.kind.clone());
     assert!(matches!(last, Some(Kind::WrongInformation { .. })));
     Ok(())
 }

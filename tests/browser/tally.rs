@@ -25,10 +25,10 @@ fn the_first_point_takes_two_taps(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#quick-tally");
     referee.point(Side::Right);
-    let replay = referee.court_is_right(false);
-    let score = replay.state().score();
+    let timeline = referee.court_is_right(false);
+    let score = timeline.state().score();
     assert_eq!((score.a, score.b), (0, 1));
-    assert_eq!(replay.state().phase(), Phase::Playing);
+    assert_eq!(timeline.state().phase(), Phase::Playing);
     Ok(())
 }
 
@@ -44,9 +44,9 @@ fn a_tally_counts_sets_and_may_know_who_serves(stage: &mut Stage) -> Ran {
     referee.reads("Team A win set 1, 25:0");
     referee.tap("Begin set 2");
     referee.browser().find("#half-left");
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().set_number(), 2);
-    assert_eq!(replay.state().sets_won().a, 1);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().set_number(), 2);
+    assert_eq!(timeline.state().sets_won().a, 1);
     // What runs is offered first when the page opens again.
     referee.stage.open();
     referee.tap_at("#continue");

@@ -8,7 +8,7 @@ use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::{Duration, Instant};
 
-use game::{rehearse, Entry, Replay};
+use game::{simulate, Entry, Timeline};
 use record::{KeptMatch, Log, OnDesk};
 use rules::Preset;
 use serde_json::{json, Value};
@@ -221,7 +221,7 @@ fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage, "late");
     referee.points(&in_turn(0, 12), 40);
     referee.saved();
-    let whole = referee.replay();
+    let whole = referee.timeline();
     behind(&mut referee, "late", 9);
     open_with(&mut referee, "late=9000", "late");
     // Meanwhile nothing is called saved, and a tap says why it does nothing.
@@ -236,7 +236,7 @@ fn a_late_database_loses_nothing(stage: &mut Stage) -> Ran {
         "document.querySelector('#stands-still') === null",
     );
     referee.reads_at("#damaged", "One copy was read late");
-    assert_eq!(referee.replay().entries(), whole.entries());
+    assert_eq!(referee.timeline().entries(), whole.entries());
     Ok(())
 }
 
@@ -244,14 +244,14 @@ fn a_failing_database_is_waited_for(stage: &mut Stage) -> Ran {
     let mut referee = on_court(stage, "fails");
     referee.points(&in_turn(0, 8), 40);
     referee.saved();
-    let whole = referee.replay();
+    let whole = referee.timeline();
     behind(&mut referee, "fails", 4);
     open_with(&mut referee, "fails=3", "fails");
     referee.browser().wait_until(
         "the second copy was read",
         "document.querySelector('#stands-still') === null && document.querySelector('#half-left') !== null",
     );
-    assert_eq!(referee.replay().entries(), whole.entries());
+    assert_eq!(referee.timeline().entries(), whole.entries());
     Ok(())
 }
 
@@ -259,7 +259,7 @@ fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran
     let mut referee = on_court(stage, "torn");
     referee.points(&in_turn(0, 12), 40);
     referee.saved();
-    let whole = referee.replay();
+    let whole = referee.timeline();
     let n = begun().len() as u32;
     damage(&mut referee, "torn", n + 2, true, false);
     damage(&mut referee, "torn", n + 5, false, true);
@@ -267,7 +267,7 @@ fn copies_damaged_in_different_places_are_put_together(stage: &mut Stage) -> Ran
     referee.browser().find("#half-left");
     let both = format!("Entries {}, {} are damaged", n + 2, n + 5);
     referee.reads_at("#damaged", &both);
-    assert_eq!(referee.replay().entries(), whole.entries());
+    assert_eq!(referee.timeline().entries(), whole.entries());
     referee.tap("Understood");
 
     // The same place in both: that entry alone is missing, stays as it is, and is said.
@@ -299,7 +299,7 @@ fn what_cannot_be_read_leaves_with_the_file(stage: &mut Stage) -> Ran {
     let downloads = referee.catch_downloads();
     referee.points(&in_turn(0, 6), 40);
     referee.saved();
-    let whole = referee.replay();
+    let whole = referee.timeline();
     let n = begun().len() as u32 + 3;
     damage(&mut referee, "torn", n, true, true);
     let bytes = referee.kept().durable[n as usize - 1].1.clone();
@@ -396,9 +396,9 @@ fn gives_a_point_unasked(referee: &mut Referee) {
     referee.points(&[Side::Left], 0);
     let after = format!("{POINTS_SHOWN} === {before} + 1");
     referee.browser().wait_until("the point is shown", &after);
-    let replay = referee.replay();
+    let timeline = referee.timeline();
     assert_eq!(
-        usize::from(replay.state().score().a + replay.state().score().b),
+        usize::from(timeline.state().score().a + timeline.state().score().b),
         before + 1,
         "the point is kept"
     );
@@ -434,7 +434,7 @@ fn an_open_match_is_not_deleted_and_outlives_a_cleared_storage(stage: &mut Stage
     let mut referee = on_court(stage, "open");
     referee.points(&in_turn(0, 6), 40);
     referee.saved();
-    let whole = referee.replay();
+    let whole = referee.timeline();
     let first = referee.browser().tab();
     let second = referee.browser().open_tab();
     referee.stage.open();
@@ -449,7 +449,7 @@ fn an_open_match_is_not_deleted_and_outlives_a_cleared_storage(stage: &mut Stage
     referee.browser().switch_to(&first);
     referee.point(Side::Left);
     referee.reads_at("#damaged", "was saved again from memory");
-    let after = referee.replay();
+    let after = referee.timeline();
     assert_eq!(after.entries().len(), whole.entries().len() + 1);
     assert_eq!(&after.entries()[..whole.entries().len()], whole.entries());
     referee.browser().switch_to(&second);
@@ -466,7 +466,7 @@ fn finished(count: u64) -> Vec<KeptMatch> {
         .map(|seed| KeptMatch {
             log: Log {
                 id: format!("f{seed}"),
-                entries: rehearse(Preset::SchoolJunior, seed),
+                entries: simulate(Preset::SchoolJunior, seed),
             },
             ..KeptMatch::default()
         })
@@ -686,7 +686,7 @@ fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &
         let taps = random.usize(1..6);
         referee.points(&in_turn(from, taps), random.u32(10..50));
         referee.saved();
-        let entries: Vec<Entry> = referee.replay().entries().to_vec();
+        let entries: Vec<Entry> = referee.timeline().entries().to_vec();
         figures.saved += taps;
         let n = entries.len() as u32;
         let what = random.usize(0..6);
@@ -745,7 +745,7 @@ fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &
                 .broken
                 .push(format!("day {day} {happened:?}: the copies differ"));
         }
-        let now = Replay::of(kept.entries());
+        let now = Timeline::of(kept.entries());
         let there = entries
             .iter()
             .filter(|e| now.entry(e.n) == Some(*e))

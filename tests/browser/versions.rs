@@ -1,6 +1,6 @@
 //! Which version of the program runs, and what a page says that cannot start, or whose clock was set.
 
-use game::{Phase, Replay};
+use game::{Phase, Timeline};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -93,9 +93,9 @@ fn two_points_before_the_end() -> Vec<game::Entry> {
         }));
     }
     let entries = numbered(kinds);
-    let replay = Replay::of(entries.clone());
-    assert_eq!(replay.state().phase(), Phase::Playing);
-    assert_eq!(replay.state().sets_won().a, 2);
+    let timeline = Timeline::of(entries.clone());
+    assert_eq!(timeline.state().phase(), Phase::Playing);
+    assert_eq!(timeline.state().sets_won().a, 2);
     entries
 }
 
@@ -318,8 +318,8 @@ fn a_clock_set_back_while_closed_is_said(stage: &mut Stage) -> Ran {
     referee.browser().picture("clock-set-back");
     referee.tap_in("#clock-doubt", "Understood");
     referee.point(Side::Left);
-    let replay = referee.court_is_right(false);
-    assert_eq!(replay.state().score().a + replay.state().score().b, 2);
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score().a + timeline.state().score().b, 2);
     // The log keeps the order and says where the clock was set.
     referee.tap("Menu");
     referee.tap("Match log");

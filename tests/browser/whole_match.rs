@@ -1,6 +1,6 @@
 //! Five sets by quick taps, to the end and onto the sheet.
 
-use game::{Phase, Replay};
+use game::{Phase, Timeline};
 use reports::{Half, Round, Sheet, Turn};
 use rules::{ByTeam, Preset, Shirt, Team};
 use serde_json::{json, Value};
@@ -54,12 +54,12 @@ fn play(referee: &mut Referee, rallies: &[Team], left: Team) {
                 }
             })
             .collect();
-        let before = referee.replay();
+        let before = referee.timeline();
         referee.points(&sides, QUICK);
-        let after = referee.replay();
-        let points = |replay: &Replay, team: Team| {
-            replay.state().sets().map(|s| s.score[team]).sum::<u16>()
-                + replay.state().play().map_or(0, |p| p.score[team])
+        let after = referee.timeline();
+        let points = |timeline: &Timeline, team: Team| {
+            timeline.state().sets().map(|s| s.score[team]).sum::<u16>()
+                + timeline.state().play().map_or(0, |p| p.score[team])
         };
         for team in Team::BOTH {
             let tapped = burst.iter().filter(|&&t| t == team).count();
@@ -84,7 +84,7 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
 
     let results = [(25, 20), (18, 25), (26, 24), (23, 25)].map(|(a, b)| ByTeam { a, b });
     for (number, &score) in (1..).zip(&results) {
-        let state = referee.replay();
+        let state = referee.timeline();
         let left = state.state().left().expect("a side");
         play(&mut referee, &rallies(score), left);
         referee.reads(&format!("After set {number}"));
@@ -123,15 +123,15 @@ fn five_sets_by_quick_taps_and_their_sheet(stage: &mut Stage) -> Ran {
     play(&mut referee, after, Team::B);
     referee.reads("Otters win 3:2");
 
-    let replay = referee.replay();
-    let state = replay.state();
+    let timeline = referee.timeline();
+    let state = timeline.state();
     assert_eq!(state.phase(), Phase::Finished);
     let scores: Vec<_> = state.sets().map(|s| (s.score.a, s.score.b)).collect();
     assert_eq!(scores, [(25, 20), (18, 25), (26, 24), (23, 25), (15, 12)]);
 
     referee.tap("To the sheet");
     referee.reads_at("#outcome", "Otters won 3:2");
-    sheet_is_right(&mut referee, &Sheet::of(&replay));
+    sheet_is_right(&mut referee, &Sheet::of(&timeline));
     two_pages(&mut referee);
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     Ok(())

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::Command;
 
-use game::{Kind, Outcome, Phase, Replay};
+use game::{Kind, Outcome, Phase, Timeline};
 use rules::Team;
 use serde_json::{json, Value};
 
@@ -41,8 +41,8 @@ pub fn five_sets_with_everything(stage: &mut Stage) -> Ran {
     sign_and_seal(referee);
     let shown = paper(referee);
     referee.tap("Back");
-    let replay = at_the_desk(referee, &downloads);
-    every_kind_but(&replay, &["default"]);
+    let timeline = at_the_desk(referee, &downloads);
+    every_kind_but(&timeline, &["default"]);
     let file = referee.stage.scratch("match.json");
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     assert_eq!(desk_paper(referee, &file), shown, "the paper is the same");
@@ -158,7 +158,7 @@ fn first_set(referee: &mut Referee) {
     referee.point_for(B);
     referee.tap_at("#take-back");
     referee.point_for(A);
-    let wrong = referee.replay().entries().len();
+    let wrong = referee.timeline().entries().len();
     referee.point_for(A);
     referee.tap("Menu");
     referee.tap("Match log");
@@ -218,7 +218,7 @@ fn second_set(referee: &mut Referee) {
     for team in [A, B, B, B] {
         referee.point_for(team);
     }
-    let score = referee.replay().state().score();
+    let score = referee.timeline().state().score();
     more(referee, B, "Fault found late");
     referee.tap("Wrong server");
     let (a, b) = (score.a, score.b - 2);
@@ -364,8 +364,8 @@ fn next_set(referee: &mut Referee, number: u8) {
 
 /// A team makes every point until the set is over.
 fn wins(referee: &mut Referee, team: &str) {
-    let replay = referee.replay();
-    let state = replay.state();
+    let timeline = referee.timeline();
+    let state = timeline.state();
     let score = state.score();
     let set = state.set_number();
     let target = state.rules().target_of(set);
@@ -391,9 +391,9 @@ fn desk(arguments: &[&str]) -> String {
     String::from_utf8(run.stdout).expect("it writes text")
 }
 
-/// Hands the match over as a file; what `desk replay` prints of it is what the page has kept and shows.
-fn at_the_desk(referee: &mut Referee, downloads: &Path) -> Replay {
-    let kept = referee.replay();
+/// Hands the match over as a file; what `desk timeline` prints of it is what the page has kept and shows.
+fn at_the_desk(referee: &mut Referee, downloads: &Path) -> Timeline {
+    let kept = referee.timeline();
     referee.tap("Menu");
     referee.tap("Export the match as a file");
     let (_, text) = referee.caught(downloads);
@@ -432,8 +432,8 @@ fn at_the_desk(referee: &mut Referee, downloads: &Path) -> Replay {
 }
 
 /// Every kind of entry was made and counts, but for those named.
-fn every_kind_but(replay: &Replay, missing: &[&str]) {
-    let made: BTreeSet<String> = replay.entries().iter().map(|e| code(&e.kind)).collect();
+fn every_kind_but(timeline: &Timeline, missing: &[&str]) {
+    let made: BTreeSet<String> = timeline.entries().iter().map(|e| code(&e.kind)).collect();
     let absent: Vec<&str> = EVERY_KIND
         .into_iter()
         .filter(|kind| !made.contains(*kind))
@@ -444,10 +444,14 @@ fn every_kind_but(replay: &Replay, missing: &[&str]) {
         "a kind is new: {made:?}"
     );
     let insisted = |o: &Outcome| matches!(o, Outcome::Insisted(_));
-    assert_eq!(replay.outcomes().filter(|(_, o)| insisted(o)).count(), 1);
+    assert_eq!(timeline.outcomes().filter(|(_, o)| insisted(o)).count(), 1);
     let struck = |k: &Kind| matches!(k, Kind::Strike { .. });
     assert_eq!(
-        replay.entries().iter().filter(|e| struck(&e.kind)).count(),
+        timeline
+            .entries()
+            .iter()
+            .filter(|e| struck(&e.kind))
+            .count(),
         2
     );
 }

@@ -1,7 +1,7 @@
 //! Audits: told records, each with the one thing to look at, and laws.
 
 use game::entry::{Change, Check, Detail, Player, Protested, Staff, TeamList, Toss};
-use game::{Entry, Kind, Level, Replay, Signer, Who};
+use game::{Entry, Kind, Level, Signer, Timeline, Who};
 use proptest::prelude::*;
 use record::{Log, Reading};
 use reports::audit::{self, Finding, Remedy};
@@ -84,11 +84,11 @@ fn audited(entries: Vec<Entry>) -> Vec<Finding> {
         entries,
     };
     let reading = record::read(&record::write(&log));
-    let replay = Replay::of(reading.log.entries.clone());
-    let findings = audit::audit(&reading, &replay);
+    let timeline = Timeline::of(reading.log.entries.clone());
+    let findings = audit::audit(&reading, &timeline);
     for finding in &findings {
         // Every finding has a line and no empty sentence.
-        assert!(!audit::say(finding, replay.state()).trim().is_empty());
+        assert!(!audit::say(finding, timeline.state()).trim().is_empty());
     }
     findings
 }
@@ -171,7 +171,7 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
         kinds.retain(|k| !leave_out(k));
         let code = record::seal_code(&timed(kinds.clone()));
         kinds.push(Kind::Seal { code });
-        let sheet = Sheet::of(&Replay::of(timed(kinds)));
+        let sheet = Sheet::of(&Timeline::of(timed(kinds)));
         let text = reports::text(&sheet, WallClock(0));
         let page = reports::document(&sheet, WallClock(0));
         (sheet.seal.left_open, text, page)
@@ -189,7 +189,7 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
     kinds.retain(|k| !scorer(k));
     let code = record::seal_code(&timed(kinds.clone()));
     kinds.extend([Kind::Seal { code }, Kind::Reopen { why: None }]);
-    assert!(Sheet::of(&Replay::of(timed(kinds)))
+    assert!(Sheet::of(&Timeline::of(timed(kinds)))
         .seal
         .left_open
         .is_empty());
@@ -199,8 +199,11 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
 #[test]
 fn each_finding_has_its_remedy() {
     let remedies = |kinds: Vec<Kind>| -> Vec<Remedy> {
-        let replay = Replay::of(timed(kinds));
-        audit::of_log(&replay).iter().map(Finding::remedy).collect()
+        let timeline = Timeline::of(timed(kinds));
+        audit::of_log(&timeline)
+            .iter()
+            .map(Finding::remedy)
+            .collect()
     };
     assert_eq!(remedies(clean()), []);
     let mut open = clean();
@@ -246,11 +249,11 @@ fn a_protest_is_announced_and_written() {
     kinds.insert(begin + 4, announced);
     let entry = u32::try_from(begin + 5).expect("small");
     assert_eq!(codes(kinds.clone()), [(Some(entry), "protest_not_written")]);
-    let replay = Replay::of(timed(kinds.clone()));
-    let found = audit::of_log(&replay);
+    let timeline = Timeline::of(timed(kinds.clone()));
+    let found = audit::of_log(&timeline);
     assert_eq!(found[0].remedy(), Remedy::Protest(entry));
     assert_eq!(found[0].what.rule(), Some("5.1.3"));
-    let sheet = Sheet::of(&replay);
+    let sheet = Sheet::of(&timeline);
     let told = "Protest announced, Herons by number 1: touched block. Nothing was written after the match.";
     assert_eq!(sheet.remarks[0].text, told);
     assert_eq!(
@@ -265,8 +268,8 @@ fn a_protest_is_announced_and_written() {
     let mut whole = kinds.clone();
     whole.insert(place, written(Protested::Entry(entry)));
     assert_eq!(codes(whole.clone()), []);
-    let replay = Replay::of(timed(whole));
-    let sheet = Sheet::of(&replay);
+    let timeline = Timeline::of(timed(whole));
+    let sheet = Sheet::of(&timeline);
     let told: Vec<&str> = sheet.remarks.iter().map(|r| r.text.as_str()).collect();
     assert_eq!(
         told,
@@ -288,7 +291,7 @@ fn a_protest_is_announced_and_written() {
     let findings = audited(entries.clone());
     assert_eq!(findings[0].what.code(), "insist");
     assert_eq!(findings[0].what.rule(), Some("5.1.2.1"));
-    let sheet = Sheet::of(&Replay::of(entries));
+    let sheet = Sheet::of(&Timeline::of(entries));
     assert!(sheet.remarks[0]
         .text
         .contains("Otters: It had touched the block."));
@@ -473,8 +476,8 @@ fn what_cannot_be_read_is_a_finding() {
     });
     let text = text.replacen("\"kind\":\"toss\"", "\"kind\":\"tose\"", 1);
     let reading = record::read(&text);
-    let replay = Replay::of(reading.log.entries.clone());
-    let findings = audit::audit(&reading, &replay);
+    let timeline = Timeline::of(reading.log.entries.clone());
+    let findings = audit::audit(&reading, &timeline);
     assert!(findings
         .iter()
         .any(|f| f.entry == Some(4) && f.what.code() == "unreadable"));
@@ -492,19 +495,19 @@ proptest! {
             log: Log { id: "any".into(), entries: entries.clone() },
             ..Reading::default()
         };
-        let replay = Replay::of(entries);
-        let findings = audit::audit(&reading, &replay);
-        for (entry, outcome) in replay.outcomes() {
+        let timeline = Timeline::of(entries);
+        let findings = audit::audit(&reading, &timeline);
+        for (entry, outcome) in timeline.outcomes() {
             use game::Outcome as O;
             let code = match outcome {
                 O::Refused(_) => "refused",
                 O::Insisted(_) => "insist",
-                O::Taken | O::Struck(_) => continue,
+                O::Accepted | O::Struck(_) => continue,
             };
             prop_assert!(findings.iter().any(|f| f.entry == Some(entry.n) && f.what.code() == code));
         }
         for f in &findings {
-            prop_assert!(!audit::text("file", f, replay.state()).is_empty());
+            prop_assert!(!audit::text("file", f, timeline.state()).is_empty());
         }
     }
 }

@@ -47,10 +47,10 @@ fn case(topic: &str, n: usize) -> String {
     super::support::case::cases(topic)[n].input.to_string()
 }
 
-fn rehearsed(seed: u64) -> String {
+fn simulated(seed: u64) -> String {
     record::write(&Log {
         id: format!("rehearsal {seed}"),
-        entries: game::rehearse(Preset::SchoolJunior, seed),
+        entries: game::simulate(Preset::SchoolJunior, seed),
     })
 }
 
@@ -110,7 +110,7 @@ fn standings_print_a_table_for_scripts_readers_and_spreadsheets() {
 
 #[test]
 fn compare_takes_two_records() {
-    let (a, b) = (file("a.json", &rehearsed(1)), file("b.json", &rehearsed(2)));
+    let (a, b) = (file("a.json", &simulated(1)), file("b.json", &simulated(2)));
     let run = desk(&["compare", &a, &a]);
     assert_eq!(
         (run.status, run.json()),
@@ -124,7 +124,7 @@ fn compare_takes_two_records() {
 
 #[test]
 fn audit_has_a_line_for_each_finding_or_one_object() {
-    let a = file("audit.json", &rehearsed(1));
+    let a = file("audit.json", &simulated(1));
     let run = desk(&["audit", &a]);
     assert_eq!(run.status, 1);
     assert!(
@@ -178,7 +178,7 @@ fn what_cannot_be_read_is_said_with_file_and_place() {
 
 #[test]
 fn a_desk_is_listed_for_readers_scripts_and_spreadsheets() {
-    let record = file("list-record.json", &rehearsed(5));
+    let record = file("list-record.json", &simulated(5));
     let sheet = file("list-paper.json", &case("paper", 3));
     let text = desk(&["list", &record, &sheet]);
     assert_eq!(text.status, 1);
@@ -196,7 +196,7 @@ fn a_desk_is_listed_for_readers_scripts_and_spreadsheets() {
 
 #[test]
 fn a_name_in_a_list_is_no_formula() {
-    let mut entries = game::rehearse(Preset::SchoolJunior, 5);
+    let mut entries = game::simulate(Preset::SchoolJunior, 5);
     if let game::Kind::Match(heading) = &mut entries[0].kind {
         heading.names.a = "=HYPERLINK(\"x\")".to_owned();
     }
@@ -227,8 +227,8 @@ fn no_name_acts_on_a_terminal() {
         assert_ne!(changed, text);
         changed
     };
-    let record = file(&format!("{ODD}record.json"), &odd(&rehearsed(5), "Herons"));
-    let other = file(&format!("{ODD}other.json"), &rehearsed(6));
+    let record = file(&format!("{ODD}record.json"), &odd(&simulated(5), "Herons"));
+    let other = file(&format!("{ODD}other.json"), &simulated(6));
     let name = serde_json::from_str::<Value>(&case("paper", 3)).expect("a sheet");
     let name = name["teams"]["A"]["name"]
         .as_str()
@@ -260,7 +260,7 @@ fn no_name_acts_on_a_terminal() {
     assert!(run.out.contains("Ot"), "{}", run.out);
     is_plain(&run.out);
     // Each of these has one line, whatever the names.
-    let broken = file("broken\n.json", &rehearsed(5));
+    let broken = file("broken\n.json", &simulated(5));
     assert_eq!(desk(&["list", &broken]).out.lines().count(), 1);
     assert_eq!(desk(&["audit", "no\nfile"]).err.lines().count(), 1);
     let two_lines = case("standings", 1).replace("\"Otters\"", "\"Otters\\n1 Herons\"");
@@ -352,7 +352,7 @@ fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
     let logs: Vec<Log> = (1..4)
         .map(|seed| Log {
             id: format!("r{seed}"),
-            entries: game::rehearse(Preset::SchoolJunior, seed),
+            entries: game::simulate(Preset::SchoolJunior, seed),
         })
         .collect();
     let kept = logs.iter().map(|log| record::KeptMatch {
@@ -381,7 +381,7 @@ fn a_backup_is_many_records_and_a_packed_one_is_read_as_it_is() {
 
 #[test]
 fn a_record_that_an_editor_saved_anew_is_read() {
-    let text = rehearsed(1);
+    let text = simulated(1);
     let wide: Vec<u8> = text.encode_utf16().flat_map(u16::to_le_bytes).collect();
     let wide = file("wide.json", &wide);
     let lines = file(
@@ -405,7 +405,7 @@ fn each_wrong_file_is_refused_with_the_way_out() {
     let deep = file("deep.json", &"[".repeat(200_000));
     let newer = file(
         "newer.json",
-        &rehearsed(1).replacen("\"version\":2", "\"version\":9", 1),
+        &simulated(1).replacen("\"version\":2", "\"version\":9", 1),
     );
     let newer_sheet = file(
         "newer-sheet.json",
@@ -413,7 +413,7 @@ fn each_wrong_file_is_refused_with_the_way_out() {
     );
     let sheet = file("kind-paper.json", &case("paper", 0));
     let pool = file("kind-pool.json", &case("standings", 0));
-    let record = file("kind-record.json", &rehearsed(1));
+    let record = file("kind-record.json", &simulated(1));
     let zip = file("record.zip", b"PK\x03\x04\x14\0\0\0");
     let picture = file("sheet.jpg", b"\xff\xd8\xff\xe0\0\x10JFIF");
     let pdf = file("sheet.pdf", b"%PDF-1.7\n%\xe2\xe3");
@@ -485,7 +485,7 @@ fn every_command_says_how_it_is_used_with_an_example() {
         "replay",
         "pack",
         "unpack",
-        "rehearse",
+        "simulate",
     ] {
         assert!(overview.contains(&format!("desk {command} ")), "{overview}");
         let run = desk(&[command, "--help"]);
@@ -541,7 +541,7 @@ fn pack_and_unpack_bring_every_record_back_to_the_byte() {
     for preset in Preset::ALL {
         let log = Log {
             id: format!("handed over \u{e9} {}", preset.code()),
-            entries: game::rehearse(preset, 11),
+            entries: game::simulate(preset, 11),
         };
         let bytes = there_and_back(preset.code(), &record::write(&log));
         assert!(bytes < 1_500, "{bytes}");
@@ -550,7 +550,7 @@ fn pack_and_unpack_bring_every_record_back_to_the_byte() {
 
 #[test]
 fn a_bad_hand_over_is_said_with_the_way_out() {
-    let record = file("to-pack.json", &rehearsed(5));
+    let record = file("to-pack.json", &simulated(5));
     let packed = output(&["pack", &record]).stdout;
     let spoilt = |name: &str, change: &dyn Fn(&mut Vec<u8>)| {
         let mut bytes = packed.clone();
@@ -571,7 +571,7 @@ fn a_bad_hand_over_is_said_with_the_way_out() {
     assert!(err.contains("This is a match record"), "{err}");
     assert_eq!(desk(&["pack", &record, &record]).status, 2);
     // A gap cannot be packed; the file can be handed over all the same.
-    let gap = rehearsed(5)
+    let gap = simulated(5)
         .lines()
         .filter(|l| !l.contains("\"n\":9,"))
         .collect::<Vec<_>>()
@@ -602,11 +602,11 @@ fn cells(line: &str) -> Vec<String> {
 /// formula, also where semicolons or tabs part the cells; everything else is numbers and codes.
 #[test]
 fn points_of_many_matches_are_one_table_that_opens_rightly() {
-    let hostile = rehearsed(6)
+    let hostile = simulated(6)
         .replace("Otters", "=HYPERLINK(1)")
         .replace("Herons", "@SUM(1+1),\\\"x\\\";y\\tz");
     let first = file("hostile.json", &hostile);
-    let second = file("second.json", &rehearsed(7));
+    let second = file("second.json", &simulated(7));
     let run = desk(&["sheet", "--csv", "--clock", "+02:00", &first, &second]);
     assert!(run.out.starts_with('\u{feff}'), "the mark of UTF-8");
     let mut lines = run

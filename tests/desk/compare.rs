@@ -1,22 +1,22 @@
 //! Two records side by side: worked cases, told differences, laws.
 
 use game::entry::{Change, Heading};
-use game::{Entry, Kind, Outcome, Replay, SanctionKind};
+use game::{Entry, Kind, Outcome, SanctionKind, Timeline};
 use proptest::prelude::*;
 use reports::{compare, paper};
 use rules::{Cause, Preset, Shirt, Team};
 use serde_json::{json, Value};
 
-use super::paper::{on_paper, rehearsed as rehearsed_on_paper};
+use super::paper::{on_paper, simulated as simulated_on_paper};
 use super::support::{self, numbered, random, run};
 
-fn folded(value: &Value) -> Replay {
+fn folded(value: &Value) -> Timeline {
     let reading = record::read(&value.to_string());
     assert!(!reading.is_nothing(), "{:?}", reading.problems);
-    Replay::of(reading.log.entries)
+    Timeline::of(reading.log.entries)
 }
 
-fn compared(a: &Replay, b: &Replay) -> Value {
+fn compared(a: &Timeline, b: &Timeline) -> Value {
     compare::json(&compare::compare(a, b))
 }
 
@@ -27,12 +27,12 @@ fn worked_cases() {
     });
 }
 
-fn played(more: &[Kind]) -> Replay {
+fn played(more: &[Kind]) -> Timeline {
     support::played(more.to_vec())
 }
 
 /// Code, set, rally and sentence of each difference.
-fn told(a: &Replay, b: &Replay) -> Vec<(String, u64, u64, String)> {
+fn told(a: &Timeline, b: &Timeline) -> Vec<(String, u64, u64, String)> {
     let value = compared(a, b);
     let text = |v: &Value| v.as_str().unwrap_or_default().to_owned();
     let number = |v: &Value| v.as_u64().unwrap_or(0);
@@ -106,7 +106,13 @@ fn what_a_wrong_rally_moves_has_no_cause_of_its_own() {
     };
     // An odd place is B's anyway.
     let (right, wrong) = (wrong_at(1), wrong_at(30));
-    let first_set = |replay: &Replay| replay.state().sets().next().map(|s| (s.score.a, s.score.b));
+    let first_set = |timeline: &Timeline| {
+        timeline
+            .state()
+            .sets()
+            .next()
+            .map(|s| (s.score.a, s.score.b))
+    };
     assert_eq!(first_set(&right), Some((25, 12)));
     assert_eq!(first_set(&wrong), Some((25, 15)));
     let told = told(&right, &wrong);
@@ -229,7 +235,7 @@ fn exchanged_letters_are_put_right() {
             _ => {}
         }
     }
-    let told = told(&a, &Replay::of(entries));
+    let told = told(&a, &Timeline::of(entries));
     assert_eq!(told.len(), 1, "{told:?}");
     assert_eq!(told[0].0, "match");
     assert!(told[0]
@@ -243,25 +249,25 @@ fn a_tally_agrees_with_the_sheet_on_the_points() {
     let sheet = played(&run("ABBAB"));
     let mut tally = vec![support::heading(Preset::Tally.rules()), Kind::BeginSet];
     tally.extend(run("ABBAB"));
-    assert_eq!(told(&sheet, &Replay::of(numbered(tally.clone()))), []);
+    assert_eq!(told(&sheet, &Timeline::of(numbered(tally.clone()))), []);
     tally.extend(run("A"));
-    assert_eq!(told(&sheet, &Replay::of(numbered(tally))).len(), 1);
+    assert_eq!(told(&sheet, &Timeline::of(numbered(tally))).len(), 1);
 }
 
 /// The names of kinds are those of the log.
 #[test]
 fn every_difference_is_named_as_in_the_log() {
     for seed in 0..40 {
-        let replay = Replay::of(game::rehearse(Preset::International, seed));
-        let opening = replay.entries().iter().take(1).cloned().collect();
-        let whole = compare::compare(&replay, &Replay::of(opening));
+        let timeline = Timeline::of(game::simulate(Preset::International, seed));
+        let opening = timeline.entries().iter().take(1).cloned().collect();
+        let whole = compare::compare(&timeline, &Timeline::of(opening));
         for d in &whole.differences {
-            let Some(entry) = d.entries.0.and_then(|n| replay.entry(n)) else {
+            let Some(entry) = d.entries.0.and_then(|n| timeline.entry(n)) else {
                 continue;
             };
             let written: Value = serde_json::from_str(&record::write_entry(entry)).expect("JSON");
             // An improper request that is a delay by the rules is told as one.
-            let by_rule = replay
+            let by_rule = timeline
                 .state()
                 .sanctions()
                 .iter()
@@ -275,21 +281,25 @@ fn every_difference_is_named_as_in_the_log() {
     }
 }
 
-/// The seed and the preset of a rehearsal: what fails is told in a word.
+/// The seed and the preset of a simulated match: what fails is told in a word.
 fn seeds() -> impl Strategy<Value = (u64, Preset)> {
     (0u64..5000, 0..4usize).prop_map(|(seed, preset)| (seed, Preset::ALL[preset]))
 }
 
-fn rehearsed((seed, preset): (u64, Preset)) -> Replay {
-    Replay::of(game::rehearse(preset, seed))
+fn simulated((seed, preset): (u64, Preset)) -> Timeline {
+    Timeline::of(game::simulate(preset, seed))
 }
 
 /// The entries of rallies that count, in order.
-fn rallies(replay: &Replay) -> Vec<u32> {
+fn rallies(timeline: &Timeline) -> Vec<u32> {
     let counts = |(entry, outcome): &(&Entry, &Outcome)| {
-        matches!(entry.kind, Kind::Rally { .. }) && **outcome == Outcome::Taken
+        matches!(entry.kind, Kind::Rally { .. }) && **outcome == Outcome::Accepted
     };
-    replay.outcomes().filter(counts).map(|(e, _)| e.n).collect()
+    timeline
+        .outcomes()
+        .filter(counts)
+        .map(|(e, _)| e.n)
+        .collect()
 }
 
 proptest! {
@@ -297,14 +307,14 @@ proptest! {
 
     #[test]
     fn a_record_agrees_with_itself(rules in random::rules(), drawn in random::entries(60)) {
-        let replay = Replay::of(random::log(rules, drawn));
-        prop_assert_eq!(compare::compare(&replay, &replay).differences, vec![]);
+        let timeline = Timeline::of(random::log(rules, drawn));
+        prop_assert_eq!(compare::compare(&timeline, &timeline).differences, vec![]);
     }
 
     #[test]
-    fn a_rehearsed_match_agrees_with_itself(seed in seeds()) {
-        let replay = rehearsed(seed);
-        prop_assert_eq!(compare::compare(&replay, &replay).differences, vec![]);
+    fn a_simulated_match_agrees_with_itself(seed in seeds()) {
+        let timeline = simulated(seed);
+        prop_assert_eq!(compare::compare(&timeline, &timeline).differences, vec![]);
     }
 
     /// Any two records: never more than differences, and the other way round as many partings.
@@ -312,7 +322,7 @@ proptest! {
     fn any_two_records_are_compared(
         rules in random::rules(), one in random::entries(40), other in random::entries(40),
     ) {
-        let (a, b) = (Replay::of(random::log(rules, one)), Replay::of(random::log(rules, other)));
+        let (a, b) = (Timeline::of(random::log(rules, one)), Timeline::of(random::log(rules, other)));
         let parting = |a, b| {
             let whole = compare::compare(a, b);
             prop_assert!(compare::text(&whole).lines().count() >= whole.differences.len());
@@ -324,17 +334,17 @@ proptest! {
     /// One rally given to the other team: the records part there, whatever follows from it.
     #[test]
     fn a_turned_rally_is_where_they_part(seed in seeds(), pick in any::<prop::sample::Index>()) {
-        let replay = rehearsed(seed);
-        let rallies = rallies(&replay);
+        let timeline = simulated(seed);
+        let rallies = rallies(&timeline);
         prop_assume!(!rallies.is_empty());
         let n = rallies[pick.index(rallies.len())];
-        let mut entries = replay.entries().to_vec();
+        let mut entries = timeline.entries().to_vec();
         for entry in entries.iter_mut().filter(|e| e.n == n) {
             if let Kind::Rally { won_by, .. } = &mut entry.kind {
                 *won_by = won_by.other();
             }
         }
-        let whole = compare::compare(&replay, &Replay::of(entries));
+        let whole = compare::compare(&timeline, &Timeline::of(entries));
         let parting = whole.parting().expect("they part");
         prop_assert_eq!(parting.entries, (Some(n), Some(n)));
         // Whatever follows from it, it is the one cause.
@@ -347,9 +357,9 @@ proptest! {
 fn a_match_agrees_with_its_own_paper_sheet() {
     let rules = Preset::International.rules();
     let mut seen = 0;
-    for replay in (0..20).filter_map(|seed| rehearsed_on_paper(rules, seed)) {
-        let rebuilt = Replay::of(paper::check(&on_paper(&replay)).log.entries);
-        let whole = compare::compare(&replay, &rebuilt);
+    for timeline in (0..20).filter_map(|seed| simulated_on_paper(rules, seed)) {
+        let rebuilt = Timeline::of(paper::check(&on_paper(&timeline)).log.entries);
+        let whole = compare::compare(&timeline, &rebuilt);
         assert_eq!(whole.parting(), None);
         let no_box = ["libero_replacement", "change_courts", "replay", "recovery"];
         for d in &whole.differences {

@@ -2,15 +2,15 @@
 //! records that differ.
 
 use game::entry::Detail;
-use game::{Outcome, Phase, Replay};
+use game::{Outcome, Phase, Timeline};
 use reports::standings::{self, Criterion, Played, Scheme};
 use reports::{compare, demo, paper};
 
-fn folds() -> Vec<Replay> {
+fn folds() -> Vec<Timeline> {
     let day = demo::day();
     day.logs
         .iter()
-        .map(|l| Replay::of(l.entries.clone()))
+        .map(|l| Timeline::of(l.entries.clone()))
         .collect()
 }
 
@@ -37,8 +37,8 @@ fn the_day_is_the_same_every_time_and_survives_a_file() {
 #[test]
 fn every_match_is_played_to_its_end_by_two_of_eight_teams() {
     let mut teams = std::collections::BTreeSet::new();
-    for replay in folds() {
-        let state = replay.state();
+    for timeline in folds() {
+        let state = timeline.state();
         assert_eq!(state.phase(), Phase::Finished);
         let heading = state.heading().expect("a heading");
         assert_eq!(
@@ -46,11 +46,11 @@ fn every_match_is_played_to_its_end_by_two_of_eight_teams() {
             Some(demo::COMPETITION)
         );
         teams.extend([heading.names.a.clone(), heading.names.b.clone()]);
-        let refused = replay
+        let refused = timeline
             .outcomes()
             .filter(|(_, o)| matches!(o, Outcome::Refused(_)));
         assert_eq!(refused.count(), 0);
-        let times: Vec<i64> = replay.entries().iter().filter_map(|e| e.at).collect();
+        let times: Vec<i64> = timeline.entries().iter().filter_map(|e| e.at).collect();
         assert!(times.windows(2).all(|t| t[0] <= t[1]));
     }
     assert_eq!(teams.len(), 8);
@@ -123,7 +123,7 @@ fn the_picture_of_two_records_parts_where_they_do() {
     let day = demo::day();
     let both = demo::id_of_both().map(|id| {
         let log = day.logs.iter().find(|log| log.id == id).expect("a record");
-        Replay::of(log.entries.clone())
+        Timeline::of(log.entries.clone())
     });
     let comparison = compare::compare(&both[0], &both[1]);
     let parting = comparison.parting().expect("they part");

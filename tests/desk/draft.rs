@@ -1,6 +1,6 @@
 //! Keying in a paper sheet: which box comes next, when a box is full, what is marked and when.
 
-use game::{rehearse, Replay, Who};
+use game::{simulate, Timeline, Who};
 use proptest::prelude::*;
 use reports::paper::{Cell, Draft, Mark, PaperSheet, Part};
 use rules::{Preset, Shirt, Team};
@@ -9,10 +9,10 @@ fn cell(part: Part, team: Team, row: u8) -> Cell {
     Cell::new(1, part, team, row, 0)
 }
 
-/// The paper sheet of a rehearsal, its lists in the order in which a form has them.
+/// The paper sheet of a simulated match, its lists in the order in which a form has them.
 fn sheet(seed: u64) -> PaperSheet {
-    let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
-    in_the_order_of_the_form(super::paper::on_paper(&replay))
+    let timeline = Timeline::of(simulate(Preset::SchoolJunior, seed));
+    in_the_order_of_the_form(super::paper::on_paper(&timeline))
 }
 
 fn in_the_order_of_the_form(mut sheet: PaperSheet) -> PaperSheet {
@@ -33,8 +33,8 @@ fn what_is_keyed_in_is_the_sheet_and_is_kept() {
         Preset::International,
     ] {
         for seed in 1..40 {
-            let replay = Replay::of(rehearse(preset, seed));
-            let sheet = in_the_order_of_the_form(super::paper::on_paper(&replay));
+            let timeline = Timeline::of(simulate(preset, seed));
+            let sheet = in_the_order_of_the_form(super::paper::on_paper(&timeline));
             let draft = Draft::of(&sheet);
             assert_eq!(draft.check(true).sheet, sheet, "{preset:?} {seed}");
             assert_eq!(Draft::of_written(&draft.written()), draft);
@@ -50,7 +50,7 @@ fn what_is_keyed_in_is_the_sheet_and_is_kept() {
 /// A match with nothing but what a sheet has boxes for, keyed in from its paper: every box agrees, and the
 /// points are in the same order.
 #[test]
-fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
+fn a_simulated_match_keyed_in_from_its_paper_agrees() {
     let mut seen = 0;
     for preset in [
         Preset::International,
@@ -58,20 +58,20 @@ fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
         Preset::SchoolJunior,
     ] {
         for seed in 0..120 {
-            let Some(replay) = super::paper::rehearsed(preset.rules(), seed) else {
+            let Some(timeline) = super::paper::simulated(preset.rules(), seed) else {
                 continue;
             };
-            let draft = Draft::of(&super::paper::on_paper(&replay));
+            let draft = Draft::of(&super::paper::on_paper(&timeline));
             let checkup = draft.check(true);
             // A set that was held up for long is rightly asked about.
             let held_up = |mark: &&Mark| mark.cell.part == Part::End && mark.say.contains("hardly");
             let marks: Vec<&Mark> = checkup.marks.iter().filter(|m| !held_up(m)).collect();
             assert_eq!(marks, Vec::<&Mark>::new(), "{preset:?} {seed}");
-            let rallies = super::paper::rallies(&replay);
+            let rallies = super::paper::rallies(&timeline);
             assert_eq!(checkup.checked.rallies, rallies, "{preset:?} {seed}");
-            let rebuilt = Replay::of(checkup.checked.log.entries);
-            let kinds = |replay: &Replay| -> Vec<_> {
-                let sanctions = replay.state().sanctions().iter();
+            let rebuilt = Timeline::of(checkup.checked.log.entries);
+            let kinds = |timeline: &Timeline| -> Vec<_> {
+                let sanctions = timeline.state().sanctions().iter();
                 let mut kinds: Vec<_> = sanctions
                     .map(|s| (s.set, s.team, s.kind, s.who.clone(), s.score))
                     .collect();
@@ -79,7 +79,7 @@ fn a_rehearsed_match_keyed_in_from_its_paper_agrees() {
                 kinds.sort_by_key(|k| (k.0, k.4.a + k.4.b, k.1, k.2.code()));
                 kinds
             };
-            assert_eq!(kinds(&rebuilt), kinds(&replay), "{preset:?} {seed}");
+            assert_eq!(kinds(&rebuilt), kinds(&timeline), "{preset:?} {seed}");
             seen += 1;
         }
     }

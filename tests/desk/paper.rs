@@ -1,6 +1,6 @@
 //! Paper sheets: worked cases, told boxes, laws.
 
-use game::{Kind, Outcome, Replay};
+use game::{Kind, Outcome, Timeline};
 use proptest::prelude::*;
 use reports::paper::{self, Checked, PaperSheet};
 use reports::Sheet;
@@ -224,15 +224,15 @@ fn the_rebuilt_record_folds_to_the_same_result() {
     assert!(checked.whole);
     let reading = record::read(&record::write(&checked.log));
     assert!(reading.problems.is_empty(), "{:?}", reading.problems);
-    let replay = Replay::of(reading.log.entries);
-    assert!(replay.outcomes().all(|(_, o)| *o == Outcome::Taken));
-    let scores: Vec<(u16, u16)> = replay
+    let timeline = Timeline::of(reading.log.entries);
+    assert!(timeline.outcomes().all(|(_, o)| *o == Outcome::Accepted));
+    let scores: Vec<(u16, u16)> = timeline
         .state()
         .sets()
         .map(|s| (s.score.a, s.score.b))
         .collect();
     assert_eq!(scores, [(25, 17), (25, 10), (25, 6)]);
-    assert_eq!(replay.state().winner(), Some(Team::A));
+    assert_eq!(timeline.state().winner(), Some(Team::A));
 }
 
 #[test]
@@ -241,9 +241,9 @@ fn a_record_that_cannot_be_rebuilt_ends_where_the_sheet_ends() {
     value["sets"][1]["rounds"]["A"] = json!([1, 2, 3, 4, 5, 23]);
     let checked = paper::check(&read(&value));
     assert!(!checked.whole);
-    let replay = Replay::of(checked.log.entries);
-    assert_eq!(replay.state().sets().count(), 1);
-    let play = replay.state().play().expect("set 2 is running");
+    let timeline = Timeline::of(checked.log.entries);
+    assert_eq!(timeline.state().sets().count(), 1);
+    let play = timeline.state().play().expect("set 2 is running");
     assert_eq!((play.score.a, play.score.b), (23, 10));
 }
 
@@ -268,8 +268,8 @@ fn hostile_sheets_get_a_sentence_with_the_place() {
     assert!(sorry(|s| s["sets"] = json!(vec![0; 10])).starts_with("sets: 10 items are too many"));
 }
 
-/// A rehearsed match, played again with nothing but what a paper sheet has boxes for.
-pub fn rehearsed(rules: Rules, seed: u64) -> Option<Replay> {
+/// A simulated match, played again with nothing but what a paper sheet has boxes for.
+pub fn simulated(rules: Rules, seed: u64) -> Option<Timeline> {
     let has_a_box = |kind: &Kind| {
         matches!(
             kind,
@@ -290,14 +290,14 @@ pub fn rehearsed(rules: Rules, seed: u64) -> Option<Replay> {
                 | Kind::ChangeCourts
         )
     };
-    let mut replay = Replay::new();
-    let whole = Replay::of(game::rehearse_by(rules, seed));
+    let mut timeline = Timeline::new();
+    let whole = Timeline::of(game::simulate_by(rules, seed));
     for (entry, outcome) in whole.outcomes() {
-        if *outcome == Outcome::Taken && has_a_box(&entry.kind) {
-            let n = replay.next_number();
+        if *outcome == Outcome::Accepted && has_a_box(&entry.kind) {
+            let n = timeline.next_number();
             let entry = game::Entry { n, ..entry.clone() };
-            if replay.may(&entry).is_ok() {
-                replay.push(entry);
+            if timeline.check(&entry).is_ok() {
+                timeline.push(entry);
             }
         }
     }
@@ -309,24 +309,24 @@ pub fn rehearsed(rules: Rules, seed: u64) -> Option<Replay> {
             .iter()
             .all(|team| opening().any(|p| p.to == *team))
     };
-    let state = replay.state();
+    let state = timeline.state();
     let plainly = !state.sets().any(|s| s.play.as_ref().is_some_and(both));
-    (plainly && state.phase() == game::Phase::Finished).then_some(replay)
+    (plainly && state.phase() == game::Phase::Finished).then_some(timeline)
 }
 
-pub fn on_paper(replay: &Replay) -> PaperSheet {
-    paper::of_sheet(&Sheet::of(replay), *replay.state().rules(), 0)
+pub fn on_paper(timeline: &Timeline) -> PaperSheet {
+    paper::of_sheet(&Sheet::of(timeline), *timeline.state().rules(), 0)
 }
 
-pub fn rallies(replay: &Replay) -> Vec<Vec<Team>> {
-    let plays = replay.state().sets().filter_map(|s| s.play.as_ref());
+pub fn rallies(timeline: &Timeline) -> Vec<Vec<Team>> {
+    let plays = timeline.state().sets().filter_map(|s| s.play.as_ref());
     plays
         .map(|p| p.points.iter().map(|p| p.to).collect())
         .collect()
 }
 
 #[test]
-fn the_paper_of_a_rehearsed_match_has_no_findings_and_the_same_rallies() {
+fn the_paper_of_a_simulated_match_has_no_findings_and_the_same_rallies() {
     let mut seen = 0;
     for preset in [
         Preset::International,
@@ -334,18 +334,18 @@ fn the_paper_of_a_rehearsed_match_has_no_findings_and_the_same_rallies() {
         Preset::SchoolJunior,
     ] {
         for seed in 0..40 {
-            let Some(replay) = rehearsed(preset.rules(), seed) else {
+            let Some(timeline) = simulated(preset.rules(), seed) else {
                 continue;
             };
-            let sheet = on_paper(&replay);
+            let sheet = on_paper(&timeline);
             let again = read(&serde_json::from_str(&paper::write(&sheet)).expect("JSON"));
             assert_eq!(again, sheet, "{preset:?} {seed}");
             let checked = paper::check(&sheet);
             assert_eq!(checked.findings, [], "{preset:?} {seed}");
-            assert_eq!(checked.rallies, rallies(&replay), "{preset:?} {seed}");
+            assert_eq!(checked.rallies, rallies(&timeline), "{preset:?} {seed}");
             assert!(checked.whole);
-            let rebuilt = Replay::of(checked.log.entries);
-            assert_eq!(rebuilt.state().winner(), replay.state().winner());
+            let rebuilt = Timeline::of(checked.log.entries);
+            assert_eq!(rebuilt.state().winner(), timeline.state().winner());
             seen += 1;
         }
     }
@@ -388,14 +388,14 @@ fn change(sheet: &mut PaperSheet, what: u8, set: usize, other: u16) -> bool {
     true
 }
 
-fn any_rehearsed() -> impl Strategy<Value = PaperSheet> {
+fn any_simulated() -> impl Strategy<Value = PaperSheet> {
     (0u64..2000, 0..3usize).prop_filter_map("not on paper", |(seed, preset)| {
         let preset = [
             Preset::International,
             Preset::SchoolSenior,
             Preset::SchoolJunior,
         ][preset];
-        rehearsed(preset.rules(), seed).map(|r| on_paper(&r))
+        simulated(preset.rules(), seed).map(|r| on_paper(&r))
     })
 }
 
@@ -403,7 +403,7 @@ proptest! {
     #![proptest_config(super::config(40))]
 
     #[test]
-    fn a_changed_box_is_found(sheet in any_rehearsed(), what in 0u8..8, set in 0usize..5, other in 1u16..40) {
+    fn a_changed_box_is_found(sheet in any_simulated(), what in 0u8..8, set in 0usize..5, other in 1u16..40) {
         let mut wrong = sheet;
         if change(&mut wrong, what, set, other) {
             prop_assert!(!paper::check(&wrong).findings.is_empty());
@@ -414,7 +414,7 @@ proptest! {
     /// sound as the first. No box of the sheet can say more.
     #[test]
     fn a_changed_total_is_found_or_tells_another_order(
-        sheet in any_rehearsed(), set in 0usize..5, i in 0usize..40, total in 0u16..30,
+        sheet in any_simulated(), set in 0usize..5, i in 0usize..40, total in 0u16..30,
     ) {
         let before = paper::check(&sheet).rallies;
         let mut other = sheet;

@@ -2,7 +2,7 @@
 //! sheet is dropped, and what is missing or mixed is said, by the exit status as well.
 
 use game::entry::Detail;
-use game::{Entry, Kind, Replay};
+use game::{Entry, Kind, Timeline};
 use record::{KeptMatch, Log, OnDesk};
 use reports::paper::{self, Draft, PaperSheet};
 use reports::{demo, Sheet};
@@ -27,8 +27,8 @@ fn files(of: &str, logs: &[Log]) -> Vec<String> {
 
 /// The paper sheet of a record.
 fn on_paper(log: &Log) -> PaperSheet {
-    let replay = Replay::of(log.entries.clone());
-    paper::of_sheet(&Sheet::of(&replay), *replay.state().rules(), 0)
+    let timeline = Timeline::of(log.entries.clone());
+    paper::of_sheet(&Sheet::of(&timeline), *timeline.state().rules(), 0)
 }
 
 fn standings(files: &[String], more: &[&str]) -> Run {
@@ -53,8 +53,8 @@ fn found(table: &Value) -> (Vec<&str>, String) {
 }
 
 fn names_of(log: &Log) -> ByTeam<String> {
-    let replay = Replay::of(log.entries.clone());
-    replay.state().heading().expect("a heading").names.clone()
+    let timeline = Timeline::of(log.entries.clone());
+    timeline.state().heading().expect("a heading").names.clone()
 }
 
 fn detail(log: &mut Log, detail: Detail, text: Option<&str>) {

@@ -1,6 +1,6 @@
 //! The look back on a match agrees with its sheet.
 
-use game::{rehearse, Kind, Outcome, Replay};
+use game::{simulate, Kind, Outcome, Timeline};
 use reports::review::{say, Question, Review, AFTER_TIME_OUT};
 use reports::Sheet;
 use rules::{ByTeam, Preset, Team};
@@ -12,9 +12,9 @@ fn names() -> ByTeam<String> {
 #[test]
 fn a_review_agrees_with_the_sheet() {
     for seed in 1..60 {
-        let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
-        let sheet = Sheet::of(&replay);
-        let review = Review::of(&replay);
+        let timeline = Timeline::of(simulate(Preset::SchoolJunior, seed));
+        let sheet = Sheet::of(&timeline);
+        let review = Review::of(&timeline);
         let played: Vec<_> = sheet.sets.iter().filter(|s| s.began.is_some()).collect();
         assert_eq!(review.sets.len(), played.len(), "seed {seed}");
         for (set, of) in review.sets.iter().zip(played) {
@@ -28,7 +28,7 @@ fn a_review_agrees_with_the_sheet() {
                     .fold((0, 0), |(w, l), (won, lost)| (w + won, l + lost));
                 let rallies = |of: Team| {
                     let points = set.points.iter().filter(|p| p.team == of);
-                    points.filter(|p| is_rally(&replay, p.entry)).count()
+                    points.filter(|p| is_rally(&timeline, p.entry)).count()
                 };
                 assert_eq!(usize::from(won), rallies(team), "seed {seed}");
                 assert_eq!(usize::from(lost), rallies(team.other()), "seed {seed}");
@@ -36,10 +36,10 @@ fn a_review_agrees_with_the_sheet() {
         }
         let called: usize = review.calls.iter().map(|c| c.when.len()).sum();
         assert!(called + review.unsaid() == review.points(), "seed {seed}");
-        let struck = replay.outcomes().filter(|(e, o)| {
+        let struck = timeline.outcomes().filter(|(e, o)| {
             // A rally that was replayed was not taken back.
             let by_strike =
-                |by| matches!(replay.entry(by), Some(by) if matches!(by.kind, Kind::Strike { .. }));
+                |by| matches!(timeline.entry(by), Some(by) if matches!(by.kind, Kind::Strike { .. }));
             matches!(o, Outcome::Struck(by) if by_strike(*by))
                 && !matches!(e.kind, Kind::Strike { .. })
         });
@@ -47,8 +47,8 @@ fn a_review_agrees_with_the_sheet() {
     }
 }
 
-fn is_rally(replay: &Replay, entry: u32) -> bool {
-    replay
+fn is_rally(timeline: &Timeline, entry: u32) -> bool {
+    timeline
         .entry(entry)
         .is_some_and(|e| matches!(e.kind, Kind::Rally { .. }))
 }
@@ -57,7 +57,7 @@ fn is_rally(replay: &Replay, entry: u32) -> bool {
 fn what_followed_a_time_out_is_what_was_played() {
     let mut seen = 0;
     for seed in 1..30 {
-        let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, seed)));
+        let review = Review::of(&Timeline::of(simulate(Preset::SchoolJunior, seed)));
         for set in &review.sets {
             for t in &set.time_outs {
                 seen += 1;
@@ -78,7 +78,7 @@ fn what_followed_a_time_out_is_what_was_played() {
 #[test]
 fn three_different_questions_end_with_what_went_well() {
     for seed in 1..60 {
-        let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, seed)));
+        let review = Review::of(&Timeline::of(simulate(Preset::SchoolJunior, seed)));
         let questions = review.questions();
         assert_eq!(questions[2], Question::Well);
         assert_ne!(questions[0], questions[1]);
@@ -94,8 +94,8 @@ fn three_different_questions_end_with_what_went_well() {
 
 #[test]
 fn every_picture_is_a_drawing_and_a_sentence() {
-    let review = Review::of(&Replay::of(rehearse(Preset::SchoolJunior, 344)));
-    let mut pictures = vec![review.pauses().expect("a rehearsal has times")];
+    let review = Review::of(&Timeline::of(simulate(Preset::SchoolJunior, 344)));
+    let mut pictures = vec![review.pauses().expect("a simulated match has times")];
     for set in &review.sets {
         pictures.push(set.lead(&names()));
         pictures.extend(Team::BOTH.iter().filter_map(|t| set.rotation(*t, "Otters")));
@@ -120,8 +120,8 @@ fn every_picture_is_a_drawing_and_a_sentence() {
 fn what_others_showed_is_among_what_was_called() {
     let mut seen = 0;
     for seed in 1..30 {
-        let replay = Replay::of(rehearse(Preset::SchoolJunior, seed));
-        let review = Review::of(&replay);
+        let timeline = Timeline::of(simulate(Preset::SchoolJunior, seed));
+        let review = Review::of(&timeline);
         let shown: usize = review.shown_by().iter().map(|(_, times)| times).sum();
         let marked: usize = review.calls.iter().map(|c| c.shown.len()).sum();
         assert_eq!(shown, marked, "seed {seed}");

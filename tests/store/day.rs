@@ -7,7 +7,7 @@ use std::rc::Rc;
 use app::keeper::{Change, Keeper, Saved};
 use app::ports::{line_key, split_line_key, Lines, Standing};
 use app::store::Store;
-use game::{rehearse, Entry};
+use game::{simulate, Entry};
 use record::{LineWriter, Link};
 use rules::Preset;
 
@@ -62,7 +62,7 @@ impl Day {
         };
         let mut day = Day {
             world,
-            kinds: rehearse(Preset::SchoolJunior, length),
+            kinds: simulate(Preset::SchoolJunior, length),
             tabs: Vec::new(),
             next_tab: 0,
             holder: None,

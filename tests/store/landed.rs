@@ -6,7 +6,7 @@ use std::rc::Rc;
 use app::keeper::{Keeper, Saved};
 use app::ports::{Lines, Standing};
 use app::store::{Store, Tidied};
-use game::{rehearse, Entry, Kind};
+use game::{simulate, Entry, Kind};
 use record::LineWriter;
 use rules::Preset;
 
@@ -23,7 +23,7 @@ fn run(world: &Shared) {
 
 /// Writes a match under the keys of that version.
 fn left(world: &Shared, id: &str, count: usize, local: bool, durable: bool) -> Lines {
-    let mut entries = rehearse(Preset::SchoolJunior, 5);
+    let mut entries = simulate(Preset::SchoolJunior, 5);
     entries.truncate(count);
     let mut writer = LineWriter::default();
     let lines: Lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
@@ -189,7 +189,7 @@ fn an_opening_that_fails_is_tried_again_and_nothing_is_taken_for_empty() {
 
 #[test]
 fn emptied_storage_is_written_again_and_said() {
-    use app::keeper::Told;
+    use app::keeper::StorageNotice;
     let world = World::new(1);
     let lines = left(&world, "m", 44, true, true);
     let keeper = Keeper::open(&store(&world, 1), "m", |_| {});
@@ -214,6 +214,6 @@ fn emptied_storage_is_written_again_and_said() {
             .count(),
         44
     );
-    assert_eq!(keeper.told(), [Told::Emptied]);
+    assert_eq!(keeper.told(), [StorageNotice::Emptied]);
     assert_eq!(keeper.saved(), Saved::Safe);
 }

@@ -2,12 +2,12 @@
 
 use app::merge::{merge, What};
 use app::ports::{Lines, Put};
-use game::{rehearse, Entry, Kind};
+use game::{simulate, Entry, Kind};
 use record::{LineWriter, Link};
 use rules::Preset;
 
 fn written(count: usize, stamp: i64) -> Lines {
-    let mut entries = rehearse(Preset::SchoolJunior, 3);
+    let mut entries = simulate(Preset::SchoolJunior, 3);
     entries.truncate(count);
     let mut writer = LineWriter::default();
     entries

@@ -8,7 +8,7 @@ pub mod readability;
 pub mod source;
 
 use game::entry::{Heading, Player, TeamList, Toss};
-use game::{Entry, Kind, Replay, State};
+use game::{Entry, Kind, State, Timeline};
 use rules::{ByTeam, Preset, Rules, Shirt, Team};
 
 /// Numbers entries from 1 in their order.
@@ -93,13 +93,13 @@ pub fn run(letters: &str) -> Vec<Kind> {
 }
 
 /// The fold of an international match with these entries behind its opening.
-pub fn played(more: impl IntoIterator<Item = Kind>) -> Replay {
+pub fn played(more: impl IntoIterator<Item = Kind>) -> Timeline {
     played_by(Preset::International.rules(), more)
 }
 
 /// The same by other rules.
-pub fn played_by(rules: Rules, more: impl IntoIterator<Item = Kind>) -> Replay {
-    Replay::of(numbered(opening(rules).into_iter().chain(more)))
+pub fn played_by(rules: Rules, more: impl IntoIterator<Item = Kind>) -> Timeline {
+    Timeline::of(numbered(opening(rules).into_iter().chain(more)))
 }
 
 /// All kinds of entry that the match-log contract names.

@@ -4,7 +4,7 @@ use game::entry::{
     About, Amendment, By, Change, Check, Court, Detail, Fault, Forced, Found, LateFault, LiberoWhy,
     Protested, ReplayWhy, Scope, SeenBy, Since, Timer, TimerAction, Toss, Won,
 };
-use game::{legal, Entry, Joined, Kind, Level, Replay, Timed, Who};
+use game::{legal, Entry, Joined, Kind, Level, Timed, Timeline, Who};
 use proptest::prelude::*;
 use rules::{Cause, Rules, Score, Shirt, Team};
 
@@ -92,7 +92,7 @@ pub fn kind() -> impl Strategy<Value = Kind> {
         Just(Forced::Expelled),
         Just(Forced::Disqualified)
     ]);
-    let replay = prop_oneof![
+    let timeline = prop_oneof![
         Just(ReplayWhy::DoubleFault),
         Just(ReplayWhy::Interference),
         Just(ReplayWhy::Injury),
@@ -130,7 +130,7 @@ pub fn kind() -> impl Strategy<Value = Kind> {
                 }),
                 ..Toss::new(first_service, left)
             })),
-        (replay, by(), proptest::option::of(0u32..60))
+        (timeline, by(), proptest::option::of(0u32..60))
             .prop_map(|(why, hurt, rally)| Kind::Replay { why, hurt, rally }),
         (
             team(),
@@ -298,10 +298,10 @@ pub fn rules() -> impl Strategy<Value = Rules> {
 }
 
 /// A match of legal entries only: each number chooses one of those the list offers.
-pub fn legal_walk(rules: Rules, choices: &[u16]) -> Replay {
-    let mut replay = Replay::of(super::numbered(super::opening(rules)));
+pub fn legal_walk(rules: Rules, choices: &[u16]) -> Timeline {
+    let mut timeline = Timeline::of(super::numbered(super::opening(rules)));
     for &choice in choices {
-        let offered = legal(replay.state());
+        let offered = legal(timeline.state());
         // Endings are legal nearly everywhere and would end every walk at once.
         let offered: Vec<Kind> = offered
             .into_iter()
@@ -311,22 +311,22 @@ pub fn legal_walk(rules: Rules, choices: &[u16]) -> Replay {
             0 => break,
             len => offered[usize::from(choice) % len].clone(),
         };
-        let n = replay.next_number();
-        replay.push(Entry::new(n, kind));
-        for kind in due(&replay) {
-            let entry = Entry::new(replay.next_number(), kind);
+        let n = timeline.next_number();
+        timeline.push(Entry::new(n, kind));
+        for kind in due(&timeline) {
+            let entry = Entry::new(timeline.next_number(), kind);
             // A team can have too few players left for a line-up.
-            if replay.may(&entry).is_ok() {
-                replay.push(entry);
+            if timeline.check(&entry).is_ok() {
+                timeline.push(entry);
             }
         }
     }
-    replay
+    timeline
 }
 
 /// Line-ups of whoever may play, when a set is to begin.
-fn due(replay: &Replay) -> Vec<Kind> {
-    let state = replay.state();
+fn due(timeline: &Timeline) -> Vec<Kind> {
+    let state = timeline.state();
     let mut kinds = Vec::new();
     for team in Team::BOTH {
         let waits = game::notices(state)

@@ -12,11 +12,11 @@ use reports::{FileKind, Form, FormProblem};
 use crate::print::complain;
 
 /// A file may be so long: the largest that any reader takes.
-const MOST_BYTES: usize = record::MOST_BACKUP_BYTES;
+const MAX_BYTES: usize = record::MAX_BACKUP_BYTES;
 
 /// What is in a file.
 fn bytes(name: &str) -> Option<Vec<u8>> {
-    let most = MOST_BYTES as u64 + 1;
+    let most = MAX_BYTES as u64 + 1;
     let mut bytes = Vec::new();
     let read = if name == "-" {
         std::io::stdin().take(most).read_to_end(&mut bytes)
@@ -24,9 +24,9 @@ fn bytes(name: &str) -> Option<Vec<u8>> {
         std::fs::File::open(name).and_then(|file| file.take(most).read_to_end(&mut bytes))
     };
     let say = match read {
-        Ok(n) if n > MOST_BYTES => format!(
+        Ok(n) if n > MAX_BYTES => format!(
             "This file has more than {} MB, more than any of ours. Choose another file.",
-            MOST_BYTES >> 20
+            MAX_BYTES >> 20
         ),
         Ok(_) => return Some(bytes),
         Err(e) => match e.kind() {

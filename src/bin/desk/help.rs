@@ -116,15 +116,15 @@ Example:  desk unpack final.pack > final.json
 ",
     },
     Help {
-        name: "rehearse",
+        name: "simulate",
         line: "invented matches, for tests and to look around",
         more: "\
-desk rehearse
+desk simulate
 Invented matches by the rules of play, one record a line; the same seed gives the same match.
     --seed S        a number; without it 1
     --matches N     how many, from consecutive seeds; without it 1
     --preset NAME   international, school_senior, school_junior or tally
-Example:  desk rehearse --seed 7 > match.json
+Example:  desk simulate --seed 7 > match.json
 ",
     },
 ];

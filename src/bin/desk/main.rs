@@ -10,7 +10,7 @@ use std::io::Write;
 use std::process::ExitCode;
 
 use files::Given;
-use game::Replay;
+use game::Timeline;
 use print::{complain, line, lines, out};
 use record::Reading;
 use reports::list::{self, Line};
@@ -48,7 +48,7 @@ fn main() -> ExitCode {
         ("replay", _) => Asked::of(&rest, &[], &[]).map(|a| over_records(&a.files, replay)),
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
-        ("rehearse", _) => rehearse(&rest),
+        ("simulate", _) => simulate(&rest),
         ("", _) => Err("Name a command.".to_owned()),
         (other, _) => Err(format!("There is no command `{other}`.")),
     };
@@ -177,16 +177,16 @@ fn hall_clock(asked: &Asked) -> Result<WallClock, String> {
 
 fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
     let clock = hall_clock(asked)?;
-    let mut records: Vec<(String, Replay)> = Vec::new();
+    let mut records: Vec<(String, Timeline)> = Vec::new();
     let verdict = over_records(&asked.files, |name, reading| {
         say_problems(name, reading);
-        let replay = Replay::of(reading.log.entries.clone());
+        let timeline = Timeline::of(reading.log.entries.clone());
         if asked.is("--html") {
-            out(&reports::document(&reports::Sheet::of(&replay), clock));
+            out(&reports::document(&reports::Sheet::of(&timeline), clock));
         } else if asked.is("--csv") {
-            records.push((name.to_owned(), replay));
+            records.push((name.to_owned(), timeline));
         } else {
-            lines(&reports::text(&reports::Sheet::of(&replay), clock));
+            lines(&reports::text(&reports::Sheet::of(&timeline), clock));
         }
         Verdict::of(!reading.problems.is_empty())
     });
@@ -194,7 +194,7 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
         // One table for all of them.
         let records: Vec<_> = records
             .iter()
-            .map(|(name, replay)| (name.as_str(), replay))
+            .map(|(name, timeline)| (name.as_str(), timeline))
             .collect();
         lines(&reports::points_csv(&records, clock));
     }
@@ -278,8 +278,8 @@ fn listed(files: Vec<(&String, Option<Given>)>) -> (Listed, Verdict) {
 }
 
 fn line_of((name, reading): (String, Reading)) -> (String, Line) {
-    let replay = Replay::of(reading.log.entries.clone());
-    (name, Line::of_record(&reading, &replay))
+    let timeline = Timeline::of(reading.log.entries.clone());
+    (name, Line::of_record(&reading, &timeline))
 }
 
 /// Every file that was named, read.
@@ -309,13 +309,13 @@ fn list_all(asked: &Asked) -> Result<Verdict, String> {
 fn audit_all(asked: &Asked) -> Verdict {
     let mut all = Vec::new();
     let verdict = over_records(&asked.files, |name, reading| {
-        let replay = Replay::of(reading.log.entries.clone());
-        let findings = audit::audit(reading, &replay);
+        let timeline = Timeline::of(reading.log.entries.clone());
+        let findings = audit::audit(reading, &timeline);
         for finding in &findings {
             if asked.json {
-                all.push(audit::json(name, finding, replay.state()));
+                all.push(audit::json(name, finding, timeline.state()));
             } else {
-                line(&audit::text(name, finding, replay.state()));
+                line(&audit::text(name, finding, timeline.state()));
             }
         }
         Verdict::of(!findings.is_empty())
@@ -358,19 +358,19 @@ fn paper_all(asked: &Asked) -> Verdict {
 }
 
 /// The fold of a record, or of what can be rebuilt of a paper sheet.
-fn fold(name: &str) -> Option<Replay> {
+fn fold(name: &str) -> Option<Timeline> {
     match files::given(name, FileKind::Match)? {
         Given::Matches(matches) => match &matches.papers[..] {
             [(_, draft)] if matches.records.is_empty() => {
-                Some(Replay::of(draft.check(true).checked.log.entries))
+                Some(Timeline::of(draft.check(true).checked.log.entries))
             }
             _ => {
                 let reading = files::only(name, matches.records(name)?)?;
                 say_problems(name, &reading);
-                Some(Replay::of(reading.log.entries))
+                Some(Timeline::of(reading.log.entries))
             }
         },
-        Given::Paper(sheet, _) => Some(Replay::of(paper::check(&sheet).log.entries)),
+        Given::Paper(sheet, _) => Some(Timeline::of(paper::check(&sheet).log.entries)),
         Given::Pool(..) => files::is_another(name, FileKind::Pool),
     }
 }
@@ -410,7 +410,7 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let meetings = match asked.value("--meetings") {
         Some(times) => {
             let times = times.parse().ok();
-            let times = times.filter(|times| (1..=standings::MOST_MEETINGS).contains(times));
+            let times = times.filter(|times| (1..=standings::MAX_MEETINGS).contains(times));
             times.ok_or("--meetings wants how often two teams meet, from 1 to 9.")?
         }
         None => 1,
@@ -454,7 +454,7 @@ fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
 }
 
 /// Invented matches: each record on one line, from consecutive seeds.
-fn rehearse(args: &[String]) -> Result<Verdict, String> {
+fn simulate(args: &[String]) -> Result<Verdict, String> {
     let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
     let mut args = args.iter();
     while let Some(name) = args.next() {
@@ -472,7 +472,7 @@ fn rehearse(args: &[String]) -> Result<Verdict, String> {
         }
     }
     for seed in seed..seed.saturating_add(matches) {
-        let entries = game::rehearse(preset, seed);
+        let entries = game::simulate(preset, seed);
         let log = record::Log {
             id: format!("rehearsal-{}-{seed}", preset.code()),
             entries,

@@ -26,7 +26,7 @@ const LESSON: &str = include_str!("lesson_4.txt");
 /// Bytes of SHA-256 over the entries that tell a damaged hand-over.
 const CHECK: usize = 4;
 /// A hand-over of more bytes is not looked into; a match of five sets has less than two thousand.
-pub const MOST_PACKED: usize = 64 * 1024;
+pub const MAX_PACKED: usize = 64 * 1024;
 /// More entries than any match; a reader of damaged bytes stops there.
 const MOST: usize = 5_000;
 
@@ -66,7 +66,7 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
 /// # Errors
 /// One sentence about what cannot be read, with the way out.
 pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
-    if bytes.len() > MOST_PACKED {
+    if bytes.len() > MAX_PACKED {
         return Err("This is too long for a packed record. Ask for the file.".to_owned());
     }
     let Some((&version, rest)) = bytes.split_first() else {

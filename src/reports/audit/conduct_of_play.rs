@@ -3,13 +3,13 @@
 //! A rally that was played is never refused, so a player who had to leave is found here.
 
 use super::{Finding, What};
-use game::{notices, Kind, Notice, Outcome, Replay, State};
+use game::{notices, Kind, Notice, Outcome, State, Timeline};
 use rules::Team;
 
-pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
+pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
     let mut findings: Vec<Finding> = Vec::new();
-    replay.walk(|before, entry, outcome, after| {
-        if !matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+    timeline.walk(|before, entry, outcome, after| {
+        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
             return;
         }
         let new = match &entry.kind {
@@ -29,8 +29,8 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
             }
         }
     });
-    findings.extend(unlisted(replay.state()));
-    findings.extend(courts(replay.state()));
+    findings.extend(unlisted(timeline.state()));
+    findings.extend(courts(timeline.state()));
     findings
 }
 

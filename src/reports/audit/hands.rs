@@ -2,21 +2,21 @@
 
 use super::{Finding, What};
 use crate::remark;
-use game::{Entry, Kind, Outcome, Phase, Replay};
+use game::{Entry, Kind, Outcome, Phase, Timeline};
 
 /// Decisions taken back, and the first change after the match was signed.
-pub(super) fn changed(replay: &Replay) -> Vec<Finding> {
-    let mut findings = taken_back(replay);
-    findings.extend(not_by_play(replay));
-    findings.extend(after_signing(replay));
+pub(super) fn changed(timeline: &Timeline) -> Vec<Finding> {
+    let mut findings = taken_back(timeline);
+    findings.extend(not_by_play(timeline));
+    findings.extend(after_signing(timeline));
     findings
 }
 
 /// A slip of the finger is no finding: only what is a remark on the sheet, and decisions about people
 /// whenever they were taken back.
-fn taken_back(replay: &Replay) -> Vec<Finding> {
-    let remarks: Vec<u32> = remark::lines(replay).iter().map(|r| r.entry).collect();
-    let struck = replay
+fn taken_back(timeline: &Timeline) -> Vec<Finding> {
+    let remarks: Vec<u32> = remark::lines(timeline).iter().map(|r| r.entry).collect();
+    let struck = timeline
         .outcomes()
         .filter_map(|(entry, outcome)| match outcome {
             Outcome::Struck(by) if is_decision(entry) || remarks.contains(&entry.n) => {
@@ -26,7 +26,7 @@ fn taken_back(replay: &Replay) -> Vec<Finding> {
         });
     struck
         .map(|(n, by)| {
-            let why = match replay.entry(by).map(|e| &e.kind) {
+            let why = match timeline.entry(by).map(|e| &e.kind) {
                 Some(Kind::Strike { why, .. }) => why.clone(),
                 _ => None,
             };
@@ -39,10 +39,10 @@ fn taken_back(replay: &Replay) -> Vec<Finding> {
 }
 
 /// Where the score does not follow from what was played in this record.
-fn not_by_play(replay: &Replay) -> Vec<Finding> {
-    let counted = replay
+fn not_by_play(timeline: &Timeline) -> Vec<Finding> {
+    let counted = timeline
         .outcomes()
-        .filter(|(_, outcome)| matches!(outcome, Outcome::Taken | Outcome::Insisted(_)));
+        .filter(|(_, outcome)| matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)));
     counted
         .filter_map(|(entry, _)| {
             let what = match &entry.kind {
@@ -87,8 +87,8 @@ fn is_decision(entry: &Entry) -> bool {
 }
 
 /// The first entry after the first signature under the result that changes more than notes.
-fn after_signing(replay: &Replay) -> Option<Finding> {
-    let signed = signed(replay)?;
+fn after_signing(timeline: &Timeline) -> Option<Finding> {
+    let signed = signed(timeline)?;
     let is_note = |kind: &Kind| {
         matches!(
             kind,
@@ -103,12 +103,12 @@ fn after_signing(replay: &Replay) -> Option<Finding> {
     };
     let changes = |entry: &Entry| match &entry.kind {
         Kind::Strike { entry: target, .. } => {
-            replay.entry(*target).is_some_and(|e| !is_note(&e.kind))
+            timeline.entry(*target).is_some_and(|e| !is_note(&e.kind))
         }
         kind => !is_note(kind),
     };
-    let counts = |outcome: &Outcome| matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
-    let mut later = replay.outcomes().filter(|(entry, _)| entry.n > signed);
+    let counts = |outcome: &Outcome| matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
+    let mut later = timeline.outcomes().filter(|(entry, _)| entry.n > signed);
     let (entry, _) = later.find(|(entry, outcome)| counts(outcome) && changes(entry))?;
     Some(Finding {
         entry: Some(entry.n),
@@ -119,8 +119,8 @@ fn after_signing(replay: &Replay) -> Option<Finding> {
 /// The first signature under the result: given when the match was over, by what the log said at that
 /// moment. A later strike leaves the fold as if what it took back had never been, so the log is folded
 /// up to each signature.
-fn signed(replay: &Replay) -> Option<u32> {
-    let entries = replay.entries();
+fn signed(timeline: &Timeline) -> Option<u32> {
+    let entries = timeline.entries();
     let first_rally = entries
         .iter()
         .position(|e| matches!(e.kind, Kind::Rally { .. } | Kind::Default { .. }))?;
@@ -129,7 +129,7 @@ fn signed(replay: &Replay) -> Option<u32> {
         // A match has eleven; nobody folds a log of nothing but signatures so often.
         .take(50);
     signatures
-        .map(|i| (entries[i].n, Replay::of(entries[..i].to_vec())))
+        .map(|i| (entries[i].n, Timeline::of(entries[..i].to_vec())))
         .find(|(_, then)| then.state().phase() == Phase::Finished)
         .map(|(n, _)| n)
 }

@@ -6,11 +6,11 @@
 
 use super::{Field, Finding, What};
 use game::entry::Detail;
-use game::{say_question, Kind, Outcome, Phase, Replay, SetPlay, Signer, State};
+use game::{say_question, Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
-pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
-    let state = replay.state();
+pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
+    let state = timeline.state();
     let mut findings = Vec::new();
     let mut missing = |field: Field| {
         findings.push(Finding {
@@ -23,9 +23,9 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
         heading(state, &mut missing);
         lists(state, &mut missing);
         tosses(state, &mut missing);
-        signatures(replay, &mut missing);
+        signatures(timeline, &mut missing);
     }
-    findings.extend(checks(replay));
+    findings.extend(checks(timeline));
     findings.extend(state.questions().iter().map(|question| Finding {
         entry: Some(question.entry),
         what: What::OpenQuestion {
@@ -104,11 +104,11 @@ fn tosses(state: &State, missing: &mut impl FnMut(Field)) {
 }
 
 /// Who has signed: before the first service of the match, and after its end.
-fn signatures(replay: &Replay, missing: &mut impl FnMut(Field)) {
+fn signatures(timeline: &Timeline, missing: &mut impl FnMut(Field)) {
     let (mut before, mut after) = (Vec::new(), Vec::new());
     let mut begun = false;
-    replay.walk(|was, entry, outcome, _| {
-        if !matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+    timeline.walk(|was, entry, outcome, _| {
+        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
             return;
         }
         match &entry.kind {
@@ -120,7 +120,7 @@ fn signatures(replay: &Replay, missing: &mut impl FnMut(Field)) {
             _ => {}
         }
     });
-    let state = replay.state();
+    let state = timeline.state();
     if begun {
         for team in Team::BOTH {
             if !before.contains(&Signer::Captain(team)) {
@@ -155,8 +155,8 @@ fn is_coach(role: &str) -> bool {
 }
 
 /// Checks that failed and were not cleared, each at its last entry.
-fn checks(replay: &Replay) -> Vec<Finding> {
-    let failed = replay.state().checks().iter().filter(|c| !c.ok);
+fn checks(timeline: &Timeline) -> Vec<Finding> {
+    let failed = timeline.state().checks().iter().filter(|c| !c.ok);
     failed
         .map(|failed| {
             let of_item = |e: &&game::Entry| match &e.kind {
@@ -164,7 +164,7 @@ fn checks(replay: &Replay) -> Vec<Finding> {
                 _ => false,
             };
             Finding {
-                entry: replay.entries().iter().rev().find(of_item).map(|e| e.n),
+                entry: timeline.entries().iter().rev().find(of_item).map(|e| e.n),
                 what: What::CheckFailed {
                     item: failed.item.clone(),
                     note: failed.note.clone(),

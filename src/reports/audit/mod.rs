@@ -17,27 +17,27 @@ pub use print::{json, text};
 pub use remedy::Remedy;
 pub use say::say;
 
-use game::{say as say_refusal, Outcome, Replay};
+use game::{say as say_refusal, Outcome, Timeline};
 use record::{broken, Extent, Reading};
 
 /// Everything to look at in a record, in the order of its entries; what concerns the whole comes first.
-/// `replay` is the fold of the reading's entries.
+/// `timeline` is the fold of the reading's entries.
 #[must_use]
-pub fn audit(reading: &Reading, replay: &Replay) -> Vec<Finding> {
+pub fn audit(reading: &Reading, timeline: &Timeline) -> Vec<Finding> {
     let mut findings = form(reading);
-    findings.extend(of_log(replay));
+    findings.extend(of_log(timeline));
     in_order(findings)
 }
 
 /// The same of a log that is being written and was read without a problem.
 #[must_use]
-pub fn of_log(replay: &Replay) -> Vec<Finding> {
-    let mut findings = broken_links_and_seals(replay);
-    findings.extend(judged(replay));
-    findings.extend(hands::changed(replay));
-    findings.extend(conduct_of_play::findings(replay));
-    findings.extend(missing::findings(replay));
-    findings.extend(times::findings(replay));
+pub fn of_log(timeline: &Timeline) -> Vec<Finding> {
+    let mut findings = broken_links_and_seals(timeline);
+    findings.extend(judged(timeline));
+    findings.extend(hands::changed(timeline));
+    findings.extend(conduct_of_play::findings(timeline));
+    findings.extend(missing::findings(timeline));
+    findings.extend(times::findings(timeline));
     in_order(findings)
 }
 
@@ -49,8 +49,8 @@ fn in_order(mut findings: Vec<Finding>) -> Vec<Finding> {
 
 /// What was left undone in a record: see [`Finding::is_left_open`].
 #[must_use]
-pub fn left_open(replay: &Replay) -> Vec<Finding> {
-    let mut findings = missing::findings(replay);
+pub fn left_open(timeline: &Timeline) -> Vec<Finding> {
+    let mut findings = missing::findings(timeline);
     findings.retain(Finding::is_left_open);
     findings
 }
@@ -73,8 +73,8 @@ fn form(reading: &Reading) -> Vec<Finding> {
 }
 
 /// Links and seals that do not fit.
-fn broken_links_and_seals(replay: &Replay) -> Vec<Finding> {
-    let broken = broken(replay.entries()).into_iter();
+fn broken_links_and_seals(timeline: &Timeline) -> Vec<Finding> {
+    let broken = broken(timeline.entries()).into_iter();
     broken
         .map(|broken| Finding {
             entry: Some(broken.entry()),
@@ -84,9 +84,9 @@ fn broken_links_and_seals(replay: &Replay) -> Vec<Finding> {
 }
 
 /// What the fold refused, and what was entered against its advice.
-fn judged(replay: &Replay) -> Vec<Finding> {
+fn judged(timeline: &Timeline) -> Vec<Finding> {
     let mut findings = Vec::new();
-    replay.walk(|before, entry, outcome, _| {
+    timeline.walk(|before, entry, outcome, _| {
         let what = match (outcome, &entry.insist) {
             (Outcome::Refused(refusal), _) => What::Refused {
                 refusal: refusal.clone(),

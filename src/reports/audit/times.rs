@@ -3,11 +3,11 @@
 
 use super::{Finding, What};
 use crate::{clock_doubts, plausible, ClockDoubt, Sheet};
-use game::{How, Replay};
+use game::{DecidedBy, Timeline};
 
-pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
+pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let entries = replay.entries().iter().filter(|e| e.at.is_none()).count();
+    let entries = timeline.entries().iter().filter(|e| e.at.is_none()).count();
     if entries > 0 {
         findings.push(Finding {
             entry: None,
@@ -15,7 +15,7 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
         });
     }
     findings.extend(
-        clock_doubts(replay)
+        clock_doubts(timeline)
             .into_iter()
             .map(|(entry, doubt)| Finding {
                 entry: Some(entry),
@@ -25,7 +25,7 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
                 },
             }),
     );
-    let sheet = Sheet::of(replay);
+    let sheet = Sheet::of(timeline);
     let mut last_end = None;
     for set in &sheet.sets {
         if let (Some(began), Some(end)) = (set.began, last_end) {
@@ -39,7 +39,7 @@ pub(super) fn findings(replay: &Replay) -> Vec<Finding> {
         last_end = set.ended.or(last_end);
         let points = u32::from(set.score.a) + u32::from(set.score.b);
         // A set that was not played out has points nobody played.
-        let played = matches!(set.won, Some((_, How::Played)));
+        let played = matches!(set.won, Some((_, DecidedBy::Played)));
         if let (true, Some(minutes)) = (played, set.minutes()) {
             if !plausible::set_minutes(points).contains(&minutes) {
                 findings.push(Finding {

@@ -18,14 +18,14 @@ pub(super) struct Step {
 }
 
 /// Above this size nobody's set is aligned; the orders are taken point for point.
-const MOST_CELLS: usize = 16_000_000;
+const MAX_CELLS: usize = 16_000_000;
 
 /// The steps through both orders. `over` says whether each set is over, so that the other may go on.
 pub(super) fn align(a: &[Team], b: &[Team], over: [bool; 2]) -> Vec<Step> {
     let same = a.iter().zip(b).take_while(|(x, y)| x == y).count();
     let mut steps: Vec<Step> = (0..same).map(|i| both((i, i))).collect();
     let (rest_a, rest_b) = (&a[same..], &b[same..]);
-    let small = (rest_a.len() + 1).saturating_mul(rest_b.len() + 1) <= MOST_CELLS;
+    let small = (rest_a.len() + 1).saturating_mul(rest_b.len() + 1) <= MAX_CELLS;
     let costs = small.then(|| Costs::of(rest_a, rest_b, over));
     let (mut i, mut j) = (0, 0);
     while i < rest_a.len() || j < rest_b.len() {

@@ -3,20 +3,20 @@
 use super::set::point;
 use super::story::Story;
 use super::{differences, headings, Difference};
-use game::{Kind, Replay};
+use game::{Kind, Timeline};
 
 /// So many causes are put right one after the other; two records of one match have few.
-const MOST_CAUSES: u8 = 8;
+const MAX_CAUSES: u8 = 8;
 
 /// The differences by as few causes as suffice.
-pub(super) fn explained(first: &Replay, second: &Replay) -> Vec<Difference> {
-    by_causes(first, second, MOST_CAUSES)
+pub(super) fn explained(first: &Timeline, second: &Timeline) -> Vec<Difference> {
+    by_causes(first, second, MAX_CAUSES)
 }
 
 /// The same, with at most so many causes to come. A wrong rally can move the end of a set, and with it
 /// everything that follows. Whether it is the cause of it all is tried out: it is put right, the records
 /// are folded again, and what still differs has another cause.
-fn by_causes(first: &Replay, second: &Replay, most: u8) -> Vec<Difference> {
+fn by_causes(first: &Timeline, second: &Timeline, most: u8) -> Vec<Difference> {
     let plain = differences(first, second);
     if most == 0 || plain.len() < 2 {
         return plain;
@@ -42,7 +42,7 @@ fn by_causes(first: &Replay, second: &Replay, most: u8) -> Vec<Difference> {
 
 /// The ways to put the first parting right, each with the records that it leaves: the rally goes to the
 /// other team, or the point is not there in the one or in the other.
-fn put_right(first: &Replay, second: &Replay) -> Vec<(Difference, Replay, Replay)> {
+fn put_right(first: &Timeline, second: &Timeline) -> Vec<(Difference, Timeline, Timeline)> {
     let exchanged = headings(first, second).1;
     let (one, two) = (Story::of(first, false), Story::of(second, exchanged));
     let in_both = one
@@ -59,11 +59,11 @@ fn put_right(first: &Replay, second: &Replay) -> Vec<(Difference, Replay, Replay
     let Some((set, i, p, q)) = parting else {
         return Vec::new();
     };
-    let changed = |replay: &Replay, n: u32, change: fn(&mut Kind)| {
-        let mut entries = replay.entries().to_vec();
+    let changed = |timeline: &Timeline, n: u32, change: fn(&mut Kind)| {
+        let mut entries = timeline.entries().to_vec();
         let entry = entries.iter_mut().find(|e| e.n == n);
         entry.into_iter().for_each(|e| change(&mut e.kind));
-        Replay::of(entries)
+        Timeline::of(entries)
     };
     // A remark in its place keeps the numbers that other entries name.
     let silence = |kind: &mut Kind| {

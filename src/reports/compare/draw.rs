@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use super::Comparison;
 use crate::Picture;
-use game::{Replay, SetPlay, State};
+use game::{SetPlay, State, Timeline};
 use rules::Team;
 
 const WIDE: usize = 320;
@@ -19,7 +19,7 @@ impl Comparison {
     /// How the lead went in both records in the set in which they part: one line as far as they agree, then
     /// a drawn one for the first and a broken one for the second; none where no point differs.
     #[must_use]
-    pub fn picture(&self, records: [&Replay; 2]) -> Option<Picture> {
+    pub fn picture(&self, records: [&Timeline; 2]) -> Option<Picture> {
         let parting = self.parting()?;
         let (set, rally, score) = (parting.set?, parting.rally?, parting.score?);
         let exchanged = self.is_exchanged();

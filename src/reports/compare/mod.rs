@@ -26,12 +26,12 @@ use story::Story;
 
 use crate::one_match::{pool_of, Known, OneMatch, Part};
 use game::entry::Detail;
-use game::{Phase, Replay};
+use game::{Phase, Timeline};
 use rules::ByTeam;
 
 /// Compares two records.
 #[must_use]
-pub fn compare(first: &Replay, second: &Replay) -> Comparison {
+pub fn compare(first: &Timeline, second: &Timeline) -> Comparison {
     Comparison {
         names: ByTeam::new(|team| first.state().name_in_words(team)),
         differences: explained(first, second),
@@ -39,7 +39,7 @@ pub fn compare(first: &Replay, second: &Replay) -> Comparison {
 }
 
 /// The differences as they stand, the points of each set aligned.
-fn differences(first: &Replay, second: &Replay) -> Vec<Difference> {
+fn differences(first: &Timeline, second: &Timeline) -> Vec<Difference> {
     let (mut differences, exchanged) = headings(first, second);
     let stories = [Story::of(first, false), Story::of(second, exchanged)];
     let keep_players = first.state().rules().line_ups && second.state().rules().line_ups;
@@ -93,7 +93,7 @@ fn differences(first: &Replay, second: &Replay) -> Vec<Difference> {
 }
 
 /// Whether it is one match, and its rules; and whether the letters of the teams are exchanged.
-fn headings(first: &Replay, second: &Replay) -> (Vec<Difference>, bool) {
+fn headings(first: &Timeline, second: &Timeline) -> (Vec<Difference>, bool) {
     let heading = |code, what| Difference {
         code,
         set: None,

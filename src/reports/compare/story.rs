@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Bound;
 
 use game::entry::{Change, Court, Toss};
-use game::{Entry, Kind, Outcome, Replay, SanctionKind, SetPlay, State};
+use game::{Entry, Kind, Outcome, SanctionKind, SetPlay, State, Timeline};
 use rules::{ByTeam, Cause, Score, Team};
 
 /// A whole record: its sets by number and attempt. A set that is played again on another court (FIVB
@@ -45,23 +45,23 @@ pub(super) struct Happening {
 
 impl Story {
     /// The story of a log, with A and B exchanged or not.
-    pub fn of(replay: &Replay, exchanged: bool) -> Story {
+    pub fn of(timeline: &Timeline, exchanged: bool) -> Story {
         let mut teller = Teller {
-            replay,
+            timeline,
             exchanged,
             sets: BTreeMap::new(),
             attempts: BTreeMap::new(),
             score_at: BTreeMap::new(),
         };
-        let state = replay.state();
+        let state = timeline.state();
         let plays = plays(state);
         // A penalty between the sets gives its point when the next one begins.
         let given_later: BTreeSet<u32> = plays
             .iter()
             .flat_map(|p| p.points.iter().map(|p| p.entry))
             .collect();
-        replay.walk(|before, entry, outcome, after| {
-            if matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+        timeline.walk(|before, entry, outcome, after| {
+            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
                 teller.see(before, entry, after, &given_later);
             }
         });
@@ -82,7 +82,7 @@ impl Story {
 }
 
 struct Teller<'a> {
-    replay: &'a Replay,
+    timeline: &'a Timeline,
     exchanged: bool,
     sets: BTreeMap<(u8, u8), SetStory>,
     attempts: BTreeMap<u8, u8>,
@@ -106,7 +106,7 @@ impl Teller<'_> {
     /// An entry as the rules have it: a further improper request is a delay (15.11.3), and where it was
     /// written down as one that is no difference.
     fn by_rule(&self, entry: &Entry) -> Kind {
-        let sanctions = self.replay.state().sanctions();
+        let sanctions = self.timeline.state().sanctions();
         let kind = sanctions
             .iter()
             .find(|s| s.entry == entry.n)
@@ -175,7 +175,7 @@ impl Teller<'_> {
     fn points(&mut self, play: &SetPlay) {
         let mut points = Vec::new();
         for p in &play.points {
-            let entry = self.replay.entry(p.entry);
+            let entry = self.timeline.entry(p.entry);
             let told = entry.and_then(|e| point_told(&self.by_rule(e), |team| self.turn(team)));
             let Some((code, kind)) = told else {
                 continue;
@@ -187,7 +187,7 @@ impl Teller<'_> {
                 kind,
                 entry: p.entry,
                 score: self.turned(score),
-                cause: self.replay.state().said(p.entry).map(|said| said.cause),
+                cause: self.timeline.state().said(p.entry).map(|said| said.cause),
             });
         }
         let set = self.set(play.number);

@@ -11,11 +11,11 @@ use rules::{Preset, Score, Shirt, Team};
 /// What the file says of itself.
 pub(crate) const NAME: &str = "volleyball-paper-sheet";
 /// No rules allow more.
-const MOST_SETS: usize = 9;
+const MAX_SETS: usize = 9;
 /// More boxes than any set fills.
-const MOST_BOXES: usize = 999;
+const MAX_BOXES: usize = 999;
 /// More numbers than any team has.
-const MOST_NUMBERS: usize = 99;
+const MAX_NUMBERS: usize = 99;
 
 /// Names of the sanctions, as a fold prints them.
 const SANCTIONS: [(&str, SanctionKind); 7] = [
@@ -49,9 +49,9 @@ fn sheet(reader: &mut Reader, root: &Field) -> Option<PaperSheet> {
         .and_then(|f| reader.pair(&f, team));
     let sets = reader
         .need(root, "sets")
-        .and_then(|f| reader.all(&f, MOST_SETS, set));
+        .and_then(|f| reader.all(&f, MAX_SETS, set));
     let sanctions = match root.get("sanctions") {
-        Some(field) => reader.all(&field, MOST_BOXES, sanction),
+        Some(field) => reader.all(&field, MAX_BOXES, sanction),
         None => Some(Vec::new()),
     };
     let result = root.get("result").and_then(|f| result(reader, &f));
@@ -77,7 +77,7 @@ fn team(reader: &mut Reader, field: &Field) -> Option<PaperTeam> {
 }
 
 fn shirts(reader: &mut Reader, field: &Field) -> Option<Vec<Shirt>> {
-    reader.all(field, MOST_NUMBERS, shirt)
+    reader.all(field, MAX_NUMBERS, shirt)
 }
 
 fn shirt(reader: &mut Reader, field: &Field) -> Option<Shirt> {
@@ -107,14 +107,14 @@ fn set(reader: &mut Reader, field: &Field) -> Option<PaperSet> {
         .and_then(|f| reader.pair(&f, |r, f| shirts(r, f)));
     let rounds = reader
         .need(field, "rounds")
-        .and_then(|f| reader.pair(&f, |r, f| r.all(f, MOST_BOXES, |r, f| r.number(f))));
+        .and_then(|f| reader.pair(&f, |r, f| r.all(f, MAX_BOXES, |r, f| r.number(f))));
     let points = field.get("final").and_then(|f| reader.score(&f));
     let substitutions = match field.get("substitutions") {
-        Some(field) => reader.all(&field, MOST_BOXES, substitution),
+        Some(field) => reader.all(&field, MAX_BOXES, substitution),
         None => Some(Vec::new()),
     };
     let time_outs = match field.get("time_outs") {
-        Some(field) => reader.all(&field, MOST_BOXES, time_out),
+        Some(field) => reader.all(&field, MAX_BOXES, time_out),
         None => Some(Vec::new()),
     };
     let start = field.get("start").and_then(|f| minute(reader, &f));

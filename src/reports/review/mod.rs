@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 
 use super::{PointMark, Sheet};
 use game::entry::SeenBy;
-use game::{Kind, Outcome, PointFor, Replay, Said, SetPlay};
+use game::{Kind, Outcome, PointFor, RallyNote, SetPlay, Timeline};
 use rules::{ByTeam, Cause, Score, Team};
 
 /// So many rallies after a time-out are shown. Our own choice.
@@ -115,10 +115,10 @@ struct Context {
 impl Review {
     /// Looks back on a log.
     #[must_use]
-    pub fn of(replay: &Replay) -> Review {
-        let contexts = contexts(replay);
-        let sheet = Sheet::of(replay);
-        let state = replay.state();
+    pub fn of(timeline: &Timeline) -> Review {
+        let contexts = contexts(timeline);
+        let sheet = Sheet::of(timeline);
+        let state = timeline.state();
         let sets: Vec<SetReview> = sheet
             .sets
             .iter()
@@ -142,8 +142,8 @@ impl Review {
             .collect();
         Review {
             calls: calls(&sets),
-            taken_back: taken_back(replay),
-            insisted: replay
+            taken_back: taken_back(timeline),
+            insisted: timeline
                 .outcomes()
                 .filter(|(_, o)| matches!(o, Outcome::Insisted(_)))
                 .count(),
@@ -204,12 +204,12 @@ impl Review {
 }
 
 /// Goes through the log once and notes what was so when each point was given.
-fn contexts(replay: &Replay) -> BTreeMap<u32, Context> {
+fn contexts(timeline: &Timeline) -> BTreeMap<u32, Context> {
     let mut contexts = BTreeMap::new();
     let mut last: Option<i64> = None;
     let mut held_up = false;
-    replay.walk(|before, entry, outcome, after| {
-        if !matches!(outcome, Outcome::Taken | Outcome::Insisted(_)) {
+    timeline.walk(|before, entry, outcome, after| {
+        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
             return;
         }
         match entry.kind {
@@ -254,7 +254,7 @@ fn place(play: &SetPlay, team: Team) -> Option<usize> {
 fn moments<'a>(
     standing: impl Iterator<Item = &'a PointMark>,
     contexts: &BTreeMap<u32, Context>,
-    said: impl Fn(u32) -> Option<Said>,
+    said: impl Fn(u32) -> Option<RallyNote>,
 ) -> Vec<Moment> {
     let mut score = Score::default();
     standing
@@ -333,11 +333,11 @@ fn calls(sets: &[SetReview]) -> Vec<Calls> {
     calls
 }
 
-fn taken_back(replay: &Replay) -> Vec<TakenBack> {
-    let struck = replay
+fn taken_back(timeline: &Timeline) -> Vec<TakenBack> {
+    let struck = timeline
         .outcomes()
         .filter_map(|(entry, outcome)| match outcome {
-            Outcome::Struck(by) => Some((entry, replay.entry(*by)?)),
+            Outcome::Struck(by) => Some((entry, timeline.entry(*by)?)),
             _ => None,
         });
     struck

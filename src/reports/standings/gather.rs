@@ -2,7 +2,7 @@
 
 use super::{Played, Side, Source};
 use crate::paper::PaperSheet;
-use game::{How, Phase, State};
+use game::{DecidedBy, Phase, State};
 use rules::Team;
 
 /// The result of a match that is over; none while it goes on.
@@ -11,7 +11,7 @@ pub fn of_match(state: &State) -> Option<Played> {
     if state.phase() != Phase::Finished {
         return None;
     }
-    let by_default = state.ended() == Some(How::Default);
+    let by_default = state.ended() == Some(DecidedBy::Default);
     let loser = state.winner().map(Team::other);
     Some(Played {
         home: state.name(Team::A).to_owned(),

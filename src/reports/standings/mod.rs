@@ -20,7 +20,7 @@ pub use gather::{of_match, of_paper};
 pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
 pub(super) use read::NAME;
-pub use read::{read, MOST_MEETINGS};
+pub use read::{read, MAX_MEETINGS};
 pub use say::{say_doubt, say_finding, say_reason, words};
 pub use scheme::Scheme;
 pub use tally::{Ratio, Tally};

@@ -8,11 +8,11 @@ use crate::form::{Field, Form, Reader};
 /// What the file says of itself.
 pub(crate) const NAME: &str = "volleyball-pool";
 /// Larger pools are no pools: a double round of 40 teams has 1560 matches.
-const MOST_RESULTS: usize = 2_000;
+const MAX_RESULTS: usize = 2_000;
 /// Likewise.
-const MOST_TEAMS: usize = 200;
+const MAX_TEAMS: usize = 200;
 /// Nobody meets oftener.
-pub const MOST_MEETINGS: u8 = 9;
+pub const MAX_MEETINGS: u8 = 9;
 
 /// Reads a pool. What cannot be read is named with its place.
 #[must_use]
@@ -49,16 +49,16 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
     };
     let rules = root.get("rules").and_then(|f| reader.rules(&f));
     let teams = match root.get("teams") {
-        Some(field) => reader.all(&field, MOST_TEAMS, |r, f| r.text(f)),
+        Some(field) => reader.all(&field, MAX_TEAMS, |r, f| r.text(f)),
         None => Some(Vec::new()),
     };
     let meetings = root
         .get("meetings")
-        .and_then(|f| reader.whole(&f, 1, i64::from(MOST_MEETINGS)))
+        .and_then(|f| reader.whole(&f, 1, i64::from(MAX_MEETINGS)))
         .and_then(|n| u8::try_from(n).ok());
     let results = reader
         .need(root, "results")
-        .and_then(|f| reader.all(&f, MOST_RESULTS, result));
+        .and_then(|f| reader.all(&f, MAX_RESULTS, result));
     let pool = Pool {
         rank_by: rank_by?,
         restart: restart?,
@@ -70,10 +70,10 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
         results: results?,
     };
     let teams = super::rank::names(&pool, &pool.results).len();
-    if teams > MOST_TEAMS {
+    if teams > MAX_TEAMS {
         reader.wrong(
             "results",
-            format!("{teams} teams are too many for one pool: at most {MOST_TEAMS}."),
+            format!("{teams} teams are too many for one pool: at most {MAX_TEAMS}."),
         );
     }
     Some(pool)

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::items::{once_read, Item};
 use crate::review::picture;
-use game::Replay;
+use game::Timeline;
 use reports::compare::{compare, say, winners, Comparison};
 use rules::Team;
 use text::desk as words;
@@ -25,8 +25,8 @@ pub fn compare_two(first: String, second: String) -> AnyView {
 }
 
 fn both(a: &Item, b: &Item) -> Option<AnyView> {
-    let (first, second) = (a.replay()?, b.replay()?);
-    let (first, second): (&Replay, &Replay) = (&first, &second);
+    let (first, second) = (a.timeline()?, b.timeline()?);
+    let (first, second): (&Timeline, &Timeline) = (&first, &second);
     let comparison = compare(first, second);
     let which = [(words::FIRST, a), (words::SECOND, b)].map(|(which, item)| {
         view! {
@@ -67,7 +67,7 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
 }
 
 /// The rally where the records part, and the rallies around it in both.
-fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
+fn parting(comparison: &Comparison, replays: [&Timeline; 2]) -> AnyView {
     let point = comparison
         .parting()
         .and_then(|d| Some((d.set?, d.rally?, d.score?)));
@@ -93,8 +93,8 @@ fn parting(comparison: &Comparison, replays: [&Replay; 2]) -> AnyView {
     let rows = [(words::FIRST, false), (words::SECOND, exchanged)]
         .into_iter()
         .zip(replays)
-        .map(|((which, turned), replay)| {
-            let winners = winners(replay.state(), set);
+        .map(|((which, turned), timeline)| {
+            let winners = winners(timeline.state(), set);
             let cells = (from..to)
                 .map(|i| {
                     let winner = winners.get(i).map(|w| if turned { w.other() } else { *w });

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::items::{Item, Source};
 use super::papers::put_paper;
 use super::{button, list, Place};
-use crate::shelf::PAPERS;
+use crate::desk_store::PAPERS;
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
 use reports::demo;

@@ -6,7 +6,7 @@ use super::items::{once_read, reading, Source};
 use super::way;
 use crate::shell::Screen;
 use crate::start::Kept;
-use game::{Entry, Replay};
+use game::{Entry, Timeline};
 use reports::audit::{self, Finding};
 use text::desk as words;
 
@@ -22,14 +22,14 @@ pub fn findings(id: String) -> AnyView {
 }
 
 fn of_record(kept: &Kept) -> AnyView {
-    let replay = kept.replay();
-    let found = audit::audit(&reading(kept), replay);
+    let timeline = kept.timeline();
+    let found = audit::audit(&reading(kept), timeline);
     let id = kept.id.clone();
     let damaged = kept.problems.iter().cloned();
     let damaged = damaged
         .map(|p| view! { <li class="card finding"><p>{p}</p></li> })
         .collect_view();
-    let list = found.iter().map(|f| one(f, replay)).collect_view();
+    let list = found.iter().map(|f| one(f, timeline)).collect_view();
     view! {
         <div class="desk stack">
             <section class="card stack">
@@ -51,11 +51,11 @@ fn of_record(kept: &Kept) -> AnyView {
     .into_any()
 }
 
-fn one(finding: &Finding, replay: &Replay) -> AnyView {
-    let state = replay.state();
+fn one(finding: &Finding, timeline: &Timeline) -> AnyView {
+    let state = timeline.state();
     let about = finding
         .entry
-        .and_then(|n| replay.entry(n))
+        .and_then(|n| timeline.entry(n))
         .map(|entry: &Entry| {
             words::about_entry(
                 entry.n,

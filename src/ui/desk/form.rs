@@ -7,8 +7,8 @@ use leptos::prelude::*;
 
 use super::papers::{paper, put_paper};
 use super::{button, hand_over};
-use crate::turns::once_drawn;
-use crate::widgets::afterwards::after_the_frame;
+use crate::macrotask_executor::once_drawn;
+use crate::widgets::deferred::after_the_frame;
 use crate::widgets::team_mark::TeamMark;
 use reports::paper::{self, Cell, Draft, Mark, Part};
 use reports::words::roman;
@@ -265,13 +265,13 @@ fn rules(form: Form) -> AnyView {
                 aria-pressed=move || chosen().to_string()
                 on:click=choose
             >
-                {text::before::preset(preset)}
+                {text::setup::preset(preset)}
             </button>
         }
     });
     view! {
         <fieldset>
-            <legend>{text::before::RULES}</legend>
+            <legend>{text::setup::RULES}</legend>
             <div class="row">{buttons}</div>
         </fieldset>
     }

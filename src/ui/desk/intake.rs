@@ -1,6 +1,6 @@
 //! Files that only the desk takes in: paper sheets that somebody keyed in, and the results of pools.
 
-use crate::shelf::{Laid, Shelf, PAPERS, POOLS};
+use crate::desk_store::{DeskStore, InsertOutcome, PAPERS, POOLS};
 use reports::paper::{self, Draft};
 use reports::{standings, FileKind, FormProblem};
 use text::desk as words;
@@ -23,7 +23,7 @@ pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {
 }
 
 fn keep(
-    shelf: &Shelf,
+    store: &DeskStore,
     name: &str,
     read: Option<String>,
     problems: &[FormProblem],
@@ -31,9 +31,9 @@ fn keep(
     let Some(text) = read else {
         return (words::form_unreadable(name, problems), false);
     };
-    match shelf.lay(&text) {
-        Laid::Here => (words::form_here(name), true),
-        Laid::New => (words::form_taken(name, problems), true),
-        Laid::Refused => (words::form_not_kept(name), false),
+    match store.insert(&text) {
+        InsertOutcome::Here => (words::form_here(name), true),
+        InsertOutcome::New => (words::form_taken(name, problems), true),
+        InsertOutcome::Refused => (words::form_not_kept(name), false),
     }
 }

@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 
-use crate::shelf::{PAPERS, POOLS};
+use crate::desk_store::{PAPERS, POOLS};
 use crate::start::{Kept, Library};
-use game::Replay;
+use game::Timeline;
 use record::Reading;
 use reports::list::Line;
 use reports::paper::Draft;
@@ -80,12 +80,12 @@ impl Item {
     }
 
     /// The log, folded; of a paper sheet as far as it can be rebuilt; none of a pool.
-    pub fn replay(&self) -> Option<Cow<'_, Replay>> {
+    pub fn timeline(&self) -> Option<Cow<'_, Timeline>> {
         match &self.source {
-            Source::Record(kept) => Some(Cow::Borrowed(kept.replay())),
+            Source::Record(kept) => Some(Cow::Borrowed(kept.timeline())),
             Source::Paper(draft) => {
                 let entries = draft.check(true).checked.log.entries;
-                Some(Cow::Owned(Replay::of(entries)))
+                Some(Cow::Owned(Timeline::of(entries)))
             }
             Source::Pool(_) => None,
         }
@@ -128,7 +128,7 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
             let id = kept.id.clone();
             let state = format!("{} {}", kept.entries().len(), kept.problems.len());
             let line = line(made, &id, state, || {
-                let mut line = Line::of_record(&reading(&kept), kept.replay());
+                let mut line = Line::of_record(&reading(&kept), kept.timeline());
                 line.findings += kept.problems.len();
                 let is_damaged = !kept.problems.is_empty();
                 line.doubt = line.doubt.or(is_damaged.then_some(Doubt::Damaged));

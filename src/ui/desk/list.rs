@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::items::{kind_of, of_all, Item, Source};
 use super::papers::put_paper;
 use super::{button, day, intake, save, table, way, DemoDay, Place};
-use crate::shelf::{Shelf, PAPERS, POOLS};
+use crate::desk_store::{DeskStore, PAPERS, POOLS};
 use crate::shell::{use_shell, Screen};
 use crate::start::{Also, Import, Library};
 use reports::list::{csv, say_findings, Line};
@@ -32,7 +32,7 @@ pub fn choose(ids: &[String]) {
 /// Something that was deleted last, to be given back.
 #[derive(Clone)]
 struct Deleted {
-    shelf: &'static Shelf,
+    store: &'static DeskStore,
     id: String,
     title: String,
     text: String,
@@ -92,13 +92,13 @@ pub fn list() -> AnyView {
 /// What was deleted last, with the way back.
 fn given_back(desk: Desk) -> Option<AnyView> {
     let Deleted {
-        shelf,
+        store,
         id,
         title,
         text,
     } = desk.deleted.get()?;
     let back = move || {
-        shelf.put(&id, &text);
+        store.put(&id, &text);
         desk.deleted.set(None);
         desk.library.refresh();
     };
@@ -345,13 +345,13 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
 }
 
 /// Deletes what lies on a shelf, and keeps it at hand to be given back.
-fn delete(desk: Desk, shelf: &'static Shelf, item: &Item) -> AnyView {
+fn delete(desk: Desk, store: &'static DeskStore, item: &Item) -> AnyView {
     let (id, title) = (item.id.clone(), item.title.clone());
     let tap = move || {
-        let text = shelf.get(&id).unwrap_or_default();
-        shelf.forget(&id);
+        let text = store.get(&id).unwrap_or_default();
+        store.forget(&id);
         desk.deleted.set(Some(Deleted {
-            shelf,
+            store,
             id: id.clone(),
             title: title.clone(),
             text,

@@ -17,7 +17,7 @@ use day::DemoDay;
 use text::desk as words;
 
 use super::shell::{use_shell, Screen};
-use device::Parcel;
+use device::ExportFile;
 
 /// The screens of the desk.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -107,7 +107,7 @@ fn save(name: &str, table: String) {
 
 /// Hands a text over as a file: shares it where that is possible, and downloads it elsewhere.
 fn hand_over(name: &str, mime: &str, text: String) {
-    let parcel = Parcel {
+    let parcel = ExportFile {
         name: name.into(),
         mime: mime.into(),
         bytes: text.into_bytes(),

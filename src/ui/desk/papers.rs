@@ -1,6 +1,6 @@
 //! Paper sheets that are being keyed in, as they lie on the shelf.
 
-use crate::shelf::PAPERS;
+use crate::desk_store::PAPERS;
 use reports::paper::Draft;
 
 /// A paper sheet.

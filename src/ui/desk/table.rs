@@ -6,7 +6,7 @@ use super::items::{kind_of, once_read, Item, Source};
 use super::{button, list, save};
 use reports::standings::{
     csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
-    Scheme, Standings, MOST_MEETINGS,
+    Scheme, Standings, MAX_MEETINGS,
 };
 use text::desk as words;
 
@@ -230,7 +230,7 @@ fn rule(
             Box::new(tap),
         )
     });
-    let times = (1..=MOST_MEETINGS).map(|times| {
+    let times = (1..=MAX_MEETINGS).map(|times| {
         let tap = move || {
             meetings.set(times);
             let _ = device::set_setting(MEETINGS, &times.to_string());
@@ -287,7 +287,7 @@ fn named(words: &'static str, label: String, tap: Box<dyn Fn()>) -> AnyView {
 /// How often two teams meet, as it was chosen last; without a choice once, as on a command line.
 pub fn kept_meetings() -> u8 {
     let kept = device::setting(MEETINGS).and_then(|times| times.parse().ok());
-    kept.filter(|times| (1..=MOST_MEETINGS).contains(times))
+    kept.filter(|times| (1..=MAX_MEETINGS).contains(times))
         .unwrap_or(1)
 }
 

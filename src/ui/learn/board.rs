@@ -9,7 +9,7 @@ use super::drawings::drawing;
 use super::place::Place;
 use super::sketch::{self, Handle};
 use crate::shell::{use_shell, Screen};
-use crate::widgets::picker::{asked, buttons, fixed, Lie};
+use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use crate::widgets::signal_figure::SignalFigure;
 use learn::{Call, Decided, Dial, End, Scale, Situation, Values};
 use text::learn as words;
@@ -194,7 +194,7 @@ fn controls(situation: Situation, set: RwSignal<Values>, mover: RwSignal<Option<
         let tap = Callback::new(move |i: usize| mover.set(named.get(i).copied()));
         asked(
             words::which_mover(situation),
-            buttons(Lie::Grid, names, Some(is), tap),
+            buttons(Layout::Grid, names, Some(is), tap),
         )
     });
     let of_mover = dials
@@ -232,7 +232,7 @@ fn choice(dial: Dial, set: RwSignal<Values>) -> AnyView {
     view! {
         <fieldset class="asked">
             <legend>{words::dial(dial)}</legend>
-            {buttons(Lie::Grid, fixed(words::choices(dial).iter().copied()), Some(is), tap)}
+            {buttons(Layout::Grid, fixed(words::choices(dial).iter().copied()), Some(is), tap)}
         </fieldset>
     }
     .into_any()

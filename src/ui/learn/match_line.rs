@@ -20,9 +20,9 @@ pub fn match_line() -> AnyView {
     });
     let stands = Memo::new(move |_| text::standing(&session.state()));
     let timers = Memo::new(move |_| {
-        session.with_replay(|replay| {
-            let rally = replay.last_rally().map_or(0, |rally| rally.n);
-            let timers = replay.state().timers().iter();
+        session.with_timeline(|timeline| {
+            let rally = timeline.last_rally().map_or(0, |rally| rally.n);
+            let timers = timeline.state().timers().iter();
             let counts = timers.filter(|timer| {
                 let what = &timer.timer.what;
                 timer.entry > rally

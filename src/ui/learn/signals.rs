@@ -4,7 +4,7 @@
 use super::place::Place;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::widgets::afterwards::by_and_by;
+use crate::widgets::deferred::render_in_batches;
 use crate::widgets::signal_figure::SignalFigure;
 use leptos::prelude::*;
 use rules::{Signal as Sign, Team};
@@ -21,7 +21,7 @@ pub fn all() -> AnyView {
     let session = use_session();
     let asked = RwSignal::new(None::<usize>);
     let list = move || {
-        let built = by_and_by(|| Sign::ALL.len(), AT_A_TIME);
+        let built = render_in_batches(|| Sign::ALL.len(), AT_A_TIME);
         view! {
             <p>{text::SIGNALS_MORE}</p>
             <button

@@ -9,9 +9,9 @@ use super::signal_card::end_of_set;
 use super::Aside;
 use crate::screens::between_sets;
 use crate::session::use_session;
-use crate::widgets::afterwards::afterwards;
 use crate::widgets::count_down::{left_ms, CountDown};
-use crate::widgets::picker::{asked, buttons, Choice, Lie};
+use crate::widgets::deferred::defer_render;
+use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use crate::widgets::team_mark::TeamMark;
 use game::entry::Toss;
 use game::{Kind, Timed};
@@ -28,11 +28,11 @@ pub fn Between() -> impl IntoView {
             <Last />
             <Results />
             <Interval />
-            {afterwards(move || {
+            {defer_render(move || {
                 view! {
                     {end_of_set()}
                     <Reasons />
-                    {afterwards(move || {
+                    {defer_render(move || {
                         if line_ups.get() {
                             between_sets()
                         } else {
@@ -158,7 +158,7 @@ fn NextOfTally() -> impl IntoView {
     let number = Memo::new(move |_| session.state().set_at_hand());
     let unknown = Memo::new(move |_| session.state().opener_to_come().is_none());
     let begin = move || {
-        session.tell(Kind::BeginSet);
+        session.submit(Kind::BeginSet);
     };
     let names = Signal::derive(move || {
         let state = session.state();
@@ -169,7 +169,7 @@ fn NextOfTally() -> impl IntoView {
         let first_service = Team::BOTH[i];
         let left = stand_left(&session.state_now());
         let toss = Toss::new(first_service, left);
-        if session.tell(Kind::Toss(toss)) {
+        if session.submit(Kind::Toss(toss)) {
             begin();
         }
     });
@@ -180,7 +180,7 @@ fn NextOfTally() -> impl IntoView {
         </button>
         {move || {
             let ask = unknown.get();
-            ask.then(|| asked(text::OR_WITH_SERVICE, buttons(Lie::Row, names, None, begin_with)))
+            ask.then(|| asked(text::OR_WITH_SERVICE, buttons(Layout::Row, names, None, begin_with)))
         }}
         <Aside />
     }

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use game::{can_be_named, named_before, notices, Kind, Notice};
 use rules::{Shirt, Team};
 
@@ -43,7 +43,7 @@ fn CaptainPrompt(team: Team) -> impl IntoView {
                 type="button"
                 class="button"
                 on:click=move |_| {
-                    session.tell(Kind::GameCaptain { team, number });
+                    session.submit(Kind::GameCaptain { team, number });
                 }
             >
                 {text::speaks_again(number)}
@@ -81,7 +81,7 @@ pub fn GameCaptain(
         numbers.read().iter().map(one).collect()
     });
     let tell = move |number: Shirt| {
-        court.tell(Kind::GameCaptain { team, number });
+        court.submit(Kind::GameCaptain { team, number });
     };
     let tap = Callback::new(move |i: usize| {
         if let Some(number) = numbers.with_untracked(|all| all.get(i).copied()) {
@@ -100,7 +100,7 @@ pub fn GameCaptain(
         <Frame title=text::panel_title(text::GAME_CAPTAIN, &name)>
             <p>{move || text::who_speaks(&session.state(), team)}</p>
             {move || {
-                let answers = || buttons(Lie::Numbers, choices, None, tap);
+                let answers = || buttons(Layout::Numbers, choices, None, tap);
                 (!none.get()).then(|| asked(text::WHO_SPEAKS, answers()))
             }}
             <p class="muted">{text::SPEAKS_MORE}</p>

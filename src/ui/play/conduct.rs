@@ -9,7 +9,7 @@ use super::panel::Frame;
 use crate::session::{use_session, Refused};
 use crate::widgets::cards::Cards;
 use crate::widgets::number_pad::NumberPad;
-use crate::widgets::picker::{asked, buttons, question, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, question, Choice, Layout};
 use game::entry::{Level, Who};
 use game::{level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State};
 use rules::{Shirt, Team};
@@ -40,7 +40,7 @@ pub fn Conduct(
     let state = session.state_now();
     let title = text::panel_title(text::CONDUCT, &text::team_name(&state, team));
     let chosen = RwSignal::new(None::<Who>);
-    let of = move |people: Vec<Who>, lie: Lie| {
+    let of = move |people: Vec<Who>, lie: Layout| {
         let one = |who: &Who| Choice {
             label: Some(text::person(who)),
             ..Choice::new(text::who(who))
@@ -72,8 +72,8 @@ pub fn Conduct(
             view! { <NumberPad label=text::CONDUCT_WHO on_take=take take_words=text::THIS_PLAYER /> }
         });
         let all = view! {
-            {of(players, Lie::Numbers)}
-            {of(staff, Lie::Row)}
+            {of(players, Layout::Numbers)}
+            {of(staff, Layout::Row)}
             {typed}
         };
         asked(text::CONDUCT_WHO, all.into_any())

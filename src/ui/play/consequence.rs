@@ -33,16 +33,16 @@ pub fn Consequence(
     let court = use_court();
     let follows = Memo::new(move |_| {
         // Another entry may come in between.
-        session.with_replay(|_| ());
+        session.with_timeline(|_| ());
         let kind = kind.get()?;
         let order = court.score_order();
-        let after = match session.would(&kind) {
+        let after = match session.preview(&kind) {
             Ok(after) => after,
             Err(why) => return Some(Err(say(&why, &session.state_now()))),
         };
         let state = session.state_now();
         let preview = preview_sanction(&state, &kind).ok().flatten();
-        Some(Ok(session.look(|before| match preview {
+        Some(Ok(session.with_untracked(|before| match preview {
             Some(preview) => Follows {
                 lines: text::sanction_follows(&preview, before, &after, order),
                 sanction: Some((preview.clone(), text::becomes(&preview, &state))),
@@ -61,7 +61,7 @@ pub fn Consequence(
         let Some(kind) = kind.get_untracked() else {
             return;
         };
-        if court.tell(kind) {
+        if court.submit(kind) {
             if let Some(done) = done {
                 done.run(());
             }

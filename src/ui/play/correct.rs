@@ -8,8 +8,8 @@ use super::court::use_court;
 use super::late::{moments, scores};
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, fixed, teams, Lie};
-use crate::widgets::text_field::{named, text_field, Beside, Takes};
+use crate::widgets::picker::{asked, buttons, fixed, teams, Layout};
+use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use game::Kind;
 use rules::{Score, Team};
 
@@ -31,9 +31,9 @@ pub fn Correct() -> impl IntoView {
         text_field(
             &id,
             Signal::stored(label),
-            Takes::Whole,
+            InputKind::Whole,
             typed,
-            Beside::default(),
+            FieldOptions::default(),
         )
     });
     let score = move || {
@@ -91,8 +91,8 @@ fn because(why: RwSignal<String>, usual: &'static [&'static str]) -> AnyView {
     let is = Callback::new(move |i: usize| why.with(|why| why == usual[i]));
     let tap = Callback::new(move |i: usize| why.set(usual[i].to_owned()));
     let answers = view! {
-        {buttons(Lie::Lines, fixed(usual.iter().copied()), Some(is), tap)}
-        {text_field("why", named(text::IN_OWN_WORDS), Takes::Words(200), why, Beside::default())}
+        {buttons(Layout::Lines, fixed(usual.iter().copied()), Some(is), tap)}
+        {text_field("why", named(text::IN_OWN_WORDS), InputKind::Words(200), why, FieldOptions::default())}
     };
     asked(text::WHY, answers.into_any())
 }

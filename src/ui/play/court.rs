@@ -9,7 +9,7 @@ use app::delaying::Delaying;
 use device::Focus;
 use game::entry::By;
 use game::NO_RALLY_MS;
-use game::{begun_by, interval, orphaned_by, Kind, State};
+use game::{interval, timers_orphaned_by, timers_started_by, Kind, State};
 use rules::{Shirt, Team};
 
 const TURN: &str = "turn";
@@ -216,7 +216,7 @@ impl Court {
     #[must_use]
     pub fn just_changed(self) -> bool {
         self.session
-            .with_replay(|r| matches!(r.last_standing(), Some(e) if e.kind == Kind::ChangeCourts))
+            .with_timeline(|r| matches!(r.last_standing(), Some(e) if e.kind == Kind::ChangeCourts))
     }
 
     // ---- What a tap on a half is taken for.
@@ -301,12 +301,12 @@ impl Court {
     /// Gives a point. One that comes sooner than a rally can be played is held back.
     pub fn point(self, number: u32, rally: Kind) -> bool {
         let now = self.session.clock().stamp();
-        let last = self.session.look(|r| r.last_rally().map(|e| e.n));
+        let last = self.session.with_untracked(|r| r.last_rally().map(|e| e.n));
         let too_soon = self.tapped.get_value().is_some_and(|(entry, at)| {
             Some(entry) == last && (0..NO_RALLY_MS).contains(&(now - at))
         });
         if !too_soon || untrack(|| self.counts_quick_taps()) {
-            let made = self.tell_as(number, rally);
+            let made = self.submit_at(number, rally);
             if made {
                 self.tapped.set_value(Some((number, now)));
             }
@@ -361,17 +361,17 @@ impl Court {
     // ---- Entries.
 
     /// Makes an entry, and starts what follows from it. Says whether it was made.
-    pub fn tell(self, kind: Kind) -> bool {
-        self.tell_as(self.session.next_now(), kind)
+    pub fn submit(self, kind: Kind) -> bool {
+        self.submit_at(self.session.next_now(), kind)
     }
 
     /// The same for a tap that knows which entry it makes.
-    pub fn tell_as(self, number: u32, kind: Kind) -> bool {
-        if !self.session.tell_as(number, kind.clone()) {
+    pub fn submit_at(self, number: u32, kind: Kind) -> bool {
+        if !self.session.submit_at(number, kind.clone()) {
             return false;
         }
         self.close_panel();
-        follow(self.session, &kind);
+        start_timers(self.session, &kind);
         let state = self.session.state_now();
         self.shell.news(text::score_news(&state));
         true
@@ -431,19 +431,19 @@ pub fn stand_left(state: &State) -> Team {
 }
 
 /// Starts the count-downs that an entry brings with it.
-pub fn follow(session: Session, kind: &Kind) {
-    for timer in begun_by(&session.state_now(), kind) {
-        session.tell(Kind::Timer(timer));
+pub fn start_timers(session: Session, kind: &Kind) {
+    for timer in timers_started_by(&session.state_now(), kind) {
+        session.submit(Kind::Timer(timer));
     }
     // The rally had ended a set, and its pause runs for nothing.
     if let Kind::Replay { rally: Some(_), .. } = kind {
-        for stop in orphaned_by(&session.state_now(), kind) {
-            session.tell(Kind::Timer(stop));
+        for stop in timers_orphaned_by(&session.state_now(), kind) {
+            session.submit(Kind::Timer(stop));
         }
     }
 }
 
 /// Starts the pause between sets.
 pub fn start_interval(session: Session) {
-    session.tell(Kind::Timer(interval(&session.state_now())));
+    session.submit(Kind::Timer(interval(&session.state_now())));
 }

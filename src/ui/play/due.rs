@@ -7,7 +7,7 @@ use super::court::{use_court, Panel};
 use super::held::Held;
 use crate::session::use_session;
 use game::entry::{Change, Kind};
-use game::{notices, say_question, Notice, Replay};
+use game::{notices, say_question, Notice, Timeline};
 use rules::Team;
 
 /// Whether something has to be done about it now.
@@ -23,7 +23,7 @@ const fn is_large(notice: &Notice) -> bool {
 
 /// Counts are told when they change, and no longer after the next rally; all else as long as it is
 /// due.
-fn is_news(notice: &Notice, replay: &Replay) -> bool {
+fn is_news(notice: &Notice, replay: &Timeline) -> bool {
     let since = replay.last_rally().map_or(0, |rally| rally.n);
     let asked_since = |asks: &dyn Fn(&Kind) -> bool| {
         replay
@@ -51,7 +51,7 @@ fn is_news(notice: &Notice, replay: &Replay) -> bool {
 pub fn DueLine() -> impl IntoView {
     let session = use_session();
     let due = Memo::new(move |_| {
-        session.with_replay(|replay| {
+        session.with_timeline(|replay| {
             let state = replay.state();
             notices(state)
                 .iter()
@@ -126,7 +126,7 @@ fn ChangeCourts() -> impl IntoView {
                 type="button"
                 class="button primary"
                 on:click=move |_| {
-                    session.tell(Kind::ChangeCourts);
+                    session.submit(Kind::ChangeCourts);
                 }
             >
                 {text::COURTS_CHANGED}
@@ -176,7 +176,7 @@ fn Question(entry: u32) -> impl IntoView {
                                     class="button"
                                     on:click=move |_| {
                                         let choice = choice.to_owned();
-                                        session.tell(Kind::Answer { entry, choice });
+                                        session.submit(Kind::Answer { entry, choice });
                                     }
                                 >
                                     {word}
@@ -213,7 +213,7 @@ fn LiberoLeaves(team: Team, player: u16, notice: Notice) -> impl IntoView {
                             type="button"
                             class="button primary"
                             on:click=move |_| {
-                                session.tell(Kind::LiberoReplacement { team, change });
+                                session.submit(Kind::LiberoReplacement { team, change });
                             }
                         >
                             {text::one_change(&change)}

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::consequence::Consequence;
 use crate::session::use_session;
-use crate::widgets::picker::{buttons, fixed, Lie};
+use crate::widgets::picker::{buttons, fixed, Layout};
 use game::entry::Amendment;
 use game::Kind;
 use rules::{ByTeam, Preset, Team};
@@ -31,7 +31,7 @@ pub fn Names(
             },
             ..Amendment::default()
         };
-        if session.tell(Kind::Heading(Box::new(heading))) {
+        if session.submit(Kind::Heading(Box::new(heading))) {
             open.set(false);
         }
     };
@@ -91,14 +91,14 @@ pub fn Grow(
     });
     let yes = Signal::derive(move || {
         let preset = preset.get();
-        preset.map_or_else(String::new, |p| text::grow_to(text::before::preset(p)))
+        preset.map_or_else(String::new, |p| text::grow_to(text::setup::preset(p)))
     });
     let done = Callback::new(move |()| open.set(false));
     let is = Callback::new(move |i: usize| preset.get() == Some(GROWN[i]));
     let choose = Callback::new(move |i: usize| preset.set(Some(GROWN[i])));
     view! {
         <p>{text::GROW_MORE}</p>
-        {buttons(Lie::Lines, fixed(GROWN.map(text::before::preset)), Some(is), choose)}
+        {buttons(Layout::Lines, fixed(GROWN.map(text::setup::preset)), Some(is), choose)}
         <Consequence kind yes done />
     }
 }

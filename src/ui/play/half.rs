@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Court};
 use super::pad::Pad;
 use crate::session::{use_session, Session};
-use crate::widgets::afterwards::afterwards;
+use crate::widgets::deferred::defer_render;
 use crate::widgets::team_mark::TeamMark;
 use game::{speaker, Kind, Phase, Speaker, State};
 use rules::{Shirt, Team};
@@ -173,7 +173,7 @@ pub fn Half(
                         })
                 }}
             </span>
-            {afterwards(move || {
+            {defer_render(move || {
                 view! {
                     <Show when=move || !bare.get()>
                         <Places places left serves=Signal::derive(move || serves.get().is_some()) />
@@ -247,7 +247,7 @@ fn point(session: Session, court: Court, number: u32, won_by: Team) {
         by: None,
     };
     let entered = if session.state_now().phase() == Phase::Preparation {
-        session.tell_as(number, Kind::BeginSet) && court.point(number + 1, rally)
+        session.submit_at(number, Kind::BeginSet) && court.point(number + 1, rally)
     } else {
         court.point(number, rally)
     };

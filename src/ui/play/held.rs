@@ -3,21 +3,21 @@
 
 use leptos::prelude::*;
 
-use super::court::{follow, use_court, Court};
+use super::court::{start_timers, use_court, Court};
 use crate::session::{use_session, Session};
 use game::{held_points, HeldPoint, Kind};
 
 /// What is asked about now. Only a page that has held one back itself asks about earlier ones.
 fn asked(session: Session, since: Option<u32>) -> Vec<HeldPoint> {
-    session.with_replay(|replay| held_points(replay, since))
+    session.with_timeline(|replay| held_points(replay, since))
 }
 
 /// Takes back what a tap after the last one has brought, without touching the point before it. Says whether
 /// there was one.
 pub fn leave_last_out(session: Session, court: Court) -> bool {
     let since = untrack(|| court.held_since());
-    let held = session.look(|replay| held_points(replay, since));
-    let last = session.look(|replay| replay.entries().last().map(|e| e.n));
+    let held = session.with_untracked(|replay| held_points(replay, since));
+    let last = session.with_untracked(|replay| replay.entries().last().map(|e| e.n));
     let is_last = held.last().map(|h| h.strike) == last && last.is_some();
     if is_last {
         court.held_answered();
@@ -42,10 +42,11 @@ pub fn Held() -> impl IntoView {
                 entry: point.strike,
                 why: None,
             };
-            if session.tell(back) {
-                let rally = session.look(|r| r.entry(point.rally).map(|e| e.kind.clone()));
+            if session.submit(back) {
+                let rally =
+                    session.with_untracked(|r| r.entry(point.rally).map(|e| e.kind.clone()));
                 if let Some(rally) = rally {
-                    follow(session, &rally);
+                    start_timers(session, &rally);
                 }
             }
         }
@@ -65,7 +66,7 @@ pub fn Held() -> impl IntoView {
         let only_second = instead.map(|before| {
             let words = text::held_only(&name(first.won_by));
             let tap = move |_| {
-                if session.tell(Kind::Strike {
+                if session.submit(Kind::Strike {
                     entry: before,
                     why: None,
                 }) {

@@ -7,7 +7,7 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use super::replay::Which;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, fixed, teams, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, fixed, teams, Choice, Layout};
 use game::entry::{By, Forced, ReplayWhy};
 use game::{legal_for, preview_substitution, Kind, State};
 use rules::{Shirt, Team};
@@ -48,7 +48,7 @@ pub fn Hurt(
     let team = RwSignal::new(team);
     let go_on = move |by: Option<By>| {
         let replay = replay.map(|which| which.kind(ReplayWhy::Injury, by));
-        if replay.is_none_or(|replay| court.tell(replay)) {
+        if replay.is_none_or(|replay| court.submit(replay)) {
             court.open(Panel::Care(by));
         }
     };
@@ -70,7 +70,7 @@ pub fn Hurt(
         });
         let number = None;
         Some(view! {
-            {asked(text::HURT_WHO, buttons(Lie::Numbers, choices, None, named))}
+            {asked(text::HURT_WHO, buttons(Layout::Numbers, choices, None, named))}
             <button type="button" class="button" on:click=move |_| go_on(Some(By { team, number }))>
                 {text::NUMBER_LATER}
             </button>
@@ -134,7 +134,7 @@ fn of_anybody_else() -> AnyView {
     });
     let words = fixed([text::GOES_ON, text::SUSPEND]);
     view! {
-        {buttons(Lie::Grid, words, None, tap)}
+        {buttons(Layout::Grid, words, None, tap)}
         <p class="muted">{text::OFFICIAL_HURT}</p>
     }
     .into_any()
@@ -175,12 +175,12 @@ fn of_player(by: By) -> AnyView {
         let words = fixed(ways.iter().map(text::way_on));
         let tap = Callback::new(move |i: usize| {
             if let Some(kind) = ways.get(i) {
-                court.tell(kind.clone());
+                court.submit(kind.clone());
             }
         });
         view! {
             {means.map(|words| view! { <p class="means">{words}</p> })}
-            {buttons(Lie::Grid, words, None, tap)}
+            {buttons(Layout::Grid, words, None, tap)}
         }
     };
     // Whatever is entered meanwhile changes what can be done.
@@ -209,7 +209,7 @@ fn of_player(by: By) -> AnyView {
         view! {
             {groups.into_iter().map(group).collect_view()}
             {note.map(|words| view! { <p class="muted">{words}</p> })}
-            {buttons(Lie::Lines, fixed(words), None, tap)}
+            {buttons(Layout::Lines, fixed(words), None, tap)}
         }
     };
     view! { {offered} }.into_any()

@@ -5,17 +5,17 @@ use leptos::prelude::*;
 use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
 use crate::session::{use_session, Session};
-use game::{orphaned_by, Kind, Phase};
+use game::{timers_orphaned_by, Kind, Phase};
 
 /// Takes an entry back, and ends the count-downs that only it had started.
 pub fn take_back(session: Session, entry: u32, why: Option<String>) {
-    let kind = session.look(|r| r.entry(entry).map(|e| e.kind.clone()));
-    if !session.tell(Kind::Strike { entry, why }) {
+    let kind = session.with_untracked(|r| r.entry(entry).map(|e| e.kind.clone()));
+    if !session.submit(Kind::Strike { entry, why }) {
         return;
     }
-    let orphans = kind.map(|kind| orphaned_by(&session.state_now(), &kind));
+    let orphans = kind.map(|kind| timers_orphaned_by(&session.state_now(), &kind));
     for stop in orphans.into_iter().flatten() {
-        session.tell(Kind::Timer(stop));
+        session.submit(Kind::Timer(stop));
     }
 }
 
@@ -24,7 +24,7 @@ pub fn take_back_last(session: Session, court: Court) {
     if leave_last_out(session, court) {
         return;
     }
-    if let Some(entry) = session.look(|replay| replay.last_standing().map(|e| e.n)) {
+    if let Some(entry) = session.with_untracked(|replay| replay.last_standing().map(|e| e.n)) {
         take_back(session, entry, None);
     }
 }
@@ -35,7 +35,7 @@ pub fn Last() -> impl IntoView {
     let session = use_session();
     let court = use_court();
     let last = Memo::new(move |_| {
-        session.with_replay(|replay| {
+        session.with_timeline(|replay| {
             replay
                 .last_standing()
                 .map(|e| (e.n, text::entry(e, replay.state())))
@@ -43,7 +43,7 @@ pub fn Last() -> impl IntoView {
     });
     // After the last point of a set the rally that gave it can still be replayed.
     let playing = Memo::new(move |_| {
-        session.with_replay(|r| r.state().phase() == Phase::Playing || r.replayable().is_some())
+        session.with_timeline(|r| r.state().phase() == Phase::Playing || r.replayable().is_some())
     });
     view! {
         <div class="last">

@@ -7,15 +7,15 @@ use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::session::{use_session, Session};
-use crate::widgets::afterwards::after_the_frame;
-use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::widgets::deferred::after_the_frame;
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};
 use game::entry::{Fault, Found, LateFault, Since};
 use game::{Kind, SetPlay, State};
 use rules::{Score, Shirt, Team};
 
 /// What has been said so far. Copies are the same.
 #[derive(Clone, Copy)]
-struct Told {
+struct LateFaultDraft {
     session: Session,
     team: Team,
     fault: RwSignal<Option<Fault>>,
@@ -28,7 +28,7 @@ struct Told {
     places: RwSignal<Option<Vec<Shirt>>>,
 }
 
-impl Told {
+impl LateFaultDraft {
     /// The entry, once the least is known.
     fn kind(self) -> Option<Kind> {
         let since = self.since.get()?;
@@ -86,7 +86,7 @@ pub fn Late(
 ) -> impl IntoView {
     let session = use_session();
     let title = text::panel_title(text::LATE, &text::team_name(&session.state_now(), team));
-    let told = Told {
+    let told = LateFaultDraft {
         session,
         team,
         fault: RwSignal::new(None),
@@ -113,7 +113,7 @@ pub fn Late(
     view! { <Frame title>{asked}</Frame> }
 }
 
-fn what(told: Told) -> AnyView {
+fn what(told: LateFaultDraft) -> AnyView {
     let rules = *told.session.state_now().rules();
     let mut faults = Vec::from(Fault::ALL);
     faults.retain(|fault| fault.occurs_under(&rules));
@@ -126,20 +126,26 @@ fn what(told: Told) -> AnyView {
             told.choose(fault);
         }
     });
-    asked(text::LATE_WHAT, buttons(Lie::Grid, words, Some(is), choose))
+    asked(
+        text::LATE_WHAT,
+        buttons(Layout::Grid, words, Some(is), choose),
+    )
 }
 
 const FOUND: [Found; 2] = [Found::AfterRally, Found::Rally];
 
-fn found_when(told: Told) -> AnyView {
+fn found_when(told: LateFaultDraft) -> AnyView {
     let is = Callback::new(move |i: usize| told.during.get() == FOUND[i]);
     let choose = Callback::new(move |i: usize| told.during.set(FOUND[i]));
     let words = fixed([text::FOUND_AFTER, text::FOUND_RALLY]);
-    asked(text::LATE_FOUND, buttons(Lie::Row, words, Some(is), choose))
+    asked(
+        text::LATE_FOUND,
+        buttons(Layout::Row, words, Some(is), choose),
+    )
 }
 
 /// A player who is on no list may have come in in an earlier set.
-fn in_which_set(told: Told) -> AnyView {
+fn in_which_set(told: LateFaultDraft) -> AnyView {
     let asked_for = move || {
         if told.fault.get() != Some(Fault::UnregisteredPlayer) {
             return None;
@@ -158,14 +164,14 @@ fn in_which_set(told: Told) -> AnyView {
         let choose = Callback::new(move |i: usize| told.in_set(sets[i]));
         Some(asked(
             text::LATE_SET,
-            buttons(Lie::Row, words, Some(is), choose),
+            buttons(Layout::Row, words, Some(is), choose),
         ))
     };
     view! { {asked_for} }.into_any()
 }
 
 /// The moment, on the running score.
-fn since_when(told: Told) -> AnyView {
+fn since_when(told: LateFaultDraft) -> AnyView {
     let session = told.session;
     let court = use_court();
     let unknown = move || (told.since.get() == Some(None)).to_string();
@@ -218,7 +224,7 @@ pub(super) fn moments(
         }
     });
     view! {
-        <div class="moments" id="moments">{buttons(Lie::Numbers, choices, Some(is), tap)}</div>
+        <div class="moments" id="moments">{buttons(Layout::Numbers, choices, Some(is), tap)}</div>
     }
     .into_any()
 }
@@ -226,7 +232,7 @@ pub(super) fn moments(
 /// The right places, from those the core has now. A place is tapped, then what belongs there: another
 /// place, or a number of the bench.
 #[component]
-fn Places(told: Told) -> impl IntoView {
+fn Places(told: LateFaultDraft) -> impl IntoView {
     let session = told.session;
     let team = told.team;
     let now = Memo::new(move |_| {
@@ -282,10 +288,10 @@ fn Places(told: Told) -> impl IntoView {
         view! {
             <p class="muted">{text::LATE_PLACES}</p>
             <div class="right-places" id="right-places">
-                {buttons(Lie::Numbers, places, Some(is_picked), tap)}
+                {buttons(Layout::Numbers, places, Some(is_picked), tap)}
             </div>
             <Show when=move || picked.get().is_some()>
-                <div id="bench">{buttons(Lie::Numbers, waiting, None, put)}</div>
+                <div id="bench">{buttons(Layout::Numbers, waiting, None, put)}</div>
             </Show>
         }
         .into_any()

@@ -31,7 +31,7 @@ pub(super) fn LogBeside() -> impl IntoView {
     let lines = Memo::new(move |_| {
         // As the halves stand, like the score above.
         let left = court.team_at(true);
-        session.with_replay(|replay| {
+        session.with_timeline(|replay| {
             let state = replay.state();
             let play = state.shown();
             let scores: BTreeMap<u32, _> =

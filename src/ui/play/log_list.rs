@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::last::take_back;
 use super::reasons::of_entry;
 use crate::session::use_session;
-use crate::widgets::afterwards::by_and_by;
+use crate::widgets::deferred::render_in_batches;
 use crate::widgets::dialog::Drawer;
 use game::{say, Kind, Outcome};
 use reports::{clock_doubts, words};
@@ -39,12 +39,12 @@ const AT_A_TIME: usize = 16;
 pub fn LogList() -> impl IntoView {
     let session = use_session();
     let lines = Memo::new(move |_| {
-        session.with_replay(|replay| {
+        session.with_timeline(|replay| {
             let state = replay.state();
             let mut lines = Vec::new();
             let mut doubts = clock_doubts(replay).into_iter().peekable();
             replay.walk(|_, entry, outcome, after| {
-                let standing = matches!(outcome, Outcome::Taken | Outcome::Insisted(_));
+                let standing = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
                 let quiet = matches!(entry.kind, Kind::Timer(_));
                 lines.push(Line {
                     n: entry.n,
@@ -120,7 +120,7 @@ pub fn LogList() -> impl IntoView {
             .map_or_else(String::new, |line| text::reason_of(line.n, &line.words))
     });
     let may_write = Memo::new(move |_| session.may_write());
-    let built = by_and_by(move || lines.read().len(), AT_A_TIME);
+    let built = render_in_batches(move || lines.read().len(), AT_A_TIME);
     view! {
         <p class="muted">{text::LOG_MORE}</p>
         <ol class="log" reversed=true>
@@ -162,12 +162,11 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     let field = NodeRef::<html::Input>::new();
     let follows = Memo::new(move |_| {
-        session.with_replay(|_| ());
+        session.with_timeline(|_| ());
         let strike = Kind::Strike { entry, why: None };
-        match session.would(&strike) {
-            Ok(after) => {
-                session.look(|before| text::changes(before, &after, text::ScoreOrder::Marked))
-            }
+        match session.preview(&strike) {
+            Ok(after) => session
+                .with_untracked(|before| text::changes(before, &after, text::ScoreOrder::Marked)),
             Err(why) => vec![say(&why, &session.state_now())],
         }
     });

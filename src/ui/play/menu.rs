@@ -9,7 +9,7 @@ use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::export;
 use crate::widgets::dialog::{Confirm, Drawer};
-use crate::widgets::picker::{buttons, Choice, Lie};
+use crate::widgets::picker::{buttons, Choice, Layout};
 use game::{Kind, Phase, State};
 use rules::SetLimit;
 
@@ -33,7 +33,7 @@ pub fn BarTools() -> impl IntoView {
             return String::new();
         }
         let state = session.state();
-        let after = session.would(&Kind::TimeUp);
+        let after = session.preview(&Kind::TimeUp);
         // Where the teams are level the set goes on for one more rally.
         let ended = after.ok().filter(|after| after.state().play().is_none());
         let winner = ended.and_then(|after| after.state().sets().last().map(|set| set.winner));
@@ -77,7 +77,7 @@ pub fn BarTools() -> impl IntoView {
             question=time_up_question
             yes=Signal::stored(text::END_SET_BY_TIME.to_owned())
             on_yes=Callback::new(move |()| {
-                court.tell(Kind::TimeUp);
+                court.submit(Kind::TimeUp);
             })
         />
         <Drawer open=names title=text::NAME_TEAMS>
@@ -214,5 +214,5 @@ fn choices(
             Line::ServiceClock | Line::QuickTaps => {}
         }
     });
-    buttons(Lie::Lines, words, None, choose)
+    buttons(Layout::Lines, words, None, choose)
 }

@@ -45,12 +45,12 @@ use leptos::prelude::*;
 use super::screens;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
-use crate::widgets::afterwards::afterwards;
+use crate::widgets::deferred::defer_render;
 use crate::widgets::team_mark::TeamMark;
 use game::Phase;
 use rules::Team;
 
-pub use court::{follow, use_court, Court, Panel};
+pub use court::{start_timers, use_court, Court, Panel};
 pub use log_list::LogList;
 pub use menu::BarTools;
 pub use running::AlreadyRunning;
@@ -108,7 +108,7 @@ fn Floor() -> impl IntoView {
     // browser would have to lay out the page at once.
     let moved = StoredValue::new(false);
     Effect::new(move |was: Option<Panel>| {
-        session.with_replay(|_| ());
+        session.with_timeline(|_| ());
         court.follow_questions();
         let panel = court.panel();
         if let Some(strip) = strip.get().filter(|_| moved.get_value()) {
@@ -153,7 +153,7 @@ fn Floor() -> impl IntoView {
                 <half::Half left=false node=halves[1] />
             </section>
             <div class="below">
-                {afterwards(move || {
+                {defer_render(move || {
                     view! {
                         <Show when=move || court.is_glance()>
                             <glance::Foot />
@@ -170,7 +170,7 @@ fn Floor() -> impl IntoView {
                     node_ref=strip
                     on:scroll=move |_| moved.set_value(true)
                 >
-                    {afterwards(move || {
+                    {defer_render(move || {
                         view! {
                             <Show when=move || !court.wants_glance()>
                                 <AfterRally />
@@ -181,7 +181,7 @@ fn Floor() -> impl IntoView {
                     {move || screens::panel(court.panel())}
                 </div>
             </div>
-            {afterwards(move || {
+            {defer_render(move || {
                 view! {
                     <Show when=move || shell.is_roomy() && !court.is_glance()>
                         <log_beside::LogBeside />
@@ -279,7 +279,7 @@ fn AfterRally() -> impl IntoView {
             {signal_card::announced()}
             <tally::FirstService />
             <service::Service />
-            {afterwards(|| view! { <reasons::Reasons /> }.into_any())}
+            {defer_render(|| view! { <reasons::Reasons /> }.into_any())}
             // It lies at the foot of the strip, so that neither its coming nor its going moves a reason.
             <time_out::Running />
         </div>

@@ -7,7 +7,7 @@ use super::captain::requests_by;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use app::delaying::Delaying;
 use game::{legal, Kind};
 use rules::Team;
@@ -22,7 +22,7 @@ pub fn More(
     let court = use_court();
     let title = text::team_name(&session.state_now(), team);
     let enter = Callback::new(move |kind: Kind| {
-        court.tell(kind);
+        court.submit(kind);
     });
     view! {
         <Frame title>
@@ -62,7 +62,7 @@ fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
         let answers = if none {
             view! { <p class="muted">{text::NO_LIBERO_NOW}</p> }.into_any()
         } else {
-            buttons(Lie::Row, choices, None, tap)
+            buttons(Layout::Row, choices, None, tap)
         };
         Some(asked(text::LIBERO, answers))
     };
@@ -89,7 +89,7 @@ fn happened(team: Team) -> AnyView {
         ];
         if !session.state().team(team).liberos.is_empty() {
             all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
-            if session.may(&Kind::LateReplacement { team }).is_ok() {
+            if session.check(&Kind::LateReplacement { team }).is_ok() {
                 all.push((text::LATE_REPLACEMENT, delay(Delaying::LateReplacement)));
             }
         }
@@ -114,7 +114,7 @@ fn happened(team: Team) -> AnyView {
         }
     });
     let answers = view! {
-        {buttons(Lie::Grid, choices, None, tap)}
+        {buttons(Layout::Grid, choices, None, tap)}
         <p class="muted">{text::REQUESTS_MORE}</p>
         {requests_by(team)}
     };

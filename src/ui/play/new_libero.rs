@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};
 use game::entry::LiberoWhy;
 use game::Kind;
 use rules::{Shirt, Team};
@@ -43,7 +43,7 @@ pub fn NewLibero(
         let mut numbers: Vec<Shirt> = state
             .team(team)
             .listed()
-            .filter(|&number| session.may(&kind(number)).is_ok())
+            .filter(|&number| session.check(&kind(number)).is_ok())
             .collect();
         numbers.sort_unstable();
         numbers
@@ -79,7 +79,7 @@ pub fn NewLibero(
     });
     let name = Callback::new(move |i: usize| {
         if let Some(number) = new.with_untracked(|new| new.get(i).copied()) {
-            court.tell(untrack(|| kind(number)));
+            court.submit(untrack(|| kind(number)));
         }
     });
     let is_why = Callback::new(move |i: usize| why.get() == WHYS[i]);
@@ -87,9 +87,9 @@ pub fn NewLibero(
     let whys = fixed(WHYS.map(text::libero_why_button));
     view! {
         <Frame title>
-            {asked(text::LIBERO_WHY, buttons(Lie::Row, whys, Some(is_why), set_why))}
-            {asked(text::LIBERO_OLD, buttons(Lie::Numbers, olds, Some(goes), toggle))}
-            {asked(text::LIBERO_NEW, buttons(Lie::Numbers, news, None, name))}
+            {asked(text::LIBERO_WHY, buttons(Layout::Row, whys, Some(is_why), set_why))}
+            {asked(text::LIBERO_OLD, buttons(Layout::Numbers, olds, Some(goes), toggle))}
+            {asked(text::LIBERO_NEW, buttons(Layout::Numbers, news, None, name))}
             {move || {
                 let none = new.read().is_empty();
                 none.then(|| view! { <p class="muted">{text::NO_NEW_LIBERO}</p> })

@@ -42,7 +42,7 @@ pub fn Protest(
     };
     let announce = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
-        court.tell(Kind::Protest {
+        court.submit(Kind::Protest {
             team,
             number,
             text: typed(),
@@ -54,7 +54,7 @@ pub fn Protest(
             return missing.set(true);
         }
         let about = unwritten.map_or(Protested::Unannounced(team), Protested::Entry);
-        court.tell(Kind::ProtestStatement { about, text });
+        court.submit(Kind::ProtestStatement { about, text });
     };
     view! {
         <Frame title=text::panel_title(text::PROTEST, &name)>

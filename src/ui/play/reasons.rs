@@ -5,13 +5,13 @@ use leptos::prelude::*;
 use super::signal_card::SignalCard;
 use crate::session::{use_session, Session};
 use crate::shell::use_shell;
-use crate::widgets::picker::{buttons, Choice, Lie};
-use game::{say, Kind, Phase, Said};
+use crate::widgets::picker::{buttons, Choice, Layout};
+use game::{say, Kind, Phase, RallyNote};
 use rules::{Cause, Group, Team};
 
 /// The rally that is talked about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Talked {
+pub struct RallyContext {
     /// Its entry.
     pub entry: u32,
     /// Who won it.
@@ -19,21 +19,21 @@ pub struct Talked {
     /// Whether the side that lost it had served.
     pub server_lost: bool,
     /// What was said about it.
-    pub said: Option<Said>,
+    pub said: Option<RallyNote>,
 }
 
 /// What is known of a rally, where its reason can still be said.
-fn talked_of(session: Session, entry: u32) -> Option<Talked> {
+fn talked_of(session: Session, entry: u32) -> Option<RallyContext> {
     let not_said = Kind::Explain {
         entry,
         cause: Cause::NotSaid,
         by: None,
         seen_by: None,
     };
-    session.may(&not_said).ok()?;
-    session.with_replay(|replay| {
+    session.check(&not_said).ok()?;
+    session.with_timeline(|replay| {
         let rally = replay.state().rally(entry)?;
-        Some(Talked {
+        Some(RallyContext {
             entry,
             won_by: rally.to,
             server_lost: rally.served.is_some_and(|t| t != rally.to),
@@ -49,7 +49,7 @@ fn talked_of(session: Session, entry: u32) -> Option<Talked> {
 pub fn Reasons() -> impl IntoView {
     let session = use_session();
     let talked = Memo::new(move |_| {
-        let entry = session.with_replay(|replay| {
+        let entry = session.with_timeline(|replay| {
             let entry = replay.last_played()?.n;
             let set = replay.state().correctable()?;
             set.points.iter().any(|p| p.entry == entry).then_some(entry)
@@ -88,7 +88,7 @@ enum Shows {
 /// What was tapped about a rally. Another rally begins anew; another reason for the same one does not.
 #[derive(Clone, Copy)]
 struct Tapped {
-    talked: Memo<Option<Talked>>,
+    talked: Memo<Option<RallyContext>>,
     /// The rally whose reasons are open once more.
     again: RwSignal<Option<u32>>,
     /// The rally and the group that was opened for it.
@@ -113,7 +113,7 @@ impl Tapped {
     }
 }
 
-fn of_rally(talked: Memo<Option<Talked>>, opens: Option<Group>) -> AnyView {
+fn of_rally(talked: Memo<Option<RallyContext>>, opens: Option<Group>) -> AnyView {
     let tapped = Tapped {
         talked,
         again: RwSignal::new(None),
@@ -214,7 +214,7 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
         .into_iter()
         .filter(|cause| cause.group() == Some(group) && cause.occurs_under(&rules))
         .collect();
-    let explain = |talked: &Talked, cause: Cause| Kind::Explain {
+    let explain = |talked: &RallyContext, cause: Cause| Kind::Explain {
         entry: talked.entry,
         cause,
         by: None,
@@ -228,7 +228,7 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
                 if !cause.fits(talked.server_lost) {
                     return Some(text::cause_does_not_fit(talked.server_lost).to_owned());
                 }
-                let why = session.may(&explain(talked, *cause)).err()?;
+                let why = session.check(&explain(talked, *cause)).err()?;
                 Some(say(&why, &session.state()))
             });
             Choice::new(text::cause(*cause, &rules)).unless(why_not)
@@ -241,9 +241,9 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
         };
         if !cause.fits(talked.server_lost) {
             shell.news(text::cause_does_not_fit(talked.server_lost).to_owned());
-        } else if session.tell(explain(&talked, cause)) {
+        } else if session.submit(explain(&talked, cause)) {
             tapped.again.set(None);
         }
     });
-    buttons(Lie::Grid, choices.into(), None, tap)
+    buttons(Layout::Grid, choices.into(), None, tap)
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};
 use game::entry::ReplayWhy;
 use game::{Kind, Phase};
 
@@ -45,7 +45,7 @@ impl Which {
 pub fn Replayed() -> impl IntoView {
     let session = use_session();
     let court = use_court();
-    let last = Memo::new(move |_| session.with_replay(|replay| replay.replayable()));
+    let last = Memo::new(move |_| session.with_timeline(|replay| replay.replayable()));
     let playing = Memo::new(move |_| session.state().phase() == Phase::Playing);
     let chosen = RwSignal::new(None::<Which>);
     // Where only one can be meant nobody is asked.
@@ -70,7 +70,7 @@ pub fn Replayed() -> impl IntoView {
         both.then(|| {
             asked(
                 text::REPLAY_WHICH,
-                buttons(Lie::Lines, words, Some(is), tap),
+                buttons(Layout::Lines, words, Some(is), tap),
             )
         })
     };
@@ -80,9 +80,9 @@ pub fn Replayed() -> impl IntoView {
                 return Some(view! { <p class="muted">{text::REPLAY_MORE}</p> }.into_any())
             }
             last @ Which::Last(_) => {
-                let after = session.would(&last.kind(ReplayWhy::Other, None)).ok()?;
+                let after = session.preview(&last.kind(ReplayWhy::Other, None)).ok()?;
                 let order = court.score_order();
-                session.look(|before| text::changes(before, &after, order))
+                session.with_untracked(|before| text::changes(before, &after, order))
             }
         };
         let lines = lines.into_iter().map(|line| view! { <li>{line}</li> });
@@ -101,7 +101,7 @@ pub fn Replayed() -> impl IntoView {
                 team: None,
             });
         }
-        court.tell(which.kind(why, None));
+        court.submit(which.kind(why, None));
     });
     let whys = move || {
         let known = which.get().is_some();
@@ -109,7 +109,7 @@ pub fn Replayed() -> impl IntoView {
             asked(
                 text::REPLAY_WHY,
                 buttons(
-                    Lie::Grid,
+                    Layout::Grid,
                     fixed(WHYS.map(text::replay_button)),
                     None,
                     choose,

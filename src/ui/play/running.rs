@@ -6,7 +6,7 @@ use super::consequence::Consequence;
 use crate::session::use_session;
 use crate::widgets::dialog::Drawer;
 use crate::widgets::picker::{asked, teams};
-use crate::widgets::text_field::{text_field, Beside, Takes};
+use crate::widgets::text_field::{text_field, FieldOptions, InputKind};
 use game::{Joined, Kind};
 use rules::{Score, Team};
 
@@ -37,7 +37,7 @@ fn score(typed: Typed) -> Result<Option<Score>, String> {
 pub fn AlreadyRunning() -> impl IntoView {
     let session = use_session();
     let open = RwSignal::new(false);
-    let possible = Memo::new(move |_| session.may(&one_point()).is_ok());
+    let possible = Memo::new(move |_| session.check(&one_point()).is_ok());
     view! {
         <Show when=move || possible.get()>
             <button type="button" class="button quiet" on:click=move |_| open.set(true)>
@@ -95,9 +95,9 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
             text_field(
                 &format!("{id}-{}", Team::BOTH[i].letter()),
                 Signal::stored(label),
-                Takes::Whole,
+                InputKind::Whole,
                 typed[i],
-                Beside::default(),
+                FieldOptions::default(),
             )
         };
         view! { <div class="pair">{one(0)}{one(1)}</div> }.into_any()

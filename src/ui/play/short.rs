@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::panel::Frame;
 use crate::session::use_session;
-use crate::widgets::picker::{buttons, fixed, Lie};
+use crate::widgets::picker::{buttons, fixed, Layout};
 use game::entry::Scope;
 use game::Kind;
 use rules::Team;
@@ -40,7 +40,7 @@ pub fn Short(
     view! {
         <Frame title>
             <p class="muted">{text::SHORT_MORE}</p>
-            {buttons(Lie::Grid, words, Some(is), choose)}
+            {buttons(Layout::Grid, words, Some(is), choose)}
             <Consequence kind yes />
         </Frame>
     }

@@ -6,11 +6,11 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
-use super::reasons::Talked;
+use super::reasons::RallyContext;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Screen};
-use crate::widgets::afterwards::afterwards;
-use crate::widgets::picker::{asked, buttons, fixed, Choice, Lie};
+use crate::widgets::deferred::defer_render;
+use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};
 use crate::widgets::signal_figure::SignalFigure;
 use game::entry::{By, SeenBy};
 use game::Kind;
@@ -54,7 +54,7 @@ pub fn SignalStep(
 #[component]
 pub fn SignalCard(
     /// The rally.
-    talked: Memo<Option<Talked>>,
+    talked: Memo<Option<RallyContext>>,
     /// Why it ended.
     cause: Cause,
     /// The rally whose reasons are open once more.
@@ -63,7 +63,7 @@ pub fn SignalCard(
     let session = use_session();
     let shell = use_shell();
     let court = use_court();
-    let Some(Talked {
+    let Some(RallyContext {
         entry,
         won_by: winner,
         ..
@@ -119,7 +119,7 @@ pub fn SignalCard(
                     {text::HOW_TO_DECIDE}
                 </button>
             </div>
-            {afterwards(move || {
+            {defer_render(move || {
                 view! {
                     {who_did(talked, cause, number)}
                     {who_saw(talked, cause)}
@@ -136,7 +136,7 @@ pub fn announced() -> AnyView {
     let session = use_session();
     let court = use_court();
     let last = Memo::new(move |_| {
-        let (signal, team) = session.with_replay(|r| r.state().signal_of(r.last_standing()?))?;
+        let (signal, team) = session.with_timeline(|r| r.state().signal_of(r.last_standing()?))?;
         Some((signal, team, court.team_at(true)))
     });
     let shown = move || {
@@ -215,12 +215,12 @@ fn show_number(n: usize, number: Shirt) -> AnyView {
 /// Says the same reason with a number, or with somebody else who saw it.
 fn say_again(
     session: Session,
-    talked: Talked,
+    talked: RallyContext,
     cause: Cause,
     by: Option<By>,
     seen_by: Option<SeenBy>,
 ) {
-    session.tell(Kind::Explain {
+    session.submit(Kind::Explain {
         entry: talked.entry,
         cause,
         by,
@@ -230,7 +230,7 @@ fn say_again(
 
 /// Who can have done it: whoever is on court, for a rally before the last one anybody of the list.
 fn who_can(session: Session, entry: u32, team: Team) -> Vec<Shirt> {
-    session.with_replay(|replay| {
+    session.with_timeline(|replay| {
         let state = replay.state();
         let last = replay.last_rally().is_some_and(|e| e.n == entry);
         let mut numbers: Vec<Shirt> = match state.correctable() {
@@ -243,7 +243,7 @@ fn who_can(session: Session, entry: u32, team: Team) -> Vec<Shirt> {
 }
 
 /// A fault of the libero has one of two signals: which, is asked where the signal is shown.
-fn which_libero_fault(talked: Memo<Option<Talked>>, cause: Cause) -> Option<AnyView> {
+fn which_libero_fault(talked: Memo<Option<RallyContext>>, cause: Cause) -> Option<AnyView> {
     (cause == Cause::LiberoFault).then(|| {
         let session = use_session();
         let kinds = Cause::libero_kinds();
@@ -257,13 +257,17 @@ fn which_libero_fault(talked: Memo<Option<Talked>>, cause: Cause) -> Option<AnyV
         });
         asked(
             text::LIBERO_WHICH,
-            buttons(Lie::Grid, words, Some(chosen), tap),
+            buttons(Layout::Grid, words, Some(chosen), tap),
         )
     })
 }
 
 /// The number to the reason, free to skip.
-fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt>>) -> AnyView {
+fn who_did(
+    talked: Memo<Option<RallyContext>>,
+    cause: Cause,
+    number: Memo<Option<Shirt>>,
+) -> AnyView {
     let session = use_session();
     let numbers = Memo::new(move |_| {
         let talked = talked.get();
@@ -305,7 +309,7 @@ fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt
         any.then(|| {
             asked(
                 text::WHO_DID,
-                buttons(Lie::Numbers, choices, Some(chosen), tap),
+                buttons(Layout::Numbers, choices, Some(chosen), tap),
             )
         })
     };
@@ -313,7 +317,7 @@ fn who_did(talked: Memo<Option<Talked>>, cause: Cause, number: Memo<Option<Shirt
 }
 
 /// Who showed it to the first referee, free to skip.
-fn who_saw(talked: Memo<Option<Talked>>, cause: Cause) -> AnyView {
+fn who_saw(talked: Memo<Option<RallyContext>>, cause: Cause) -> AnyView {
     let session = use_session();
     let saw = move || talked.get()?.said?.seen_by;
     let chosen = Callback::new(move |i: usize| saw() == Some(SeenBy::ALL[i]));
@@ -326,5 +330,8 @@ fn who_saw(talked: Memo<Option<Talked>>, cause: Cause) -> AnyView {
         say_again(session, talked, cause, by, new);
     });
     let words = fixed(SeenBy::ALL.map(text::seen_by));
-    asked(text::WHO_SAW, buttons(Lie::Grid, words, Some(chosen), tap))
+    asked(
+        text::WHO_SAW,
+        buttons(Layout::Grid, words, Some(chosen), tap),
+    )
 }

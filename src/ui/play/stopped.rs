@@ -27,7 +27,7 @@ pub fn Stopped() -> impl IntoView {
                         type="button"
                         class="button primary"
                         on:click=move |_| {
-                            session.tell(Kind::Resume { court: Court::Same });
+                            session.submit(Kind::Resume { court: Court::Same });
                         }
                     >
                         {text::RESUME_SAME}

@@ -6,7 +6,7 @@ use super::captain::requests_by;
 use super::court::use_court;
 use super::panel::Frame;
 use crate::session::{use_session, Refused, Session};
-use crate::widgets::picker::{asked, buttons, fixed, question, Choice, Lie};
+use crate::widgets::picker::{asked, buttons, fixed, question, Choice, Layout};
 use game::entry::{Change, Forced};
 use game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
 use rules::{Shirt, Team};
@@ -38,10 +38,10 @@ impl Request {
     }
 
     /// What the core says to one more change in this request.
-    fn may(self, change: Change) -> Result<(), Refusal> {
+    fn check(self, change: Change) -> Result<(), Refusal> {
         let mut changes = self.changes.get();
         changes.push(change);
-        match self.session.may(&self.kind(changes)) {
+        match self.session.check(&self.kind(changes)) {
             // The part that is wrong is what was asked about.
             Err(Refusal::PartlyIllegal { because, .. }) => Err(*because),
             answer => answer,
@@ -52,7 +52,7 @@ impl Request {
     fn may_go(self, out: Shirt, bench: &[Shirt]) -> Result<(), Refusal> {
         let mut first = None;
         for &into in bench {
-            match self.may(Change { out, into }) {
+            match self.check(Change { out, into }) {
                 Ok(()) => return Ok(()),
                 Err(refusal) => {
                     first.get_or_insert(refusal);
@@ -133,7 +133,7 @@ pub fn Substitution(
     let title = text::substitution_title(&text::team_name(&session.state_now(), team));
     let ready = Memo::new(move |_| !request.changes.read().is_empty());
     let record = move |_| {
-        if session.tell(request.kind(request.changes.get_untracked())) {
+        if session.submit(request.kind(request.changes.get_untracked())) {
             court.close_panel();
         }
     };
@@ -152,7 +152,7 @@ pub fn Substitution(
         <Frame title>
             {going(request)}
             {coming(request)}
-            {asked(text::SUBSTITUTION_REASON, buttons(Lie::Row, reasons, Some(is_reason), set_reason))}
+            {asked(text::SUBSTITUTION_REASON, buttons(Layout::Row, reasons, Some(is_reason), set_reason))}
             {requests_by(team)}
             <Show when=move || ready.get()>
                 <div class="panel-foot">
@@ -184,7 +184,7 @@ fn chosen(request: Request) -> AnyView {
             }
         });
     });
-    buttons(Lie::Row, choices, None, drop)
+    buttons(Layout::Row, choices, None, drop)
 }
 
 /// What each change of a forced request is, and what it means for whoever goes out.
@@ -247,7 +247,7 @@ fn going(request: Request) -> AnyView {
     });
     asked(
         text::WHO_GOES,
-        buttons(Lie::Numbers, choices, Some(is), tap),
+        buttons(Layout::Numbers, choices, Some(is), tap),
     )
 }
 
@@ -258,7 +258,7 @@ fn coming(request: Request) -> AnyView {
         let (_, bench) = players(&request.session.state(), request.team);
         let one = |into: Shirt| {
             let change = Change { out, into };
-            (change, request.may(change).err())
+            (change, request.check(change).err())
         };
         Some(bench.into_iter().map(one).collect::<Vec<_>>())
     });
@@ -281,7 +281,7 @@ fn coming(request: Request) -> AnyView {
     let legend = Signal::derive(move || text::who_comes(request.out.get()));
     let answers = move || {
         view! {
-            {buttons(Lie::Numbers, choices, None, tap)}
+            {buttons(Layout::Numbers, choices, None, tap)}
         }
         .into_any()
     };

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
-use crate::widgets::picker::{buttons, fixed, Lie};
+use crate::widgets::picker::{buttons, fixed, Layout};
 use game::Kind;
 
 /// The panel.
@@ -14,7 +14,7 @@ pub fn Suspend() -> impl IntoView {
     let court = use_court();
     let field = NodeRef::<html::Input>::new();
     let stop = move |why: String| {
-        court.tell(Kind::Suspend { why });
+        court.submit(Kind::Suspend { why });
     };
     let because = Callback::new(move |i: usize| stop(text::SUSPEND_WHYS[i].to_owned()));
     let typed = move || {
@@ -23,7 +23,7 @@ pub fn Suspend() -> impl IntoView {
     };
     view! {
         <Frame title=text::SUSPEND.to_owned()>
-            {buttons(Lie::Grid, fixed(text::SUSPEND_WHYS), None, because)}
+            {buttons(Layout::Grid, fixed(text::SUSPEND_WHYS), None, because)}
             <form
                 class="remark"
                 on:submit=move |event| {

@@ -22,8 +22,8 @@ pub fn FirstService() -> impl IntoView {
             untrack(|| court.team_at(left)),
             stand_left(&session.state_now()),
         );
-        if session.tell(Kind::Toss(toss)) {
-            session.tell(Kind::BeginSet);
+        if session.submit(Kind::Toss(toss)) {
+            session.submit(Kind::BeginSet);
         }
     };
     view! {

@@ -8,7 +8,7 @@ use game::{Kind, RunningTimer, Timed};
 
 /// Ends a count-down.
 pub fn end(session: Session, running: &RunningTimer) {
-    session.tell(Kind::Timer(running.timer.stopped()));
+    session.submit(Kind::Timer(running.timer.stopped()));
 }
 
 /// Milliseconds for which a count-down that is over says so; then it goes by itself.
@@ -19,7 +19,7 @@ const SAYS_OVER_MS: i64 = 15_000;
 pub fn Running() -> impl IntoView {
     let session = use_session();
     let running = Memo::new(move |_| {
-        session.with_replay(|replay| {
+        session.with_timeline(|replay| {
             let rally = replay.last_rally().map_or(0, |e| e.n);
             replay
                 .state()

@@ -43,7 +43,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
         (used, state.rules().substitutions.per_set)
     });
     let line_ups = Memo::new(move |_| session.state().rules().line_ups);
-    let why_not = Memo::new(move |_| session.may(&Kind::TimeOut { team }).err());
+    let why_not = Memo::new(move |_| session.check(&Kind::TimeOut { team }).err());
     let side = if left { "left" } else { "right" };
     view! {
         <div class="team-tools" class:team-a=team == Team::A class:team-b=team == Team::B>
@@ -57,7 +57,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     why_not.read().as_ref().map(|why| say(why, &session.state()))
                 }
                 on:click=move |_| {
-                    court.tell(Kind::TimeOut { team });
+                    court.submit(Kind::TimeOut { team });
                 }
             >
                 <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">

@@ -16,7 +16,7 @@ pub use text::review::REVIEW;
 pub fn review() -> AnyView {
     let session = use_session();
     (move || {
-        let review = session.with_replay(Review::of);
+        let review = session.with_timeline(Review::of);
         let state = session.state();
         all(&review, &state)
     })

@@ -4,11 +4,11 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
-use crate::before::{DetailsForm, SignPad};
 use crate::session::{use_session, Session};
+use crate::setup::{DetailsForm, SignPad};
 use crate::widgets::dialog::Drawer;
 use game::entry::{Check, Protested};
-use game::{Kind, Phase, Replay, Signer};
+use game::{Kind, Phase, Signer, Timeline};
 use reports::words as paper;
 use reports::{Sheet, Signed};
 use text::sheet as words;
@@ -62,10 +62,10 @@ pub fn Closing() -> impl IntoView {
         <section class="card stack sheet-closing" id="closing">
             {move || {
                 let may_write = session.may_write();
-                session.with_replay(|replay| match replay.state().sealed() {
-                    Some(_) => sealed(replay, may_write, ask),
-                    None if replay.state().phase() == Phase::Finished || broken_off.get() => {
-                        signing(session, replay, may_write, ask)
+                session.with_timeline(|timeline| match timeline.state().sealed() {
+                    Some(_) => sealed(timeline, may_write, ask),
+                    None if timeline.state().phase() == Phase::Finished || broken_off.get() => {
+                        signing(session, timeline, may_write, ask)
                     }
                     None => not_over(may_write, broken_off),
                 })
@@ -92,8 +92,13 @@ fn not_over(may_write: bool, broken_off: RwSignal<bool>) -> AnyView {
 }
 
 /// Who has signed after the match, and the button that seals.
-fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
-    let sheet = Sheet::of(replay);
+fn signing(
+    session: Session,
+    timeline: &Timeline,
+    may_write: bool,
+    ask: Callback<Asked>,
+) -> AnyView {
+    let sheet = Sheet::of(timeline);
     let given = &sheet.signatures;
     // A match that was broken off before its first service has no signatures after it.
     let begun = !sheet.sets.is_empty();
@@ -101,7 +106,7 @@ fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Ask
         let after = given.iter().rev().filter(|s| !(s.before && begun));
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
-    let open = open_things(replay);
+    let open = open_things(timeline);
     let missing: Vec<&str> = paper::SIGNERS
         .iter()
         .filter(|(role, _)| of(role).is_none())
@@ -128,14 +133,14 @@ fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Ask
             }
         });
     let seal = move |_| {
-        let code = session.look(|replay| record::seal_code(replay.entries()));
-        session.tell(Kind::Seal { code });
+        let code = session.with_untracked(|timeline| record::seal_code(timeline.entries()));
+        session.submit(Kind::Seal { code });
     };
     let all = missing.is_empty() && open.is_empty();
     view! {
         <h2>{words::CLOSING}</h2>
-        {result(replay.state())}
-        {still_open(open, replay, may_write, ask)}
+        {result(timeline.state())}
+        {still_open(open, timeline, may_write, ask)}
         <p>{words::LOOK_FIRST}</p>
         <div class="signers">{lines.collect_view()}</div>
         {(!missing.is_empty()).then(|| view! { <p class="sentence">{words::missing(&missing)}</p> })}
@@ -151,8 +156,8 @@ fn signing(session: Session, replay: &Replay, may_write: bool, ask: Callback<Ask
 }
 
 /// The code, large, and what it is good for.
-fn sealed(replay: &Replay, may_write: bool, ask: Callback<Asked>) -> AnyView {
-    let seals = record::seals(replay.entries());
+fn sealed(timeline: &Timeline, may_write: bool, ask: Callback<Asked>) -> AnyView {
+    let seals = record::seals(timeline.entries());
     let fits = seals.last().is_some_and(record::Seal::fits);
     let code = seals.last().map(|s| record::spaced(&s.code));
     let (heading, more) = if fits {
@@ -184,7 +189,7 @@ fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
         Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place].0)
             .map(|signer| {
                 let (result, open_count) =
-                    session.look(|replay| (result(replay.state()), open_things(replay).len()));
+                    session.with_untracked(|timeline| (result(timeline.state()), open_things(timeline).len()));
                 view! {
                     {result}
                     {(open_count > 0).then(|| view! { <p class="sentence">{words::open_count(open_count)}</p> })}
@@ -243,7 +248,7 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
             return missing.set(true);
         }
         open.set(false);
-        session.tell(match &asked {
+        session.submit(match &asked {
             Asked::Clear { item } => Kind::Check(Check {
                 item: item.clone(),
                 ok: true,

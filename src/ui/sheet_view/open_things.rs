@@ -7,7 +7,7 @@ use super::closing::Asked;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::team_mark::TeamMark;
-use game::{say_question, Kind, Replay, State};
+use game::{say_question, Kind, State, Timeline};
 use reports::audit::{self, Finding, Remedy};
 use rules::Team;
 use text::sheet as words;
@@ -44,8 +44,8 @@ pub(super) fn result(state: &State) -> AnyView {
 
 /// What the audit finds and somebody can still do something about, but for the signatures under the
 /// result, which have lines of their own.
-pub(super) fn open_things(replay: &Replay) -> Vec<Finding> {
-    let mut findings = audit::of_log(replay);
+pub(super) fn open_things(timeline: &Timeline) -> Vec<Finding> {
+    let mut findings = audit::of_log(timeline);
     findings.retain(|f| !matches!(f.remedy(), Remedy::Sign(_) | Remedy::Stands));
     findings
 }
@@ -53,20 +53,20 @@ pub(super) fn open_things(replay: &Replay) -> Vec<Finding> {
 /// Each of them in words, with the way to put it right.
 pub(super) fn still_open(
     findings: Vec<Finding>,
-    replay: &Replay,
+    timeline: &Timeline,
     may_write: bool,
     ask: Callback<Asked>,
 ) -> AnyView {
     if findings.is_empty() {
         return view! { <p class="mark-ok">{words::NOTHING_OPEN}</p> }.into_any();
     }
-    let state = replay.state();
+    let state = timeline.state();
     let count = findings.len();
     let one = |finding: Finding| {
         let say = audit::say(&finding, state);
         let about = finding
             .entry
-            .and_then(|n| replay.entry(n))
+            .and_then(|n| timeline.entry(n))
             .map(|entry| words::about_entry(entry.n, &text::entry(entry, state)));
         let way = may_write.then(|| way(&finding, &say, state, ask));
         view! {
@@ -135,7 +135,7 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
                             <button type="button" class="button small"
                                 on:click=move |_| {
                                     let choice = choice.to_owned();
-                                    session.tell(Kind::Answer { entry, choice });
+                                    session.submit(Kind::Answer { entry, choice });
                                 }
                             >
                                 {said}

@@ -7,18 +7,18 @@ use leptos::prelude::*;
 
 use super::kept::{came_damaged, put_away};
 use super::library::Library;
-use crate::before::{drawn, keep_drawn};
+use crate::desk_store::{InsertOutcome, PAPERS, POOLS};
 use crate::session::{use_session, Session};
-use crate::shelf::{Laid, PAPERS, POOLS};
+use crate::setup::{drawn, keep_drawn};
 use crate::shell::{use_shell, Screen};
 use app::parts::{Parts, Step};
 use device::WriterLock;
 use record::{
-    self, BackupReading, Handed, Log, OnDesk, Opened, ReadMatch, Reading, Strokes, TakeIn,
-    MOST_BACKUP_BYTES, MOST_MATCHES,
+    self, BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, ReadMatch, Reading, Strokes,
+    MAX_BACKUP_BYTES, MAX_MATCHES,
 };
 use reports::FileKind;
-use text::before::library as words;
+use text::setup::library as words;
 
 /// Takes in a file that is neither a match nor a backup: says what became of it, and whether it is here
 /// now; none where it is of no kind that is taken in there.
@@ -44,7 +44,7 @@ pub fn Import(
             stopped.try_set(false);
             progress.try_set(Some(words::TAKING_IN.to_owned()));
             library.arrived(Vec::new(), Vec::new());
-            let mut hand = Hand::new(session, library, progress, stopped);
+            let mut hand = Importer::new(session, library, progress, stopped);
             // What another tab has written meanwhile counts too.
             library.reread().await;
             let all = files.len();
@@ -54,7 +54,7 @@ pub fn Import(
                     break;
                 }
                 let name = file.name();
-                let here = match file.read(MOST_BACKUP_BYTES as u64).await {
+                let here = match file.read(MAX_BACKUP_BYTES as u64).await {
                     Err(trouble) => {
                         hand.says.push(text::unreadable_file(&name, &trouble));
                         false
@@ -112,7 +112,7 @@ pub async fn take_in(
     library: Library,
     session: Session,
 ) -> (Vec<String>, Option<String>) {
-    let mut hand = Hand::new(session, library, RwSignal::new(None), RwSignal::new(false));
+    let mut hand = Importer::new(session, library, RwSignal::new(None), RwSignal::new(false));
     library.reread().await;
     let how = hand.record(text::THE_RECORD, &log).await;
     library.reread().await;
@@ -120,7 +120,7 @@ pub async fn take_in(
 }
 
 /// Takes in one after the other and gathers what is to be said.
-struct Hand {
+struct Importer {
     session: Session,
     library: Library,
     progress: RwSignal<Option<String>>,
@@ -132,14 +132,14 @@ struct Hand {
 /// So many bytes of a backup are walked through in one task; what a slow phone does in a few milliseconds.
 const STRETCH: usize = 256 * 1024;
 
-impl Hand {
+impl Importer {
     fn new(
         session: Session,
         library: Library,
         progress: RwSignal<Option<String>>,
         stopped: RwSignal<bool>,
-    ) -> Hand {
-        Hand {
+    ) -> Importer {
+        Importer {
             session,
             library,
             progress,
@@ -171,7 +171,7 @@ impl Hand {
     }
 
     /// Takes in a record that did not come as a text; says what became of it.
-    async fn record(&mut self, name: &str, log: &Log) -> Option<TakeIn> {
+    async fn record(&mut self, name: &str, log: &Log) -> Option<MergeDecision> {
         let reading = record::read(&record::write(log));
         let how = self.take(name, reading, BTreeMap::new()).await;
         self.says
@@ -211,7 +211,7 @@ impl Hand {
         else {
             return None;
         };
-        if around.problems.iter().any(|p| p.is_fatal()) || found.len() > MOST_MATCHES {
+        if around.problems.iter().any(|p| p.is_fatal()) || found.len() > MAX_MATCHES {
             return None;
         }
         for problem in &around.problems {
@@ -280,13 +280,13 @@ impl Hand {
             return false;
         };
         let kind = match &how {
-            TakeIn::New(id) => {
+            MergeDecision::New(id) => {
                 put_away(id, one.archived);
                 0
             }
-            TakeIn::Longer(_) => 1,
-            TakeIn::Beside(_) => 2,
-            TakeIn::Here(_) => 3,
+            MergeDecision::Longer(_) => 1,
+            MergeDecision::Beside(_) => 2,
+            MergeDecision::Here(_) => 3,
         };
         counts[kind] += 1;
         true
@@ -297,10 +297,10 @@ impl Hand {
         let (mut new, mut here, mut lost) = (0, 0, 0);
         for (shelf, texts) in [(PAPERS, desk.papers), (POOLS, desk.pools)] {
             for text in texts {
-                match shelf.lay(&text) {
-                    Laid::New => new += 1,
-                    Laid::Here => here += 1,
-                    Laid::Refused => lost += 1,
+                match shelf.insert(&text) {
+                    InsertOutcome::New => new += 1,
+                    InsertOutcome::Here => here += 1,
+                    InsertOutcome::Refused => lost += 1,
                 }
             }
         }
@@ -316,7 +316,7 @@ impl Hand {
         name: &str,
         reading: Reading,
         signatures: BTreeMap<u32, Strokes>,
-    ) -> Option<TakeIn> {
+    ) -> Option<MergeDecision> {
         self.says.extend(text::reading_problems(name, &reading));
         if reading.is_nothing() {
             return None;

@@ -2,12 +2,12 @@
 
 use std::sync::Arc;
 
-use crate::before::drawn;
+use crate::setup::drawn;
 use app::store::Found;
 use app::summary::{Stage, Summary};
-use game::{Entry, Replay, State};
+use game::{Entry, State, Timeline};
 use record::{KeptMatch, Log};
-use text::before::library as words;
+use text::setup::library as words;
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program
@@ -48,8 +48,8 @@ impl Listed {
     /// Of what both stores hold; it is folded once for this.
     #[must_use]
     pub fn of_found(id: &str, found: &Found) -> Listed {
-        let replay = Replay::of(found.merged.entries.clone());
-        let listed = Listed::of_summary(id.to_owned(), found.summary(&replay));
+        let timeline = Timeline::of(found.merged.entries.clone());
+        let listed = Listed::of_summary(id.to_owned(), found.summary(&timeline));
         let damage = found.merged.damage.iter().map(text::line_damage);
         Listed {
             problems: changed(&listed.summary).into_iter().chain(damage).collect(),
@@ -95,7 +95,7 @@ pub struct Kept {
     /// Whether it was put away.
     pub archived: bool,
     unread: Vec<String>,
-    replay: Arc<Replay>,
+    timeline: Arc<Timeline>,
 }
 
 /// Under this name stays that a match was put away.
@@ -143,17 +143,17 @@ impl Kept {
     /// From what both stores hold.
     #[must_use]
     pub fn of(id: String, found: &Found) -> Kept {
-        let mut replay = Replay::of(found.merged.entries.clone());
-        replay.begin_at(found.merged.next);
+        let mut timeline = Timeline::of(found.merged.entries.clone());
+        timeline.begin_at(found.merged.next);
         let came_damaged = device::setting(&came_damaged_key(&id)).is_some();
         let came_damaged = came_damaged.then(|| words::CAME_DAMAGED.to_owned());
         let damage = found.merged.damage.iter().map(text::line_damage);
         Kept {
-            last_at: replay.entries().iter().rev().find_map(|e| e.at),
+            last_at: timeline.entries().iter().rev().find_map(|e| e.at),
             problems: came_damaged.into_iter().chain(damage).collect(),
             archived: is_put_away(&id),
             unread: found.merged.unread(),
-            replay: Arc::new(replay),
+            timeline: Arc::new(timeline),
             id,
         }
     }
@@ -166,20 +166,20 @@ impl Kept {
 
     /// The log, folded.
     #[must_use]
-    pub fn replay(&self) -> &Replay {
-        &self.replay
+    pub fn timeline(&self) -> &Timeline {
+        &self.timeline
     }
 
     /// Where it stands.
     #[must_use]
     pub fn state(&self) -> &State {
-        self.replay.state()
+        self.timeline.state()
     }
 
     /// Its entries.
     #[must_use]
     pub fn entries(&self) -> &[Entry] {
-        self.replay.entries()
+        self.timeline.entries()
     }
 
     /// The log, as a file would hold it.

@@ -5,13 +5,13 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::kept::{came_damaged, put_away, Kept, Listed};
-use crate::before::forget_drafts;
 use crate::session::{use_session, Session};
+use crate::setup::forget_drafts;
 use app::store::Store;
 use device::WriterLock;
 use game::Entry;
-use record::{LineWriter, Log, TakeIn};
-use text::before::library as words;
+use record::{LineWriter, Log, MergeDecision};
+use text::setup::library as words;
 
 /// Lists that were made meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 8;
@@ -204,7 +204,7 @@ impl Library {
     }
 
     /// What to do with a record that comes from outside. Only matches that may be the same are read.
-    pub async fn take_in(self, log: &Log) -> TakeIn {
+    pub async fn take_in(self, log: &Log) -> MergeDecision {
         let mut writer = LineWriter::default();
         for entry in &log.entries {
             writer.line(entry);

@@ -1,13 +1,13 @@
 //! A match as a file, handed over only by somebody's tap.
 
-use device::Parcel;
+use device::ExportFile;
 use game::State;
 use record::Log;
 
 /// The file of a match, with the lines of it that could not be read.
 #[must_use]
-pub fn parcel(log: &Log, state: &State, unread: &[String]) -> Parcel {
-    Parcel {
+pub fn parcel(log: &Log, state: &State, unread: &[String]) -> ExportFile {
+    ExportFile {
         name: text::file_name(state, "json"),
         mime: "application/json".into(),
         bytes: record::with_unread(record::write(log), unread).into_bytes(),
@@ -20,7 +20,7 @@ pub fn export(log: &Log, state: &State, unread: &[String]) {
 }
 
 /// Hands any file over in the same way.
-pub fn hand_over(parcel: Parcel) {
+pub fn hand_over(parcel: ExportFile) {
     device::spawn(async move {
         if device::hand_over(&parcel).await.is_err() {
             // Sharing was refused or broke down; a download asks nobody.

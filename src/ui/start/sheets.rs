@@ -7,9 +7,9 @@ use super::library::Library;
 use super::{export, screen_of};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
-use crate::widgets::text_field::{named, text_field, Beside, Takes};
+use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use reports::fits;
-use text::before::library as words;
+use text::setup::library as words;
 
 /// Fewer are found by looking.
 const WORTH_FINDING: usize = 4;
@@ -83,7 +83,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         <section class="stack" aria-labelledby="sheets">
             <h2 id="sheets">{text::SHEETS}</h2>
             {move || (count.get() >= WORTH_FINDING).then(|| {
-                text_field("find", named(words::FIND), Takes::Search, typed, Beside::default())
+                text_field("find", named(words::FIND), InputKind::Search, typed, FieldOptions::default())
             })}
             {move || any_archived.get().then(|| view! {
                 <button

@@ -4,14 +4,14 @@
 use leptos::prelude::*;
 
 use super::library::Library;
+use crate::desk_store::{PAPERS, POOLS};
 use crate::session::use_session;
-use crate::shelf::{PAPERS, POOLS};
 use crate::widgets::dialog::Confirm;
 use app::machine::{StoragePromise, StorageRoom};
-use device::{Handed, Parcel};
+use device::{ExportFile, Handed};
 use record::{write_backup, OnDesk};
-use text::before::library as words;
 use text::day_of;
+use text::setup::library as words;
 
 /// Backup, room, promise, move, wipe.
 #[component]
@@ -115,7 +115,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
             all.push(library.read(&id).await.whole());
             device::pause(0).await;
         }
-        let parcel = Parcel {
+        let parcel = ExportFile {
             name: words::backup_name(&day_of(device::local_time(now))),
             mime: "application/json".into(),
             bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use rules::{Shirt, Team};
-use text::before as words;
+use text::setup as words;
 
 /// The places of one team: 4, 3, 2 at the net and 5, 6, 1 behind.
 #[component]

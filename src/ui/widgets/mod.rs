@@ -1,8 +1,8 @@
 //! Parts that several screens share.
 
-pub mod afterwards;
 pub mod cards;
 pub mod count_down;
+pub mod deferred;
 pub mod dialog;
 mod figure;
 pub mod keys;

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use rules::Shirt;
-use text::before as words;
+use text::setup as words;
 
 /// Shirts have at most this many digits here (the rules of a match may allow fewer).
 const DIGITS: usize = 3;

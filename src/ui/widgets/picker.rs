@@ -52,7 +52,7 @@ impl Choice {
 
 /// How the buttons lie.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Lie {
+pub enum Layout {
     /// Large numbers in a grid.
     Numbers,
     /// Words, one after the other.
@@ -68,16 +68,16 @@ pub type Chosen = Option<Callback<usize, bool>>;
 
 /// The buttons.
 pub fn buttons(
-    lie: Lie,
+    lie: Layout,
     choices: Signal<Vec<Choice>>,
     chosen: Chosen,
     tap: Callback<usize>,
 ) -> AnyView {
     let (class, each) = match lie {
-        Lie::Numbers => ("numbers", "button number tabular"),
-        Lie::Row => ("row", "button"),
-        Lie::Grid => ("causes", "button cause"),
-        Lie::Lines => ("two-abreast", "button"),
+        Layout::Numbers => ("numbers", "button number tabular"),
+        Layout::Row => ("row", "button"),
+        Layout::Grid => ("causes", "button cause"),
+        Layout::Lines => ("two-abreast", "button"),
     };
     let one = move |(i, choice): (usize, Choice)| {
         view! {
@@ -171,5 +171,5 @@ pub fn teams(chosen: RwSignal<Option<Team>>) -> AnyView {
     });
     let is = Callback::new(move |i: usize| chosen.get() == Some(Team::BOTH[i]));
     let tap = Callback::new(move |i: usize| chosen.set(Some(Team::BOTH[i])));
-    buttons(Lie::Row, names, Some(is), tap)
+    buttons(Layout::Row, names, Some(is), tap)
 }

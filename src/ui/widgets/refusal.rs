@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::cards::Cards;
 use super::dialog::Drawer;
-use crate::play::{follow, Court};
+use crate::play::{start_timers, Court};
 use crate::session::{use_session, NotEntered, Refused};
 use game::{preview_sanction, say, Kind};
 
@@ -66,8 +66,8 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
     // What was asked for is closed with it; the page of the desk has no court.
     let court = use_context::<Court>();
     let reject = move |act: Kind| match court {
-        Some(court) => court.tell(act),
-        None => session.tell(act),
+        Some(court) => court.submit(act),
+        None => session.submit(act),
     };
     let kind = StoredValue::new(refused.kind);
     let insist = move || {
@@ -78,7 +78,7 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
         }
         match session.insist(kind.get_value(), reason) {
             Ok(()) => {
-                kind.with_value(|kind| follow(session, kind));
+                kind.with_value(|kind| start_timers(session, kind));
                 open.set(false);
             }
             Err(NotEntered::ReadOnly | NotEntered::Stale | NotEntered::NoMatch) => open.set(false),

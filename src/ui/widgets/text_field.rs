@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 /// What a field takes, and so which keys the phone shows for it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Takes {
+pub enum InputKind {
     /// Words, so many letters at most.
     Words(u8),
     /// A whole number.
@@ -19,23 +19,23 @@ pub enum Takes {
     Time,
 }
 
-impl Takes {
+impl InputKind {
     /// Type of the field, keys, most letters.
     fn attributes(self) -> (&'static str, Option<&'static str>, Option<u8>) {
         match self {
-            Takes::Words(most) => ("text", None, Some(most)),
-            Takes::Whole => ("text", Some("numeric"), Some(6)),
-            Takes::Decimal => ("text", Some("decimal"), Some(9)),
-            Takes::Search => ("search", None, Some(80)),
-            Takes::Day => ("date", None, None),
-            Takes::Time => ("time", None, None),
+            InputKind::Words(most) => ("text", None, Some(most)),
+            InputKind::Whole => ("text", Some("numeric"), Some(6)),
+            InputKind::Decimal => ("text", Some("decimal"), Some(9)),
+            InputKind::Search => ("search", None, Some(80)),
+            InputKind::Day => ("date", None, None),
+            InputKind::Time => ("time", None, None),
         }
     }
 }
 
 /// What else there is to a field.
 #[derive(Clone, Copy, Default)]
-pub struct Beside {
+pub struct FieldOptions {
     /// Called after each letter.
     pub changed: Option<Callback<()>>,
     /// One sentence about what cannot be used as it stands.
@@ -48,11 +48,11 @@ pub struct Beside {
 pub fn text_field(
     id: &str,
     label: Signal<String>,
-    takes: Takes,
+    takes: InputKind,
     value: RwSignal<String>,
-    beside: Beside,
+    beside: FieldOptions,
 ) -> AnyView {
-    let Beside {
+    let FieldOptions {
         changed,
         wrong,
         hint,

@@ -8,11 +8,11 @@ use rules::Team;
 /// (common practice, no source).
 const LONGEST_TURN: u16 = 12;
 /// More turns than any set has had.
-const MOST_TURNS: u8 = 60;
+const MAX_TURNS: u8 = 60;
 /// More sanctions than any team has had in a set.
-const MOST_SANCTIONS: u8 = 20;
+const MAX_SANCTIONS: u8 = 20;
 /// More points, or minutes, than a match of five sets has had, but for the rarest.
-const MOST_IN_ALL: u16 = 300;
+const MAX_IN_ALL: u16 = 300;
 
 impl Draft {
     /// The boxes of a part of the sheet, in the order in which it is read; where a list grows, one empty
@@ -66,7 +66,7 @@ impl Draft {
             Part::Libero => self.rules.liberos,
             Part::LineUp if self.rules.line_ups => self.rules.players_on_court,
             Part::LineUp => 0,
-            Part::Round => MOST_TURNS,
+            Part::Round => MAX_TURNS,
             // One more than allowed, so that one too many can be keyed in and is marked.
             Part::TimeOut => self.rules.time_outs.per_set.unwrap_or(8).saturating_add(1),
             Part::Change => self
@@ -75,7 +75,7 @@ impl Draft {
                 .per_set
                 .unwrap_or(24)
                 .saturating_add(6),
-            Part::Sanction => MOST_SANCTIONS,
+            Part::Sanction => MAX_SANCTIONS,
             _ => 1,
         };
         if part.grows() {
@@ -148,7 +148,7 @@ impl Draft {
                 self.most_points(cell.set)
             }
             Part::Minutes => 99,
-            Part::AllPoints | Part::AllMinutes => MOST_IN_ALL,
+            Part::AllPoints | Part::AllMinutes => MAX_IN_ALL,
             Part::AllTimeOuts => in_all(self.rules.time_outs.per_set.unwrap_or(8)),
             Part::AllChanges => in_all(self.rules.substitutions.per_set.unwrap_or(24)),
             _ if text.len() >= 2 => return true,

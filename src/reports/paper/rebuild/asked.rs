@@ -3,7 +3,7 @@
 use super::Table;
 use crate::paper::{BoxKind, Fault, PaperSanction, PaperSubstitution};
 use game::entry::{Change, Forced};
-use game::{Barred, Entry, Kind, OutFor, Refusal, Replay, SanctionKind, State};
+use game::{Barred, Entry, Kind, OutFor, Refusal, SanctionKind, State, Timeline};
 use rules::{Shirt, Team};
 
 impl Table<'_> {
@@ -55,8 +55,8 @@ impl Table<'_> {
             self.push(kind(legal.clone()));
         }
         for (i, s) in asked.iter().filter(|(_, s)| !legal.contains(&change(s))) {
-            let alone = Entry::new(self.replay.next_number(), kind(vec![change(s)]));
-            let why = match (self.replay.may(&alone), &refusal) {
+            let alone = Entry::new(self.timeline.next_number(), kind(vec![change(s)]));
+            let why = match (self.timeline.check(&alone), &refusal) {
                 (Err(Refusal::SecondRequest { .. }), Refusal::PartlyIllegal { because, .. }) => {
                     (**because).clone()
                 }
@@ -95,9 +95,9 @@ impl Table<'_> {
     pub(super) fn sanction(&mut self, i: usize, s: &PaperSanction) {
         let place = format!("sanctions[{i}]");
         let kind = entry_of(s);
-        let mut trial = self.replay.clone();
+        let mut trial = self.timeline.clone();
         let entry = Entry::new(trial.next_number(), kind.clone());
-        if let Err(refusal) = trial.may(&entry) {
+        if let Err(refusal) = trial.check(&entry) {
             self.against(None, place, BoxKind::Sanction, &refusal);
             self.insist(kind, &refusal);
             return;
@@ -105,7 +105,7 @@ impl Table<'_> {
         trial.push(entry);
         let by_rule = trial.state().sanctions().last().map(|s| s.kind);
         if by_rule == Some(s.kind) {
-            self.replay = trial;
+            self.timeline = trial;
         } else {
             let written = s.kind;
             self.found(None, place, Fault::OtherSanction { written, by_rule });
@@ -122,13 +122,13 @@ impl Table<'_> {
             self.made_up();
             return;
         }
-        let points = |replay: &Replay| {
-            let score = replay.state().score();
-            (replay.state().sets().count(), score[to])
+        let points = |timeline: &Timeline| {
+            let score = timeline.state().score();
+            (timeline.state().sets().count(), score[to])
         };
-        let before = points(&self.replay);
+        let before = points(&self.timeline);
         self.sanction(i, s);
-        if points(&self.replay) != before {
+        if points(&self.timeline) != before {
             *letter = None;
         }
     }

@@ -12,7 +12,7 @@ use super::finding::{BoxKind, Fault, Finding};
 use super::rounds::Order;
 use super::{say, PaperSet, PaperSheet};
 use game::entry::{Heading, Toss};
-use game::{Entry, Kind, Phase, Refusal, Replay, State};
+use game::{Entry, Kind, Phase, Refusal, State, Timeline};
 use place::Asked;
 use record::Log;
 use rules::{ByTeam, Team};
@@ -20,7 +20,7 @@ use rules::{ByTeam, Team};
 /// The scorer's table at which the sheet is played through once more.
 pub(super) struct Table<'a> {
     sheet: &'a PaperSheet,
-    replay: Replay,
+    timeline: Timeline,
     /// How many entries stand on the sheet; those after it were made up to look further.
     on_sheet: Option<usize>,
     /// Who was due to open the last set.
@@ -33,7 +33,7 @@ impl<'a> Table<'a> {
     pub fn open(sheet: &'a PaperSheet) -> Table<'a> {
         let mut table = Table {
             sheet,
-            replay: Replay::new(),
+            timeline: Timeline::new(),
             on_sheet: None,
             due: None,
             findings: Vec::new(),
@@ -51,7 +51,7 @@ impl<'a> Table<'a> {
 
     /// What was found, the record as far as it stands on the sheet, and whether that is all of it.
     pub fn close(mut self) -> (Vec<Finding>, Log, bool) {
-        let mut entries = self.replay.entries().to_vec();
+        let mut entries = self.timeline.entries().to_vec();
         let whole = self.on_sheet.is_none();
         entries.truncate(self.on_sheet.unwrap_or(usize::MAX));
         let text = if whole {
@@ -71,7 +71,7 @@ impl<'a> Table<'a> {
     }
 
     fn state(&self) -> &State {
-        self.replay.state()
+        self.timeline.state()
     }
 
     fn found(&mut self, set: Option<u8>, place: String, fault: Fault) {
@@ -80,9 +80,9 @@ impl<'a> Table<'a> {
 
     /// Enters something, if the rules have nothing against it.
     fn enter(&mut self, kind: Kind) -> Result<(), Refusal> {
-        let entry = Entry::new(self.replay.next_number(), kind);
-        self.replay.may(&entry)?;
-        self.replay.push(entry);
+        let entry = Entry::new(self.timeline.next_number(), kind);
+        self.timeline.check(&entry)?;
+        self.timeline.push(entry);
         Ok(())
     }
 
@@ -98,14 +98,14 @@ impl<'a> Table<'a> {
             self.made_up();
             return;
         }
-        let mut entry = Entry::new(self.replay.next_number(), kind);
+        let mut entry = Entry::new(self.timeline.next_number(), kind);
         entry.insist = Some(say::ON_THE_SHEET.to_owned());
-        self.replay.push(entry);
+        self.timeline.push(entry);
     }
 
     /// From here on the log no longer says what stands on the sheet.
     fn made_up(&mut self) {
-        let len = self.replay.entries().len();
+        let len = self.timeline.entries().len();
         self.on_sheet.get_or_insert(len);
     }
 
