@@ -10,10 +10,9 @@ use support::source::{code_of, sources, Source};
 const TABLE: &str = "src/game/rules_table.md";
 
 /// What hands refusals on and knows no rule.
-const ONLY_HAND_ON: [&str; 4] = [
+const ONLY_HAND_ON: [&str; 3] = [
     "preview::preview_sanction",
     "reducer::apply",
-    "reducer::may",
     "reducer::step",
 ];
 
@@ -56,7 +55,7 @@ impl Project {
         Project {
             table: table.unwrap_or_else(|e| panic!("{TABLE}: {e}")),
             game: sources("src/game"),
-            told: sources("tests/told"),
+            told: sources("tests/scenarios"),
         }
     }
 
@@ -321,7 +320,7 @@ fn a_test_that_is_gone_is_seen() {
     planted(
         |p| {
             let courts = p.told.iter_mut().find(|s| s.path.ends_with("courts.rs"));
-            let text = &mut courts.expect("told").text;
+            let text = &mut courts.expect("scenarios").text;
             *text = text.replace(
                 "#[test]\nfn r18_2_2_courts_are_changed_once",
                 "fn r18_2_2_courts_are_changed_once",
@@ -333,7 +332,7 @@ fn a_test_that_is_gone_is_seen() {
     planted(
         |p| {
             let courts = p.told.iter_mut().find(|s| s.path.ends_with("courts.rs"));
-            let text = &mut courts.expect("told").text;
+            let text = &mut courts.expect("scenarios").text;
             *text = text.replace(
                 "fn r18_2_2_courts_are_changed_once",
                 "// fn r18_2_2_courts_are_changed_once\nfn other",

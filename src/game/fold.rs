@@ -87,7 +87,7 @@ impl Timeline {
             Kind::Replay {
                 rally: Some(rally), ..
             } => {
-                self.may_reach_back(entry)?;
+                self.check_reach_back(entry)?;
                 match self.outcome(rally) {
                     Some(Outcome::Accepted | Outcome::Insisted(_)) => Ok(()),
                     _ => Err(Refusal::NotLastRally { entry: rally }),
@@ -101,7 +101,7 @@ impl Timeline {
                 match self.outcome(target) {
                     Some(Outcome::Struck(_)) => Err(Refusal::AlreadyStruck { entry: target }),
                     // What a strike of a strike brings back depends on the whole log.
-                    _ if twice => self.may_reach_back(entry),
+                    _ if twice => self.check_reach_back(entry),
                     _ => seal::check_strike(self.entry(target)),
                 }
             }
@@ -110,7 +110,7 @@ impl Timeline {
     }
 
     /// Whether an entry can take back what it names, by the whole log.
-    fn may_reach_back(&self, entry: &Entry) -> Result<(), Refusal> {
+    fn check_reach_back(&self, entry: &Entry) -> Result<(), Refusal> {
         let mut longer = self.entries.clone();
         longer.push(entry.clone());
         match strikes(&longer).pop() {

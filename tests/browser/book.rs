@@ -273,7 +273,7 @@ fn from_a_reason_and_back(stage: &mut Stage) -> Ran {
     referee.tap(&format!("Time-out {A}, 0 of 2 used"));
     referee.reads_at(".strip", "Time-out");
     referee.saved();
-    let before = referee.replay().entries().to_vec();
+    let before = referee.timeline().entries().to_vec();
     let left = "(() => { const [m, s] = document.querySelector('.count-down .tabular').innerText.split(':'); return m * 60 + Number(s); })()";
     let seconds = |referee: &mut Referee| referee.browser().value(left).as_f64().expect("seconds");
     let at_first = seconds(referee);
@@ -300,14 +300,14 @@ fn from_a_reason_and_back(stage: &mut Stage) -> Ran {
     referee.tap("Back");
     referee.browser().find("#half-left");
     assert!(seconds(referee) < at_first - 1.0);
-    assert_eq!(referee.replay().entries(), before);
+    assert_eq!(referee.timeline().entries(), before);
     // And by the button above the page.
     referee.tap_at("#decide");
     referee.tap("Back to the match");
     referee.browser().find("#half-left");
     referee.point(Side::Left);
     referee.saved();
-    assert_eq!(referee.replay().entries().len(), before.len() + 1);
+    assert_eq!(referee.timeline().entries().len(), before.len() + 1);
     Ok(())
 }
 
