@@ -31,6 +31,11 @@ pub const TESTS: &[Test] = &[
         run: the_courts_change,
     },
     Test {
+        name: "a_side_out_turns_the_numbers_once_and_a_point_rolls",
+        engines: CHROMIUM,
+        run: a_side_out_turns,
+    },
+    Test {
         name: "a_match_is_kept_by_keys_alone",
         engines: CHROMIUM,
         run: by_keys_alone,
@@ -246,5 +251,96 @@ fn by_keys_alone(stage: &mut Stage) -> Ran {
     keys_at(referee, ".drawer [aria-label=Close]");
     press(referee, "Escape");
     keys_at(referee, "#time-out-left");
+    Ok(())
+}
+
+/// What moves in one half at this moment, by name: each name once, with how often and how long.
+const MOVES_OF: &str = "
+    const all = document.querySelector(arguments[0]).getAnimations({ subtree: true }).filter((one) => one.animationName);
+    const of = (name) => all.filter((one) => one.animationName === name);
+    return [...new Set(all.map((one) => one.animationName))].sort().map((name) =>
+      [name, of(name).length, ...new Set(of(name).map((one) =>
+        [one.effect.getTiming().duration, one.effect.getTiming().iterations].join(' x ')))]);";
+
+/// FIVB Official Volleyball Rules 2025-2028, 7.6.2: the team that gained the right to serve moves one place
+/// clockwise; the numbers go that way before the eyes, once.
+fn a_side_out_turns(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    let referee = &mut referee;
+    let moves = |referee: &mut Referee, half: &str| referee.browser().run(MOVES_OF, json!([half]));
+    referee.quick();
+    let places = referee.court()[1].places.clone();
+    // Slowly, so that it can be looked at.
+    let slowly = "document.documentElement.style.setProperty('--move', '60000ms')";
+    referee.browser().value(slowly);
+    let at_once = "document.getAnimations().forEach((one) => one.finish())";
+    // A plain point turns nobody.
+    referee.taps(&[Side::Left], 0);
+    referee.reads_at("#half-left .half-score", "1");
+    let rolls = json!([["roll-in", 1, "60000 x 1"], ["roll-out", 1, "60000 x 1"]]);
+    assert_eq!(moves(referee, "#half-left"), rolls);
+    assert_eq!(moves(referee, "#half-right"), json!([]));
+    referee.browser().value(at_once);
+    referee.taps(&[Side::Right], 0);
+    referee.reads_at("#half-right .half-score", "1");
+    let turns = json!([
+        ["one-place-on", 6, "60000 x 1"],
+        ["roll-in", 1, "60000 x 1"],
+        ["roll-out", 1, "60000 x 1"]
+    ]);
+    assert_eq!(moves(referee, "#half-right"), turns);
+    // Each number begins where it stood before.
+    let begins = referee.browser().run(
+        "const spots = [...document.querySelectorAll('#half-right .spot')];
+         const middle = (e) => { const b = e.getBoundingClientRect(); return [(b.left + b.right) / 2, (b.top + b.bottom) / 2]; };
+         for (const one of document.querySelector('#half-right').getAnimations({ subtree: true })) { one.pause(); one.currentTime = 0; }
+         return spots.map((spot) => {
+           const [x, y] = middle(spot.querySelector('.shirt'));
+           const from = spots.findIndex((other) => { const [u, v] = middle(other); return Math.hypot(u - x, v - y) < 4; });
+           return [spot.className.match(/at-(\\d)/)[1], spots[from]?.className.match(/at-(\\d)/)[1]].map(Number);
+         }).sort();",
+        json!([]),
+    );
+    assert_eq!(
+        begins,
+        json!([[1, 2], [2, 3], [3, 4], [4, 5], [5, 6], [6, 1]])
+    );
+    referee.browser().value(at_once);
+    referee.still();
+    let mut turned = places;
+    turned.rotate_left(1);
+    assert_eq!(referee.court()[1].places, turned);
+    // What was seen does not move once more when a panel goes.
+    referee.tap_at("#more-right");
+    referee.tap_at("#panel-close");
+    assert_eq!(moves(referee, "#half-right"), json!([]));
+    // Who asked for less movement sees which places have changed, for a moment.
+    referee.browser().cdp(
+        "Emulation.setEmulatedMedia",
+        json!({ "features": [{ "name": "prefers-reduced-motion", "value": "reduce" }] }),
+    );
+    referee
+        .browser()
+        .value("document.documentElement.style.setProperty('--marked', '60000ms')");
+    referee.taps(&[Side::Left], 0);
+    referee.reads_at("#half-left .half-score", "2");
+    let marks = moves(referee, "#half-left");
+    let names: Vec<&str> = marks
+        .as_array()
+        .into_iter()
+        .flatten()
+        .filter_map(|one| one[0].as_str())
+        .collect();
+    assert!(
+        names.iter().all(|name| name.starts_with("marked")),
+        "{marks}"
+    );
+    let seven: u64 = marks
+        .as_array()
+        .into_iter()
+        .flatten()
+        .filter_map(|one| one[1].as_u64())
+        .sum();
+    assert_eq!(seven, 7, "six places and the score: {marks}");
     Ok(())
 }

@@ -5,6 +5,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::court::{use_court, Court};
+use super::movement::{rolls, turns, Movement, Moves};
 use super::pad::Pad;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::defer_render;
@@ -89,6 +90,11 @@ pub fn Half(
     let long = Memo::new(move |_| score.get() >= 100);
     let places = Memo::new(move |_| picture.read().places.clone());
     let bare = Memo::new(move |_| places.read().is_empty());
+    let (rolling, before) = rolls(move || (team.get(), score.get()));
+    let turning = turns(move || {
+        let shirts = places.with(|places| places.iter().map(|standing| standing.shirt).collect());
+        (team.get(), shirts)
+    });
 
     let (id, said) = if left {
         ("half-left", "half-left-said")
@@ -152,8 +158,15 @@ pub fn Half(
                     {move || picture.read().sets}
                 </span>
             </span>
-            <span class="half-score tabular" class:three-digits=long>
-                {score}
+            <span
+                class="half-score tabular"
+                class:three-digits=long
+                class:rolls-one=move || rolling.is(Moves::One)
+                class:rolls-other=move || rolling.is(Moves::Other)
+                data-was=move || before.get().to_string()
+                on:animationend=move |_| rolling.ended()
+            >
+                <span class="half-score-now">{score}</span>
             </span>
             <span class="half-serves">
                 {move || {
@@ -176,7 +189,7 @@ pub fn Half(
             {defer_render(move || {
                 view! {
                     <Show when=move || !bare.get()>
-                        <Places places left serves=Signal::derive(move || serves.get().is_some()) />
+                        <Places places left turning serves=Signal::derive(move || serves.get().is_some()) />
                     </Show>
                 }
                     .into_any()
@@ -187,11 +200,21 @@ pub fn Half(
 
 /// The players at their places, the front row at the net.
 #[component]
-fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl IntoView {
+fn Places(
+    places: Memo<Vec<Standing>>,
+    left: bool,
+    turning: Movement,
+    serves: Signal<bool>,
+) -> impl IntoView {
     let court = use_court();
     let rows = if left { LEFT_ROWS } else { RIGHT_ROWS };
     view! {
-        <span class="places">
+        <span
+            class="places"
+            class:turns-one=move || turning.is(Moves::One)
+            class:turns-other=move || turning.is(Moves::Other)
+            on:animationend=move |_| turning.ended()
+        >
             {rows
                 .into_iter()
                 .flatten()
@@ -200,14 +223,16 @@ fn Places(places: Memo<Vec<Standing>>, left: bool, serves: Signal<bool>) -> impl
                     let press = move |_| court.press(standing.get_untracked().map(|s| s.shirt));
                     view! {
                         <span
-                            class="spot tabular"
+                            class=format!("spot at-{place} tabular")
                             class:front=(2..=4).contains(&place)
                             class:server=move || place == 1 && serves.get()
                             class:libero=move || standing.get().is_some_and(|s| s.libero)
                             class:speaks=move || standing.get().is_some_and(|s| s.speaks)
                             on:pointerdown=press
                         >
-                            {move || standing.get().map(|s| s.shirt.to_string())}
+                            <span class="shirt">
+                                {move || standing.get().map(|s| s.shirt.to_string())}
+                            </span>
                         </span>
                     }
                 })

@@ -21,6 +21,7 @@ mod log_beside;
 mod log_list;
 mod menu;
 mod more;
+mod movement;
 mod new_libero;
 mod pad;
 mod panel;
