@@ -75,7 +75,7 @@ fn the_change_of_courts_is_that_of_the_rules() {
 }
 
 /// Numbers that are no rule of a match: measures and examples, and the shape of a form.
-const OTHER_NUMBERS: [&str; 10] = [
+const OTHER_NUMBERS: [&str; 11] = [
     // Measures of hall, net and ball (1.1, 2.2 to 2.5, 3.1).
     "m on every side of the 18",
     "degrees",
@@ -87,6 +87,7 @@ const OTHER_NUMBERS: [&str; 10] = [
     "Often 10 or 15: common practice",
     // The places have numbers; which of them are the back row follows from the players on court.
     "places 1, 6 and 5",
+    "Position 6",
     // What the program can play by at all.
     "Four to six players of a team are on court",
     // The official picture of the signal (diagram 11, 15), whatever the time is.

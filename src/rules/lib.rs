@@ -5,6 +5,7 @@
 mod ball;
 mod cause;
 mod decimal;
+mod flag;
 mod format;
 mod net;
 mod plan;
@@ -15,11 +16,12 @@ mod team;
 
 pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
+pub use flag::FlagSignal;
 pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
     Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
 };
-pub use net::{Height, Measured, NetFault, MEN, SIDE_MORE, WOMEN};
+pub use net::{AgeHeight, Height, Measured, NetFault, AGE_HEIGHTS, MEN, SIDE_MORE, WOMEN};
 pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};

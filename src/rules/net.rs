@@ -22,6 +22,39 @@ pub const READABLE: u16 = 5;
 /// finger is seen.
 const SENSIBLE: std::ops::RangeInclusive<u16> = 1000..=3000;
 
+/// The height of the net for an age group.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct AgeHeight {
+    /// Players under this age, in years.
+    pub under: u8,
+    /// For boys.
+    pub boys: Height,
+    /// For girls.
+    pub girls: Height,
+}
+
+const fn age(under: u8, boys: u16, girls: u16) -> AgeHeight {
+    AgeHeight {
+        under,
+        boys: Height(boys),
+        girls: Height(girls),
+    }
+}
+
+/// One example of heights for the young: a regional youth table in Central Europe, which is public. The
+/// international text has none, and others differ: a junior school league plays at 2.18 m and 2.12 m, another
+/// at 2.35 m for boys under 16.
+pub const AGE_HEIGHTS: [AgeHeight; 8] = [
+    age(20, 2430, 2240),
+    age(18, 2350, 2240),
+    age(16, 2240, 2200),
+    age(15, 2150, 2150),
+    age(14, 2150, 2150),
+    age(13, 2100, 2100),
+    age(12, 2050, 2050),
+    age(11, 2050, 2050),
+];
+
 impl Height {
     /// A height as somebody types it: metres (`2.24`, `2,24`) or centimetres (`224`, `224.5`).
     #[must_use]
@@ -131,6 +164,16 @@ mod tests {
         for typed in ["", "2.4.3", "24", "9", "0.5", "305", "3.01", "high"] {
             assert_eq!(Height::read(typed), None, "{typed}");
         }
+    }
+
+    #[test]
+    fn the_younger_the_lower() {
+        for pair in AGE_HEIGHTS.windows(2) {
+            assert!(pair[0].under > pair[1].under);
+            assert!(pair[0].boys >= pair[1].boys && pair[0].girls >= pair[1].girls);
+        }
+        assert!(AGE_HEIGHTS.iter().all(|one| one.boys >= one.girls));
+        assert_eq!((AGE_HEIGHTS[0].boys, AGE_HEIGHTS[0].girls), (MEN, WOMEN));
     }
 
     #[test]

@@ -5,7 +5,7 @@
 //! drawings of that diagram leave the depth to the eye, so the joints here do as well. Where a signal
 //! has a side, the picture's left is the side concerned (rule 30.1); the other side is its mirror image.
 
-use super::Signal;
+use super::{FlagSignal, Signal};
 
 /// A place in the picture, which is [`WIDTH`] wide and [`HEIGHT`] high; y grows downwards.
 pub type Point = (i16, i16);
@@ -14,6 +14,8 @@ pub type Point = (i16, i16);
 pub const WIDTH: i16 = 180;
 /// The height of the picture, from the tips of raised hands to the floor.
 pub const HEIGHT: i16 = 150;
+/// How much higher the picture of a flag is, which may be above the head.
+pub const ABOVE: i16 = 45;
 /// The shoulders, the picture's left one first.
 pub const SHOULDERS: [Point; 2] = [(72, 70), (108, 70)];
 
@@ -36,6 +38,8 @@ pub enum Hand {
     Thumb,
     /// The forefinger stretched.
     Point,
+    /// Closed around the stick of a line judge's flag, which goes on from it.
+    Flag,
     /// So many fingers spread.
     Fingers(u8),
     /// A card of each colour named.
@@ -89,6 +93,13 @@ pub struct Movement {
 }
 
 impl Movement {
+    /// Whether a flag belongs to it.
+    #[must_use]
+    pub fn has_flag(&self) -> bool {
+        let arms = self.poses.iter().flatten();
+        arms.into_iter().any(|arm| arm.hand == Hand::Flag)
+    }
+
     /// The moments that tell it without moving: the pose that is held, or where it begins and where
     /// it gets to.
     #[must_use]
@@ -372,6 +383,50 @@ impl Signal {
     }
 }
 
+/// The flag is in the right hand, which is on the right as in a mirror; no signal of a flag has a side.
+impl FlagSignal {
+    /// How it is made (diagram 12).
+    #[must_use]
+    pub const fn movement(self) -> Movement {
+        const FLAG_UP: ArmPose = arm((112, 46), (114, 24), 4, Hand::Flag);
+        match self {
+            // The stick goes on from the arm, down.
+            FlagSignal::In => {
+                held(const { &[[HANGING, arm((113, 92), (108, 112), 170, Hand::Flag)]] })
+            }
+            FlagSignal::Out => held(const { &[[HANGING, FLAG_UP]] }),
+            // The palm of the free hand lies on the top of the stick.
+            FlagSignal::Touched => held(
+                const {
+                    &[[
+                        arm((54, 74), (82, 50), 75, Hand::Edge),
+                        arm((120, 92), (99, 102), 0, Hand::Flag),
+                    ]]
+                },
+            ),
+            // Waved above the head, while the other arm points at the line.
+            FlagSignal::Line => moved(
+                const {
+                    const LEFT: ArmPose = arm((110, 46), (106, 24), -35, Hand::Flag);
+                    const RIGHT: ArmPose = arm((116, 48), (124, 26), 35, Hand::Flag);
+                    const POINTS: ArmPose = arm((52, 86), (36, 108), -145, Hand::Point);
+                    &[[POINTS, LEFT], [POINTS, RIGHT], [POINTS, LEFT]]
+                },
+                &["M66 -34 C86 -44 130 -44 150 -34M142 -41L150 -34L140 -31"],
+            ),
+            // The forearms crossed before the chest.
+            FlagSignal::NotSeen => held(
+                const {
+                    &[[
+                        arm((60, 97), (101, 88), 22, Hand::Back),
+                        arm((120, 97), (79, 88), -22, Hand::Flag),
+                    ]]
+                },
+            ),
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -396,6 +451,28 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn the_flag_is_in_one_hand_and_no_bone_grows() {
+        for signal in FlagSignal::ALL {
+            let movement = signal.movement();
+            assert!(movement.has_flag(), "{signal:?}");
+            for pose in movement.poses {
+                let flags = pose.iter().filter(|arm| arm.hand == Hand::Flag).count();
+                assert_eq!(flags, 1, "{signal:?}");
+                for (arm, shoulder) in pose.iter().zip(SHOULDERS) {
+                    let bones = (
+                        distance(shoulder, arm.elbow),
+                        distance(arm.elbow, arm.wrist),
+                    );
+                    assert!(bones.0 < 31.0 && bones.1 < 43.0, "{signal:?}: {bones:?}");
+                }
+            }
+        }
+        assert!(Signal::ALL
+            .iter()
+            .all(|signal| !signal.movement().has_flag()));
     }
 
     #[test]

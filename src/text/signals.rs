@@ -16,8 +16,6 @@ pub const SHOW_NAME: &str = "What is it?";
 pub const NEXT_SIGNAL: &str = "Next signal";
 /// The drawing moves once more.
 pub const AGAIN: &str = "Again";
-/// The same for the other team.
-pub const OTHER_SIDE: &str = "Other side";
 /// Back to the list.
 pub const ALL_SIGNALS: &str = "All signals";
 /// A drawing whose name is still hidden, for those who do not see it.

@@ -2,10 +2,11 @@
 //! from a reason on the court to its page and back. What the page says is compared with what the decision
 //! functions say natively.
 
-use learn::{Dial, Scale, Situation, Topic, Values};
-use rules::Cause;
+use learn::{Dial, Mark, Point, Scale, Situation, Topic, Values};
+use rules::{Cause, FlagSignal, Preset};
 use serde_json::json;
-use text::learn as words;
+use text::learn::{self as words, Care, Role};
+use text::setup::Phase;
 
 use crate::kept::begun;
 use crate::referee::{Referee, Side, A};
@@ -33,6 +34,21 @@ pub const TESTS: &[Test] = &[
         name: "book_leads_from_a_reason_to_its_page_and_back_into_the_match",
         engines: ALL,
         run: from_a_reason_and_back,
+    },
+    Test {
+        name: "book_finds_a_signal_and_shows_it_from_every_side",
+        engines: ALL,
+        run: finds_a_signal,
+    },
+    Test {
+        name: "book_says_what_is_tapped_on_the_court",
+        engines: ALL,
+        run: the_court,
+    },
+    Test {
+        name: "book_shows_every_job_and_everything_to_take_care_of",
+        engines: ALL,
+        run: jobs_and_care,
     },
     Test {
         name: "book_is_found_from_the_start_and_every_address_leads_to_its_page",
@@ -222,7 +238,7 @@ fn drag(referee: &mut Referee, board: &str, n: u64) {
         json!(css)
     );
     let before = referee.browser().value(&place);
-    for (right, down) in [(60, 0), (0, 60), (-60, 0), (0, -60), (110, 60)] {
+    for (right, down) in [(60, 0), (0, 60), (-60, 0), (0, -60), (110, 60), (-130, 0)] {
         let (x, y) = middle_of(referee, &css);
         let half = (x + right / 2, y + down / 2);
         referee
@@ -308,6 +324,189 @@ fn from_a_reason_and_back(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     referee.saved();
     assert_eq!(referee.timeline().entries().len(), before.len() + 1);
+    Ok(())
+}
+
+fn finds_a_signal(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.tap_at("#to-signals");
+    let list = "[...document.querySelectorAll('.signal-line')].map((e) => e.innerText.replace(/\\s+/g, ' ').trim())";
+    referee
+        .browser()
+        .wait_until("all are there", &format!("{list}.length === 27"));
+    assert_eq!(
+        referee
+            .browser()
+            .value("document.querySelectorAll('.flag svg').length"),
+        json!(FlagSignal::ALL.len() + 2),
+        "one of them moves, so it has its stills"
+    );
+    // Spelled wrongly, and told by what happened; in the order in which the words find them.
+    for typed in ["antena", "net tuoch", "he stepped on the line", "xylophone"] {
+        let field = referee.browser().find("#find-signal");
+        referee.browser().write(&field, typed);
+        let expected: Vec<String> = words::find_signals(typed)
+            .into_iter()
+            .map(|signal| format!("{} {}", signal.number(), text::signal(signal)))
+            .collect();
+        referee.browser().wait_until(
+            &format!("{typed:?} finds {expected:?}"),
+            &format!(
+                "JSON.stringify({list}) === {}",
+                json!(json!(expected).to_string())
+            ),
+        );
+        if expected.is_empty() {
+            referee.reads(words::FIND_NOTHING);
+        }
+    }
+    referee.tap(words::FIND_EXAMPLES[0]);
+    referee.browser().wait_until(
+        "an example is looked for",
+        &format!("{list}[0] === '19 Net touch'"),
+    );
+    referee.browser().picture("signals-found");
+    referee.tap("19 Net touch");
+    referee.reads("Left arm");
+    let x = "document.querySelector('.signal-look svg > g').getAttribute('transform')";
+    let face = "document.querySelector('.signal-look svg').innerHTML.includes('M85 44v1')";
+    assert_eq!(
+        referee.browser().value(&format!("[{x}, {face}]")),
+        json!([null, true])
+    );
+    // Who stands in front sees the other side; from behind there is no face.
+    referee.tap(words::VIEWS[1]);
+    referee
+        .browser()
+        .wait_until("it is turned over", &format!("{x} !== null && {face}"));
+    referee.tap(words::VIEWS[2]);
+    referee.browser().wait_until(
+        "it is seen from behind",
+        &format!("{x} === null && !{face}"),
+    );
+    referee.browser().picture("signal-from-behind");
+    referee.tap(words::SIDES[1]);
+    referee.reads("Right arm");
+    referee
+        .browser()
+        .wait_until("the other side", &format!("{x} !== null && !{face}"));
+    referee.tap(&format!(
+        "{} {}",
+        words::topic(Topic::NetTouch),
+        words::topic_more(Topic::NetTouch)
+    ));
+    referee.reads(words::look_for(Topic::NetTouch)[0]);
+    Ok(())
+}
+
+fn the_court(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    open(referee, "court");
+    // By name, as who uses keys or listens does.
+    for mark in Mark::ALL {
+        referee.tap_in(".court-page", words::mark(mark));
+        referee.reads_at("#about-mark", words::mark(mark));
+        for line in words::mark_lines(mark) {
+            referee.reads_at("#about-mark", line);
+        }
+    }
+    // By finger, from place to place; what is meant there the measurements say.
+    let places = [
+        (-1.5, 1.5),
+        (6.0, -1.0),
+        (-10.5, 0.0),
+        (9.0, 2.0),
+        (-9.0, 2.0),
+        (5.0, 4.5),
+        (0.0, 0.0),
+        (3.0, -2.0),
+        (0.0, -6.1),
+        (0.6, 6.1),
+        (0.0, 8.2),
+        (5.0, 8.1),
+        (-10.0, 5.5),
+        (-6.0, 6.0),
+        (2.0, 6.2),
+        (6.0, -6.0),
+        (0.0, 5.0),
+    ];
+    let mut tapped = Vec::new();
+    for (x, y) in places {
+        let mark = Mark::at(Point { x, y, z: 0.0 }).expect("something is there");
+        let at = referee.browser().run(
+            "const field = document.querySelector('.whole-court');
+             field.scrollIntoView({ block: 'center' });
+             const box = field.getBoundingClientRect();
+             const [, , w] = field.querySelector('svg').getAttribute('viewBox').split(' ').map(Number);
+             const [left, top] = field.querySelector('svg').getAttribute('viewBox').split(' ').map(Number);
+             const scale = (box.width - 2 * field.clientLeft) / w;
+             return [box.left + field.clientLeft + (arguments[0] * 100 - left) * scale,
+                     box.top + field.clientTop + (-arguments[1] * 100 - top) * scale].map(Math.round);",
+            json!([x, y]),
+        );
+        let of = |i: usize| at[i].as_i64().expect("a place");
+        referee.browser().tap_place(of(0), of(1));
+        referee.reads_at("#about-mark", words::mark(mark));
+        tapped.push(mark);
+    }
+    assert!(
+        Mark::ALL.iter().all(|mark| tapped.contains(mark)),
+        "{tapped:?}"
+    );
+    referee.browser().picture("court-tapped");
+    // The heights of the net stand below, and the way leads to a decision.
+    referee.reads(words::NET_YOUNG);
+    referee.reads("Under 16");
+    referee.tap_in(".court-page", words::mark(Mark::CentreLine));
+    referee.tap(&format!(
+        "{} {}",
+        words::topic(Topic::UnderNet),
+        words::topic_more(Topic::UnderNet)
+    ));
+    referee.reads(words::look_for(Topic::UnderNet)[0]);
+    referee.tap("Back");
+    referee.browser().find("#about-mark");
+    Ok(())
+}
+
+fn jobs_and_care(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let rules = Preset::International.rules();
+    open(referee, "jobs");
+    for role in Role::ALL {
+        referee.tap(&format!("{} {}", role.name(), role.more()));
+        for phase in Phase::ALL {
+            for line in words::job(role, phase, &rules) {
+                referee.reads(&line);
+            }
+        }
+        referee.tap("Back");
+    }
+    referee.tap(&format!(
+        "{} {}",
+        words::FOR_THE_TABLE,
+        words::FOR_THE_TABLE_MORE
+    ));
+    for line in words::job(Role::Scorer, Phase::During, &rules) {
+        referee.reads(&line);
+    }
+    let size = "parseFloat(getComputedStyle(document.querySelector('.large-print li')).fontSize)";
+    assert!(referee
+        .browser()
+        .value(size)
+        .as_f64()
+        .is_some_and(|px| px >= 22.0));
+    open(referee, "safety");
+    for care in Care::ALL {
+        referee.tap(care.name());
+        for line in care.lines(&rules) {
+            referee.reads(&line);
+        }
+        referee.tap("Back");
+    }
     Ok(())
 }
 

@@ -3,7 +3,8 @@
 //! the phone.
 
 use game::{notices, simulate_by, Entry, Kind, Notice, Phase, Timeline};
-use rules::{Preset, Sets, Team};
+use learn::Topic;
+use rules::{Preset, Sets, Signal, Team};
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -17,6 +18,11 @@ pub const TESTS: &[Test] = &[
         name: "every_screen_before_a_match_can_be_used_by_everybody",
         engines: &[Engine::Chromium],
         run: before_a_match,
+    },
+    Test {
+        name: "every_learning_page_can_be_used_by_everybody",
+        engines: &[Engine::Chromium],
+        run: to_learn,
     },
     Test {
         name: "every_screen_of_play_can_be_used_by_everybody",
@@ -280,6 +286,56 @@ pub fn first_simulated(holds: impl Fn(&Timeline) -> bool) -> Vec<Entry> {
     (1..500)
         .find_map(|seed| simulated(seed, &holds))
         .expect("a simulated match comes there")
+}
+
+fn to_learn(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut look = Look::new();
+    let here = referee.stage.url();
+    let mut places = vec![
+        (String::new(), text::learn::BOOK_MORE.to_owned()),
+        ("decisions".into(), text::learn::DECISIONS_MORE.into()),
+        ("signals".into(), text::SIGNALS_MORE.into()),
+        (
+            "signals/19".into(),
+            text::signal_how(Signal::NetTouch).into(),
+        ),
+        ("court".into(), text::learn::NET_MEASURED.into()),
+        ("jobs".into(), text::learn::ROLES_MORE.into()),
+        ("jobs/table".into(), text::learn::PRINT.into()),
+        (
+            "jobs/first_referee".into(),
+            text::learn::Role::FirstReferee.more().into(),
+        ),
+        ("safety".into(), text::learn::CARE_MORE.into()),
+        ("safety/head".into(), text::CARE_HEAD.into()),
+    ];
+    for topic in Topic::ALL {
+        let reads = text::learn::look_for(topic)[0];
+        places.push((format!("decisions/{}", topic.code()), reads.into()));
+    }
+    for (place, reads) in places {
+        referee.browser().goto(&format!("{here}#/learn/{place}"));
+        referee.reads(&reads);
+        let name = place.replace('/', "-");
+        look.at(referee, &format!("learn-{name}"));
+        referee.browser().screen(1180, 820);
+        for theme in ["dark", "light"] {
+            referee.browser().run(
+                "document.documentElement.dataset.theme = arguments[0];",
+                json!([theme]),
+            );
+            referee
+                .browser()
+                .full_picture(&format!("learn-{name}-1180x820-{theme}"));
+        }
+        referee.browser().screen(360, 740);
+        referee
+            .browser()
+            .full_picture(&format!("learn-{name}-long"));
+    }
+    look.done()
 }
 
 fn of_play(stage: &mut Stage) -> Ran {

@@ -113,17 +113,13 @@ fn every_reason_has_its_page_and_every_page_something_to_try() {
     assert_eq!(Topic::from_code("no such page"), None);
 }
 
-/// The reason of a page can come out on it (but for what no function decides: a wrong server, a service
-/// into the net).
+/// The reason of a page can come out on it.
 #[test]
 fn the_fault_of_a_page_can_be_made_on_it() {
     for cause in Cause::ALL {
         let Some(topic) = Topic::of(cause) else {
             continue;
         };
-        if matches!(cause, Cause::RotationFault | Cause::ServiceNet) {
-            continue;
-        }
         let made = topic.situations().iter().any(|situation| {
             let is = |d: &Decided| matches!(d.ruling.call, Call::Fault { cause: of, .. } if of == cause);
             // A player outside the court is signalled as one, and written as a fault of positions; a service

@@ -39,6 +39,8 @@ pub enum Dial {
     ServiceAfter,
     /// How the ball is put into play.
     ServiceHow,
+    /// From which position the server comes.
+    Server,
     /// How deep in the court a player stands, in metres.
     PlayerDepth(u8),
     /// How far to the right of the middle, in metres.
@@ -162,6 +164,7 @@ impl Dial {
             Dial::LeftFaultAt | Dial::RightFaultAt => seconds(0.0, 1.0, 0.01),
             Dial::NetContact | Dial::ServiceHow => Scale::Choice(5),
             Dial::Hitter(_) => Scale::Choice(5),
+            Dial::Server => Scale::Choice(6),
             Dial::Contact | Dial::LastTouch | Dial::TeamHit => Scale::Choice(4),
             Dial::Opponents
             | Dial::HandDoes

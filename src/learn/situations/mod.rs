@@ -47,6 +47,10 @@ pub enum Situation {
     ServiceTime,
     /// How it is hit.
     ServiceHit,
+    /// The service touches the net.
+    ServiceNet,
+    /// Who serves.
+    ServerOrder,
     /// Where six players stand at the service hit.
     Positions,
     /// An attack hit of any player.
@@ -100,7 +104,7 @@ fn only(ruling: Ruling) -> Vec<Decided> {
 
 impl Situation {
     /// All of them.
-    pub const ALL: [Situation; 21] = [
+    pub const ALL: [Situation; 23] = [
         Situation::NetTouch,
         Situation::OverNet,
         Situation::Foot,
@@ -112,6 +116,8 @@ impl Situation {
         Situation::ServiceFoot,
         Situation::ServiceTime,
         Situation::ServiceHit,
+        Situation::ServiceNet,
+        Situation::ServerOrder,
         Situation::Positions,
         Situation::Attack,
         Situation::LiberoAttack,
@@ -139,6 +145,8 @@ impl Situation {
             Situation::ServiceFoot => service::foot_start(),
             Situation::ServiceTime => service::time_start(),
             Situation::ServiceHit => service::hit_start(),
+            Situation::ServiceNet => service::net_start(),
+            Situation::ServerOrder => service::order_start(),
             Situation::Positions => positions::start(),
             Situation::Attack => hitting::attack_start(),
             Situation::LiberoAttack => hitting::libero_attack_start(),
@@ -166,6 +174,8 @@ impl Situation {
             Situation::ServiceFoot => only(service::foot(set)),
             Situation::ServiceTime => only(service::time(set)),
             Situation::ServiceHit => only(service::hit(set)),
+            Situation::ServiceNet => only(service::net(set)),
+            Situation::ServerOrder => only(service::order(set)),
             Situation::Positions => positions::decide(set),
             Situation::Attack => only(hitting::attack_of(set)),
             Situation::LiberoAttack => only(hitting::libero_attack(set)),

@@ -7,7 +7,10 @@ use crate::court::{End, Foot};
 use crate::net_contact::{net_contact, NetContact};
 use crate::order::{first_fault, Timed};
 use crate::ruling::Ruling;
-use crate::service::{service_execution, service_foot, service_time, ServiceExecution};
+use crate::service::{
+    server_in_order, service_at_the_net, service_execution, service_foot, service_time,
+    ServiceExecution,
+};
 use rules::Preset;
 
 pub(super) fn foot_start() -> Values {
@@ -51,6 +54,24 @@ pub(super) fn hit(set: &Values) -> Ruling {
             one_hand: how != 4,
         },
     )
+}
+
+pub(super) fn net_start() -> Values {
+    Values::of(&[(Dial::Completed, 1.0)])
+}
+
+pub(super) fn net(set: &Values) -> Ruling {
+    service_at_the_net(End::Left, set.is(Dial::Completed))
+}
+
+pub(super) fn order_start() -> Values {
+    Values::of(&[(Dial::Server, 1.0)])
+}
+
+/// The player in position 1 has to serve (12.4 with 7.6.2); a position stands for its player.
+pub(super) fn order(set: &Values) -> Ruling {
+    let server = set.choice(Dial::Server) as u8 + 1;
+    server_in_order(End::Left, server, 1)
 }
 
 pub(super) fn two_faults_start() -> Values {

@@ -131,9 +131,10 @@ impl Topic {
                 Situation::ServiceFoot,
                 Situation::ServiceTime,
                 Situation::ServiceHit,
+                Situation::ServiceNet,
             ],
             Topic::Screen => &[Situation::Screen],
-            Topic::Positions => &[Situation::Positions],
+            Topic::Positions => &[Situation::Positions, Situation::ServerOrder],
             Topic::BackRow => &[Situation::Attack],
             Topic::Block => &[Situation::Block],
             Topic::Libero => &[

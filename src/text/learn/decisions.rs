@@ -108,7 +108,7 @@ pub const fn look_for(topic: Topic) -> &'static [&'static str] {
         Topic::Positions => &[
             "Since 2025 only the receiving team must keep its order. The second referee watches it.",
             "Only feet count, and only at the moment of the service hit.",
-            "If another player serves, it is no position fault. The scorer tells you: wrong server.",
+            "A wrong server is another fault. The scorer waits for the hit, then tells you.",
         ],
         // 13.2, 13.3
         Topic::BackRow => &[
@@ -144,6 +144,8 @@ pub const fn situation(situation: Situation) -> &'static str {
         Situation::ServiceFoot => "The foot",
         Situation::ServiceTime => "The time",
         Situation::ServiceHit => "Toss and hit",
+        Situation::ServiceNet => "At the net",
+        Situation::ServerOrder => "Who serves",
         Situation::LiberoAttack => "The libero attacks",
         Situation::LiberoPass => "The libero passes",
         Situation::LiberoBlock => "The libero at the net",
@@ -180,6 +182,8 @@ pub const fn drawn(situation: Situation) -> &'static str {
         Situation::ServiceFoot => "A corner of the left court from above. Drag the foot of the server.",
         Situation::ServiceTime => "Time from your whistle. Drag the hit.",
         Situation::ServiceHit => "How was the ball put into play?",
+        Situation::ServiceNet => "A service touches the net. Drag the ball to where it drops.",
+        Situation::ServerOrder => "The left team has the service. Drag the ball to who serves.",
         Situation::Positions => "The left court from above. Drag the players.",
         Situation::Attack => "The left court from the side. Drag the take-off foot and the ball.",
         Situation::LiberoAttack => "The left court from the side. Drag the ball that the libero hits.",

@@ -26,6 +26,7 @@ pub fn dial(dial: Dial) -> String {
         Dial::ServerRight => "Place along the end line",
         Dial::ServiceAfter => "Service hit",
         Dial::ServiceHow => "What happened?",
+        Dial::Server => "Who serves?",
         Dial::PlayerDepth(n) => return format!("Player {n}, from the net"),
         Dial::PlayerRight(n) => return format!("Player {n}, to the side"),
         Dial::Serves => "Which team is it?",
@@ -107,6 +108,14 @@ pub const fn choices(dial: Dial) -> &'static [&'static str] {
             "Hits it out of the other hand",
             "Lets it drop, tosses it again",
             "Hits it with both hands",
+        ],
+        Dial::Server => &[
+            "Position 1",
+            "Position 2",
+            "Position 3",
+            "Position 4",
+            "Position 5",
+            "Position 6",
         ],
         Dial::Serves => &["It receives", "It serves"],
         Dial::Edition => &["2025 to 2028", "2021 to 2024"],
@@ -201,6 +210,7 @@ pub fn set_to(dial: Dial, value: f64) -> String {
         | Dial::Hitter(_)
         | Dial::OneAction
         | Dial::ServiceHow
+        | Dial::Server
         | Dial::Serves
         | Dial::Edition
         | Dial::Row(_)

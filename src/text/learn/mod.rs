@@ -1,11 +1,21 @@
 //! The words of what there is to learn.
 
+mod care;
+mod court;
 mod decisions;
 mod dials;
+mod find;
+mod roles;
+mod signals;
 mod why;
 
+pub use care::*;
+pub use court::*;
 pub use decisions::*;
 pub use dials::*;
+pub use find::*;
+pub use roles::*;
+pub use signals::*;
 pub use why::*;
 
 /// What is on the first page.

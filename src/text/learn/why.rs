@@ -18,6 +18,8 @@ pub fn why(decided: &Decided) -> &'static str {
         ("7.4", _) => "All feet are inside. The lines are part of the court.",
         ("7.4.3", _) => "Each pair stands rightly. Level with each other is right too.",
         ("7.5.1", _) => "Two players have changed places at the moment of the service hit.",
+        ("7.7.1", Call::Fault { .. }) => "It is the turn of the player in position 1.",
+        ("7.7.1", _) => "The player in position 1 serves.",
         ("8.3", _) => "Some part of the ball touches the court. The line is part of it.",
         ("8.4.1", _) => "All of the ball touches the floor outside the lines.",
         ("8.4.3", _) => "The ball touches the antenna. That is out, wherever it falls.",
@@ -33,6 +35,7 @@ pub fn why(decided: &Decided) -> &'static str {
             "It flies outside the antenna to the free zone. A team-mate may run and play it from there."
         }
         ("10.1.2.3", _) => "Only a first hit may be brought back from there.",
+        ("10.2", _) => "A ball may touch the net while it crosses, the service too.",
         ("10.1.3", _) => "Part of the ball is still before the net. It may be saved.",
         ("11.1.2", _) => "The ball is touched on the own side. The hand may follow through.",
         ("11.2.2.1", Call::Fault { .. }) => "The foot hinders an opponent.",

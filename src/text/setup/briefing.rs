@@ -26,9 +26,43 @@ pub fn brief_next(name: &str) -> String {
 /// For whom.
 pub const BRIEFED: [&str; 3] = ["Second referee", "Scorer", "Line judges"];
 
+/// A part of a match.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// Before it, and before each set.
+    Before,
+    /// While it is played.
+    During,
+    /// When it is over.
+    After,
+}
+
+impl Phase {
+    /// All of them.
+    pub const ALL: [Phase; 3] = [Phase::Before, Phase::During, Phase::After];
+}
+
 /// What is said to each of them, in the order of [`BRIEFED`], by the rules of the match.
 #[must_use]
 pub fn briefings(rules: &Rules) -> [Vec<String>; 3] {
+    [0, 1, 2].map(|of| {
+        let all = lines(of, rules).into_iter();
+        all.map(|(_, line)| line).collect()
+    })
+}
+
+/// What one of them is told about a part of the match.
+#[must_use]
+pub fn briefing_of(of: usize, phase: Phase, rules: &Rules) -> Vec<String> {
+    let all = lines(of, rules).into_iter();
+    all.filter(|(when, _)| *when == phase)
+        .map(|(_, line)| line)
+        .collect()
+}
+
+/// The sentences for one of them, each with the part of the match that it is about.
+fn lines(of: usize, rules: &Rules) -> Vec<(Phase, String)> {
+    use Phase::{Before, During};
     let with_liberos = rules.liberos > 0;
     // 7.3.5, 24.3.1, 19.3.2.1
     let compare = if with_liberos {
@@ -56,63 +90,65 @@ pub fn briefings(rules: &Rules) -> [Vec<String>; 3] {
         ),
         None => "Tell us when a request is not allowed and when a set ends.".to_owned(),
     };
-    let lines: [&[&str]; 3] = [
+    let lines: [&[(Phase, &str)]; 3] = [
         &[
             // 22.2.1; eye contact: Guidelines, rule 23.
-            "Stand at the net on the table's side. We look at each other after every rally and before \
-             every service.",
-            compare,
+            (During, "Stand at the net on the table's side. We look at each other after every rally and before \
+             every service."),
+            (Before, compare),
             // 24.3.2.1 to 24.3.2.5
-            "During play, watch the receiving team's positions and the centre line. Watch the blocker's \
-             side of the net and the antenna next to you.",
+            (During, "During play, watch the receiving team's positions and the centre line. Watch the blocker's \
+             side of the net and the antenna next to you."),
             // 22.2.3.2
-            "When you whistle, show the fault first, then the player if needed. Then follow my arm to \
-             show who serves.",
+            (During, "When you whistle, show the fault first, then the player if needed. Then follow my arm to \
+             show who serves."),
             // 24.2.2
-            "If you see a fault that is mine to call, you may show it. Do not insist.",
+            (During, "If you see a fault that is mine to call, you may show it. Do not insist."),
             // 24.2.6, 24.2.7
-            "Allow and time the time-outs, and let substitutes in. Tell me and the coach when few are \
-             left.",
+            (During, "Allow and time the time-outs, and let substitutes in. Tell me and the coach when few are \
+             left."),
             // 24.2.4, 24.2.5, 17.1
-            "Watch the benches. If somebody is hurt, stop play at once and get the adult in charge.",
+            (During, "Watch the benches. If somebody is hurt, stop play at once and get the adult in charge."),
         ],
         &[
-            write_down,
+            (Before, write_down),
             // 27.2.1.2
-            "Before each set, copy the line-ups. If one is missing, tell the second referee at once.",
+            (Before, "Before each set, copy the line-ups. If one is missing, tell the second referee at once."),
             // 27.2.2.2, 7.7.1.1
-            "Check who serves. If it is the wrong player, stay silent until the ball is hit. Then tell us \
-             at once.",
+            (During, "Check who serves. If it is the wrong player, stay silent until the ball is hit. Then tell us \
+             at once."),
             // 27.2.2.1
-            "Write down each point when I show the team to serve. Check the scoreboard.",
+            (During, "Write down each point when I show the team to serve. Check the scoreboard."),
             // 27.2.2.3; both hands: Guidelines, rule 25.
-            "Write down time-outs and substitutions, and tell the second referee how many there were. \
-             Raise both hands when you are ready. I wait for that.",
-            &say_when,
+            (During, "Write down time-outs and substitutions, and tell the second referee how many there were. \
+             Raise both hands when you are ready. I wait for that."),
+            (During, &say_when),
             // 27.2.2.6
-            "Write down sanctions as we tell you.",
+            (During, "Write down sanctions as we tell you."),
             // common practice, no source
-            "If something looks wrong, stop us before the next service.",
+            (During, "If something looks wrong, stop us before the next service."),
         ],
         &[
             // 29.1
-            "If there are two of you, each stands one or two metres from the corner at a referee's right \
-             hand. Each watches one end line and one side line.",
+            (Before, "If there are two of you, each stands one or two metres from the corner at a referee's right \
+             hand. Each watches one end line and one side line."),
             // 29.2.1.1, diagram 12 (1, 2)
-            "Ball in: flag down. Ball out: flag straight up.",
+            (During, "Ball in: flag down. Ball out: flag straight up."),
             // 29.2.1.2, diagram 12 (3)
-            "Ball touched before it went out: flag up, free hand on top of it.",
+            (During, "Ball touched before it went out: flag up, free hand on top of it."),
             // 29.2.1.3 to 29.2.1.6, diagram 12 (4)
-            "Wave the flag and point if the ball hits the antenna or crosses outside it. Do the same if \
-             the server steps on the line, or another player stands outside the court at the service.",
+            (During, "Wave the flag and point if the ball hits the antenna or crosses outside it. Do the same if \
+             the server steps on the line, or another player stands outside the court at the service."),
             // diagram 12 (5)
-            "If you could not see it, cross your arms. That is a good answer.",
+            (During, "If you could not see it, cross your arms. That is a good answer."),
             // Casebook 2024, 3.9
-            "Give no signal while the ball can still be played.",
+            (During, "Give no signal while the ball can still be played."),
             // 29.2.2, 30.2
-            "Show your signal at once and hold it until I have seen it. I may decide differently. Then \
-             just carry on.",
+            (During, "Show your signal at once and hold it until I have seen it. I may decide differently. Then \
+             just carry on."),
         ],
     ];
-    lines.map(|lines| lines.iter().map(|line| (*line).to_owned()).collect())
+    let all = lines[of].iter();
+    all.map(|(phase, line)| (*phase, (*line).to_owned()))
+        .collect()
 }

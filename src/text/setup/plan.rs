@@ -14,6 +14,9 @@ pub fn next(standing_now: Standing) -> String {
 /// Opens the next step.
 pub const OPEN_STEP: &str = "Open";
 
+/// To the page of the book about a step.
+pub const READ_ON: &str = "Read more about it";
+
 /// A step by name.
 #[must_use]
 pub fn step(step: Step) -> &'static str {

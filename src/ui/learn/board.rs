@@ -30,7 +30,7 @@ pub fn board(situation: Situation) -> AnyView {
     let mover = RwSignal::new(first_mover(situation));
     view! {
         <section class="board card stack" id=format!("board-{situation:?}").to_lowercase()>
-            <h3>{words::situation(situation)}</h3>
+            <h2>{words::situation(situation)}</h2>
             <p class="muted">{words::drawn(situation)}</p>
             <div class="board-seen stack">
                 // It stays in sight while the controls below it are used.
@@ -255,7 +255,7 @@ fn slider(dial: Dial, set: RwSignal<Values>, (from, to, step): (f64, f64, f64)) 
         view! {
             <button
                 type="button"
-                class="button step"
+                class="button nudge"
                 aria-label=format!("{word}: {name}")
                 on:click=move |_| by(steps)
             >
@@ -322,7 +322,7 @@ fn ruling(decided: Memo<Option<Decided>>) -> AnyView {
     let of = move |what: fn(&Decided) -> String| decided.with(|d| d.as_ref().map(what));
     let reading = move || {
         let words = decided.with(|d| d.as_ref().map_or("", |d| words::reading(d.reading)));
-        (!words.is_empty()).then(|| view! { <h4>{words}</h4> })
+        (!words.is_empty()).then(|| view! { <h3>{words}</h3> })
     };
     let why = Memo::new(move |_| decided.with(|d| d.as_ref().map_or("", words::why)));
     let rule = Memo::new(move |_| of(|d| words::rule(d.ruling.rule)));

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use super::board::board;
 use super::place::Place;
-use super::ways;
+use super::{lines, ways};
 use learn::Topic;
 use text::learn as words;
 
@@ -26,11 +26,11 @@ pub fn list() -> AnyView {
 
 /// One of them.
 pub fn page(topic: Topic) -> AnyView {
-    let lines = words::look_for(topic).iter();
-    let lines = lines.map(|line| view! { <li>{*line}</li> }).collect_view();
+    let look_for = words::look_for(topic).iter();
+    let look_for = look_for.map(|line| (*line).to_owned()).collect();
     let boards = topic.situations().iter();
     view! {
-        <ul class="lines">{lines}</ul>
+        {lines(look_for)}
         {boards.map(|situation| board(*situation)).collect_view()}
     }
     .into_any()

@@ -2,10 +2,13 @@
 //! match that is open stays as it is.
 
 mod board;
+mod care;
+mod court;
 mod decisions;
 mod drawings;
 mod match_line;
 mod place;
+mod roles;
 mod signals;
 mod sketch;
 
@@ -21,6 +24,12 @@ pub fn show(code: &str) -> AnyView {
     use_shell().name_lesson(place.name());
     let page = match place {
         Place::Book => book(),
+        Place::Court => court::page(),
+        Place::Roles => roles::list(),
+        Place::Role(role) => roles::one(role),
+        Place::ForTheTable => roles::for_the_table(),
+        Place::Cares => care::list(),
+        Place::Care(care) => care::one(care),
         Place::Decisions => decisions::list(),
         Place::Decision(topic) => decisions::page(topic),
         Place::Signals => signals::all(),
@@ -38,12 +47,21 @@ fn book() -> AnyView {
     let of = vec![
         (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
         (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
+        (words::COURT, words::COURT_MORE, Place::Court),
+        (words::ROLES, words::ROLES_MORE, Place::Roles),
+        (words::CARE, words::CARE_MORE, Place::Cares),
     ];
     view! {
         <p>{words::BOOK_MORE}</p>
         {ways(of)}
     }
     .into_any()
+}
+
+/// Sentences, one below the other.
+fn lines(all: Vec<String>) -> AnyView {
+    let all = all.into_iter().map(|line| view! { <li>{line}</li> });
+    view! { <ul class="lines">{all.collect_view()}</ul> }.into_any()
 }
 
 /// Ways to other pages: what each is called, and what is there.
@@ -57,7 +75,7 @@ fn ways(to: Vec<(&'static str, &'static str, Place)>) -> AnyView {
                 on:click=move |_| shell.go(Screen::Learn { place: place.code() })
             >
                 <strong>{name}</strong>
-                <span>{more}</span>
+                {(!more.is_empty()).then(|| view! { <span>{more}</span> })}
             </button>
         }
         .into_any()

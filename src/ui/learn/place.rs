@@ -2,13 +2,25 @@
 
 use learn::Topic;
 use rules::Signal;
-use text::learn as words;
+use text::learn::{self as words, Care, Role};
 
 /// A learning page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Place {
     /// What there is.
     Book,
+    /// The court.
+    Court,
+    /// All jobs.
+    Roles,
+    /// One of them.
+    Role(Role),
+    /// Two of them, in large print.
+    ForTheTable,
+    /// Everything to take care of.
+    Cares,
+    /// One thing of it.
+    Care(Care),
     /// All decisions.
     Decisions,
     /// One of them.
@@ -32,6 +44,12 @@ impl Place {
     pub fn code(self) -> String {
         match self {
             Place::Book => String::new(),
+            Place::Court => "court".into(),
+            Place::Roles => "jobs".into(),
+            Place::Role(role) => format!("jobs/{}", role.code()),
+            Place::ForTheTable => "jobs/table".into(),
+            Place::Cares => "safety".into(),
+            Place::Care(care) => format!("safety/{}", care.code()),
             Place::Decisions => "decisions".into(),
             Place::Decision(topic) => format!("decisions/{}", topic.code()),
             Place::Signals => "signals".into(),
@@ -43,6 +61,10 @@ impl Place {
     pub fn of_code(code: &str) -> Place {
         let (above, below) = code.split_once('/').unwrap_or((code, ""));
         match above {
+            "court" => Place::Court,
+            "jobs" if below == "table" => Place::ForTheTable,
+            "jobs" => Role::from_code(below).map_or(Place::Roles, Place::Role),
+            "safety" => Care::from_code(below).map_or(Place::Cares, Place::Care),
             "decisions" => Topic::from_code(below).map_or(Place::Decisions, Place::Decision),
             "signals" => Signal::ALL
                 .into_iter()
@@ -56,6 +78,12 @@ impl Place {
     pub fn name(self) -> &'static str {
         match self {
             Place::Book => text::LEARN,
+            Place::Court => words::COURT,
+            Place::Roles => words::ROLES,
+            Place::Role(role) => role.name(),
+            Place::ForTheTable => words::FOR_THE_TABLE,
+            Place::Cares => words::CARE,
+            Place::Care(care) => care.name(),
             Place::Decisions => words::DECISIONS,
             Place::Decision(topic) => words::topic(topic),
             Place::Signals => text::SIGNALS,

@@ -2,12 +2,16 @@
 //! after the other whose meaning is asked first. Nobody counts what was known.
 
 use super::place::Place;
+use super::ways;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::render_in_batches;
-use crate::widgets::signal_figure::SignalFigure;
+use crate::widgets::picker::{asked, buttons, fixed, Layout};
+use crate::widgets::signal_figure::{figure_of, Seen, SignalFigure};
+use learn::Topic;
 use leptos::prelude::*;
-use rules::{Signal as Sign, Team};
+use rules::{Cause, FlagSignal, Signal as Sign, Team};
+use text::learn as words;
 
 /// From one drawing to the next, so that neighbours of the list do not follow each other; it has no
 /// divisor with their number in common, so each comes once.
@@ -16,14 +20,16 @@ const STRIDE: usize = 11;
 /// So many are drawn between two frames; the first of them fill a screen.
 const AT_A_TIME: usize = 8;
 
-/// The list.
+/// The list, with a field to find one.
 pub fn all() -> AnyView {
     let session = use_session();
-    let asked = RwSignal::new(None::<usize>);
+    let quizzed = RwSignal::new(None::<usize>);
+    let typed = RwSignal::new(String::new());
     let list = move || {
-        let built = render_in_batches(|| Sign::ALL.len(), AT_A_TIME);
         view! {
             <p>{text::SIGNALS_MORE}</p>
+            {search(typed)}
+            {results(typed)}
             <button
                 type="button"
                 class="button primary"
@@ -31,28 +37,68 @@ pub fn all() -> AnyView {
                 // Each time another one to begin with.
                 on:click=move |_| {
                     let at = session.clock().stamp().unsigned_abs() % Sign::ALL.len() as u64;
-                    asked.set(Some(at as usize));
+                    quizzed.set(Some(at as usize));
                 }
             >
                 {text::LEARN_ONE_BY_ONE}
             </button>
-            <ul class="signal-list">
-                <For
-                    each=move || Sign::ALL.into_iter().take(built.get())
-                    key=|sign| *sign
-                    children=line
-                />
-            </ul>
+            {flags()}
         }
         .into_any()
     };
     view! {
         <div class="stack signals">
-            {move || match asked.get() {
-                Some(first) => one_by_one(first, asked),
+            {move || match quizzed.get() {
+                Some(first) => one_by_one(first, quizzed),
                 None => list(),
             }}
         </div>
+    }
+    .into_any()
+}
+
+/// The field, and examples of what can be typed.
+fn search(typed: RwSignal<String>) -> AnyView {
+    let example = |words: &'static str| {
+        view! {
+            <button type="button" class="button small" on:click=move |_| typed.set(words.to_owned())>
+                {words}
+            </button>
+        }
+        .into_any()
+    };
+    view! {
+        <label class="field" for="find-signal">
+            {words::FIND}
+            <input
+                id="find-signal"
+                type="search"
+                autocomplete="off"
+                placeholder=words::FIND_HINT
+                prop:value=typed
+                on:input=move |event| typed.set(event_target_value(&event))
+            />
+        </label>
+        <div class="row examples">{words::FIND_EXAMPLES.map(example).into_iter().collect_view()}</div>
+    }
+    .into_any()
+}
+
+/// What was found, the likeliest first; all of them while nothing is typed.
+fn results(typed: RwSignal<String>) -> AnyView {
+    let found = Memo::new(move |_| words::find_signals(&typed.read()));
+    let built = render_in_batches(|| Sign::ALL.len(), AT_A_TIME);
+    view! {
+        <p role="status" class="muted" id="found">
+            {move || found.read().is_empty().then_some(words::FIND_NOTHING)}
+        </p>
+        <ul class="signal-list">
+            <For
+                each=move || found.get().into_iter().take(built.get())
+                key=|sign| *sign
+                children=line
+            />
+        </ul>
     }
     .into_any()
 }
@@ -79,75 +125,159 @@ fn line(sign: Sign) -> AnyView {
     .into_any()
 }
 
+/// The flags; each says all about itself.
+fn flags() -> AnyView {
+    let one = |flag: FlagSignal| {
+        let seen = Seen {
+            mirrored: false,
+            behind: false,
+        };
+        view! {
+            <li class="card flag">
+                {figure_of(flag.movement(), seen, true)}
+                <div>
+                    <h3>
+                        <span class="tabular">{flag.number()}</span>
+                        " "
+                        {words::flag(flag)}
+                    </h3>
+                    <p>{words::flag_how(flag)}</p>
+                </div>
+            </li>
+        }
+        .into_any()
+    };
+    view! {
+        <h2>{words::FLAGS}</h2>
+        <ul class="flags">{FlagSignal::ALL.map(one).into_iter().collect_view()}</ul>
+    }
+    .into_any()
+}
+
+/// How a signal is looked at.
+#[derive(Clone, Copy)]
+struct Looked {
+    /// In a mirror, from the front, from behind.
+    view: RwSignal<usize>,
+    /// Whether it is about the team on the referee's right.
+    right: RwSignal<bool>,
+    again: RwSignal<()>,
+}
+
+impl Looked {
+    fn begin() -> Looked {
+        Looked {
+            view: RwSignal::new(0),
+            right: RwSignal::new(false),
+            again: RwSignal::new(()),
+        }
+    }
+
+    /// The drawings have the side concerned on the left, as in a mirror; whoever stands in front of the
+    /// referee has it on the other side.
+    fn drawing(self, sign: Sign) -> AnyView {
+        self.again.track();
+        let view = self.view.get();
+        let seen = Seen {
+            mirrored: self.right.get() != (view == 1),
+            behind: view == 2,
+        };
+        figure_of(sign.movement(), seen, true)
+    }
+
+    fn meaning(self, sign: Sign) -> AnyView {
+        // Team A stands for the side concerned.
+        let left = if self.right.get() { Team::B } else { Team::A };
+        view! {
+            <h2>
+                <span class="tabular">{sign.number()}</span>
+                " "
+                {text::signal(sign)}
+            </h2>
+            <p>{text::signal_how(sign)}</p>
+            {text::signal_for(sign).map(|words| view! { <p>{words}</p> })}
+            {words::mistake(sign)
+                .map(|words| {
+                    view! {
+                        <p>
+                            <strong>{words::MISTAKE}</strong>
+                            " "
+                            {words}
+                        </p>
+                    }
+                })}
+            <p class="muted">{text::arm(sign.arm(Team::A, left))} " · " {text::signal_by(sign)}</p>
+        }
+        .into_any()
+    }
+
+    fn tools(self) -> AnyView {
+        let Looked { view, right, again } = self;
+        let seen = Callback::new(move |i: usize| view.get() == i);
+        let look = Callback::new(move |i: usize| view.set(i));
+        let side = Callback::new(move |i: usize| right.get() == (i == 1));
+        let about = Callback::new(move |i: usize| right.set(i == 1));
+        view! {
+            {asked(words::SEEN_FROM, buttons(Layout::Grid, fixed(words::VIEWS), Some(seen), look))}
+            {asked(words::AT_FAULT, buttons(Layout::Grid, fixed(words::SIDES), Some(side), about))}
+            <div class="row">
+                <button type="button" class="button" on:click=move |_| again.set(())>
+                    {text::AGAIN}
+                </button>
+            </div>
+        }
+        .into_any()
+    }
+}
+
 /// The page of one.
 pub fn one(sign: Sign) -> AnyView {
-    let mirrored = RwSignal::new(false);
-    let again = RwSignal::new(());
+    let looked = Looked::begin();
+    let mut topics: Vec<Topic> = Cause::ALL
+        .into_iter()
+        .filter(|cause| cause.signal() == Some(sign))
+        .filter_map(Topic::of)
+        .collect();
+    topics.dedup();
+    let to: Vec<_> = topics
+        .iter()
+        .map(|topic| {
+            (
+                words::topic(*topic),
+                words::topic_more(*topic),
+                Place::Decision(*topic),
+            )
+        })
+        .collect();
+    let decided = (!to.is_empty()).then(|| {
+        view! {
+            <h3>{words::DECIDED_BY}</h3>
+            {ways(to)}
+        }
+    });
     view! {
         <div class="stack signals">
             <div class="signal-look">
-                {move || {
-                    again.track();
-                    drawing(sign, mirrored.get())
-                }}
-                <div class="signal-meaning">{move || meaning(sign, mirrored.get())}</div>
+                {move || looked.drawing(sign)}
+                <div class="signal-meaning">{move || looked.meaning(sign)}</div>
             </div>
-            {tools(mirrored, again)}
-        </div>
-    }
-    .into_any()
-}
-
-fn drawing(sign: Sign, mirrored: bool) -> AnyView {
-    view! { <SignalFigure signal=sign mirrored moves=true /> }.into_any()
-}
-
-fn meaning(sign: Sign, mirrored: bool) -> AnyView {
-    // Team A stands for the side concerned.
-    let left = if mirrored { Team::B } else { Team::A };
-    view! {
-        <h2>
-            <span class="tabular">{sign.number()}</span>
-            " "
-            {text::signal(sign)}
-        </h2>
-        <p>{text::signal_how(sign)}</p>
-        {text::signal_for(sign).map(|words| view! { <p>{words}</p> })}
-        <p class="muted">{text::arm(sign.arm(Team::A, left))} " · " {text::signal_by(sign)}</p>
-    }
-    .into_any()
-}
-
-fn tools(mirrored: RwSignal<bool>, again: RwSignal<()>) -> AnyView {
-    view! {
-        <div class="row">
-            <button type="button" class="button" on:click=move |_| again.set(())>
-                {text::AGAIN}
-            </button>
-            <button
-                type="button"
-                class="button"
-                aria-pressed=move || mirrored.get().to_string()
-                on:click=move |_| mirrored.update(|right| *right = !*right)
-            >
-                {text::OTHER_SIDE}
-            </button>
+            {looked.tools()}
+            {decided}
         </div>
     }
     .into_any()
 }
 
 /// One drawing after the other, large, its name hidden at first.
-fn one_by_one(first: usize, asked: RwSignal<Option<usize>>) -> AnyView {
+fn one_by_one(first: usize, quizzed: RwSignal<Option<usize>>) -> AnyView {
     use_shell().opened.while_here(move || {
-        asked.set(None);
+        quizzed.set(None);
         true
     });
     device::scroll_to(0.0);
     let index = RwSignal::new(first);
     let named = RwSignal::new(false);
-    let mirrored = RwSignal::new(false);
-    let again = RwSignal::new(());
+    let looked = Looked::begin();
     let sign = move || Sign::ALL[index.get()];
     let on = move |_| {
         if named.get_untracked() {
@@ -159,14 +289,11 @@ fn one_by_one(first: usize, asked: RwSignal<Option<usize>>) -> AnyView {
     };
     view! {
         <div class="signal-look">
-            {move || {
-                again.track();
-                drawing(sign(), mirrored.get())
-            }}
+            {move || looked.drawing(sign())}
             <div class="signal-meaning" role="status">
                 {move || {
                     if named.get() {
-                        meaning(sign(), mirrored.get())
+                        looked.meaning(sign())
                     } else {
                         view! { <h2>{text::HIDDEN_SIGNAL}</h2> }.into_any()
                     }
@@ -176,8 +303,8 @@ fn one_by_one(first: usize, asked: RwSignal<Option<usize>>) -> AnyView {
         <button type="button" class="button primary" id="on" on:click=on>
             {move || if named.get() { text::NEXT_SIGNAL } else { text::SHOW_NAME }}
         </button>
-        {tools(mirrored, again)}
-        <button type="button" class="button" on:click=move |_| asked.set(None)>
+        {looked.tools()}
+        <button type="button" class="button" on:click=move |_| quizzed.set(None)>
             {text::ALL_SIGNALS}
         </button>
     }

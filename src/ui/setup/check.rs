@@ -7,6 +7,7 @@ use super::ball::BallPressure;
 use super::briefing::Briefings;
 use super::net::NetHeight;
 use crate::session::{use_session, Session};
+use crate::shell::{use_shell, Screen};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use game::entry::Check;
 use game::{notices, Kind, Notice};
@@ -28,6 +29,37 @@ pub(super) fn look_at(step: Step) -> AnyView {
         </ul>
     }
     .into_any()
+}
+
+/// The page to read on about a step; none where there is none.
+fn read_on(step: Step) -> Option<AnyView> {
+    let place = match step {
+        Step::Floor => "safety/floor",
+        Step::Net => "court",
+        Step::FirstAid => "safety",
+        Step::Briefing => "jobs",
+        Step::Captains => "jobs/game_captain",
+        Step::Kit
+        | Step::Ball
+        | Step::TeamLists
+        | Step::Toss
+        | Step::WarmUp
+        | Step::LineUps
+        | Step::LastCheck => return None,
+    };
+    let shell = use_shell();
+    let place = place.to_owned();
+    let read = move |_| {
+        shell.go(Screen::Learn {
+            place: place.clone(),
+        });
+    };
+    let view = view! {
+        <button type="button" class="button quiet read-on" on:click=read>
+            {words::READ_ON}
+        </button>
+    };
+    Some(view.into_any())
 }
 
 /// Writes down how a step was found; true once it stands in the log.
@@ -88,6 +120,7 @@ pub(super) fn CheckCard(
             Some(view! { <Failed step check in_order /> })
         }}
         {look_at(step)}
+        {read_on(step)}
         {own}
         {move || match found.get() {
             Some(check) if !check.ok => ().into_any(),

@@ -1,8 +1,8 @@
-//! The drawing of a signal, made of its joints: the referee from the front, in one line weight.
+//! The drawing of a signal, made of its joints: the referee from the front or from behind, in one line weight.
 
 use std::fmt::Write as _;
 
-use rules::pose::{ArmPose, Hand, Movement, Pose, Prop, HEIGHT, SHOULDERS, WIDTH};
+use rules::pose::{ArmPose, Hand, Movement, Pose, Prop, ABOVE, HEIGHT, SHOULDERS, WIDTH};
 
 /// Which of its moments are drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,12 +22,23 @@ const TIMES: &str = "3";
 
 const BODY: &str = "<path class=body d='M90 59V64M72 70Q90 60 108 70L105 118H75Z'/>\
     <path d='M76 118L75 150M90 122V150M104 118L105 150'/>\
-    <circle class=body cx=90 cy=46 r=13 />\
-    <path d='M85 44v1M95 44v1M85 51Q90 54 95 51'/>";
+    <circle class=body cx=90 cy=46 r=13 />";
+const FACE: &str = "<path d='M85 44v1M95 44v1M85 51Q90 54 95 51'/>";
+/// The hair, seen from behind.
+const HAIR: &str = "<path d='M79 46Q80 34 90 34Q100 34 101 46M84 41V45M90 40V46M96 41V45'/>";
+
+/// From where a figure is seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Seen {
+    /// Whether it is turned over, left for right.
+    pub mirrored: bool,
+    /// Whether it is seen from behind.
+    pub behind: bool,
+}
 
 /// The inside of the drawing.
 #[must_use]
-pub fn figure(movement: &Movement, moment: Moment, mirrored: bool) -> String {
+pub fn figure(movement: &Movement, moment: Moment, seen: Seen) -> String {
     let (first, last) = movement.stills();
     let one = [*match moment {
         Moment::Last => last.unwrap_or(first),
@@ -38,13 +49,15 @@ pub fn figure(movement: &Movement, moment: Moment, mirrored: bool) -> String {
         Moment::First | Moment::Last => &one,
     };
     let mut out = String::new();
-    out.push_str(if mirrored {
+    out.push_str(if seen.mirrored {
         "<g transform='matrix(-1 0 0 1 180 0)'>"
     } else {
         "<g>"
     });
-    arms(&mut out, poses, true);
+    // What is farther away comes first.
+    arms(&mut out, poses, !seen.behind, seen.behind);
     out.push_str(BODY);
+    out.push_str(if seen.behind { HAIR } else { FACE });
     out.push_str(match movement.prop {
         None => "",
         Some(Prop::Floor) => "<path d='M4 146H66'/>",
@@ -54,7 +67,7 @@ pub fn figure(movement: &Movement, moment: Moment, mirrored: bool) -> String {
              M58 110V150M4 120H58M4 131H58M4 142H58'/>"
         }
     });
-    arms(&mut out, poses, false);
+    arms(&mut out, poses, seen.behind, seen.behind);
     if last.is_some() && moment != Moment::First {
         for way in movement.way {
             let _ = write!(out, "<path class=way d='{way}'/>");
@@ -65,7 +78,7 @@ pub fn figure(movement: &Movement, moment: Moment, mirrored: bool) -> String {
 }
 
 /// Both arms as far as they are on one side of the body.
-fn arms(out: &mut String, poses: &[Pose], behind: bool) {
+fn arms(out: &mut String, poses: &[Pose], behind: bool, from_behind: bool) {
     for side in [0, 1] {
         let arm: Vec<ArmPose> = poses.iter().map(|pose| pose[side]).collect();
         let there: Vec<bool> = arm.iter().map(|a| a.behind == behind).collect();
@@ -114,7 +127,7 @@ fn arms(out: &mut String, poses: &[Pose], behind: bool) {
         } else {
             "<g transform='scale(-1 1)'>"
         });
-        draw_hand(out, arm[0].hand);
+        draw_hand(out, turned(arm[0].hand, from_behind));
         out.push_str("</g></g></g></g>");
     }
 }
@@ -124,6 +137,15 @@ fn path(out: &mut String, class: &str, arm: &[ArmPose], line: &dyn Fn(&ArmPose) 
     let _ = write!(out, "<path class={class} d='{}'>", line(&arm[0]));
     animate(out, "d", "linear", arm.iter().map(line));
     out.push_str("</path>");
+}
+
+/// A hand as it is seen: from behind it shows its other side.
+const fn turned(hand: Hand, from_behind: bool) -> Hand {
+    match hand {
+        Hand::Open if from_behind => Hand::Back,
+        Hand::Back if from_behind => Hand::Open,
+        _ => hand,
+    }
 }
 
 fn draw_hand(out: &mut String, hand: Hand) {
@@ -141,10 +163,12 @@ fn draw_hand(out: &mut String, hand: Hand) {
         Hand::Fist => "",
         Hand::Thumb => "<path class=body d='M-2-9V-19Q1-22 4-19V-9'/>",
         Hand::Point => "<path class=body d='M-2-9V-20Q1-23 3-20V-9'/>",
+        // A flag of 40 by 40 cm (29.2.1) on a stick that goes on from the hand.
+        Hand::Flag => "<path class=body d='M0-24H26V-50H0Z'/><path d='M0 8V-50'/>",
         Hand::Fingers(_) | Hand::Cards { .. } => "",
     });
     match hand {
-        Hand::Fist | Hand::Thumb | Hand::Point => out.push_str(FIST),
+        Hand::Fist | Hand::Thumb | Hand::Point | Hand::Flag => out.push_str(FIST),
         Hand::Fingers(count) => {
             out.push_str(PALM);
             // The thumb last; two to four are fingers.
@@ -217,8 +241,9 @@ fn write_animation(out: &mut String, element: &str, values: impl Iterator<Item =
     );
 }
 
-/// The frame of every drawing.
+/// The frame of a drawing; with a flag it is higher.
 #[must_use]
-pub fn view_box() -> String {
-    format!("0 0 {WIDTH} {HEIGHT}")
+pub fn view_box(movement: &Movement) -> String {
+    let above = if movement.has_flag() { ABOVE } else { 0 };
+    format!("0 {} {WIDTH} {}", -above, HEIGHT + above)
 }

@@ -4,7 +4,10 @@
 use leptos::prelude::*;
 
 use super::figure::{figure, view_box, Moment};
+use rules::pose::Movement;
 use rules::Signal;
+
+pub use super::figure::Seen;
 
 /// The drawing; its meaning stands beside it in words. `mirrored`: the side concerned is on the right.
 #[component]
@@ -16,13 +19,18 @@ pub fn SignalFigure(
     /// Whether it moves, if it is a movement.
     moves: bool,
 ) -> impl IntoView {
-    let movement = signal.movement();
+    let behind = false;
+    figure_of(signal.movement(), Seen { mirrored, behind }, moves)
+}
+
+/// The drawing of any movement, from wherever it is seen.
+pub fn figure_of(movement: Movement, seen: Seen, moves: bool) -> AnyView {
     let is_movement = movement.stills().1.is_some();
     let drawing = |class: &str, moment: Moment| {
-        let inside = figure(&movement, moment, mirrored);
+        let inside = figure(&movement, moment, seen);
         format!(
             "<svg class='{class}' viewBox='{}'>{inside}</svg>",
-            view_box()
+            view_box(&movement)
         )
     };
     let last = drawing("still", Moment::Last);
@@ -33,4 +41,5 @@ pub fn SignalFigure(
     };
     // Numbers and our own words only.
     view! { <span class="figure" class:moves=is_movement && moves aria-hidden="true" inner_html=all></span> }
+        .into_any()
 }

@@ -11,7 +11,7 @@ use super::on_left;
 use crate::learn::sketch::{Drawing, Handle, Place, Sketch};
 
 /// Both courts with their lines, as far as the window shows them.
-pub(super) fn courts(sketch: &mut Sketch) {
+pub fn courts(sketch: &mut Sketch) {
     for (end, class) in [(-1.0, "court team-a"), (1.0, "court team-b")] {
         let (w, l) = (HALF_WIDTH, end * HALF_LENGTH);
         sketch.area(class, (0.0, -w), (l, w));
@@ -138,6 +138,34 @@ pub(super) fn positions(set: &Values) -> Drawing {
                 .down(Dial::PlayerRight(position), 1.0)
         });
     }
+    sketch.done()
+}
+
+/// Where position 1 to position 6 stand by their numbers, from the net and to the right.
+const BY_NUMBER: [(f64, f64); 6] = [
+    (6.5, 3.0),
+    (1.8, 3.0),
+    (1.8, 0.0),
+    (1.8, -3.0),
+    (6.5, -3.0),
+    (6.5, 0.0),
+];
+
+pub(super) fn order(set: &Values) -> Drawing {
+    let mut sketch = Sketch::new((-10.0, -5.3), (10.4, 10.6));
+    courts(&mut sketch);
+    let places = BY_NUMBER.map(|(depth, right)| (-depth, right));
+    for (n, place) in (1..).zip(places) {
+        sketch.circle("body team-a", place, 0.55);
+        sketch.mark("player-mark", place, 0.8, &i32::to_string(&n));
+    }
+    // The ball lies beside its player, so that the number is seen.
+    let beside = places.map(|(x, y)| (x - 0.9, y + 0.9));
+    sketch.handle(Handle {
+        nearest: Some((Dial::Server, beside.into())),
+        ..Handle::at(beside[set.choice(Dial::Server)])
+    });
+    sketch.circle("ball", beside[set.choice(Dial::Server)], 0.25);
     sketch.done()
 }
 

@@ -13,6 +13,8 @@ mod time;
 
 use learn::{Situation, Spot, Values};
 
+pub(super) use floor::courts;
+
 use super::sketch::{Drawing, Place};
 
 /// The drawing of a situation as it is set; none where nothing can be drawn.
@@ -27,6 +29,8 @@ pub fn drawing(situation: Situation, set: &Values) -> Option<Drawing> {
         Situation::DoubleContact | Situation::FourHits => rows::hits(set),
         Situation::ServiceFoot => floor::server(set),
         Situation::ServiceTime => time::service(set),
+        Situation::ServiceNet => net::service(set),
+        Situation::ServerOrder => floor::order(set),
         Situation::Positions => floor::positions(set),
         Situation::Attack => hitting::attack(set),
         Situation::LiberoAttack => hitting::libero_attack(set),

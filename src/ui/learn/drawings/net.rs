@@ -92,6 +92,24 @@ pub(super) fn over(set: &Values) -> Drawing {
     sketch.done()
 }
 
+pub(super) fn service(set: &Values) -> Drawing {
+    let mut sketch = Sketch::new((-1.6, -3.1), (3.2, 3.2));
+    sketch.area("court team-a", (-1.6, 0.0), (0.0, 0.1));
+    sketch.area("court team-b", (0.0, 0.0), (1.6, 0.1));
+    side(&mut sketch, CROSSED_NET);
+    // It drops on the one side or on the other.
+    let places = [(-0.5, -0.8), (0.7, -1.4)];
+    let ball = places[set.choice(Dial::Completed)];
+    let tape = (-BALL_RADIUS, -CROSSED_NET - 0.06);
+    sketch.line("way", &[(-1.6, -2.7), tape, ball]);
+    sketch.circle("ball", ball, BALL_RADIUS);
+    sketch.handle(Handle {
+        nearest: Some((Dial::Completed, places.into())),
+        ..Handle::at(ball)
+    });
+    sketch.done()
+}
+
 pub(super) fn under(set: &Values) -> Drawing {
     let mut sketch = Sketch::new((-1.3, -2.5), (2.6, 2.6));
     sketch.area("court team-a", (-1.3, 0.0), (0.0, 0.1));

@@ -1,0 +1,91 @@
+//! The jobs of the duty team, and a page of two of them in large print for the table.
+
+use leptos::prelude::*;
+
+use super::lines;
+use super::place::Place;
+use super::ways;
+use crate::session::use_session;
+use rules::{Preset, Rules};
+use text::learn::{self as words, Role};
+use text::setup::Phase;
+
+/// The rules of the match that is open, or the international ones.
+pub fn rules() -> Rules {
+    let session = use_session();
+    let open = untrack(|| session.id()).is_some();
+    if open {
+        *session.state_now().rules()
+    } else {
+        Preset::International.rules()
+    }
+}
+
+/// All of them.
+pub fn list() -> AnyView {
+    let mut to: Vec<_> = Role::ALL
+        .map(|role| (role.name(), role.more(), Place::Role(role)))
+        .into();
+    to.push((
+        words::FOR_THE_TABLE,
+        words::FOR_THE_TABLE_MORE,
+        Place::ForTheTable,
+    ));
+    view! {
+        <p>{words::ROLES_MORE}</p>
+        {ways(to)}
+        <p class="muted">{words::BY_WHICH_RULES}</p>
+    }
+    .into_any()
+}
+
+/// One of them.
+pub fn one(role: Role) -> AnyView {
+    let rules = rules();
+    let head = |words| view! { <h2>{words}</h2> }.into_any();
+    view! {
+        <p>{role.more()}</p>
+        {parts(role, &rules, head)}
+    }
+    .into_any()
+}
+
+/// What somebody does before, during and after, each part under its heading.
+fn parts(role: Role, rules: &Rules, head: fn(&'static str) -> AnyView) -> AnyView {
+    let part = |phase: Phase| {
+        let all = words::job(role, phase, rules);
+        (!all.is_empty()).then(|| {
+            view! {
+                <section class="stack">
+                    {head(words::phase(phase))}
+                    {lines(all)}
+                </section>
+            }
+        })
+    };
+    Phase::ALL.map(part).into_iter().collect_view().into_any()
+}
+
+/// Those who sit at the table, in letters that are read from a distance.
+pub fn for_the_table() -> AnyView {
+    let rules = rules();
+    let head = |words| view! { <h3>{words}</h3> }.into_any();
+    let of = |role: Role| {
+        view! {
+            <h2>{role.name()}</h2>
+            {parts(role, &rules, head)}
+        }
+        .into_any()
+    };
+    // Where a browser cannot print, the page itself is large enough to be read.
+    let button = view! {
+        <button type="button" class="button" on:click=move |_| { device::print_page(); }>
+            {words::PRINT}
+        </button>
+    };
+    view! {
+        {button}
+        <div class="stack large-print">{Role::AT_THE_TABLE.map(of).into_iter().collect_view()}</div>
+    }
+    .into_any()
+}
