@@ -122,12 +122,12 @@ impl Care {
                 CARE_STOP,
                 "A player who bleeds leaves the court. The adult in charge says when to come back.",
                 "Only trained people with gloves touch blood. Wipe floor and ball before play.",
-                "A shirt with blood on it is changed. Another number goes on the sheet.",
+                "A shirt with blood on it is changed. If the number is new, tell the scorer.",
                 CARE_NOT_REPLACED,
             ],
             // 1.5; the rest is usual public guidance
             Care::Heat => &[
-                "Indoors it must not be colder than 10 \u{b0}C (rule 1.5). The rules name no upper limit.",
+                "It must not be colder than 10 \u{b0}C (rule 1.5). The rules name no upper limit.",
                 "In heat let the players drink in every pause. Ask the organiser for more pauses.",
                 "Somebody is dizzy, sick or confused: stop. Get the adult in charge at once.",
                 CARE_NOT_REPLACED,

@@ -2,7 +2,7 @@
 //! own words).
 
 use learn::{Call, Decided, End, Margin, Reading, Situation, Topic};
-use rules::{Preset, Signal};
+use rules::{Group, Preset, Signal};
 
 /// The name of a page.
 #[must_use]
@@ -252,11 +252,20 @@ pub fn rule(rule: &str) -> String {
 
 /// How far the other answer was away.
 #[must_use]
-pub fn margin(margin: Margin) -> String {
-    match margin {
-        Margin::Metres(metres) => format!("{} from the other answer", length(metres)),
-        Margin::Seconds(seconds) => format!("{seconds:.2} s from the other answer"),
-        Margin::Seen => "Nothing to measure: you see it or you do not".to_owned(),
+pub fn margin(decided: &Decided) -> String {
+    let away = match decided.ruling.margin {
+        Margin::Metres(metres) => length(metres),
+        Margin::Seconds(seconds) => format!("{seconds:.2} s"),
+        Margin::Seen => return "Nothing to measure: you see it or you do not".to_owned(),
+    };
+    match decided.ruling.call {
+        Call::PlayOn => format!("{away} away from a fault"),
+        // The ball is in or out: either way somebody has the point.
+        Call::Fault { cause, .. } if cause.group() == Some(Group::Ball) => {
+            format!("{away} away from the other answer")
+        }
+        Call::Fault { .. } => format!("{away} away from being allowed"),
+        Call::Replay => format!("{away} away from the other answer"),
     }
 }
 

@@ -21,6 +21,8 @@ pub use why::*;
 /// What is on the first page.
 pub const BOOK_MORE: &str =
     "Read it, then try it. Nothing is counted and nothing leaves this phone.";
+/// In which order.
+pub const BOOK_ORDER: &str = "New to it? Go from top to bottom.";
 /// Title of the page of all decisions.
 pub const DECISIONS: &str = "Decisions";
 /// What is on it.

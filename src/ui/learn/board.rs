@@ -326,7 +326,7 @@ fn ruling(decided: Memo<Option<Decided>>) -> AnyView {
     };
     let why = Memo::new(move |_| decided.with(|d| d.as_ref().map_or("", words::why)));
     let rule = Memo::new(move |_| of(|d| words::rule(d.ruling.rule)));
-    let margin = Memo::new(move |_| of(|d| words::margin(d.ruling.margin)));
+    let margin = Memo::new(move |_| of(words::margin));
     // The arm on the side of the team at fault (30.1).
     let signal = Memo::new(move |_| {
         let ruling = decided.get()?.ruling;

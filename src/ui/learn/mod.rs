@@ -45,14 +45,15 @@ pub fn show(code: &str) -> AnyView {
 /// What there is.
 fn book() -> AnyView {
     let of = vec![
-        (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
-        (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
         (words::COURT, words::COURT_MORE, Place::Court),
         (words::ROLES, words::ROLES_MORE, Place::Roles),
+        (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
+        (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
         (words::CARE, words::CARE_MORE, Place::Cares),
     ];
     view! {
         <p>{words::BOOK_MORE}</p>
+        <p>{words::BOOK_ORDER}</p>
         {ways(of)}
     }
     .into_any()
