@@ -155,6 +155,7 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     referee.tap("1 Authorise the service");
     look.at(referee, "signal-learned");
     referee.tap("Back");
+    referee.tap("Back");
     referee.tap_at("#new-match");
     look.at(referee, "new-match");
     referee.tap("More: competition, hall, rules in detail");
