@@ -68,20 +68,23 @@ pub const NOT_HERE_MORE: &str = "It may have been deleted here, or recorded on a
     If you have its file, open it from the start screen.";
 /// To the start screen.
 pub const TO_START: &str = "To the start screen";
+/// What the app is for, and for whom.
+pub const LEAD: &str =
+    "School and junior volleyball: on the stand, at the table, without a network.";
 /// Title of a screen.
 pub const NEW_MATCH: &str = "New match";
+/// The way to it.
+pub const REFEREE_A_MATCH: &str = "Referee a match";
 /// What it is for.
-pub const NEW_MATCH_MORE: &str = "Lists, toss, line-ups and sheet";
+pub const NEW_MATCH_MORE: &str = "Lists, toss, score and sheet";
 /// The quick way.
-pub const QUICK_TALLY: &str = "Quick tally";
+pub const QUICK_TALLY: &str = "Keep a tally";
 /// What it is for.
-pub const QUICK_TALLY_MORE: &str = "Count points at once";
+pub const QUICK_TALLY_MORE: &str = "Only the points";
 /// Goes on with the running match.
 pub const CONTINUE: &str = "Continue";
 /// To the coordinator's desk.
 pub const DESK: &str = "Desk";
-/// What it is for.
-pub const DESK_MORE: &str = "Check, compare, rank";
 /// To what there is to learn, and the title of its first page.
 pub const LEARN: &str = "Learn";
 /// What it is.
@@ -111,7 +114,7 @@ pub const HAND_OVER: &str = "Share";
 /// What came by camera and has no file name.
 pub const THE_RECORD: &str = "The record";
 /// Heading.
-pub const SETTINGS: &str = "This phone";
+pub const THIS_PHONE: &str = "This phone";
 /// Legend.
 pub const THEME: &str = "Colours";
 /// Title of a screen.

@@ -12,7 +12,7 @@ use super::review;
 use super::setup::{Before, BetweenSets, NewMatch};
 use super::sheet_view::SheetScreen;
 use super::shell::Screen;
-use super::start::{self, About, Library, Start};
+use super::start::{self, About, Library, Start, ThisPhone};
 use crate::desk::{self, Place};
 
 /// A screen; one of a match is asked for when that match is open.
@@ -26,6 +26,7 @@ pub fn show(screen: &Screen) -> AnyView {
         Screen::Sheet { .. } => of_part(Part::Record, || record(Record::Sheet)),
         Screen::HandOver { .. } => of_part(Part::Record, || record(Record::HandOver)),
         Screen::Receive => of_part(Part::Record, || record(Record::Receive)),
+        Screen::ThisPhone => of_part(Part::Record, || record(Record::ThisPhone)),
         Screen::About => of_part(Part::Record, || record(Record::About)),
         Screen::Learn { place } => {
             let place = place.clone();
@@ -54,7 +55,7 @@ pub(crate) fn panel_below(panel: Panel) -> Result<AnyView, SplitLoaderError> {
     Ok(play::opened(panel))
 }
 
-/// What the start screen shows below its first ways: the matches of this phone, files, storage.
+/// What the start screen shows beside its first ways: the matches of this phone, files that come in.
 pub fn library(library: Library) -> AnyView {
     of_part(Part::Record, move || library_below(library))
 }
@@ -89,6 +90,7 @@ pub(crate) enum Record {
     Sheet,
     HandOver,
     Receive,
+    ThisPhone,
     About,
 }
 
@@ -99,6 +101,7 @@ pub(crate) fn record(what: Record) -> Result<AnyView, SplitLoaderError> {
         Record::Sheet => view! { <SheetScreen /> }.into_any(),
         Record::HandOver => view! { <HandOver /> }.into_any(),
         Record::Receive => view! { <Receive /> }.into_any(),
+        Record::ThisPhone => view! { <ThisPhone /> }.into_any(),
         Record::About => view! { <About /> }.into_any(),
     })
 }

@@ -397,6 +397,7 @@ fn heading(session: Session, shell: Shell, screen: &Screen) -> String {
         Screen::Start => text::APP.into(),
         Screen::NewMatch => text::NEW_MATCH.into(),
         Screen::Learn { .. } => shell.lesson.get().into(),
+        Screen::ThisPhone => text::THIS_PHONE.into(),
         Screen::About => text::ABOUT_TITLE.into(),
         Screen::Before { .. } => text::BEFORE.into(),
         Screen::Log { .. } => text::LOG.into(),

@@ -89,13 +89,23 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     lines_are(&mut referee, 3);
     referee.tap("Show archived matches");
     lines_are(&mut referee, 4);
-    referee.tap("From the browser to the installed app");
     let file = referee.browser().full_picture("library-whole");
     assert!(file.is_file());
     assert_eq!(
         referee.browser().hindrances().unwrap_or_default(),
         Vec::<String>::new()
     );
+    // What concerns the whole phone stands on a page of its own.
+    referee.tap_at("#to-phone");
+    referee.tap("From the browser to the installed app");
+    referee.browser().full_picture("library-phone");
+    assert_eq!(
+        referee.browser().hindrances().unwrap_or_default(),
+        Vec::<String>::new()
+    );
+    referee.tap("Back");
+    referee.tap("Show archived matches");
+    lines_are(&mut referee, 4);
     let find = referee.browser().find("#find");
     referee.browser().write(&find, "RIVER");
     lines_are(&mut referee, 2);
@@ -147,10 +157,16 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     lines_are(&mut referee, 3);
 
     // Everything, drawings and settings too.
+    referee.tap_at("#to-phone");
     referee.tap("Dark");
     referee.tap("Delete everything");
     referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, anything half typed and all settings.");
     referee.tap_in("[role=dialog]", "Delete everything");
+    referee.browser().wait_until(
+        "nothing is left to back up",
+        "[...document.querySelectorAll('button')].find((e) => e.innerText === 'Back up everything').disabled",
+    );
+    referee.tap("Back");
     referee.reads("None yet.");
     let left = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/')).length";
     assert_eq!(referee.browser().value(left), json!(0));
@@ -172,6 +188,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     );
     referee.reads("4 matches new");
     referee.reads("paper sheets and pools of the desk: 2 new, 0 already here.");
+    referee.tap_at("#to-phone");
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
     referee.tap("Back up everything");
@@ -196,6 +213,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     back.sort_by(|a, b| a.log.id.cmp(&b.log.id));
     assert_eq!(back, all);
     // Again on the same phone: nothing changes.
+    referee.tap("Back");
     referee.open_file("again.json", text.as_bytes());
     referee.reads(
         "again.json: 0 matches new, 0 longer than here, 0 kept beside another record, 4 already \
@@ -227,6 +245,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
         "all.json: 2 matches new, 1 longer than here, 1 kept beside another record, 0 already here.",
     );
     let downloads = referee.catch_downloads();
+    referee.tap_at("#to-phone");
     referee.tap("Back up everything");
     let (_, text) = referee.caught(&downloads);
     let Opened::Backup(backup) = record::open(&text) else {

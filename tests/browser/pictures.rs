@@ -145,10 +145,15 @@ fn before_a_match(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     let mut look = Look::new();
-    referee.reads("Works offline.");
+    referee.reads("None yet.");
     look.at(referee, "start-empty");
+    referee.tap_at("#to-phone");
+    referee.reads("Works offline.");
+    referee.reads_at("#promise", "browser");
+    look.at(referee, "this-phone");
     referee.tap("What this app does not replace");
     look.at(referee, "about");
+    referee.tap("Back");
     referee.tap("Back");
     referee.tap_at("#to-signals");
     look.at(referee, "signals");

@@ -54,7 +54,7 @@ pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
 pub const BACKUP_IS: &str =
     "One file holds every match, its signatures and everything on the desk. To restore it, tap \
-     \u{201c}Open a file\u{201d} above. Nothing here is overwritten.";
+     \u{201c}Open a file\u{201d} on the start screen. Nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
 /// While it is made.

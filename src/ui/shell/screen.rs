@@ -49,6 +49,8 @@ pub enum Screen {
     },
     /// The coordinator's desk.
     Desk(desk::Place),
+    /// What concerns the phone as a whole: colours, storage, backup.
+    ThisPhone,
     /// What the app does not replace.
     About,
 }
@@ -86,6 +88,7 @@ impl Screen {
             Screen::Learn { place } => format!("/learn/{place}"),
             Screen::Review { id } => format!("/review/{id}"),
             Screen::Desk(place) => format!("/desk{}", place.hash()),
+            Screen::ThisPhone => "/phone".into(),
             Screen::About => "/about".into(),
         }
     }
@@ -102,6 +105,7 @@ impl Screen {
             },
             // As it stood in older addresses.
             ("signals", None) => Screen::signals(),
+            ("phone", None) => Screen::ThisPhone,
             ("about", None) => Screen::About,
             ("receive", None) => Screen::Receive,
             ("hand-over", Some(id)) => Screen::HandOver { id },
@@ -130,6 +134,7 @@ impl Screen {
             | Screen::Receive
             | Screen::Learn { .. }
             | Screen::Desk(_)
+            | Screen::ThisPhone
             | Screen::About => None,
         }
     }
@@ -147,6 +152,7 @@ impl Screen {
                     None => String::new(),
                 },
             },
+            Screen::About => Screen::ThisPhone,
             _ => Screen::Start,
         }
     }
@@ -164,6 +170,7 @@ impl Screen {
             Screen::Learn { .. } => "learn",
             Screen::Review { .. } => "review",
             Screen::Desk(_) => "desk",
+            Screen::ThisPhone => "phone",
             Screen::About => "about",
         }
     }

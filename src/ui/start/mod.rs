@@ -1,10 +1,12 @@
-//! The start screen: go on with the running match, begin one, look at those on this phone.
+//! The start screen: go on with the running match, the three ways in, the matches on this phone. What concerns the
+//! phone as a whole stands on a screen of its own.
 
 mod about;
 mod import;
 mod kept;
 mod library;
 mod parcel;
+mod phone;
 mod sheets;
 mod storage;
 
@@ -16,7 +18,6 @@ use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen};
 use app::machine::Offline;
 use app::summary::Stage;
-use app::theme::Theme;
 use game::entry::Heading;
 use rules::{ByTeam, Preset};
 
@@ -25,9 +26,9 @@ pub use import::{take_in, Also, Import};
 pub use kept::{Kept, Listed, RUNS_MS};
 pub use library::Library;
 pub use parcel::{export, hand_over, parcel};
+pub use phone::ThisPhone;
 
 use sheets::Sheets;
-use storage::Storage;
 
 /// The start screen.
 #[component]
@@ -55,71 +56,73 @@ pub fn Start() -> impl IntoView {
     };
 
     view! {
-        <div class="start stack">
+        <div class="start">
             <NewVersion library />
+            <NotOffline />
             {move || running.get().map(|kept| view! { <Continue kept /> })}
-            // The first thing to be seen is a court: what is begun on the one half, what on the other.
-            <div class="start-court">
+            <div class="start-begin stack">
+                <p class="start-lead">{text::LEAD}</p>
+                // The first thing to be seen is a court: what is begun on the one half, what on the other.
+                <div class="start-court">
+                    <button
+                        type="button"
+                        class="start-half team-a"
+                        id="new-match"
+                        on:click=move |_| shell.go(Screen::NewMatch)
+                    >
+                        <CourtDrawing />
+                        <strong>{text::REFEREE_A_MATCH}</strong>
+                        <span>{text::NEW_MATCH_MORE}</span>
+                    </button>
+                    <div class="start-net" aria-hidden="true"></div>
+                    <button type="button" class="start-half team-b" id="quick-tally" on:click=quick>
+                        <TallyDrawing />
+                        <strong>{text::QUICK_TALLY}</strong>
+                        <span>{text::QUICK_TALLY_MORE}</span>
+                    </button>
+                </div>
                 <button
                     type="button"
-                    class="start-half team-a"
-                    id="new-match"
-                    on:click=move |_| shell.go(Screen::NewMatch)
-                >
-                    <CourtDrawing />
-                    <strong>{text::NEW_MATCH}</strong>
-                    <span>{text::NEW_MATCH_MORE}</span>
-                </button>
-                <div class="start-net" aria-hidden="true"></div>
-                <button type="button" class="start-half team-b" id="quick-tally" on:click=quick>
-                    <TallyDrawing />
-                    <strong>{text::QUICK_TALLY}</strong>
-                    <span>{text::QUICK_TALLY_MORE}</span>
-                </button>
-            </div>
-            <div class="start-ways">
-                <button
-                    type="button"
-                    class="button"
+                    class="start-learn"
                     id="to-learn"
                     on:click=move |_| shell.go(Screen::Learn { place: String::new() })
                 >
+                    <SignalDrawing />
                     <strong>{text::LEARN}</strong>
                     <span>{text::LEARN_MORE}</span>
                 </button>
-                <a class="button" id="to-desk" href=format!("#{}", desk.hash()) on:click=to_desk>
-                    <strong>{text::DESK}</strong>
-                    <span>{text::DESK_MORE}</span>
-                </a>
-                <button
-                    type="button"
-                    class="button"
-                    id="to-signals"
-                    on:click=move |_| shell.go(Screen::signals())
-                >
-                    <strong>{text::SIGNALS}</strong>
-                    <span>{text::SIGNALS_ARE}</span>
-                </button>
+                <div class="start-ways">
+                    <button
+                        type="button"
+                        class="button quiet"
+                        id="to-signals"
+                        on:click=move |_| shell.go(Screen::signals())
+                    >
+                        {text::SIGNALS}
+                    </button>
+                    <a class="button quiet" id="to-desk" href=format!("#{}", desk.hash()) on:click=to_desk>
+                        {text::DESK}
+                    </a>
+                    <button
+                        type="button"
+                        class="button quiet"
+                        id="to-phone"
+                        on:click=move |_| shell.go(Screen::ThisPhone)
+                    >
+                        {text::THIS_PHONE}
+                    </button>
+                </div>
             </div>
-            {screens::library(library)}
-            <section class="stack" aria-labelledby="this-phone">
-                <h2 id="this-phone">{text::SETTINGS}</h2>
-                <OfflineMark />
-                <ThemeChoice />
-                <button type="button" class="button quiet" on:click=move |_| shell.go(Screen::About)>
-                    {text::ABOUT}
-                </button>
-            </section>
+            <div class="start-kept stack">{screens::library(library)}</div>
         </div>
     }
 }
 
-/// The matches of this phone, files that come in, and the storage.
+/// The matches of this phone, and files that come in.
 pub fn below(library: Library) -> AnyView {
     view! {
         <Sheets library />
         <Import library />
-        <Storage library />
     }
     .into_any()
 }
@@ -215,42 +218,26 @@ fn NewVersion(library: Library) -> impl IntoView {
     }
 }
 
-/// Whether the program opens without a network.
+/// Why the program will not open without a network, where that is so; else it is said on the phone's own screen.
 #[component]
-fn OfflineMark() -> impl IntoView {
+fn NotOffline() -> impl IntoView {
     let shell = use_shell();
-    view! {
-        <p id="offline" class="sentence" role="status">
-            {move || text::offline(&shell.offline())}
-        </p>
-    }
-}
-
-/// Light or dark.
-#[component]
-fn ThemeChoice() -> impl IntoView {
-    let shell = use_shell();
-    view! {
-        <fieldset class="asked">
-            <legend>{text::THEME}</legend>
-            <div class="row">
-                {Theme::ALL
-                    .into_iter()
-                    .map(|theme| {
-                        view! {
-                            <button
-                                type="button"
-                                class="button"
-                                aria-pressed=move || (shell.theme() == theme).to_string()
-                                on:click=move |_| shell.set_theme(theme)
-                            >
-                                {text::theme(theme)}
-                            </button>
-                        }
-                    })
-                    .collect_view()}
-            </div>
-        </fieldset>
+    let trouble = Memo::new(move |_| {
+        let offline = shell.offline();
+        match offline {
+            Offline::NotSupported | Offline::Insecure | Offline::Failed(_) => {
+                Some(text::offline(&offline))
+            }
+            Offline::Installing
+            | Offline::ReadyOffline
+            | Offline::NewVersionWaiting
+            | Offline::NewVersionElsewhere => None,
+        }
+    });
+    move || {
+        trouble
+            .get()
+            .map(|words| view! { <p id="offline" class="sentence warn" role="status">{words}</p> })
     }
 }
 
@@ -271,6 +258,17 @@ fn TallyDrawing() -> impl IntoView {
     view! {
         <svg viewBox="0 0 48 32" class="drawing" aria-hidden="true">
             <path class="strong" d="M12 5 V27 M20 5 V27 M28 5 V27 M36 5 V27 M6 23 L42 9" />
+        </svg>
+    }
+}
+
+/// A referee who shows the side to serve.
+#[component]
+fn SignalDrawing() -> impl IntoView {
+    view! {
+        <svg viewBox="0 0 48 32" class="drawing" aria-hidden="true">
+            <path class="strong" d="M28 13 V29 M28 15 L8 13 M28 15 L34 23" />
+            <circle class="strong" cx="28" cy="6" r="4" />
         </svg>
     }
 }
