@@ -1,5 +1,7 @@
 //! Scenes of a rally: each kind told with a few seeds, laws over many, and how they are seen.
 
+#[path = "scenes/answers.rs"]
+mod answers;
 #[path = "scenes/ending.rs"]
 mod ending;
 #[path = "scenes/going_on.rs"]

@@ -7,6 +7,7 @@
 pub mod delaying;
 pub mod field;
 pub mod keeper;
+pub mod learner;
 pub mod lease;
 pub mod machine;
 pub mod merge;

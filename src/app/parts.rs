@@ -138,6 +138,7 @@ mod tests {
         let desk = OnDesk {
             papers: vec!["{\"matches\":[1]}".to_owned()],
             pools: vec!["\"\\".to_owned()],
+            learner: Some("]}\n".to_owned()),
         };
         let all: Vec<KeptMatch> = (1..4)
             .map(|seed| KeptMatch {

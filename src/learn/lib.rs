@@ -7,6 +7,7 @@
 //!
 //! [`draw`] gives scenes of a rally from seeds; their truth is only what these functions say.
 
+mod answer;
 mod attack;
 mod block;
 mod centre_line;
@@ -25,6 +26,7 @@ mod screen;
 mod service;
 mod situations;
 
+pub use answer::{mark, serves_next, whistle_from, Answer, Marked, Nature, Timing, IN_TIME};
 pub use attack::{attack, Attack, Attacked, Row};
 pub use block::{block, Block, Blocked, Blocker};
 pub use centre_line::{body_on_opponents_court, foot_over_centre_line, BodyPart};

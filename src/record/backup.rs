@@ -40,20 +40,22 @@ pub const MAX_ON_DESK: usize = 1_000;
 /// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
 pub const MAX_DESK_BYTES: usize = 256 * 1024;
 
-/// What lies on the desk and is no match record, each as the text that the desk keeps.
+/// What lies on the desk and is no match record, and what was practised, each as the text that is kept of it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct OnDesk {
     /// Paper sheets that are being keyed in.
     pub papers: Vec<String>,
     /// Results of pools.
     pub pools: Vec<String>,
+    /// What somebody has practised; at most one.
+    pub learner: Option<String>,
 }
 
 impl OnDesk {
     /// Whether nothing lies there.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.papers.is_empty() && self.pools.is_empty()
+        self.papers.is_empty() && self.pools.is_empty() && self.learner.is_none()
     }
 }
 
@@ -98,6 +100,8 @@ struct Head<'a> {
     papers: &'a [String],
     #[serde(skip_serializing_if = "<[_]>::is_empty")]
     pools: &'a [String],
+    #[serde(skip_serializing_if = "Option::is_none")]
+    learner: Option<&'a str>,
 }
 
 #[derive(Serialize)]
@@ -117,6 +121,7 @@ pub fn write_backup(matches: &[KeptMatch], desk: &OnDesk, made: Option<i64>) -> 
         made,
         papers: &desk.papers,
         pools: &desk.pools,
+        learner: desk.learner.as_deref(),
     };
     let mut out = open_object(&head);
     out.push_str("\"matches\":[");
@@ -257,7 +262,11 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         }
     }
     for key in object.keys() {
-        if !["log", "version", "made", "papers", "pools", "matches"].contains(&key.as_str()) {
+        if ![
+            "log", "version", "made", "papers", "pools", "learner", "matches",
+        ]
+        .contains(&key.as_str())
+        {
             problem(Extent::Part, format!("unknown field `{key}`, left out"));
         }
     }
@@ -273,6 +282,14 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
                 format!("{left_out} of its {field} cannot be read, left out"),
             );
         }
+    }
+    let (mut learner, left_out) = read_texts(object.get("learner"));
+    backup.desk.learner = learner.pop();
+    if left_out > 0 {
+        problem(
+            Extent::Part,
+            "what was practised cannot be read, left out".to_owned(),
+        );
     }
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
         problem(
@@ -431,6 +448,7 @@ mod tests {
         let desk = OnDesk {
             papers: vec!["{}\nteam.A.name Otters".to_owned(), String::new()],
             pools: vec!["{\"log\":\"volleyball-pool\"}".to_owned()],
+            learner: Some("{\"learner\":1}".to_owned()),
         };
         let text = write_backup(&[kept(1)], &desk, None);
         let read = backup(&text);
@@ -440,6 +458,7 @@ mod tests {
         let long = "x".repeat(MAX_DESK_BYTES + 1);
         let odd = text.replacen("\"papers\":[", &format!("\"papers\":[7,\"{long}\","), 1);
         let odd = odd.replacen("\"pools\":[", "\"pools\":{},\"x\":[", 1);
+        let odd = odd.replacen("\"learner\":", "\"learner\":8,\"y\":", 1);
         let read = backup(&odd);
         assert_eq!(read.desk.papers.len(), 2);
         let says: Vec<String> = read.problems.into_iter().map(|p| p.say).collect();
@@ -447,8 +466,10 @@ mod tests {
             says,
             [
                 "unknown field `x`, left out",
+                "unknown field `y`, left out",
                 "2 of its papers cannot be read, left out",
-                "1 of its pools cannot be read, left out"
+                "1 of its pools cannot be read, left out",
+                "what was practised cannot be read, left out"
             ]
         );
     }

@@ -181,6 +181,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     let desk = OnDesk {
         papers: vec!["{\"preset\":\"school_junior\"}\nname.a Otters".to_owned()],
         pools: vec!["{\"log\":\"volleyball-pool\",\"version\":1}".to_owned()],
+        learner: None,
     };
     referee.open_file(
         "all.json",
