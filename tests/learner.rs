@@ -8,14 +8,16 @@ use std::collections::BTreeSet;
 
 const DAY: i64 = 86_400_000;
 const RIGHT: Marked = Marked {
-    timing: Timing::InTime(0.6),
+    timing: Timing::InTime,
     side: true,
     nature: true,
+    reaction: Some(0.6),
 };
 const WRONG: Marked = Marked {
     timing: Timing::Missed,
     side: true,
     nature: true,
+    reaction: None,
 };
 const BALL_OUT: Kind = Kind::Ends(Cause::BallOut);
 
@@ -127,7 +129,7 @@ fn intervals_grow_from_day_to_week() {
 
 #[test]
 fn late_is_right_and_comes_sooner() {
-    let waits = [Timing::InTime(0.5), Timing::Late(1.4)].map(|timing| {
+    let waits = [Timing::InTime, Timing::Late].map(|timing| {
         let mut learner = Learner::default();
         learner.took(BALL_OUT, &Marked { timing, ..RIGHT }, 0);
         let (_, known) = learner.kinds().next().unwrap();
@@ -192,8 +194,8 @@ proptest! {
         for (turn, (answer, days)) in (0u64..).zip(answers) {
             now += days * DAY / 10;
             let task = learner.next(&sitting, now, turn);
-            let timing = [Timing::InTime(0.4), Timing::Late(2.0), Timing::RightlyNone, Timing::Early, Timing::Missed, Timing::Needless][usize::from(answer)];
-            let marked = Marked { timing, side: answer != 1, nature: true };
+            let timing = [Timing::InTime, Timing::Late, Timing::RightlyNone, Timing::Early, Timing::Missed, Timing::Needless][usize::from(answer)];
+            let marked = Marked { timing, side: answer != 1, nature: true, reaction: (answer < 2).then_some(0.4) };
             learner.took(task.kind, &marked, now);
             sitting.scenes.push((task.kind, marked));
         }

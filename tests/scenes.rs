@@ -10,6 +10,8 @@ mod going_on;
 mod laws;
 #[path = "scenes/several.rs"]
 mod several;
+#[path = "scenes/told.rs"]
+mod told_in_words;
 #[path = "scenes/views.rs"]
 mod views;
 

@@ -85,7 +85,7 @@ impl Sitting {
     /// The middle one of the times from fault to whistle, in milliseconds.
     #[must_use]
     pub fn median(&self) -> Option<u16> {
-        let times = self.scenes.iter().filter_map(|(_, m)| ms(m.timing));
+        let times = self.scenes.iter().filter_map(|(_, m)| ms(m));
         median(times.collect())
     }
 
@@ -123,7 +123,7 @@ impl Learner {
 
     /// Takes an answer in; `now` in milliseconds since 1970.
     pub fn took(&mut self, kind: Kind, marked: &Marked, now: i64) {
-        if let Some(time) = ms(marked.timing) {
+        if let Some(time) = ms(marked) {
             self.times.push(time);
             let over = self.times.len().saturating_sub(MAX_TIMES);
             self.times.drain(..over);
@@ -254,8 +254,8 @@ fn after(
     let next = scheduler.next_states(memory, RETENTION, days).ok()?;
     Some(match timing {
         _ if !right => next.again,
-        Timing::Late(_) => next.hard,
-        Timing::InTime(_)
+        Timing::Late => next.hard,
+        Timing::InTime
         | Timing::RightlyNone
         | Timing::Early
         | Timing::Missed
@@ -267,11 +267,11 @@ fn whole_days(ms: i64) -> u32 {
     u32::try_from(ms.max(0) / 86_400_000).unwrap_or(u32::MAX)
 }
 
-fn ms(timing: Timing) -> Option<u16> {
+fn ms(marked: &Marked) -> Option<u16> {
     // Not below 0, and far below what the type holds.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    timing
-        .reaction()
+    marked
+        .reaction
         .map(|after| (after * 1000.0).round().clamp(0.0, 60_000.0) as u16)
 }
 

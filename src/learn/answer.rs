@@ -30,14 +30,14 @@ pub struct Answer {
 }
 
 /// What became of the whistle.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Timing {
     /// Before anything was wrong, though later something was.
     Early,
-    /// In time, so many seconds after it.
-    InTime(f64),
-    /// Too late, so many seconds after it.
-    Late(f64),
+    /// In time.
+    InTime,
+    /// Too late.
+    Late,
     /// Rightly not at all.
     RightlyNone,
     /// There was a fault, and no whistle.
@@ -55,6 +55,9 @@ pub struct Marked {
     pub side: bool,
     /// Whether the nature of the fault is right.
     pub nature: bool,
+    /// From the fault to the whistle, in seconds; none where there was no such whistle, or where the scene did
+    /// not run in its own time.
+    pub reaction: Option<f64>,
 }
 
 impl Timing {
@@ -62,17 +65,8 @@ impl Timing {
     #[must_use]
     pub const fn is_right(self) -> bool {
         match self {
-            Timing::InTime(_) | Timing::Late(_) | Timing::RightlyNone => true,
+            Timing::InTime | Timing::Late | Timing::RightlyNone => true,
             Timing::Early | Timing::Missed | Timing::Needless => false,
-        }
-    }
-
-    /// From the fault to the whistle, in seconds.
-    #[must_use]
-    pub const fn reaction(self) -> Option<f64> {
-        match self {
-            Timing::InTime(after) | Timing::Late(after) => Some(after),
-            Timing::Early | Timing::RightlyNone | Timing::Missed | Timing::Needless => None,
         }
     }
 }
@@ -82,6 +76,15 @@ impl Marked {
     #[must_use]
     pub const fn is_right(&self) -> bool {
         self.timing.is_right() && self.side && self.nature
+    }
+
+    /// The same of a scene that was told step by step, in which no time can be measured.
+    #[must_use]
+    pub const fn in_steps(self) -> Marked {
+        Marked {
+            reaction: None,
+            ..self
+        }
     }
 }
 
@@ -110,10 +113,11 @@ pub fn mark(scene: &Scene, verdict: &Verdict, answer: &Answer) -> Marked {
         (None, Some(_)) => Timing::Needless,
         (Some(_), None) => Timing::Missed,
         (Some(from), Some(at)) if at < from => Timing::Early,
-        (Some(from), Some(at)) if at - from <= IN_TIME => Timing::InTime(at - from),
-        (Some(from), Some(at)) => Timing::Late(at - from),
+        (Some(from), Some(at)) if at - from <= IN_TIME => Timing::InTime,
+        (Some(_), Some(_)) => Timing::Late,
     };
-    let was_asked = timing.reaction().is_some();
+    let was_asked = matches!(timing, Timing::InTime | Timing::Late);
+    let reaction = whistle_from(verdict).zip(answer.whistle);
     Marked {
         timing,
         side: !was_asked || answer.side == serves_next(scene, verdict),
@@ -121,6 +125,7 @@ pub fn mark(scene: &Scene, verdict: &Verdict, answer: &Answer) -> Marked {
             || answer
                 .nature
                 .is_some_and(|nature| names(nature, verdict.ruling.call)),
+        reaction: reaction.filter(|_| was_asked).map(|(from, at)| at - from),
     }
 }
 

@@ -10,22 +10,20 @@ fn f16_03_the_whistle_waits_until_there_is_a_fault() {
         let (scene, verdict) = (&drawn.scene, &drawn.verdict);
         let from = whistle_from(verdict).unwrap();
         let whistle = |at| {
-            mark(
-                scene,
-                verdict,
-                &Answer {
-                    whistle: at,
-                    ..Answer::default()
-                },
-            )
-            .timing
+            let answer = Answer {
+                whistle: at,
+                ..Answer::default()
+            };
+            mark(scene, verdict, &answer)
         };
-        assert_eq!(whistle(Some(from - 0.05)), Timing::Early);
-        assert!(
-            matches!(whistle(Some(from + 0.5)), Timing::InTime(after) if (after - 0.5).abs() < 1e-9)
-        );
-        assert!(matches!(whistle(Some(from + 1.5)), Timing::Late(_)));
-        assert_eq!(whistle(None), Timing::Missed);
+        assert_eq!(whistle(Some(from - 0.05)).timing, Timing::Early);
+        let prompt = whistle(Some(from + 0.5));
+        assert_eq!(prompt.timing, Timing::InTime);
+        assert!((prompt.reaction.unwrap() - 0.5).abs() < 1e-9);
+        assert_eq!(prompt.in_steps().reaction, None);
+        assert_eq!(whistle(Some(from + 1.5)).timing, Timing::Late);
+        assert_eq!(whistle(None).timing, Timing::Missed);
+        assert_eq!(whistle(None).reaction, None);
     }
 }
 

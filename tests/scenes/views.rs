@@ -1,6 +1,6 @@
 //! The picture: what is in front of the eye, where the horizon is, known places.
 
-use learn::{draw, gaze, Kind, Level, Place, Point, View};
+use learn::{draw, gaze, picture, Kind, Level, Look, Place, Point, Shape, Tone, View};
 use proptest::prelude::*;
 use rules::Cause;
 
@@ -139,5 +139,65 @@ fn the_ball_is_in_the_picture_while_it_is_played() {
                 }
             }
         }
+    }
+}
+
+#[test]
+fn a_margin_is_drawn_as_long_as_it_is() {
+    let mut drawn_in = 0;
+    for kind in Kind::all() {
+        for level in Level::ALL {
+            for seed in 0..4 {
+                let drawn = draw(kind, level.band(kind), seed).unwrap();
+                for judged in &drawn.verdict.all {
+                    let Some([a, b]) = learn::measure(&drawn.scene, judged) else {
+                        continue;
+                    };
+                    let Some(margin) = judged.ruling.margin.metres() else {
+                        continue;
+                    };
+                    // An attack that is right for more than one reason shows one of them.
+                    let several = ["13.3.3", "13.3.4"].contains(&judged.ruling.rule)
+                        && !judged.ruling.is_fault();
+                    // What is far from any fault is not drawn in.
+                    if several || margin > 0.4 {
+                        continue;
+                    }
+                    drawn_in += 1;
+                    assert!(
+                        (a.distance(b) - margin).abs() < 1e-4,
+                        "{kind:?} {seed} {judged:?} {a:?} {b:?}"
+                    );
+                }
+            }
+        }
+    }
+    assert!(drawn_in > 300, "{drawn_in}");
+}
+
+#[test]
+fn a_picture_has_everybody_and_the_ball_in_it() {
+    let kind = Kind::Ends(Cause::BallIn);
+    let scene = draw(kind, Level::Clear.band(kind), 1).unwrap().scene;
+    for place in Place::ALL {
+        let view = View::new(place.eye(scene.net_top), gaze(&scene, place, 0.5), 100.0);
+        let look = Look {
+            place,
+            time: 0.5,
+            view,
+            measure: None,
+        };
+        let shapes = picture(&scene, &look);
+        let count = |wanted: &dyn Fn(&Shape) -> bool| shapes.iter().filter(|s| wanted(s)).count();
+        assert_eq!(
+            count(&|s| matches!(s, Shape::Disc(Tone::Ball, ..))),
+            1,
+            "{place:?}"
+        );
+        // Nobody stands behind an official.
+        let numbers = count(&|s| matches!(s, Shape::Number(..)));
+        assert!(numbers >= 11, "{place:?} {numbers}");
+        assert!(count(&|s| matches!(s, Shape::Surface(Tone::Court(_), _))) == 2);
+        assert!(shapes.len() < 400, "{}", shapes.len());
     }
 }

@@ -63,7 +63,7 @@ pub(super) fn stands_at_the_hit(
         }
     }
     for side in End::BOTH {
-        if let Some(formation) = formation(scene, side, at) {
+        if let Some(formation) = scene.formation(side, at) {
             let ruling = positions(side, &formation, side == who.side, scene.edition);
             let about = Cause::PositionFault;
             let player = scene.players.iter().position(|p| p.side == side);
@@ -76,15 +76,18 @@ pub(super) fn stands_at_the_hit(
     screened(judge, at, server);
 }
 
-/// The feet of a team in the order of its positions.
-pub(super) fn formation(scene: &Scene, side: End, at: f64) -> Option<Formation> {
-    let feet = |position| Some(scene.in_position(side, position)?.planted(at));
-    let all: [Option<[Foot; 2]>; 6] = [1, 2, 3, 4, 5, 6].map(feet);
-    let mut known = [all[0]?; 6];
-    for (place, feet) in known.iter_mut().zip(all) {
-        *place = feet?;
+impl Scene {
+    /// The feet of a team in the order of its positions, where they touch the floor or last touched it.
+    #[must_use]
+    pub fn formation(&self, side: End, at: f64) -> Option<Formation> {
+        let feet = |position| Some(self.in_position(side, position)?.planted(at));
+        let all: [Option<[Foot; 2]>; 6] = [1, 2, 3, 4, 5, 6].map(feet);
+        let mut known = [all[0]?; 6];
+        for (place, feet) in known.iter_mut().zip(all) {
+            *place = feet?;
+        }
+        Some(Formation(known))
     }
-    Some(Formation(known))
 }
 
 /// The receiver whom the service comes to: who is nearest to where it gets to.

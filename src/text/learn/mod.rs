@@ -6,7 +6,9 @@ mod decisions;
 mod dials;
 mod find;
 mod roles;
+mod scenes;
 mod signals;
+mod trainer;
 mod why;
 
 pub use care::*;
@@ -15,7 +17,9 @@ pub use decisions::*;
 pub use dials::*;
 pub use find::*;
 pub use roles::*;
+pub use scenes::*;
 pub use signals::*;
+pub use trainer::*;
 pub use why::*;
 
 /// What is on the first page.

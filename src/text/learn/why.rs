@@ -1,11 +1,43 @@
 //! Why something is decided as it is: a sentence for each rule that a decision names.
 
-use learn::{Call, Decided, Margin, Ruling};
+use learn::{Call, Decided, Judged, Margin, Ruling};
+use rules::Cause;
 
 /// The reason in plain words. Empty for a rule that no situation comes to.
 #[must_use]
 pub fn why(decided: &Decided) -> &'static str {
-    let Ruling { call, rule, margin } = decided.ruling;
+    why_of(decided.ruling)
+}
+
+/// The rule and the reason of a thing in a scene. Where a near miss is about one sort of hit, its own rule is
+/// named and not that of counting hits.
+#[must_use]
+pub fn why_in_scene(judged: &Judged) -> (&'static str, &'static str) {
+    match (judged.about, judged.ruling.rule, judged.ruling.call) {
+        (Cause::FourHits, "9.1", _) => ("14.4.1", "A block is no hit, so three more are allowed."),
+        (Cause::DoubleContact, "9.1", _) => (
+            "9.2.3.2",
+            "In the first hit of a team one player may touch it more than once in one action.",
+        ),
+        (Cause::Catch, "9.1", _) => ("9.2.2", "It was a long touch, but the ball rebounded."),
+        (Cause::BallTouched, "8.4.1", _) => (
+            "8.4.1",
+            "The block touched it last, and it falls outside on the side of the block.",
+        ),
+        (Cause::ServiceNet, "12.6.2", _) => ("12.6.2", "A service must cross the net."),
+        (Cause::LiberoFault, "13.2.1", _) => (
+            "13.3.6",
+            "The libero was behind the front zone. Then everybody may attack the ball.",
+        ),
+        (Cause::LiberoFault, "14.1", _) => ("14.6.6", "Below the top of the net nobody blocks."),
+        (_, rule, _) => (rule, why_of(judged.ruling)),
+    }
+}
+
+/// The reason of a ruling.
+#[must_use]
+pub fn why_of(ruling: Ruling) -> &'static str {
+    let Ruling { call, rule, margin } = ruling;
     match (rule, call) {
         ("6.1.2.1", _) => "The first fault counts. The other one came too late to matter.",
         ("6.1.2.2", _) => "Nobody can tell which was first. The rally is played again.",
@@ -18,18 +50,21 @@ pub fn why(decided: &Decided) -> &'static str {
         ("7.4", _) => "All feet are inside. The lines are part of the court.",
         ("7.4.3", _) => "Each pair stands rightly. Level with each other is right too.",
         ("7.5.1", _) => "Two players have changed places at the moment of the service hit.",
-        ("7.7.1", Call::Fault { .. }) => "It is the turn of the player in position 1.",
-        ("7.7.1", _) => "The player in position 1 serves.",
+        ("7.7.1", Call::Fault { .. }) => "The rotation says who serves. It was somebody else's turn.",
+        ("7.7.1", _) => "The player whose turn it was has served.",
+        ("8.3", Call::PlayOn) => "The ball has not touched the floor, so it is in play.",
         ("8.3", _) => "Some part of the ball touches the court. The line is part of it.",
         ("8.4.1", _) => "All of the ball touches the floor outside the lines.",
         ("8.4.3", _) => "The ball touches the antenna. That is out, wherever it falls.",
         ("8.4.4", _) => "The ball crosses the net outside the antenna.",
         ("8.4.5", _) => "All of the ball has passed below the net.",
         ("9.1", _) => "The ball rebounds, three hits at most, and nobody twice running.",
+        ("9.1.3", Call::PlayOn) => "A team-mate may hold a player back from a fault.",
         ("9.1.3", _) => "Inside the playing area nobody may help a player to reach the ball.",
         ("9.2.2", _) => "The ball has to rebound. It may not be caught or thrown.",
         ("9.3.1", _) => "A team has three hits. This was one more.",
         ("9.3.4", _) => "The same player touched it twice running. That is allowed only in the first hit.",
+        ("10.2", _) => "The ball may touch the net while it crosses.",
         ("10.1.1", _) => "All of the ball crosses between the antennas.",
         ("10.1.2", _) => {
             "It flies outside the antenna to the free zone. A team-mate may run and play it from there."
