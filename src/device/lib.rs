@@ -13,6 +13,7 @@
 
 mod browser;
 mod camera;
+mod canvas;
 mod clock;
 mod coin;
 mod durable;
@@ -37,6 +38,7 @@ mod worker;
 
 pub use browser::{open_store, pause};
 pub use camera::{codes_in_photo, Camera, CameraTrouble};
+pub use canvas::{now_ms, Brush, Canvas};
 pub use clock::Clock;
 pub use coin::{new_id, toss_coin, NoRandom};
 pub use listen::{

@@ -12,6 +12,7 @@ mod learn;
 mod macrotask_executor;
 mod parts;
 pub mod play;
+mod practised;
 pub mod review;
 mod screens;
 pub mod session;

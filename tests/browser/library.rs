@@ -1,5 +1,6 @@
 //! The matches on a phone: found, put away, deleted, backed up and brought back.
 
+use app::learner::Learner;
 use game::entry::Detail;
 use game::{simulate, Entry, Kind};
 use record::{KeptMatch, Log, OnDesk, Opened, Strokes};
@@ -178,10 +179,18 @@ fn backed_up(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let downloads = referee.catch_downloads();
     let all = some();
+    let mut practised = Learner::default();
+    let right = learn::Marked {
+        timing: learn::Timing::InTime,
+        side: true,
+        nature: true,
+        reaction: Some(0.6),
+    };
+    practised.took(learn::Kind::DoubleFault, &right, 1_764_057_600_000);
     let desk = OnDesk {
         papers: vec!["{\"preset\":\"school_junior\"}\nname.a Otters".to_owned()],
         pools: vec!["{\"log\":\"volleyball-pool\",\"version\":1}".to_owned()],
-        learner: None,
+        learner: Some(practised.write()),
     };
     referee.open_file(
         "all.json",
@@ -189,6 +198,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
     );
     referee.reads("4 matches new");
     referee.reads("paper sheets and pools of the desk: 2 new, 0 already here.");
+    referee.reads("all.json: what you practised is on this phone now.");
     referee.tap_at("#to-phone");
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");

@@ -42,6 +42,7 @@ mod support;
 mod taken_back;
 mod taken_over;
 mod tally;
+mod trainer;
 mod trials;
 mod versions;
 mod whole_match;
@@ -101,6 +102,7 @@ const FILES: &[&[Test]] = &[
     versions::TESTS,
     files::TESTS,
     book::TESTS,
+    trainer::TESTS,
     briefed::TESTS,
     library::TESTS,
     sealed::TESTS,

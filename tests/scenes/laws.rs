@@ -250,3 +250,16 @@ fn what_cannot_have_been_is_noticed() {
     }
     assert_eq!(unsound(&tall), Some(Unsound::Player));
 }
+
+#[test]
+fn no_two_players_wear_one_number() {
+    for seed in 0..50 {
+        let kind = Kind::Ends(rules::Cause::RotationFault);
+        let scene = draw(kind, Level::Clear.band(kind), seed).unwrap().scene;
+        let mut numbers: Vec<u8> = scene.players.iter().map(|p| p.number).collect();
+        numbers.sort_unstable();
+        numbers.dedup();
+        assert_eq!(numbers.len(), 12);
+        assert!(numbers.contains(&scene.due));
+    }
+}

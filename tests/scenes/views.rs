@@ -126,8 +126,7 @@ fn the_ball_is_in_the_picture_while_it_is_played() {
             for place in [Place::Stand, Place::SecondReferee] {
                 let mut time = 0.0;
                 while time < scene.until() {
-                    let view =
-                        View::new(place.eye(scene.net_top), gaze(&scene, place, time), 100.0);
+                    let view = View::new(place.eye(scene.net_top), gaze(&scene, place, time), 78.0);
                     let seen = view
                         .point(scene.ball_at(time))
                         .expect("in front of the eye");

@@ -29,8 +29,10 @@ pub enum Tone {
     Antenna,
     /// Posts.
     Post,
-    /// A player of a side; of the front row or not.
+    /// Head, arms and legs of a player of a side.
     Player(End, Row),
+    /// The trunk of one, which shows the row.
+    Trunk(End, Row),
     /// The number of one.
     Number(End, Row),
     /// The ball.
@@ -149,7 +151,7 @@ impl Drawing<'_> {
     fn line(&mut self, tone: Tone, thick: f64, a: Point, b: Point) {
         if let Some([a, b]) = self.view.line(a, b) {
             // What comes close to the eye would be wider than the picture.
-            let width = thick * (a.metre * b.metre).sqrt().min(1.2);
+            let width = thick * (a.metre * b.metre).sqrt().min(0.7);
             self.shapes.push(Shape::Line(tone, width, vec![a, b]));
         }
     }
@@ -192,6 +194,22 @@ impl Drawing<'_> {
             (-CENTRE_LINE_HALF, -wide),
             (CENTRE_LINE_HALF, wide),
         );
+        // Far away a line is thinner than what can be seen; a stroke of the least width stays.
+        let on = |x, y| Point { x, y, z: 0.0 };
+        let mut stroke = |a, b| self.line(Tone::Line, 0.0, a, b);
+        let middle = line / 2.0;
+        for x in [
+            -long + middle,
+            -ATTACK_LINE + middle,
+            0.0,
+            ATTACK_LINE - middle,
+            long - middle,
+        ] {
+            stroke(on(x, -wide), on(x, wide));
+        }
+        for y in [-wide + middle, wide - middle] {
+            stroke(on(-long, y), on(long, y));
+        }
     }
 
     fn shadow(&mut self, over: Point, radius: f64) {
@@ -273,7 +291,7 @@ impl Drawing<'_> {
         }
         let neck = body.shoulders[0].on_the_way(body.shoulders[1], 0.5);
         self.line(
-            tone,
+            Tone::Trunk(player.side, player.row),
             TRUNK * 2.0,
             body.hips.on_the_way(neck, 0.15),
             neck.on_the_way(body.hips, 0.12),

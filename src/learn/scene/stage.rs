@@ -53,12 +53,21 @@ pub(super) struct Stage {
     pub ball: Point,
 }
 
+/// A place in a row of so many. Drawn with 32 bits everywhere: a phone's own width would make other scenes of
+/// the same seed.
+fn one_below(rng: &mut Rng, many: usize) -> usize {
+    let many = u32::try_from(many).unwrap_or(u32::MAX).max(1);
+    rng.u32(0..many) as usize
+}
+
 impl Stage {
     /// Twelve players in their places before a ball comes over the net to us.
     pub fn new(mut rng: Rng, us: End) -> Stage {
         let net_top = if rng.bool() { 2.43 } else { 2.24 };
         let mut shirts: Vec<u8> = (1..=18).collect();
-        rng.shuffle(&mut shirts);
+        for last in (1..shirts.len()).rev() {
+            shirts.swap(last, one_below(&mut rng, last + 1));
+        }
         let mut players = Vec::new();
         for side in End::BOTH {
             for position in 1..=6u8 {
@@ -138,7 +147,7 @@ impl Stage {
 
     /// One of several values.
     pub fn one_of<T: Copy>(&mut self, values: &[T]) -> T {
-        values[self.rng.usize(0..values.len())]
+        values[one_below(&mut self.rng, values.len())]
     }
 
     /// The place among the players of whoever stands in a position.

@@ -202,7 +202,7 @@ pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
     let [x, y, z] = sum.map(|part| part / f64::from(2 * LOOKS + 1));
     let (follow, rest) = match place {
         Place::Stand => (
-            0.62,
+            0.8,
             Point {
                 x: 0.0,
                 y: 1.0,
@@ -210,7 +210,7 @@ pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
             },
         ),
         Place::SecondReferee => (
-            0.62,
+            0.8,
             Point {
                 x: 0.0,
                 y: -1.0,
@@ -228,7 +228,7 @@ pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
     };
     Point {
         x: rest.x + (x - rest.x) * follow,
-        y: rest.y + (y - rest.y) * follow * 0.4,
+        y: rest.y + (y - rest.y) * follow,
         z: rest.z + (z - rest.z) * 0.25,
     }
 }

@@ -1,7 +1,7 @@
 //! The words of the pages on which decisions can be tried (FIVB Official Volleyball Rules 2025-2028; in our
 //! own words).
 
-use learn::{Call, Decided, End, Margin, Reading, Situation, Topic};
+use learn::{Call, Decided, End, Margin, Reading, Ruling, Situation, Topic};
 use rules::{Group, Preset, Signal};
 
 /// The name of a page.
@@ -253,12 +253,18 @@ pub fn rule(rule: &str) -> String {
 /// How far the other answer was away.
 #[must_use]
 pub fn margin(decided: &Decided) -> String {
-    let away = match decided.ruling.margin {
+    margin_of(decided.ruling)
+}
+
+/// How far the answer other than this one was away.
+#[must_use]
+pub fn margin_of(ruling: Ruling) -> String {
+    let away = match ruling.margin {
         Margin::Metres(metres) => length(metres),
         Margin::Seconds(seconds) => format!("{seconds:.2} s"),
         Margin::Seen => return "Nothing to measure: you see it or you do not".to_owned(),
     };
-    match decided.ruling.call {
+    match ruling.call {
         Call::PlayOn => format!("{away} away from a fault"),
         // The ball is in or out: either way somebody has the point.
         Call::Fault { cause, .. } if cause.group() == Some(Group::Ball) => {

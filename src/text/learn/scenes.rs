@@ -275,7 +275,7 @@ fn take_off(scene: &Scene, judged: &Judged, who: &str) -> String {
     });
     let by = length(from_line.abs());
     if from_line < 0.0 {
-        format!("{who} of the back row takes off {by} in front of the rear edge of the attack line, and hits a ball above the net.")
+        format!("{who} of the back row takes off {by} in front of the attack line. The ball is all above the net.")
     } else {
         format!("{who} of the back row takes off {by} behind the attack line.")
     }

@@ -14,6 +14,15 @@ pub const TRAINER_HOW: [&str; 3] = [
     "Then show which side serves next, and say why.",
     "Sometimes nothing is wrong. Then you do not whistle.",
 ];
+/// How a shirt is read.
+pub const SHIRTS: &str =
+    "A full shirt is the front row, a light one the back row. The libero is green.";
+/// Heads the table of kinds.
+pub const RALLY: &str = "Rally";
+/// Heads how often all was right.
+pub const RIGHT: &str = "Right";
+/// Heads how near the other answer was.
+pub const HOW_CLOSE: &str = "How close";
 /// Begins a session.
 pub const BEGIN: &str = "Start five minutes";
 /// Where the eye is.
@@ -51,7 +60,7 @@ pub const ALSO_FAULT: &str = "Also a fault, but it does not count here";
 /// Ends the session early.
 pub const STOP: &str = "Stop for today";
 /// Heading of the end.
-pub const DONE: &str = "Five minutes are over";
+pub const DONE: &str = "That is it for now";
 /// Heading of what to try next.
 pub const TRY_NEXT: &str = "Try these next";
 /// Where nothing went wrong.

@@ -64,7 +64,6 @@ pub fn why_of(ruling: Ruling) -> &'static str {
         ("9.2.2", _) => "The ball has to rebound. It may not be caught or thrown.",
         ("9.3.1", _) => "A team has three hits. This was one more.",
         ("9.3.4", _) => "The same player touched it twice running. That is allowed only in the first hit.",
-        ("10.2", _) => "The ball may touch the net while it crosses.",
         ("10.1.1", _) => "All of the ball crosses between the antennas.",
         ("10.1.2", _) => {
             "It flies outside the antenna to the free zone. A team-mate may run and play it from there."

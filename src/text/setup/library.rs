@@ -244,6 +244,16 @@ pub fn desk_taken(name: &str, [new, here, lost]: [usize; 3]) -> String {
     say
 }
 
+/// Whether what was practised came with a backup.
+#[must_use]
+pub fn practised_taken(name: &str, taken: bool) -> String {
+    if taken {
+        format!("{name}: what you practised is on this phone now.")
+    } else {
+        format!("{name}: what was practised could not be read or stored.")
+    }
+}
+
 /// What was wrong with the file around the matches.
 #[must_use]
 pub fn backup_problem(name: &str, say: &str) -> String {

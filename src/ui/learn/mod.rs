@@ -11,6 +11,7 @@ mod place;
 mod roles;
 mod signals;
 mod sketch;
+mod trainer;
 
 use leptos::prelude::*;
 
@@ -34,6 +35,7 @@ pub fn show(code: &str) -> AnyView {
         Place::Decision(topic) => decisions::page(topic),
         Place::Signals => signals::all(),
         Place::Signal(signal) => signals::one(signal),
+        Place::Trainer => trainer::page(),
     };
     view! {
         {match_line::match_line()}
@@ -47,6 +49,7 @@ fn book() -> AnyView {
     let of = vec![
         (words::COURT, words::COURT_MORE, Place::Court),
         (words::ROLES, words::ROLES_MORE, Place::Roles),
+        (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
         (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
         (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
         (words::CARE, words::CARE_MORE, Place::Cares),

@@ -29,6 +29,8 @@ pub enum Place {
     Signals,
     /// One of them.
     Signal(Signal),
+    /// The rally trainer.
+    Trainer,
 }
 
 /// The number of a signal, which two of them share.
@@ -54,6 +56,7 @@ impl Place {
             Place::Decision(topic) => format!("decisions/{}", topic.code()),
             Place::Signals => "signals".into(),
             Place::Signal(signal) => format!("signals/{}", code_of(signal)),
+            Place::Trainer => "trainer".into(),
         }
     }
 
@@ -70,6 +73,7 @@ impl Place {
                 .into_iter()
                 .find(|signal| code_of(*signal) == below)
                 .map_or(Place::Signals, Place::Signal),
+            "trainer" => Place::Trainer,
             _ => Place::Book,
         }
     }
@@ -88,6 +92,7 @@ impl Place {
             Place::Decision(topic) => words::topic(topic),
             Place::Signals => text::SIGNALS,
             Place::Signal(signal) => text::signal(signal),
+            Place::Trainer => words::TRAINER,
         }
     }
 }

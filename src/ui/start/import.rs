@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::kept::{came_damaged, put_away};
 use super::library::Library;
 use crate::desk_store::{InsertOutcome, PAPERS, POOLS};
+use crate::practised;
 use crate::session::{use_session, Session};
 use crate::setup::{drawn, keep_drawn};
 use crate::shell::{use_shell, Screen};
@@ -294,6 +295,11 @@ impl Importer {
 
     /// What a backup holds beside matches; says whether any of it is here now.
     fn lay_on_desk(&mut self, name: &str, desk: OnDesk) -> bool {
+        let practised = desk.learner.is_some_and(|text| {
+            let taken = practised::merge(&text);
+            self.says.push(words::practised_taken(name, taken));
+            taken
+        });
         let (mut new, mut here, mut lost) = (0, 0, 0);
         for (shelf, texts) in [(PAPERS, desk.papers), (POOLS, desk.pools)] {
             for text in texts {
@@ -307,7 +313,7 @@ impl Importer {
         if new + here + lost > 0 {
             self.says.push(words::desk_taken(name, [new, here, lost]));
         }
-        new + here > 0
+        new + here > 0 || practised
     }
 
     /// One match; none where there is nothing to be taken in, which is said.

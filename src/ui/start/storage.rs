@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::library::Library;
 use crate::desk_store::{PAPERS, POOLS};
+use crate::practised::practised_text;
 use crate::session::use_session;
 use crate::widgets::dialog::Confirm;
 use app::machine::{StoragePromise, StorageRoom};
@@ -92,11 +93,12 @@ fn moving() -> &'static [&'static str] {
     }
 }
 
-/// What lies on the desk and is no match.
+/// What lies on the desk and is no match, and what was practised.
 fn on_desk() -> OnDesk {
     OnDesk {
         papers: PAPERS.texts(),
         pools: POOLS.texts(),
+        learner: practised_text(),
     }
 }
 

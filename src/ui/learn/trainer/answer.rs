@@ -1,0 +1,195 @@
+//! The answer to a scene: the deciding moment slowed and held, with its margin, its rule, and what else happened.
+
+use learn::{measure, Call, Drawn, End, Judged, Kind, Margin, Marked, Timing};
+use leptos::prelude::*;
+
+use super::film::Reel;
+use super::rally::Deciding;
+use crate::shell::{use_shell, Screen};
+use crate::widgets::signal_figure::SignalFigure;
+use text::learn as words;
+
+/// How long before the deciding moment the slow film begins, in seconds of the scene.
+const BEFORE: f64 = 0.7;
+/// How slow it is.
+const SLOW: f64 = 0.25;
+/// What was no fault and farther from one than this is not told, in metres.
+const NEAR: f64 = 0.35;
+
+/// The thing that the answer looks at: what decides, or where play goes on what the scene is about.
+fn looked_at(drawn: &Drawn) -> Option<Judged> {
+    if let Some(decides) = drawn.verdict.decided_by() {
+        return Some(*decides);
+    }
+    let Kind::GoesOn(cause) = drawn.kind else {
+        return None;
+    };
+    let about = drawn.verdict.all.iter().filter(|one| one.about == cause);
+    let distance = |one: &&Judged| match one.ruling.margin {
+        Margin::Metres(by) | Margin::Seconds(by) => by,
+        Margin::Seen => f64::INFINITY,
+    };
+    about
+        .min_by(|a, b| distance(a).total_cmp(&distance(b)))
+        .copied()
+}
+
+pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
+    let drawn = deciding.drawn.get_value();
+    let looked = looked_at(&drawn);
+    let moment = looked.map_or(drawn.scene.until(), |one| one.moment);
+    let measure = looked.and_then(|one| measure(&drawn.scene, &one));
+    let still = device::prefers_reduced_motion();
+    let show = move || {
+        let from = if still {
+            moment
+        } else {
+            (moment - BEFORE).max(0.0)
+        };
+        let reel = Reel {
+            from,
+            to: moment,
+            speed: SLOW,
+            held: 0.0,
+            measure,
+        };
+        deciding.film.run(reel, || ());
+    };
+    show();
+    let was_asked = matches!(marked.timing, Timing::InTime | Timing::Late);
+    let line = |right: bool, words: String| {
+        view! {
+            <p class="call" class:fault=!right>
+                {words}
+            </p>
+        }
+        .into_any()
+    };
+    let beats = was_asked.then(|| {
+        view! {
+            {line(marked.side, words::side_shown(marked.side).to_owned())}
+            {line(marked.nature, words::reason_said(marked.nature).to_owned())}
+        }
+    });
+    let next = move |_| deciding.trainer.next();
+    let end = use_shell();
+    let stop = move |_| deciding.trainer.stops();
+    let signal = signal(&drawn);
+    view! {
+        <div class="trainer-marks" role="status">
+            {line(marked.timing.is_right(), words::whistled(&marked))} {beats}
+        </div>
+        <button type="button" class="button primary" id="next" on:click=next>
+            {words::NEXT_SCENE}
+        </button>
+        <section class="trainer-truth stack">
+            <h2>{words::decided(&drawn.verdict)}</h2>
+            {looked.map(|one| why(&drawn, &one))}
+            {signal}
+        </section>
+        {also(&drawn, looked)}
+        <div class="row">
+            <button type="button" class="button" on:click=move |_| show()>
+                {words::SEE_AGAIN}
+            </button>
+            {looked
+                .and_then(|one| learn::Topic::of(one.about).map(|_| one.about))
+                .map(|cause| {
+                    view! {
+                        <button
+                            type="button"
+                            class="button"
+                            on:click=move |_| end.go(Screen::decision(cause))
+                        >
+                            {words::READ_ABOUT}
+                        </button>
+                    }
+                })}
+            <button type="button" class="button quiet" on:click=stop>
+                {words::STOP}
+            </button>
+        </div>
+        {move || {
+            (!deciding.trainer.kept.get())
+                .then(|| view! { <p role="alert">{words::NOT_KEPT}</p> })
+        }}
+    }
+    .into_any()
+}
+
+/// What was seen, why that is so, by which rule, and how near it was.
+fn why(drawn: &Drawn, one: &Judged) -> AnyView {
+    let (rule, why) = words::why_in_scene(one);
+    let margin = match one.ruling.margin {
+        Margin::Seen => None,
+        _ => Some(words::margin_of(one.ruling)),
+    };
+    view! {
+        <p>{words::fact(&drawn.scene, one)}</p>
+        <p>{why}</p>
+        <p class="muted">{words::rule(rule)} {margin.map(|margin| format!(" · {margin}"))}</p>
+    }
+    .into_any()
+}
+
+/// The signal and the arm.
+fn signal(drawn: &Drawn) -> Option<AnyView> {
+    let signal = drawn.verdict.ruling.signal()?;
+    let right = matches!(
+        drawn.verdict.ruling.call,
+        Call::Fault { by: End::Right, .. }
+    );
+    Some(
+        view! {
+            <div class="trainer-signal">
+                <SignalFigure signal mirrored=right moves=false />
+                <span>{words::show_signal(signal)}</span>
+            </div>
+        }
+        .into_any(),
+    )
+}
+
+/// What else happened: near misses, and faults that do not count.
+fn also(drawn: &Drawn, looked: Option<Judged>) -> Option<AnyView> {
+    let near = |one: &&Judged| {
+        Some(**one) != looked
+            && match one.ruling.margin {
+                Margin::Metres(by) => by < NEAR,
+                Margin::Seconds(_) | Margin::Seen => true,
+            }
+    };
+    let say = |one: &Judged| {
+        let fact = words::fact(&drawn.scene, one)?;
+        let (rule, why) = words::why_in_scene(one);
+        Some(
+            view! {
+                <li>
+                    {fact} " " {why} " " <span class="muted">{words::rule(rule)}</span>
+                </li>
+            }
+            .into_any(),
+        )
+    };
+    let of = |fault: bool| {
+        let all = drawn.verdict.all.iter().filter(near);
+        let of_sort = all.filter(|one| one.ruling.is_fault() == fault);
+        of_sort.filter_map(say).collect::<Vec<_>>()
+    };
+    let list = |title: &'static str, lines: Vec<AnyView>| {
+        (!lines.is_empty()).then(|| {
+            view! {
+                <section class="stack">
+                    <h3>{title}</h3>
+                    <ul class="lines">{lines}</ul>
+                </section>
+            }
+        })
+    };
+    Some(
+        view! {
+            {list(words::ALSO_FAULT, of(true))} {list(words::ALSO, of(false))}
+        }
+        .into_any(),
+    )
+}

@@ -1,0 +1,113 @@
+//! The end of a session, and what has been practised on this phone.
+
+use app::learner::Learner;
+use learn::Topic;
+use leptos::prelude::*;
+
+use super::{Shows, Trainer};
+use crate::practised;
+use crate::shell::{use_shell, Screen};
+use text::learn as words;
+
+/// More lines than this of what to try are not told: what one remembers.
+const TRY: usize = 3;
+
+/// What was measured, and what to try next.
+pub fn over(trainer: Trainer) -> AnyView {
+    device::scroll_to(0.0);
+    let sitting = trainer.sitting.get_untracked();
+    let shell = use_shell();
+    let to_try = sitting.to_try();
+    let nothing = to_try.is_empty();
+    let tries = to_try.into_iter().take(TRY).map(|kind| {
+        let cause = kind.cause().filter(|cause| Topic::of(*cause).is_some());
+        let read = cause.map(|cause| {
+            view! {
+                <button
+                    type="button"
+                    class="button"
+                    on:click=move |_| shell.go(Screen::decision(cause))
+                >
+                    {words::READ_ABOUT}
+                </button>
+            }
+        });
+        view! {
+            <li class="trainer-try">
+                <span>{words::kind(kind)}</span>
+                {read}
+            </li>
+        }
+    });
+    view! {
+        <h2>{words::DONE}</h2>
+        <p>{words::went(sitting.scenes.len(), sitting.right())}</p>
+        {sitting.median().map(|ms| view! { <p>{words::median(ms)}</p> })}
+        <section class="stack">
+            <h3>{words::TRY_NEXT}</h3>
+            {nothing.then(|| view! { <p>{words::NOTHING_TO_TRY}</p> })}
+            <ul class="stack">{tries.collect_view()}</ul>
+        </section>
+        <button type="button" class="button primary" on:click=move |_| trainer.begin()>
+            {words::ONCE_MORE}
+        </button>
+        {practised(trainer)}
+    }
+    .into_any()
+}
+
+/// Right decisions by kind, and the way to forget it all.
+pub fn practised(trainer: Trainer) -> AnyView {
+    let forgotten = RwSignal::new(false);
+    let forget = move |_| {
+        practised::forget();
+        trainer.learner.set(Learner::default());
+        forgotten.set(true);
+    };
+    let some = Memo::new(move |_| !trainer.learner.read().is_empty());
+    let table = move || {
+        let learner = trainer.learner.read();
+        let rows = learner.kinds().map(|(kind, known)| {
+            view! {
+                <tr>
+                    <td>{words::kind(kind)}</td>
+                    <td class="tabular">{words::right_of(known.right, known.shown)}</td>
+                    <td>{words::level(known.level())}</td>
+                </tr>
+            }
+        });
+        let rows = rows.collect_view();
+        view! {
+            <section class="card stack" id="practised">
+                <h2>{words::PRACTISED}</h2>
+                {learner.median().map(|ms| view! { <p>{words::median(ms)}</p> })}
+                <table class="trainer-table">
+                    <thead>
+                        <tr>
+                            <th scope="col">{words::RALLY}</th>
+                            <th scope="col">{words::RIGHT}</th>
+                            <th scope="col">{words::HOW_CLOSE}</th>
+                        </tr>
+                    </thead>
+                    <tbody>{rows}</tbody>
+                </table>
+                <p class="muted">{words::PRACTISED_STAYS}</p>
+                <button type="button" class="button quiet" on:click=forget>
+                    {words::FORGET}
+                </button>
+            </section>
+        }
+    };
+    view! {
+        {move || some.get().then(table)}
+        <p role="status">{move || forgotten.get().then_some(words::FORGOTTEN)}</p>
+    }
+    .into_any()
+}
+
+impl Trainer {
+    /// Ends the session before its time.
+    pub fn stops(self) {
+        self.shows.set(Shows::Over);
+    }
+}
