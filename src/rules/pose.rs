@@ -90,6 +90,8 @@ pub struct Movement {
     pub way: &'static [&'static str],
     /// What it refers to.
     pub prop: Option<Prop>,
+    /// Whether the moment that names it is where it begins, as the T of a time-out, and not where it gets to.
+    pub named_at_first: bool,
 }
 
 impl Movement {
@@ -98,6 +100,15 @@ impl Movement {
     pub fn has_flag(&self) -> bool {
         let arms = self.poses.iter().flatten();
         arms.into_iter().any(|arm| arm.hand == Hand::Flag)
+    }
+
+    /// The moment that names it.
+    #[must_use]
+    pub fn naming(&self) -> &'static Pose {
+        match self.stills() {
+            (_, Some(last)) if !self.named_at_first => last,
+            (first, _) => first,
+        }
     }
 
     /// The moments that tell it without moving: the pose that is held, or where it begins and where
@@ -187,6 +198,7 @@ const fn held(poses: &'static [Pose]) -> Movement {
         poses,
         way: &[],
         prop: None,
+        named_at_first: false,
     }
 }
 
@@ -195,6 +207,7 @@ const fn moved(poses: &'static [Pose], way: &'static [&'static str]) -> Movement
         poses,
         way,
         prop: None,
+        named_at_first: false,
     }
 }
 
@@ -229,18 +242,21 @@ impl Signal {
                 ],
             ),
             // A T of both hands, then the side that asked.
-            Signal::TimeOut => moved(
-                const {
-                    &[
-                        [
-                            arm((46, 82), (75, 76), 90, Hand::Edge),
-                            arm((118, 98), (86, 99), 0, Hand::Edge),
-                        ],
-                        [arm((46, 70), (21, 70), -90, Hand::Edge), mirrored(HANGING)],
-                    ]
-                },
-                &["M56 58 C46 50 34 50 22 56M30 57L22 56L26 49"],
-            ),
+            Signal::TimeOut => Movement {
+                named_at_first: true,
+                ..moved(
+                    const {
+                        &[
+                            [
+                                arm((46, 82), (75, 76), 90, Hand::Edge),
+                                arm((118, 98), (86, 99), 0, Hand::Edge),
+                            ],
+                            [arm((46, 70), (21, 70), -90, Hand::Edge), mirrored(HANGING)],
+                        ]
+                    },
+                    &["M56 58 C46 50 34 50 22 56M30 57L22 56L26 49"],
+                )
+            },
             // The forearms roll around each other before the chest.
             Signal::Substitution => moved(
                 const {
@@ -308,6 +324,7 @@ impl Signal {
                 poses: const { &[one(arm((55, 88), (38, 106), -137, Hand::Open))] },
                 way: &[],
                 prop: Some(Prop::Floor),
+                named_at_first: false,
             },
             // Both forearms lifted, the palms to the referee.
             Signal::BallOut => moved(
@@ -338,11 +355,13 @@ impl Signal {
                 poses: const { &[one(arm((54, 86), (36, 90), -160, Hand::Open))] },
                 way: &[],
                 prop: Some(Prop::Net),
+                named_at_first: false,
             },
             Signal::OverNet => Movement {
                 poses: const { &[one(arm((58, 88), (34, 88), -90, Hand::PalmDown))] },
                 way: &[],
                 prop: Some(Prop::Net),
+                named_at_first: false,
             },
             // The raised forearm folded down.
             Signal::AttackFault => moved(
@@ -359,6 +378,7 @@ impl Signal {
                 poses: const { &[one(arm((60, 92), (48, 113), -150, Hand::Point))] },
                 way: &[],
                 prop: Some(Prop::Line),
+                named_at_first: false,
             },
             Signal::Replay => held(const { &[both(arm((51, 91), (50, 65), 0, Hand::Thumb))] }),
             // A palm brushed over the fingertips of the other hand.
@@ -483,6 +503,24 @@ mod tests {
                     assert!((10..=WIDTH - 10).contains(&x), "{signal:?}");
                     assert!((18..=HEIGHT - 20).contains(&y), "{signal:?}");
                 }
+            }
+        }
+    }
+
+    #[test]
+    fn a_still_shows_the_moment_that_names_the_signal() {
+        // The T of both hands, and not the arm that shows the team (diagram 11, 4).
+        let time_out = Signal::TimeOut.movement();
+        assert_eq!(time_out.naming(), &time_out.poses[0]);
+        assert_ne!(time_out.naming()[1], mirrored(HANGING));
+        // The forearm folded down, and not the raised arm that several signals begin with.
+        let attack = Signal::AttackFault.movement();
+        assert_eq!(attack.naming(), &attack.poses[2]);
+        for (i, one) in Signal::ALL.into_iter().enumerate() {
+            for other in &Signal::ALL[i + 1..] {
+                let (one, other) = (one.movement(), other.movement());
+                let alike = one.naming() == other.naming() && one.prop == other.prop;
+                assert!(!alike, "{:?}", one.naming());
             }
         }
     }

@@ -1,7 +1,8 @@
-//! The drawing of a signal, made of its joints: the referee from the front or from behind, in one line weight.
+//! The drawing of a signal, made of its joints: the referee from the front or from behind, in filled shapes.
 
 use std::fmt::Write as _;
 
+use super::hand::{self, OUTLINE};
 use rules::pose::{ArmPose, Hand, Movement, Pose, Prop, ABOVE, HEIGHT, SHOULDERS, WIDTH};
 
 /// Which of its moments are drawn.
@@ -13,6 +14,8 @@ pub enum Moment {
     First,
     /// Where it gets to.
     Last,
+    /// The one that names it, which says most in a small picture.
+    Naming,
 }
 
 /// Seconds for a whole movement, and how often it is shown: together less than the five after which
@@ -20,12 +23,24 @@ pub enum Moment {
 const SECONDS: &str = "1.5s";
 const TIMES: &str = "3";
 
-const BODY: &str = "<path class=body d='M90 59V64M72 70Q90 60 108 70L105 118H75Z'/>\
-    <path d='M76 118L75 150M90 122V150M104 118L105 150'/>\
-    <circle class=body cx=90 cy=46 r=13 />";
-const FACE: &str = "<path d='M85 44v1M95 44v1M85 51Q90 54 95 51'/>";
-/// The hair, seen from behind.
-const HAIR: &str = "<path d='M79 46Q80 34 90 34Q100 34 101 46M84 41V45M90 40V46M96 41V45'/>";
+/// How wide a sleeve and a forearm are.
+const SLEEVE: f32 = 12.5;
+const FOREARM: f32 = 8.0;
+
+/// Trousers, shirt and neck, from either side.
+const BODY: &str = "<path class=edge stroke-width=16 d='M81 119L80 152M99 119L100 152'/>\
+    <path class=legs stroke-width=13.6 d='M81 119L80 152M99 119L100 152'/>\
+    <path class='skin shape' d='M85 55H95V67H85Z'/>\
+    <path class='cloth shape' d='M83 64Q71 65 67 72L72 96V121Q90 125 108 121V96L113 72Q109 65 97 64Q90 69 83 64Z'/>";
+/// A collar, and no smile: who whistles judges.
+const FACE: &str = "<path class=fold d='M83 64L90 72L97 64M90 72V82'/>\
+    <ellipse class='skin shape' cx=90 cy=46 rx=11.5 ry=13.5 />\
+    <path class='hair shape' d='M78.5 45Q77 31.5 90 31.5T101.5 45Q99 38 90 38T78.5 45Z'/>\
+    <path class=fold d='M85.5 45.5v1.6M94.5 45.5v1.6M86.5 53H93.5'/>";
+/// Hair and a seam across the shoulders, seen from behind.
+const NAPE: &str = "<path class=fold d='M71 80Q90 86 109 80'/>\
+    <ellipse class='skin shape' cx=90 cy=46 rx=11.5 ry=13.5 />\
+    <path class='hair shape' d='M78.5 48Q77 31.5 90 31.5T101.5 48Q99 56 90 56T78.5 48Z'/>";
 
 /// From where a figure is seen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -42,11 +57,12 @@ pub fn figure(movement: &Movement, moment: Moment, seen: Seen) -> String {
     let (first, last) = movement.stills();
     let one = [*match moment {
         Moment::Last => last.unwrap_or(first),
+        Moment::Naming => movement.naming(),
         Moment::Moving | Moment::First => first,
     }];
     let poses = match moment {
         Moment::Moving => movement.poses,
-        Moment::First | Moment::Last => &one,
+        Moment::First | Moment::Last | Moment::Naming => &one,
     };
     let mut out = String::new();
     out.push_str(if seen.mirrored {
@@ -57,18 +73,19 @@ pub fn figure(movement: &Movement, moment: Moment, seen: Seen) -> String {
     // What is farther away comes first.
     arms(&mut out, poses, !seen.behind, seen.behind);
     out.push_str(BODY);
-    out.push_str(if seen.behind { HAIR } else { FACE });
+    out.push_str(if seen.behind { NAPE } else { FACE });
     out.push_str(match movement.prop {
         None => "",
-        Some(Prop::Floor) => "<path d='M4 146H66'/>",
-        Some(Prop::Line) => "<path class=body d='M14 148L26 138H62L54 148Z'/>",
+        Some(Prop::Floor) => "<path class=prop stroke-width=4 d='M4 147H64'/>",
+        Some(Prop::Line) => "<path class='paint shape' d='M10 149L24 138H62L52 149Z'/>",
         Some(Prop::Net) => {
-            "<path d='M4 104H58V110H4ZM4 110V150M15 110V150M26 110V150M37 110V150M48 110V150\
-             M58 110V150M4 120H58M4 131H58M4 142H58'/>"
+            "<path class=prop d='M4 110V150M15 110V150M26 110V150M37 110V150M48 110V150\
+             M58 110V150M4 120H58M4 131H58M4 142H58'/><path class='paint shape' d='M4 103H58V110H4Z'/>"
         }
     });
     arms(&mut out, poses, seen.behind, seen.behind);
-    if last.is_some() && moment != Moment::First {
+    let begins = moment == Moment::First || moment == Moment::Naming && movement.named_at_first;
+    if last.is_some() && !begins {
         for way in movement.way {
             let _ = write!(out, "<path class=way d='{way}'/>");
         }
@@ -96,30 +113,26 @@ fn arms(out: &mut String, poses: &[Pose], behind: bool, from_behind: bool) {
                     .map(|here| if *here { "visible" } else { "hidden" }.to_owned()),
             );
         }
-        let line = |a: &ArmPose| {
-            let shoulder = SHOULDERS[side];
-            format!(
-                "M{} {}L{} {}L{} {}",
-                shoulder.0, shoulder.1, a.elbow.0, a.elbow.1, a.wrist.0, a.wrist.1
-            )
-        };
-        // A seam of the ground keeps the forearm apart from the body behind it.
-        let seam =
+        let (x, y) = SHOULDERS[side];
+        let upper = |a: &ArmPose| format!("M{x} {y}L{} {}", a.elbow.0, a.elbow.1);
+        let lower =
             |a: &ArmPose| format!("M{} {}L{} {}", a.elbow.0, a.elbow.1, a.wrist.0, a.wrist.1);
-        path(out, "seam", &arm, &seam);
-        path(out, "limb", &arm, &line);
-        let hand = &arm[0];
+        path(out, "edge", SLEEVE + OUTLINE, &arm, &upper);
+        path(out, "cloth", SLEEVE, &arm, &upper);
+        path(out, "edge", FOREARM + OUTLINE, &arm, &lower);
+        path(out, "skin", FOREARM, &arm, &lower);
+        let held = &arm[0];
         let _ = write!(
             out,
             "<g transform='translate({} {})'>",
-            hand.wrist.0, hand.wrist.1
+            held.wrist.0, held.wrist.1
         );
         travel(
             out,
             "translate",
             arm.iter().map(|a| format!("{} {}", a.wrist.0, a.wrist.1)),
         );
-        let _ = write!(out, "<g transform='rotate({})'>", hand.turn);
+        let _ = write!(out, "<g transform='rotate({})'>", held.turn);
         travel(out, "rotate", arm.iter().map(|a| a.turn.to_string()));
         // The thumb of a right hand, which is on the picture's left, is on the right of an open palm.
         out.push_str(if side == 0 {
@@ -127,14 +140,21 @@ fn arms(out: &mut String, poses: &[Pose], behind: bool, from_behind: bool) {
         } else {
             "<g transform='scale(-1 1)'>"
         });
-        draw_hand(out, turned(arm[0].hand, from_behind));
+        hand::draw(out, turned(arm[0].hand, from_behind));
         out.push_str("</g></g></g></g>");
     }
 }
 
 /// A line that moves with the arm.
-fn path(out: &mut String, class: &str, arm: &[ArmPose], line: &dyn Fn(&ArmPose) -> String) {
-    let _ = write!(out, "<path class={class} d='{}'>", line(&arm[0]));
+fn path(
+    out: &mut String,
+    class: &str,
+    width: f32,
+    arm: &[ArmPose],
+    line: &dyn Fn(&ArmPose) -> String,
+) {
+    let first = line(&arm[0]);
+    let _ = write!(out, "<path class={class} stroke-width={width} d='{first}'>");
     animate(out, "d", "linear", arm.iter().map(line));
     out.push_str("</path>");
 }
@@ -145,62 +165,6 @@ const fn turned(hand: Hand, from_behind: bool) -> Hand {
         Hand::Open if from_behind => Hand::Back,
         Hand::Back if from_behind => Hand::Open,
         _ => hand,
-    }
-}
-
-fn draw_hand(out: &mut String, hand: Hand) {
-    const PALM: &str = "<path class=body d='M-5 0L-6-9Q0-12 6-9L5 0Z'/>";
-    const FIST: &str = "<rect class=body x=-6 y=-11 width=12 height=12 rx=4 />";
-    out.push_str(match hand {
-        Hand::Open => {
-            "<path class=body d='M-5 0L-6-15Q0-20 5-15V-9L9-13Q12-11 10-8L5 0Z'/>\
-             <path d='M-2-9V-15M2-9V-15'/>"
-        }
-        Hand::Back => "<path class=body d='M5 0L6-15Q0-20-5-15V-9L-9-13Q-12-11-10-8L-5 0Z'/>",
-        Hand::Edge => "<path class=body d='M-3 0V-17Q0-21 3-17V0Z'/>",
-        Hand::PalmUp => "<path class=body d='M-3 0Q-5-12 4-18Q7-17 6-14Q2-8 3 0Z'/>",
-        Hand::PalmDown => "<path class=body d='M3 0Q5-12-4-18Q-7-17-6-14Q-2-8-3 0Z'/>",
-        Hand::Fist => "",
-        Hand::Thumb => "<path class=body d='M-2-9V-19Q1-22 4-19V-9'/>",
-        Hand::Point => "<path class=body d='M-2-9V-20Q1-23 3-20V-9'/>",
-        // A flag of 40 by 40 cm (29.2.1) on a stick that goes on from the hand.
-        Hand::Flag => "<path class=body d='M0-24H26V-50H0Z'/><path d='M0 8V-50'/>",
-        Hand::Fingers(_) | Hand::Cards { .. } => "",
-    });
-    match hand {
-        Hand::Fist | Hand::Thumb | Hand::Point | Hand::Flag => out.push_str(FIST),
-        Hand::Fingers(count) => {
-            out.push_str(PALM);
-            // The thumb last; two to four are fingers.
-            const SPREAD: [&str; 5] = [
-                "M-2-10L-3-23",
-                "M2-10L4-22",
-                "M-5-9L-10-20",
-                "M5-8L10-18",
-                "M5-3L14-8",
-            ];
-            for way in &SPREAD[..usize::from(count).min(5)] {
-                let _ = write!(out, "<path class=finger d='{way}'/>");
-            }
-        }
-        Hand::Cards { yellow, red } => {
-            if red {
-                let x = if yellow { -13 } else { -8 };
-                let _ = write!(
-                    out,
-                    "<rect class='card red' x={x} y=-28 width=15 height=21 rx=1 />"
-                );
-            }
-            if yellow {
-                let x = if red { -3 } else { -8 };
-                let _ = write!(
-                    out,
-                    "<rect class='card yellow' x={x} y=-26 width=15 height=21 rx=1 />"
-                );
-            }
-            out.push_str(FIST);
-        }
-        _ => {}
     }
 }
 

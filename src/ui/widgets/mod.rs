@@ -5,6 +5,7 @@ pub mod count_down;
 pub mod deferred;
 pub mod dialog;
 mod figure;
+mod hand;
 pub mod keys;
 pub mod line_up_court;
 pub mod number_pad;

@@ -33,11 +33,17 @@ pub fn figure_of(movement: Movement, seen: Seen, moves: bool) -> AnyView {
             view_box(&movement)
         )
     };
-    let last = drawing("still", Moment::Last);
     let all = if is_movement && moves {
-        drawing("moving", Moment::Moving) + &drawing("still", Moment::First) + &last
+        let moments = [
+            ("moving", Moment::Moving),
+            ("still", Moment::First),
+            ("still", Moment::Last),
+        ];
+        moments
+            .map(|(class, moment)| drawing(class, moment))
+            .concat()
     } else {
-        last
+        drawing("still", Moment::Naming)
     };
     // Numbers and our own words only.
     view! { <span class="figure" class:moves=is_movement && moves aria-hidden="true" inner_html=all></span> }
