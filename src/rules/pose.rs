@@ -419,8 +419,8 @@ impl FlagSignal {
             FlagSignal::Touched => held(
                 const {
                     &[[
-                        arm((54, 74), (82, 50), 75, Hand::Edge),
-                        arm((120, 92), (99, 102), 0, Hand::Flag),
+                        arm((76, 84), (98, 57), 90, Hand::Edge),
+                        arm((124, 92), (116, 110), 0, Hand::Flag),
                     ]]
                 },
             ),

@@ -54,14 +54,20 @@ pub(super) fn body(set: &Values) -> Drawing {
     let mut sketch = Sketch::new((-0.75, -0.45), (1.5, 0.9));
     courts(&mut sketch);
     let places: [Place; 2] = [(0.3, -0.2), (0.3, 0.2)];
-    for (hand, (x, y)) in places.into_iter().enumerate() {
-        sketch.line("limb team-a", &[(-0.7, y), (x, y)]);
-        if hand == 0 {
+    for (part, (x, y)) in places.into_iter().enumerate() {
+        let chosen = set.choice(Dial::BodyPart) == part;
+        let class = if chosen {
+            "limb team-a"
+        } else {
+            "limb team-a other-limb"
+        };
+        sketch.line(class, &[(-0.7, y), (x, y)]);
+        if part == 0 {
             for finger in [-0.06, -0.02, 0.02, 0.06] {
-                sketch.line("limb team-a", &[(x, y), (x + 0.1, y + finger)]);
+                sketch.line(class, &[(x, y), (x + 0.1, y + finger)]);
             }
         } else {
-            sketch.circle("body team-a", (x, y), 0.08);
+            sketch.circle(class, (x, y), 0.08);
         }
     }
     sketch.handle(Handle {
