@@ -202,12 +202,12 @@ fn every_handle_is_dragged(stage: &mut Stage) -> Ran {
     }
     assert!(dragged > 25, "{dragged} handles");
 
-    // A foot that goes across, told by what is said of it.
+    // A foot that goes across, told by what is said of it. The page begins anew, or it would scroll to where it was
+    // left before.
     open(referee, "decisions/under_net");
+    referee.stage.reload();
     let foot = board(Situation::Foot);
     referee.reads_at(&format!("{foot} .call"), "Play on: no fault");
-    // Quicker, and the page takes it for the second half of a double tap, since it is at the very same place.
-    std::thread::sleep(std::time::Duration::from_millis(400));
     let at = middle_of(referee, &format!("{foot} .handle"));
     referee
         .browser()
@@ -260,11 +260,7 @@ fn a_slider_follows_the_keys(stage: &mut Stage) -> Ran {
     open(referee, "decisions/service");
     let mut set = situation.start();
     decides(referee, situation, &set);
-    referee.browser().find(&slider(situation, dial));
-    referee.browser().run(
-        "document.querySelector(arguments[0]).focus();",
-        json!([slider(situation, dial)]),
-    );
+    let element = referee.browser().find(&slider(situation, dial));
     // Step by step onto the line, and off it.
     for (key, by, times) in [
         (ARROW_LEFT, -0.01, 6),
@@ -272,7 +268,7 @@ fn a_slider_follows_the_keys(stage: &mut Stage) -> Ran {
         (ARROW_RIGHT, 0.01, 2),
     ] {
         for _ in 0..times {
-            referee.browser().press_key(key);
+            referee.browser().press_key(&element, key);
             set.set(dial, set.get(dial) + by);
         }
         heard(referee, situation, dial, &set);

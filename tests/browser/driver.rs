@@ -376,15 +376,13 @@ impl Browser {
         self.tap(|browser| browser.find_named(name));
     }
 
-    /// Presses a key and lets it go, by its code point in the table of WebDriver, on whatever has the focus.
-    pub fn press_key(&mut self, key: char) {
-        self.must(Command::Act(json!([
-            { "type": "key", "id": "keys", "actions": [
-                { "type": "keyDown", "value": key.to_string() },
-                { "type": "keyUp", "value": key.to_string() },
-            ] },
-        ])));
-        self.must(Command::LetGo);
+    /// Presses a key, by its code point in the table of WebDriver, on an element that takes keys.
+    pub fn press_key(&mut self, element: &Element, key: char) {
+        let Element(reference) = element;
+        self.must(Command::Write {
+            element: id(reference),
+            text: key.encode_utf8(&mut [0; 4]),
+        });
         self.see();
     }
 
