@@ -368,12 +368,12 @@ fn finds_a_signal(stage: &mut Stage) -> Ran {
     referee.tap("19 Net touch");
     referee.reads("Left arm");
     let x = "document.querySelector('.signal-look svg > g').getAttribute('transform')";
-    let face = "document.querySelector('.signal-look svg').innerHTML.includes('M85 44v1')";
+    let face = "document.querySelector('.signal-look svg').innerHTML.includes('M86.5 53H93.5')";
     assert_eq!(
         referee.browser().value(&format!("[{x}, {face}]")),
         json!([null, true])
     );
-    // Who stands in front sees the other side; from behind there is no face.
+    // Who stands in front sees the other side; from behind there is no mouth.
     referee.tap(words::VIEWS[1]);
     referee
         .browser()

@@ -49,9 +49,9 @@ fn book() -> AnyView {
     let of = vec![
         (words::COURT, words::COURT_MORE, Place::Court),
         (words::ROLES, words::ROLES_MORE, Place::Roles),
-        (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
         (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
         (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
+        (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
         (words::CARE, words::CARE_MORE, Place::Cares),
     ];
     view! {
