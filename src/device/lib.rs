@@ -42,7 +42,8 @@ pub use canvas::{now_ms, Brush, Canvas};
 pub use clock::Clock;
 pub use coin::{new_id, toss_coin, NoRandom};
 pub use listen::{
-    after, every, is_visible, on_restored, on_resume, on_visibility, Listeners, Ticker, Watch,
+    after, every, is_visible, on_resize, on_restored, on_resume, on_visibility, Listeners, Ticker,
+    Watch,
 };
 pub use local_time::{local_time, ms_of, offset_minutes};
 pub use lock::{Held, WriterLock};

@@ -105,6 +105,14 @@ pub fn on_visibility(f: impl Fn(bool) + 'static) -> Listeners {
     .into()
 }
 
+/// Calls `f` whenever the window gets another size.
+pub fn on_resize(f: impl Fn() + 'static) -> Listeners {
+    let Some(window) = window() else {
+        return Listeners::default();
+    };
+    vec![Listener::new(&window, "resize", move |_| f())].into()
+}
+
 /// Calls `f` whenever the page comes back: made visible again, or restored from the browser's
 /// memory of pages left.
 pub fn on_resume(f: impl Fn() + 'static) -> Listeners {

@@ -131,6 +131,7 @@ pub fn print() -> Result<(), String> {
     day();
     length();
     many();
+    crate::bench_trainer::print();
     Ok(())
 }
 

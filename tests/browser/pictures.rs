@@ -25,6 +25,11 @@ pub const TESTS: &[Test] = &[
         run: to_learn,
     },
     Test {
+        name: "every_screen_of_the_trainer_can_be_used_by_everybody",
+        engines: &[Engine::Chromium],
+        run: of_the_trainer,
+    },
+    Test {
         name: "every_screen_of_play_can_be_used_by_everybody",
         engines: &[Engine::Chromium],
         run: of_play,
@@ -340,6 +345,46 @@ fn to_learn(stage: &mut Stage) -> Ran {
         referee
             .browser()
             .full_picture(&format!("learn-{name}-long"));
+    }
+    look.done()
+}
+
+fn of_the_trainer(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    let mut look = Look::new();
+    let here = referee.stage.url();
+    referee.browser().goto(&format!("{here}#/learn/trainer"));
+    referee.reads(text::learn::TRAINER_HOW[0]);
+    look.at(referee, "trainer-choice");
+    // The first session begins with a ball that goes out, then with one that is saved.
+    referee.tap(text::learn::MOVING);
+    referee.tap(text::learn::BEGIN);
+    referee.browser().find("#next");
+    // The slow film has come to its end, and the margin is drawn in.
+    std::thread::sleep(std::time::Duration::from_secs(4));
+    look.at(referee, "trainer-margin");
+    referee.tap(text::learn::STOP);
+    referee.tap(text::learn::ONCE_MORE);
+    referee.browser().find("#next");
+    std::thread::sleep(std::time::Duration::from_secs(4));
+    look.at(referee, "trainer-near-miss");
+    referee.tap(text::learn::STOP);
+    look.at(referee, "trainer-end");
+    for (place, name) in [
+        (learn::Place::SecondReferee, "second"),
+        (learn::Place::LineJudge, "line"),
+    ] {
+        referee.browser().goto(&format!("{here}#/learn"));
+        referee.reads(text::learn::BOOK_MORE);
+        referee.browser().goto(&format!("{here}#/learn/trainer"));
+        referee.tap(text::learn::place(place));
+        referee.tap(text::learn::IN_STEPS);
+        referee.tap(text::learn::BEGIN);
+        for _ in 0..2 {
+            referee.tap_at("#step");
+        }
+        look.at(referee, &format!("trainer-from-{name}"));
     }
     look.done()
 }

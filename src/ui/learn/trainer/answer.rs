@@ -34,7 +34,9 @@ fn looked_at(drawn: &Drawn) -> Option<Judged> {
         .copied()
 }
 
+/// All of it; the picture is in sight, wherever the reasons had been scrolled to.
 pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
+    device::scroll_to(0.0);
     let drawn = deciding.drawn.get_value();
     let looked = looked_at(&drawn);
     let moment = looked.map_or(drawn.scene.until(), |one| one.moment);

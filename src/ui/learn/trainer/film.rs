@@ -52,13 +52,25 @@ pub struct Film {
 impl Film {
     /// For a scene.
     pub fn new(drawn: StoredValue<Drawn>, place: Place) -> Film {
-        Film {
+        let film = Film {
             node: NodeRef::new(),
             drawn,
             place,
             runs: StoredValue::new((0, Reel::still(0.0), 0.0)),
             painter: StoredValue::new_local(None),
-        }
+        };
+        // What is held is drawn anew where the window gets another size, and in the colours that hold then.
+        let resized = device::on_resize(move || {
+            if film
+                .painter
+                .try_update_value(|painter| *painter = None)
+                .is_some()
+            {
+                film.frame(film.runs.get_value().0, None);
+            }
+        });
+        StoredValue::new_local(resized);
+        film
     }
 
     /// Runs a reel from its beginning; `then` when it has come to its end.

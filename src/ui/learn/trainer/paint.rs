@@ -82,7 +82,7 @@ impl Painter {
         let eye = place.eye(scene.net_top);
         let view = match measure {
             // What was measured is looked at from nearer.
-            Some([a, b]) => View::new(eye, a.on_the_way(b, 0.5), width_of(size) * 0.35),
+            Some([a, b]) => View::new(eye, a.on_the_way(b, 0.5), width_of(size) * 0.25),
             None => View::new(eye, gaze(scene, place, time), width_of(size)),
         };
         let look = Look {

@@ -55,9 +55,9 @@ pub fn steps(deciding: Deciding) -> AnyView {
         })
     };
     view! {
-        <ol class="trainer-told" role="log" aria-live="polite">
-            {sentences}
-        </ol>
+        <div role="log">
+            <ol class="trainer-told">{sentences}</ol>
+        </div>
         <div class="trainer-arms">
             <button type="button" class="button primary" id="whistle" on:click=whistle>
                 {words::WHISTLE}
