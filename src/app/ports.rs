@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::future::Future;
 use std::pin::Pin;
+use std::rc::Rc;
 
 /// An answer that comes later.
 pub type Pending<T> = Pin<Box<dyn Future<Output = T>>>;
@@ -157,6 +158,60 @@ pub trait Storage {
 
     /// A name that nobody else has.
     fn unique(&self) -> String;
+}
+
+/// Who writes a match, as the browser says it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Held {
+    /// It has not answered yet.
+    Asking,
+    /// This tab does.
+    Here,
+    /// Another tab does.
+    Elsewhere {
+        /// Whether this tab did until then.
+        robbed: bool,
+    },
+}
+
+/// The wish to be the writer of a match; dropping it gives the match back.
+pub trait Lock {
+    /// What the browser said last.
+    fn held(&self) -> Held;
+
+    /// Becomes the writer by force. The tab that was one is told by its browser.
+    fn take_over(&self);
+}
+
+/// The other tabs that have a match open; dropping it leaves them.
+pub trait Peers {
+    /// Tells them that the log is that long now.
+    fn announce(&self, last: u32);
+}
+
+/// What the program asks of the machine beside its stores.
+pub trait Machine {
+    /// The time in milliseconds since 1970 (UTC); it runs on where somebody sets the clock.
+    fn now(&self) -> i64;
+
+    /// What the clock was set by counts no more: nothing that was stamped before is compared with it.
+    fn settle_clock(&self);
+
+    /// Keeps the screen on, or no more.
+    fn keep_awake(&self, wanted: bool);
+
+    /// Asks the browser to keep the storage of this page. It may ask the person in turn.
+    fn ask_to_keep(&self);
+
+    /// Asks to be the writer of a match. `on_answer` hears every answer; a browser without locks gives the first
+    /// one before this has returned.
+    fn lock(&self, id: &str, on_answer: Box<dyn Fn(Held)>) -> Rc<dyn Lock>;
+
+    /// The lock of a match that nobody else has; none where another tab has it.
+    fn lock_at_once(&self, id: &str) -> Pending<Option<Rc<dyn Lock>>>;
+
+    /// Hears of every line that another tab writes to a match.
+    fn join(&self, id: &str, on_written: Box<dyn Fn()>) -> Box<dyn Peers>;
 }
 
 /// How the two copies fare.

@@ -10,7 +10,8 @@ use std::rc::Rc;
 
 use super::merge::{merge, Merged};
 use super::ports::{
-    line_key, mark_key, split_line_key, Health, Lines, Storage, StorageTrouble, Written, LINES,
+    line_key, mark_key, split_line_key, Health, Lines, Pending, Storage, StorageTrouble, Written,
+    LINES,
 };
 use super::summary::Summary;
 use game::Timeline;
@@ -92,6 +93,23 @@ impl Store {
 
     pub(super) fn storage(&self) -> &dyn Storage {
         &*self.inner.storage
+    }
+
+    /// An id that no match has.
+    #[must_use]
+    pub fn new_id(&self) -> String {
+        self.storage().unique()
+    }
+
+    /// Does something by and by.
+    pub fn spawn(&self, work: Pending<()>) {
+        self.storage().spawn(work);
+    }
+
+    /// Waits so many milliseconds.
+    #[must_use]
+    pub fn pause(&self, ms: u32) -> Pending<()> {
+        self.storage().wait(ms)
     }
 
     /// How the two copies fare now.

@@ -1,13 +1,13 @@
 //! What time it is, and how long ago something was: right over a locked phone, a reload and a
 //! wall clock that somebody sets.
 //!
-//! A count-down keeps the stamp of its start and asks [`Clock::elapsed_ms`]; it never counts
+//! A count-down keeps the stamp of its start and compares it with [`Clock::stamp`]; it never counts
 //! ticks. Nothing can sound or show while the page is off screen.
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
-use super::listen::{is_visible, on_resume, on_visibility, Listeners, Watch, Watchers};
+use super::listen::{is_visible, on_resume, on_visibility, Listeners};
 use super::reach::window;
 use super::settings::{forget_setting, set_setting, setting};
 use app::skew::{Reading, Skew};
@@ -25,7 +25,6 @@ struct Inner {
     skew: RefCell<Skew>,
     // Whether the page was off screen at any time since the last reading.
     gap: Cell<bool>,
-    watchers: Rc<Watchers<i64>>,
     listeners: RefCell<Vec<Listeners>>,
 }
 
@@ -38,7 +37,6 @@ impl Clock {
         let inner = Rc::new(Inner {
             skew: RefCell::new(Skew::start(both_clocks(false), kept)),
             gap: Cell::new(false),
-            watchers: Watchers::new(),
             listeners: RefCell::new(Vec::new()),
         });
         let (left, back) = (Rc::downgrade(&inner), Rc::downgrade(&inner));
@@ -66,17 +64,6 @@ impl Clock {
         self.inner.read()
     }
 
-    /// Milliseconds since the moment of a stamp; below 0 only for a stamp of the future.
-    pub fn elapsed_ms(&self, since: i64) -> i64 {
-        self.inner.read().saturating_sub(since)
-    }
-
-    /// Calls `f` when the wall clock was set, with the milliseconds by which. Steady time went
-    /// on as before; this is for saying so.
-    pub fn watch_change(&self, f: impl Fn(i64) + 'static) -> Watch {
-        self.inner.watchers.add(move |by: &i64| f(*by))
-    }
-
     /// Trusts the wall clock again as it stands. To be called when nothing is being timed: a
     /// phone whose wrong clock was put right must not stamp wrong times for ever.
     pub fn settle(&self) {
@@ -98,10 +85,9 @@ impl Inner {
         let set = skew.read(both_clocks(gap));
         let (steady, total) = (skew.steady(), skew.skew());
         drop(skew);
-        if let Some(by) = set {
+        if set.is_some() {
             // Where it cannot be kept, this visit is right all the same.
             let _ = set_setting(SKEW, &total.to_string());
-            self.watchers.tell(&by);
         }
         steady
     }

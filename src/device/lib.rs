@@ -6,7 +6,7 @@
 //! that it carries out (`app::ports`).
 //! What the browser refuses comes back as a typed value; nothing here panics on purpose.
 //!
-//! Handles such as [`Clock`] are cheap to clone; guards such as [`Watch`],
+//! Guards such as
 //! [`Listeners`] and [`Ticker`] end what they stand for when they are dropped.
 
 #![cfg(target_arch = "wasm32")]
@@ -21,6 +21,7 @@ mod listen;
 mod local;
 mod local_time;
 mod lock;
+mod machine;
 mod persist;
 mod pointer;
 mod press;
@@ -39,14 +40,12 @@ mod worker;
 pub use browser::{open_store, pause};
 pub use camera::{codes_in_photo, Camera, CameraTrouble};
 pub use canvas::{now_ms, Brush, Canvas};
-pub use clock::Clock;
 pub use coin::{new_id, toss_coin, NoRandom};
 pub use listen::{
     after, every, is_visible, on_resize, on_restored, on_resume, on_visibility, Listeners, Ticker,
-    Watch,
 };
 pub use local_time::{local_time, ms_of, offset_minutes};
-pub use lock::{Held, WriterLock};
+pub use machine::open_machine;
 pub use persist::{ask_to_keep, is_kept, room};
 pub use pointer::hold_pointer;
 pub use press::drop_stray_presses;
@@ -63,9 +62,7 @@ pub use share::{
 };
 pub use speech::{on_voices, Voice};
 pub use style::load_style;
-pub use tabs::Tabs;
 pub use turn::Turn;
-pub use wake::{Wake, WakeState};
 pub use worker::Worker;
 
 /// Does something that waits for the browser's answers, and goes on as soon as each is there: what is read

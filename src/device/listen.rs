@@ -1,7 +1,6 @@
 //! Listening to the browser, and ceasing to: a listener lives exactly as long as its guard.
 
-use std::cell::{Cell, RefCell};
-use std::rc::{Rc, Weak};
+use std::rc::Rc;
 
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
@@ -153,67 +152,6 @@ fn restored_listener(window: &Window, f: impl Fn() + 'static) -> Listener {
             f();
         }
     })
-}
-
-type Watcher<T> = Rc<dyn Fn(&T)>;
-
-/// Those who watch a value, called one after the other. A watcher may add or drop watchers and
-/// may call back into what it watches.
-pub(super) struct Watchers<T: ?Sized> {
-    next: Cell<u32>,
-    list: RefCell<Vec<(u32, Watcher<T>)>>,
-}
-
-impl<T: ?Sized + 'static> Watchers<T> {
-    pub(super) fn new() -> Rc<Self> {
-        Rc::new(Watchers {
-            next: Cell::new(0),
-            list: RefCell::new(Vec::new()),
-        })
-    }
-
-    pub(super) fn add(self: &Rc<Self>, f: impl Fn(&T) + 'static) -> Watch {
-        let number = self.next.get();
-        self.next.set(number.wrapping_add(1));
-        self.list.borrow_mut().push((number, Rc::new(f)));
-        let list: Weak<Self> = Rc::downgrade(self);
-        Watch {
-            end: Some(Box::new(move || {
-                if let Some(watchers) = list.upgrade() {
-                    watchers
-                        .list
-                        .borrow_mut()
-                        .retain(|(held, _)| *held != number);
-                }
-            })),
-        }
-    }
-
-    pub(super) fn tell(&self, value: &T) {
-        let called: Vec<Watcher<T>> = self
-            .list
-            .borrow()
-            .iter()
-            .map(|(_, f)| Rc::clone(f))
-            .collect();
-        for f in called {
-            f(value);
-        }
-    }
-}
-
-/// Watching something; dropping it ends the watch.
-#[must_use = "the watch ends when this is dropped"]
-pub struct Watch {
-    end: Option<Box<dyn FnOnce()>>,
-}
-
-impl Drop for Watch {
-    fn drop(&mut self) {
-        if let Some(end) = self.end.take() {
-            end();
-        }
-    }
 }
 
 /// Something due once or again and again; dropping it calls it off.

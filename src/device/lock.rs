@@ -18,21 +18,7 @@ use super::listen::{every, Listener, Ticker};
 use super::local;
 use super::reach::{error_name, method, of_navigator, options, window};
 use app::lease::{self, Lease};
-use app::ports::OURS;
-
-/// Who has the match.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Held {
-    /// The browser has not answered yet.
-    Asking,
-    /// This tab, and no other.
-    Here,
-    /// Another tab.
-    Elsewhere {
-        /// Whether it was this one until the other took over.
-        robbed: bool,
-    },
-}
+use app::ports::{Held, Lock, OURS};
 
 /// A tab's claim to write a match. Clones are the same claim; dropping the last one gives it
 /// up.
@@ -101,20 +87,6 @@ impl WriterLock {
         (lock.held() == Held::Here).then_some(lock)
     }
 
-    /// Who has the match now.
-    pub fn held(&self) -> Held {
-        self.inner.held.get()
-    }
-
-    /// Takes the match over from whichever tab writes it; that one is told and only reads from
-    /// then on. Once `on_change` says writer, the match is to be read again before the first
-    /// line is written.
-    pub fn take_over(&self) {
-        if matches!(self.held(), Held::Elsewhere { .. }) {
-            self.ask(Manner::Steal);
-        }
-    }
-
     fn ask(&self, manner: Manner) {
         let manager = of_navigator("locks");
         let request = manager.as_ref().and_then(|m| method(m, "request"));
@@ -147,6 +119,18 @@ impl WriterLock {
                 });
             }
             Err(thrown) => self.inner.lost(&thrown, manner),
+        }
+    }
+}
+
+impl Lock for WriterLock {
+    fn held(&self) -> Held {
+        self.inner.held.get()
+    }
+
+    fn take_over(&self) {
+        if matches!(self.held(), Held::Elsewhere { .. }) {
+            self.ask(Manner::Steal);
         }
     }
 }

@@ -6,7 +6,7 @@ use web_sys::{BroadcastChannel, MessageEvent, StorageEvent};
 
 use super::listen::Listener;
 use super::reach::{property, window};
-use app::ports::split_line_key;
+use app::ports::{split_line_key, Peers};
 
 /// A tab's seat among those that have the same match open. Dropping it leaves.
 #[must_use = "the tab leaves when this is dropped"]
@@ -17,10 +17,10 @@ pub struct Tabs {
 }
 
 impl Tabs {
-    /// Joins the tabs of a match; `on_written` gets the number of each line that another one
+    /// Joins the tabs of a match; `on_written` hears of each line that another one
     /// announces. Where the browser has no channel between tabs, the storage events that it sends by
     /// itself stand in for the announcements.
-    pub fn join(id: &str, on_written: impl Fn(u32) + 'static) -> Tabs {
+    pub fn join(id: &str, on_written: impl Fn() + 'static) -> Tabs {
         let window = window();
         let channel = window
             .as_ref()
@@ -28,11 +28,9 @@ impl Tabs {
             .and_then(|_| BroadcastChannel::new(&format!("dutystand/{id}")).ok());
         let listener = match (&channel, window) {
             (Some(channel), _) => Some(Listener::new(channel, "message", move |event| {
-                let heard = event
-                    .dyn_ref::<MessageEvent>()
-                    .and_then(|event| number(event.data().as_f64()?));
-                if let Some(n) = heard {
-                    on_written(n);
+                let said = event.dyn_ref::<MessageEvent>().map(MessageEvent::data);
+                if said.is_some_and(|said| said.as_f64().is_some()) {
+                    on_written();
                 }
             })),
             (None, Some(window)) => {
@@ -40,10 +38,8 @@ impl Tabs {
                 Some(Listener::new(&window, "storage", move |event| {
                     let key = event.dyn_ref::<StorageEvent>().and_then(StorageEvent::key);
                     let line = key.as_deref().and_then(split_line_key);
-                    if let Some((of, n)) = line {
-                        if of == id {
-                            on_written(n);
-                        }
+                    if line.is_some_and(|(of, _)| of == id) {
+                        on_written();
                     }
                 }))
             }
@@ -54,10 +50,12 @@ impl Tabs {
             _listener: listener,
         }
     }
+}
 
+impl Peers for Tabs {
     /// Tells the other tabs that line `n` can be read. To be said when the journal calls the line
     /// safe, because local storage may reach another tab a moment later than this does.
-    pub fn announce(&self, n: u32) {
+    fn announce(&self, n: u32) {
         if let Some(channel) = &self.channel {
             // Fails only on a closed channel, and this one is closed on drop.
             let _ = channel.post_message(&JsValue::from_f64(f64::from(n)));
@@ -71,12 +69,4 @@ impl Drop for Tabs {
             channel.close();
         }
     }
-}
-
-/// A line number, if this is one: any page of the same origin may speak on the channel.
-fn number(heard: f64) -> Option<u32> {
-    let whole = heard.fract() == 0.0 && (1.0..=f64::from(u32::MAX)).contains(&heard);
-    // The check before makes the cast exact.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    whole.then_some(heard as u32)
 }

@@ -13,20 +13,6 @@ use web_sys::EventTarget;
 use super::listen::{is_visible, on_resume, Listener, Listeners};
 use super::reach::{method, of_navigator, window};
 
-/// Whether the screen is being kept on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WakeState {
-    /// This browser cannot; the phone's own setting decides.
-    NotSupported,
-    /// Nobody wants it.
-    Off,
-    /// Wanted but not held: off screen, or refused (a low battery may do that). It is asked
-    /// for again by itself.
-    Asked,
-    /// The screen stays on.
-    Held,
-}
-
 /// The page's wish to keep the screen on. Clones are the same wish; dropping the last one ends
 /// it.
 #[derive(Clone)]
@@ -37,9 +23,7 @@ pub struct Wake {
 struct Inner {
     wanted: Cell<bool>,
     asking: Cell<bool>,
-    told: Cell<WakeState>,
     lock: RefCell<Option<Lock>>,
-    on_change: Box<dyn Fn(WakeState)>,
     listeners: RefCell<Option<(Listeners, Option<Listener>)>>,
 }
 
@@ -50,21 +34,16 @@ struct Lock {
 }
 
 impl Wake {
-    /// Wants nothing yet. `on_change` hears of every change of [`Wake::state`].
-    pub fn new(on_change: impl Fn(WakeState) + 'static) -> Wake {
-        let start = match of_navigator("wakeLock") {
-            Some(_) => WakeState::Off,
-            None => WakeState::NotSupported,
-        };
+    /// Wants nothing yet.
+    pub fn new() -> Wake {
         let inner = Rc::new(Inner {
             wanted: Cell::new(false),
             asking: Cell::new(false),
-            told: Cell::new(start),
             lock: RefCell::default(),
-            on_change: Box::new(on_change),
             listeners: RefCell::default(),
         });
-        if start != WakeState::NotSupported {
+        // A browser without this lock is not asked: the phone's own setting decides there.
+        if of_navigator("wakeLock").is_some() {
             let (back, tapped) = (Rc::downgrade(&inner), Rc::downgrade(&inner));
             let resumed = on_resume(move || {
                 if let Some(inner) = back.upgrade() {
@@ -93,35 +72,10 @@ impl Wake {
         } else {
             self.inner.let_go();
         }
-        self.inner.tell();
-    }
-
-    /// Whether the screen is being kept on now.
-    pub fn state(&self) -> WakeState {
-        self.inner.state()
     }
 }
 
 impl Inner {
-    fn state(&self) -> WakeState {
-        if self.told.get() == WakeState::NotSupported {
-            WakeState::NotSupported
-        } else if self.lock.borrow().is_some() {
-            WakeState::Held
-        } else if self.wanted.get() {
-            WakeState::Asked
-        } else {
-            WakeState::Off
-        }
-    }
-
-    fn tell(&self) {
-        let state = self.state();
-        if self.told.replace(state) != state {
-            (self.on_change)(state);
-        }
-    }
-
     /// Asks for the lock where it is wanted, not held and not being asked for already.
     fn ask(self: &Rc<Self>) {
         if !self.wanted.get() || self.asking.get() || self.lock.borrow().is_some() || !is_visible()
@@ -146,7 +100,6 @@ impl Inner {
             if let Ok(sentinel) = answer {
                 inner.take(sentinel);
             }
-            inner.tell();
         });
     }
 
@@ -158,7 +111,6 @@ impl Inner {
             move |_| {
                 if let Some(inner) = weak.upgrade() {
                     inner.lock.borrow_mut().take();
-                    inner.tell();
                 }
             },
         );

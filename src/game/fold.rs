@@ -54,14 +54,14 @@ impl Timeline {
     /// The fold of a log. Entries are taken in their order; numbers must rise.
     #[must_use]
     pub fn of(entries: Vec<Entry>) -> Timeline {
-        let mut replay = Timeline {
+        let mut timeline = Timeline {
             entries,
             outcomes: Vec::new(),
             state: State::new(),
             next: 1,
         };
-        replay.fold();
-        replay
+        timeline.fold();
+        timeline
     }
 
     /// Takes up the next entry and says what became of it.
@@ -234,11 +234,11 @@ impl Timeline {
     }
 
     fn fold(&mut self) {
-        let fates = strikes(&self.entries);
+        let statuses = strikes(&self.entries);
         self.state = State::new();
         self.outcomes.clear();
-        for (entry, fate) in self.entries.iter().zip(fates) {
-            self.outcomes.push(match fate {
+        for (entry, status) in self.entries.iter().zip(statuses) {
+            self.outcomes.push(match status {
                 StrikeStatus::Struck(by) => Outcome::Struck(by),
                 StrikeStatus::Refused(why) => Outcome::Refused(why),
                 StrikeStatus::Counts => outcome(step(&mut self.state, entry)),
@@ -334,7 +334,7 @@ const fn leaves_the_rally_last(kind: &Kind) -> bool {
 /// later. So the replay is taken up exactly where the rally would have been, and no rally is lost to a replay
 /// that is refused.
 fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
-    let mut fates = vec![StrikeStatus::Counts; entries.len()];
+    let mut statuses = vec![StrikeStatus::Counts; entries.len()];
     // For each entry the one it strikes, and the strikes in force against it, by place in the log.
     let mut targets: Vec<Option<usize>> = vec![None; entries.len()];
     let mut against: Vec<Vec<usize>> = vec![Vec::new(); entries.len()];
@@ -361,10 +361,10 @@ fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
         let is_replay = matches!(entry.kind, Kind::Replay { .. });
         let is_rally = |at: &usize| matches!(earlier[*at].kind, Kind::Rally { .. });
         if let Some(entry) = sealed {
-            fates[place] = StrikeStatus::Refused(Refusal::Sealed { entry });
+            statuses[place] = StrikeStatus::Refused(Refusal::Sealed { entry });
         } else if is_replay {
             let stands = |at: &usize| {
-                against[*at].is_empty() && !matches!(fates[*at], StrikeStatus::Refused(_))
+                against[*at].is_empty() && !matches!(statuses[*at], StrikeStatus::Refused(_))
             };
             let mut acts = (0..place).rev().filter(stands);
             let last = acts.find(|&at| !leaves_the_rally_last(&earlier[at].kind));
@@ -376,15 +376,15 @@ fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
                     take_force(&targets, &mut against, place, true);
                 }
                 None => {
-                    fates[place] = StrikeStatus::Refused(Refusal::NotLastRally { entry: target })
+                    statuses[place] = StrikeStatus::Refused(Refusal::NotLastRally { entry: target })
                 }
             }
         } else if target <= 1 || target >= entry.n {
             // The reducer refuses it.
         } else if found.is_some_and(|struck| !against[struck].is_empty()) {
-            fates[place] = StrikeStatus::Refused(Refusal::AlreadyStruck { entry: target });
+            statuses[place] = StrikeStatus::Refused(Refusal::AlreadyStruck { entry: target });
         } else if let Err(why) = seal::check_strike(found.map(|struck| &entries[struck])) {
-            fates[place] = StrikeStatus::Refused(why);
+            statuses[place] = StrikeStatus::Refused(why);
         } else if let Some(struck) = found {
             targets[place] = Some(struck);
             take_force(&targets, &mut against, place, true);
@@ -392,20 +392,20 @@ fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
             let in_between = replayed.iter().find(|(rally, replay)| {
                 let comes_back = |at: usize| {
                     against[at].is_empty()
-                        && !matches!(fates[at], StrikeStatus::Refused(_))
+                        && !matches!(statuses[at], StrikeStatus::Refused(_))
                         && !leaves_the_rally_last(&entries[at].kind)
                 };
                 twice && against[*replay].is_empty() && (rally + 1..*replay).any(comes_back)
             });
             if let Some((_, replay)) = in_between {
                 let replay = entries[*replay].n;
-                fates[place] = StrikeStatus::Refused(Refusal::BeforeReplay { replay });
+                statuses[place] = StrikeStatus::Refused(Refusal::BeforeReplay { replay });
                 take_force(&targets, &mut against, place, false);
                 targets[place] = None;
             }
         }
     }
-    for (fate, strikes) in fates.iter_mut().zip(&against) {
+    for (fate, strikes) in statuses.iter_mut().zip(&against) {
         if let Some(&last) = strikes.iter().max() {
             *fate = StrikeStatus::Struck(entries[last].n);
         }
@@ -415,12 +415,12 @@ fn strikes(entries: &[Entry]) -> Vec<StrikeStatus> {
     for (rally, replay) in replayed.into_iter().filter(|(_, replay)| in_force(*replay)) {
         for place in rally + 1..replay {
             let about = matches!(entries[place].kind, Kind::Explain { entry, .. } if entry == entries[rally].n);
-            if about && fates[place] == StrikeStatus::Counts {
-                fates[place] = StrikeStatus::Struck(entries[replay].n);
+            if about && statuses[place] == StrikeStatus::Counts {
+                statuses[place] = StrikeStatus::Struck(entries[replay].n);
             }
         }
     }
-    fates
+    statuses
 }
 
 /// A strike or a replay comes into force, or loses it. Where its target is one as well, that one then loses

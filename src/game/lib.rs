@@ -81,5 +81,5 @@ pub use stage::Phase;
 pub use state::{RallyNote, RunningTimer, Signature, State};
 pub use stop::RECOVERY_SECONDS;
 pub use team_state::{Barred, OutFor, TeamState};
-pub use timed::{interval, timers_orphaned_by, timers_started_by, Timed};
+pub use timed::{interval, timers_with, Timed};
 pub use toss::{Choice, Choosing};

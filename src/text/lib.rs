@@ -34,6 +34,7 @@ use app::keeper::{Saved, StorageNotice};
 use app::machine::{LocalTime, Offline, ReadTrouble};
 use app::merge::{Damage, What};
 use app::ports::{Health, Standing};
+use app::snapshot::SessionNotice;
 use app::summary::{Stage, Summary};
 use app::theme::Theme;
 use game::{isolated, Refusal, State};
@@ -394,16 +395,30 @@ pub const fn go_on(standing: Standing) -> &'static str {
     }
 }
 
-/// What was found damaged, or happened to the storage.
+/// What has to be said of the open match, one after the other.
 #[must_use]
-pub fn damaged(problems: &[String]) -> String {
-    problems.join(" ")
+pub fn session_notices(notices: &[SessionNotice]) -> String {
+    notices
+        .iter()
+        .map(session_notice)
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// What has to be said of the open match.
+#[must_use]
+pub fn session_notice(notice: &SessionNotice) -> String {
+    match notice {
+        SessionNotice::Damaged(damage) => line_damage(damage),
+        SessionNotice::RecordChanged => RECORD_CHANGED.to_owned(),
+        SessionNotice::Storage(notice) => storage_notice(notice),
+    }
 }
 
 /// Something that happened to the storage of the open match.
 #[must_use]
-pub fn told(told: &StorageNotice) -> String {
-    match told {
+fn storage_notice(notice: &StorageNotice) -> String {
+    match notice {
         StorageNotice::Emptied => "The storage of this browser was emptied while this match was open. The match \
             was saved again from memory."
             .into(),

@@ -261,7 +261,7 @@ impl Shell {
             let Some((id, under_way, _)) = playing.get() else {
                 return;
             };
-            let until = session.clock().stamp().saturating_add(RUNS_MS);
+            let until = session.time_now().saturating_add(RUNS_MS);
             self.with_worker(|worker| {
                 if under_way {
                     worker.match_runs(&id, until);
@@ -382,8 +382,8 @@ fn NotHere() -> impl IntoView {
         <section class="card stack">
             <h2>{text::NOT_HERE}</h2>
             <p>{text::NOT_HERE_MORE}</p>
-            <For each=move || session.problems() key=Clone::clone let:problem>
-                <p class="sentence bad">{problem.clone()}</p>
+            <For each=move || session.notices() key=text::session_notice let:notice>
+                <p class="sentence bad">{text::session_notice(&notice)}</p>
             </For>
             <button type="button" class="button primary" on:click=move |_| shell.go(Screen::Start)>
                 {text::TO_START}
@@ -500,14 +500,14 @@ fn Keeper() -> impl IntoView {
     let clock_doubt = RwSignal::new(None::<ClockDoubt>);
     Effect::new(move |_| {
         let opened = session.id().is_some();
-        let now = session.clock().stamp();
+        let now = session.time_now();
         clock_doubt.set(
             opened
                 .then(|| session.with_untracked(|timeline| ClockDoubt::on_opening(timeline, now)))
                 .flatten(),
         );
     });
-    let problems = Memo::new(move |_| session.problems());
+    let notices = Memo::new(move |_| session.notices());
     view! {
         <Show when=move || in_match.get() && stands_still.get().is_some()>
             <div class="keeper" role="alert" id="stands-still">
@@ -539,10 +539,10 @@ fn Keeper() -> impl IntoView {
                 </button>
             </div>
         </Show>
-        <Show when=move || in_match.get() && !problems.get().is_empty()>
+        <Show when=move || in_match.get() && !notices.get().is_empty()>
             <div class="keeper bad" role="alert" id="damaged">
-                <p>{move || text::damaged(&problems.get())}</p>
-                <button type="button" class="button" on:click=move |_| session.problems_read()>
+                <p>{move || text::session_notices(&notices.get())}</p>
+                <button type="button" class="button" on:click=move |_| session.notices_read()>
                     {text::UNDERSTOOD}
                 </button>
             </div>

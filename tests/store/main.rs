@@ -1,4 +1,4 @@
-//! The storage of matches on simulated days: stores that are late, fail, fill up, lose their tail or are
+//! The open match and its storage on simulated days: stores that are late, fail, fill up, lose their tail or are
 //! emptied, tabs that take a match from each other and are killed, lines that are damaged or newer than
 //! the program.
 //!
@@ -8,4 +8,5 @@
 mod day;
 mod landed;
 mod merging;
+mod session;
 mod world;

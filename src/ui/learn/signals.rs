@@ -36,7 +36,7 @@ pub fn all() -> AnyView {
                 id="learn"
                 // Each time another one to begin with.
                 on:click=move |_| {
-                    let at = session.clock().stamp().unsigned_abs() % Sign::ALL.len() as u64;
+                    let at = session.time_now().unsigned_abs() % Sign::ALL.len() as u64;
                     quizzed.set(Some(at as usize));
                 }
             >

@@ -9,7 +9,7 @@ use app::delaying::Delaying;
 use device::Focus;
 use game::entry::By;
 use game::NO_RALLY_MS;
-use game::{interval, timers_orphaned_by, timers_started_by, Kind, State};
+use game::{interval, Kind, State};
 use rules::{Shirt, Team};
 
 const TURN: &str = "turn";
@@ -300,7 +300,7 @@ impl Court {
 
     /// Gives a point. One that comes sooner than a rally can be played is held back.
     pub fn point(self, number: u32, rally: Kind) -> bool {
-        let now = self.session.clock().stamp();
+        let now = self.session.time_now();
         let last = self.session.with_untracked(|r| r.last_rally().map(|e| e.n));
         let too_soon = self.tapped.get_value().is_some_and(|(entry, at)| {
             Some(entry) == last && (0..NO_RALLY_MS).contains(&(now - at))
@@ -312,7 +312,7 @@ impl Court {
             }
             return made;
         }
-        let made = self.session.hold_as(number, rally);
+        let made = self.session.hold_at(number, rally);
         if made {
             self.tapped.set_value(last.map(|entry| (entry, now)));
             if untrack(|| self.held_since()).is_none() {
@@ -360,18 +360,17 @@ impl Court {
 
     // ---- Entries.
 
-    /// Makes an entry, and starts what follows from it. Says whether it was made.
+    /// Makes an entry. Says whether it was made.
     pub fn submit(self, kind: Kind) -> bool {
         self.submit_at(self.session.next_now(), kind)
     }
 
     /// The same for a tap that knows which entry it makes.
     pub fn submit_at(self, number: u32, kind: Kind) -> bool {
-        if !self.session.submit_at(number, kind.clone()) {
+        if !self.session.submit_at(number, kind) {
             return false;
         }
         self.close_panel();
-        start_timers(self.session, &kind);
         let state = self.session.state_now();
         self.shell.news(text::score_news(&state));
         true
@@ -427,19 +426,6 @@ pub fn stand_left(state: &State) -> Team {
             .left_to_come()
             .or_else(|| state.shown().map(|play| play.left))
             .unwrap_or(Team::A),
-    }
-}
-
-/// Starts the count-downs that an entry brings with it.
-pub fn start_timers(session: Session, kind: &Kind) {
-    for timer in timers_started_by(&session.state_now(), kind) {
-        session.submit(Kind::Timer(timer));
-    }
-    // The rally had ended a set, and its pause runs for nothing.
-    if let Kind::Replay { rally: Some(_), .. } = kind {
-        for stop in timers_orphaned_by(&session.state_now(), kind) {
-            session.submit(Kind::Timer(stop));
-        }
     }
 }
 

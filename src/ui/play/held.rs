@@ -3,7 +3,7 @@
 
 use leptos::prelude::*;
 
-use super::court::{start_timers, use_court, Court};
+use super::court::{use_court, Court};
 use crate::session::{use_session, Session};
 use game::{held_points, HeldPoint, Kind};
 
@@ -42,13 +42,7 @@ pub fn Held() -> impl IntoView {
                 entry: point.strike,
                 why: None,
             };
-            if session.submit(back) {
-                let rally =
-                    session.with_untracked(|r| r.entry(point.rally).map(|e| e.kind.clone()));
-                if let Some(rally) = rally {
-                    start_timers(session, &rally);
-                }
-            }
+            session.submit(back);
         }
     };
     let shown = move || {

@@ -5,18 +5,11 @@ use leptos::prelude::*;
 use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
 use crate::session::{use_session, Session};
-use game::{timers_orphaned_by, Kind, Phase};
+use game::{Kind, Phase};
 
-/// Takes an entry back, and ends the count-downs that only it had started.
+/// Takes an entry back.
 pub fn take_back(session: Session, entry: u32, why: Option<String>) {
-    let kind = session.with_untracked(|r| r.entry(entry).map(|e| e.kind.clone()));
-    if !session.submit(Kind::Strike { entry, why }) {
-        return;
-    }
-    let orphans = kind.map(|kind| timers_orphaned_by(&session.state_now(), &kind));
-    for stop in orphans.into_iter().flatten() {
-        session.submit(Kind::Timer(stop));
-    }
+    session.submit(Kind::Strike { entry, why });
 }
 
 /// Takes the last entry back. Where the last tap is held back, that one is what is meant.

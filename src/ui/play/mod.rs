@@ -51,7 +51,7 @@ use crate::widgets::team_mark::TeamMark;
 use game::Phase;
 use rules::Team;
 
-pub use court::{start_timers, use_court, Court, Panel};
+pub use court::{use_court, Court, Panel};
 pub use log_list::LogList;
 pub use menu::BarTools;
 pub use running::AlreadyRunning;

@@ -30,7 +30,7 @@ pub fn Service() -> impl IntoView {
         Some((left + 999).div_euclid(1000).max(0))
     });
     let start = move |_| {
-        whistle.set(Some((session.next_now(), session.clock().stamp())));
+        whistle.set(Some((session.next_now(), session.time_now())));
     };
     view! {
         <Show when=move || shown.get()>

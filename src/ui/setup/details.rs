@@ -61,7 +61,7 @@ pub fn DetailsForm(
     let changed = Callback::new(move |()| wrong.set(None));
     let save = move |expected: u32| {
         let was = heading.get_value();
-        match (fields.heading(session.clock().stamp()), was) {
+        match (fields.heading(session.time_now()), was) {
             (Err(trouble), _) => wrong.set(Some(trouble)),
             (Ok(is), Some(was)) => match Amendment::between(&was, &is) {
                 Some(given) => {

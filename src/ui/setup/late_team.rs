@@ -80,7 +80,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
             return;
         };
         draft::remember(WAIT, &minutes.to_string());
-        let now = session.clock().stamp();
+        let now = session.time_now();
         let until = waited_until(start.get_untracked(), now, minutes);
         let seconds = u32::try_from((until - now).max(0) / 1000).unwrap_or_default();
         session.submit_at(expected, clock(team, seconds, TimerAction::Start));

@@ -44,7 +44,7 @@ pub fn NewMatch() -> impl IntoView {
         fields.take_written(&lines);
     }
     // Nobody means a day that is over; written so, days sort as text.
-    let now = session.clock().stamp();
+    let now = session.time_now();
     if fields
         .at(Field::Day)
         .with_untracked(|day| *day < day_of(device::local_time(now)))
@@ -59,7 +59,7 @@ pub fn NewMatch() -> impl IntoView {
         wrong.set(None);
     });
 
-    let open = move || match fields.heading(session.clock().stamp()) {
+    let open = move || match fields.heading(session.time_now()) {
         Err(trouble) => {
             more.set(true);
             wrong.set(Some(trouble));

@@ -13,7 +13,6 @@ use crate::session::{use_session, Session};
 use crate::setup::{drawn, keep_drawn};
 use crate::shell::{use_shell, Screen};
 use app::parts::{Parts, Step};
-use device::WriterLock;
 use record::{
     self, BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, ReadMatch, Reading, Strokes,
     MAX_BACKUP_BYTES, MAX_MATCHES,
@@ -340,7 +339,7 @@ impl Importer {
             if untrack(|| self.session.id()).as_ref() == Some(&id) {
                 self.session.close();
             }
-            let Some(_lock) = WriterLock::at_once(&id).await else {
+            let Some(_lock) = self.session.machine().lock_at_once(&id).await else {
                 self.says.push(words::open_elsewhere(name));
                 return None;
             };

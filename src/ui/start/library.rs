@@ -8,7 +8,6 @@ use super::kept::{came_damaged, put_away, Kept, Listed};
 use crate::session::{use_session, Session};
 use crate::setup::forget_drafts;
 use app::store::Store;
-use device::WriterLock;
 use game::Entry;
 use record::{LineWriter, Log, MergeDecision};
 use text::setup::library as words;
@@ -192,7 +191,7 @@ impl Library {
     /// The ids of the matches that are being played at this moment; none while the list is being read.
     #[must_use]
     pub fn under_way(self) -> Option<Vec<String>> {
-        let now = self.session.clock().stamp();
+        let now = self.session.time_now();
         let all = self.listed.read();
         let under_way = all.as_ref()?.iter().filter(|kept| kept.is_under_way(now));
         Some(under_way.map(|kept| kept.id.clone()).collect())
@@ -305,7 +304,7 @@ impl Library {
 
     /// Under the lock of the match, so that nothing is taken away from under a tab that has it open.
     async fn forget(self, id: &str) -> bool {
-        let Some(_lock) = WriterLock::at_once(id).await else {
+        let Some(_lock) = self.session.machine().lock_at_once(id).await else {
             return false;
         };
         let gone = self.session.store().forget(id).await.is_ok();

@@ -109,7 +109,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
         .flatten()
         .map(|listed| listed.id)
         .collect();
-    let now = use_session().clock().stamp();
+    let now = use_session().time_now();
     says.set(words::BACKING_UP);
     device::spawn(async move {
         let mut all = Vec::new();

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 
 use super::cards::Cards;
 use super::dialog::Drawer;
-use crate::play::{start_timers, Court};
-use crate::session::{use_session, NotEntered, Refused};
+use crate::play::Court;
+use crate::session::{use_session, Refused};
 use game::{preview_sanction, say, Kind};
 
 /// Shows the session's refused entry. Mounted once, by the shell.
@@ -76,16 +76,9 @@ fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
         if reason.is_empty() {
             return missing.set(true);
         }
-        match session.insist(kind.get_value(), reason) {
-            Ok(()) => {
-                kind.with_value(|kind| start_timers(session, kind));
-                open.set(false);
-            }
-            Err(NotEntered::ReadOnly | NotEntered::Stale | NotEntered::NoMatch) => open.set(false),
-            Err(NotEntered::Refused(why)) => session.refused().set(Some(Refused {
-                kind: kind.get_value(),
-                why,
-            })),
+        // Where it is refused even so, this refusal stands there now.
+        if session.insist(kind.get_value(), reason) || session.looking_on().get_untracked() {
+            open.set(false);
         }
     };
     view! {

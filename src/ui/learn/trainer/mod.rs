@@ -124,7 +124,7 @@ impl Trainer {
     /// Begins a session.
     fn begin(self) {
         self.sitting.set(Sitting::default());
-        self.began.set_value(self.session.clock().stamp());
+        self.began.set_value(self.session.time_now());
         self.turn.set_value(0);
         self.shows.set(Shows::Rally);
         self.next();
@@ -132,7 +132,7 @@ impl Trainer {
 
     /// The next scene, or the end where the time is over. It is drawn after the frame that says so.
     fn next(self) {
-        let now = self.session.clock().stamp();
+        let now = self.session.time_now();
         if self.seconds_left(now) == 0 {
             self.shows.set(Shows::Over);
             return;
@@ -172,7 +172,7 @@ impl Trainer {
             Form::Moving => marked,
             Form::Steps => marked.in_steps(),
         };
-        let now = self.session.clock().stamp();
+        let now = self.session.time_now();
         self.learner
             .update(|learner| learner.took(drawn.kind, &marked, now));
         self.sitting

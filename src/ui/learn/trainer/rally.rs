@@ -59,7 +59,7 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
         beat: RwSignal::new(Beat::Watch),
         answer: StoredValue::new(Answer::default()),
     };
-    let seconds = trainer.seconds_left(trainer.session.clock().stamp());
+    let seconds = trainer.seconds_left(trainer.session.time_now());
     let due = drawn.with_value(|drawn| {
         let serves = drawn
             .scene

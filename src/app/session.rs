@@ -1,0 +1,528 @@
+//! The open match, and the one way in which it changes.
+//!
+//! [`Session::submit`] is the only door: an entry is stamped, checked by the very function that the reducer
+//! refuses with, kept by the store, taken up by the timeline, followed by the count-downs that it starts or
+//! ends, and only then published, once. A refusal keeps nothing and publishes nothing.
+
+use std::cell::{Cell, RefCell};
+use std::rc::{Rc, Weak};
+use std::sync::Arc;
+
+use super::keeper::{Change, Keeper, Saved};
+use super::ports::{Held, Lock, Machine, Peers, Standing};
+use super::snapshot::{NotEntered, SessionNotice, Snapshot, Wish};
+use super::stamp::stamp;
+use super::store::Store;
+use game::entry::Heading;
+use game::{timers_with, Entry, Kind, Phase, Refusal, Timeline};
+use record::Log;
+
+/// How often an opening looks whether the match is still being put away, in milliseconds. Our own choice: less
+/// than anybody notices.
+const PUT_AWAY_MS: u32 = 20;
+
+/// What belongs to one open match and goes with it.
+struct Open {
+    keeper: Rc<Keeper>,
+    lock: Option<Rc<dyn Lock>>,
+    peers: Option<Box<dyn Peers>>,
+}
+
+type Publish = dyn Fn(&Snapshot);
+
+struct Inner {
+    store: Store,
+    machine: Rc<dyn Machine>,
+    timeline: RefCell<Timeline>,
+    shown: RefCell<Snapshot>,
+    open: RefCell<Option<Open>>,
+    // The match that was asked for: what is read for another one comes too late.
+    wanted: RefCell<Option<String>>,
+    // The match that is being put away just now, which takes a moment and its lock.
+    put_away: RefCell<Option<String>>,
+    // Whether several changes are to be published as one.
+    is_busy: Cell<bool>,
+    publish: Box<Publish>,
+}
+
+/// The open match of this page. Clones are the same.
+#[derive(Clone)]
+pub struct Session {
+    inner: Rc<Inner>,
+}
+
+impl Session {
+    /// No match is open yet. `publish` gets what is to be shown, whenever that has changed.
+    #[must_use]
+    pub fn new(
+        store: Store,
+        machine: Rc<dyn Machine>,
+        publish: impl Fn(&Snapshot) + 'static,
+    ) -> Session {
+        let session = Session {
+            inner: Rc::new(Inner {
+                store,
+                machine,
+                timeline: RefCell::new(Timeline::new()),
+                shown: RefCell::new(Snapshot::closed()),
+                open: RefCell::default(),
+                wanted: RefCell::default(),
+                put_away: RefCell::default(),
+                is_busy: Cell::new(false),
+                publish: Box::new(publish),
+            }),
+        };
+        let of = Rc::downgrade(&session.inner);
+        session.inner.store.on_health(move |_| {
+            if let Some(inner) = of.upgrade() {
+                Session { inner }.look_how_it_is_kept();
+            }
+        });
+        session
+    }
+
+    // ---- What can be read.
+
+    /// The store that the match stands in.
+    #[must_use]
+    pub fn store(&self) -> &Store {
+        &self.inner.store
+    }
+
+    /// The time that an entry would get now, in milliseconds since 1970.
+    #[must_use]
+    pub fn now(&self) -> i64 {
+        self.inner.machine.now()
+    }
+
+    /// The id of the open match.
+    #[must_use]
+    pub fn id(&self) -> Option<String> {
+        self.inner.shown.borrow().id.clone()
+    }
+
+    /// Looks at the log and at what became of its entries.
+    pub fn with_timeline<T>(&self, look: impl FnOnce(&Timeline) -> T) -> T {
+        look(&self.inner.timeline.borrow())
+    }
+
+    /// The whole log, as a file holds it.
+    #[must_use]
+    pub fn log(&self) -> Log {
+        Log {
+            id: self.id().unwrap_or_default(),
+            entries: self.with_timeline(|timeline| timeline.entries().to_vec()),
+        }
+    }
+
+    /// Whether [`Session::submit`] would take the entry.
+    ///
+    /// # Errors
+    /// Why the rules refuse it.
+    pub fn check(&self, kind: &Kind) -> Result<(), Refusal> {
+        self.with_timeline(|timeline| {
+            timeline.check(&Entry::new(timeline.next_number(), kind.clone()))
+        })
+    }
+
+    /// The log as it would be after one more entry. Nothing is kept.
+    ///
+    /// # Errors
+    /// Why the rules refuse the entry.
+    pub fn preview(&self, kind: &Kind) -> Result<Timeline, Refusal> {
+        let at = Some(self.now());
+        self.with_timeline(|timeline| {
+            let entry = Entry {
+                at,
+                ..Entry::new(timeline.next_number(), kind.clone())
+            };
+            timeline.check(&entry)?;
+            let mut after = timeline.clone();
+            after.push(entry);
+            Ok(after)
+        })
+    }
+
+    // ---- The one way in which anything changes.
+
+    /// Makes the next entry and what follows from it.
+    ///
+    /// # Errors
+    /// Why it was not made.
+    pub fn submit(&self, wish: impl Into<Wish>) -> Result<(), NotEntered> {
+        let wish = wish.into();
+        let entry = self.next_entry(&wish)?;
+        self.at_once(|| {
+            self.keep(entry)?;
+            let timers = self.with_timeline(|timeline| timers_with(timeline, &wish.kind));
+            for timer in timers {
+                let timer = self.next_entry(&Wish::from(Kind::Timer(timer)))?;
+                self.keep(timer)?;
+            }
+            Ok(())
+        })
+    }
+
+    /// Writes a point down and takes it back in the same breath: it counts once somebody says so.
+    ///
+    /// # Errors
+    /// As [`Session::submit`].
+    pub fn hold(&self, expected: u32, point: Kind) -> Result<(), NotEntered> {
+        let point = self.next_entry(&Wish {
+            expected: Some(expected),
+            ..point.into()
+        })?;
+        let strike = Kind::Strike {
+            entry: point.n,
+            why: None,
+        };
+        let strike = Entry {
+            at: point.at,
+            ..Entry::new(point.n + 1, strike)
+        };
+        self.at_once(|| {
+            self.keep(point)?;
+            self.keep(strike)
+        })
+    }
+
+    /// What had to be said has been read.
+    pub fn notices_read(&self) {
+        self.show(|shown| shown.notices.clear());
+    }
+
+    /// The next entry, stamped and checked.
+    fn next_entry(&self, wish: &Wish) -> Result<Entry, NotEntered> {
+        {
+            let shown = self.inner.shown.borrow();
+            if shown.id.is_none() {
+                return Err(NotEntered::NoMatch);
+            }
+            if !shown.standing.may_write() {
+                return Err(NotEntered::ReadOnly);
+            }
+        }
+        let now = self.now();
+        let timeline = self.inner.timeline.borrow();
+        let next = timeline.next_number();
+        if wish.expected.is_some_and(|expected| expected != next) {
+            return Err(NotEntered::Stale);
+        }
+        let last = timeline.entries().last().and_then(|entry| entry.at);
+        let entry = Entry {
+            at: Some(stamp(&wish.kind, now, last)),
+            insist: wish.insist.clone(),
+            ..Entry::new(next, wish.kind.clone())
+        };
+        match timeline.check(&entry) {
+            Err(refusal) if entry.insist.is_none() || refusal.is_final() => {
+                Err(NotEntered::Refused(refusal))
+            }
+            _ => Ok(entry),
+        }
+    }
+
+    /// First the store, then the timeline in memory. A store that fails is said by its health; the match goes
+    /// on in memory. Refused where another tab has taken the match over meanwhile.
+    fn keep(&self, entry: Entry) -> Result<(), NotEntered> {
+        let keeper = self.keeper().ok_or(NotEntered::ReadOnly)?;
+        if !keeper.append(&entry) {
+            self.show(|shown| shown.standing = keeper.standing());
+            return Err(NotEntered::ReadOnly);
+        }
+        self.inner.timeline.borrow_mut().push(entry);
+        Ok(())
+    }
+
+    /// Does several things and publishes what came of them once, with the state after the last.
+    fn at_once<T>(&self, work: impl FnOnce() -> T) -> T {
+        self.inner.is_busy.set(true);
+        let outcome = work();
+        self.inner.is_busy.set(false);
+        self.publish_state();
+        outcome
+    }
+
+    /// Publishes the state after the last entry, with what the store says while it hears whether the match runs.
+    fn publish_state(&self) {
+        self.inner.is_busy.set(true);
+        let state = Arc::new(self.with_timeline(|timeline| timeline.state().clone()));
+        self.inner.machine.keep_awake(state.phase().is_under_way());
+        if let Some(keeper) = self.keeper() {
+            keeper.runs(state.phase() != Phase::Finished);
+        }
+        self.inner.is_busy.set(false);
+        self.show(|shown| shown.state = state);
+    }
+
+    /// Changes what is shown, and publishes it.
+    fn show(&self, change: impl FnOnce(&mut Snapshot)) {
+        change(&mut self.inner.shown.borrow_mut());
+        if !self.inner.is_busy.get() {
+            let shown = self.inner.shown.borrow().clone();
+            (self.inner.publish)(&shown);
+        }
+    }
+
+    // ---- What the keeper of the open match says.
+
+    fn keeper(&self) -> Option<Rc<Keeper>> {
+        let open = self.inner.open.borrow();
+        open.as_ref().map(|open| Rc::clone(&open.keeper))
+    }
+
+    /// The keeper, as long as that match is the open one.
+    fn keeper_of(&self, id: &str) -> Option<Rc<Keeper>> {
+        self.keeper().filter(|keeper| keeper.id() == id)
+    }
+
+    fn on_change(&self, id: &str, change: Change) {
+        let Some(keeper) = self.keeper_of(id) else {
+            return;
+        };
+        match change {
+            Change::Log => self.read_anew(&keeper),
+            Change::Standing => self.show(|shown| shown.standing = keeper.standing()),
+            Change::Kept => {}
+        }
+        let told = keeper.told();
+        if !told.is_empty() {
+            let told = told.into_iter().map(SessionNotice::Storage);
+            self.show(|shown| shown.notices.extend(told));
+        }
+        self.look_how_it_is_kept();
+        if keeper.saved() == Saved::Safe && keeper.standing().may_write() {
+            let last = self.with_timeline(Timeline::next_number).saturating_sub(1);
+            if let Some(peers) = self
+                .inner
+                .open
+                .borrow()
+                .as_ref()
+                .and_then(|o| o.peers.as_ref())
+            {
+                peers.announce(last);
+            }
+        }
+    }
+
+    /// Takes up the log as it was read.
+    fn read_anew(&self, keeper: &Keeper) {
+        let opened = keeper.take_log();
+        let mut timeline = Timeline::of(opened.entries);
+        timeline.begin_at(opened.next);
+        let is_under_way = timeline.state().phase().is_under_way();
+        let is_changed = is_under_way && !record::broken(timeline.entries()).is_empty();
+        *self.inner.timeline.borrow_mut() = timeline;
+        let damage = keeper.damage();
+        {
+            let mut shown = self.inner.shown.borrow_mut();
+            if shown.damage != damage {
+                let told = damage.iter().cloned().map(SessionNotice::Damaged);
+                shown.notices.extend(told);
+                shown.damage = damage;
+            }
+            if shown.id.is_none() && is_changed {
+                shown.notices.push(SessionNotice::RecordChanged);
+            }
+            shown.id = Some(keeper.id().to_owned());
+            shown.standing = keeper.standing();
+        }
+        self.publish_state();
+    }
+
+    fn look_how_it_is_kept(&self) {
+        if let Some(keeper) = self.keeper() {
+            let saved = keeper.saved();
+            let before = self.inner.shown.borrow().saved;
+            if before != saved {
+                self.show(|shown| shown.saved = saved);
+            }
+        }
+    }
+
+    /// Looks whether the storage was emptied, and offers again what a store has not taken.
+    pub fn look_at_storage(&self) {
+        if let Some(keeper) = self.keeper() {
+            keeper.look();
+        }
+    }
+
+    // ---- Opening and closing.
+
+    /// Begins the record of a new match and gives its id.
+    ///
+    /// # Errors
+    /// Where the rules of the heading cannot be played by.
+    pub fn create(&self, heading: Heading) -> Result<String, NotEntered> {
+        let kind = Kind::Match(Box::new(heading));
+        let first = Entry::new(1, kind.clone());
+        Timeline::new().check(&first).map_err(NotEntered::Refused)?;
+        self.close();
+        self.inner.machine.settle_clock();
+        let id = self.inner.store.new_id();
+        // The id is new, so nobody else can hold it.
+        let keeper = Keeper::create(&self.inner.store, &id, self.listener(&id));
+        self.opened(keeper);
+        {
+            let mut shown = self.inner.shown.borrow_mut();
+            shown.id = Some(id.clone());
+            shown.standing = Standing::Writer;
+        }
+        self.submit(kind)?;
+        self.claim(&id, true);
+        // A calm moment, a tap, and something to keep from now on.
+        self.inner.machine.ask_to_keep();
+        Ok(id)
+    }
+
+    /// Opens a match from the store. It can be read once the snapshot names its id.
+    pub fn open(&self, id: &str) {
+        if self.id().as_deref() == Some(id) {
+            return;
+        }
+        self.close();
+        let keeper = Keeper::open(&self.inner.store, id, self.listener(id));
+        self.opened(keeper);
+        *self.inner.wanted.borrow_mut() = Some(id.to_owned());
+        if !self.is_put_away_now(id) {
+            return self.claim(id, false);
+        }
+        let (session, id) = (self.clone(), id.to_owned());
+        let work = async move {
+            while session.is_put_away_now(&id) {
+                session.inner.store.pause(PUT_AWAY_MS).await;
+            }
+            if session.wants(&id) {
+                session.claim(&id, false);
+            }
+        };
+        self.inner.store.spawn(Box::pin(work));
+    }
+
+    fn listener(&self, id: &str) -> impl Fn(Change) + 'static {
+        let (of, id) = (Rc::downgrade(&self.inner), id.to_owned());
+        move |change| {
+            if let Some(inner) = of.upgrade() {
+                Session { inner }.on_change(&id, change);
+            }
+        }
+    }
+
+    fn opened(&self, keeper: Keeper) {
+        *self.inner.open.borrow_mut() = Some(Open {
+            keeper: Rc::new(keeper),
+            lock: None,
+            peers: None,
+        });
+    }
+
+    fn wants(&self, id: &str) -> bool {
+        self.inner.wanted.borrow().as_deref() == Some(id)
+    }
+
+    fn is_put_away_now(&self, id: &str) -> bool {
+        self.inner.put_away.borrow().as_deref() == Some(id)
+    }
+
+    /// Lets go of the open match.
+    pub fn close(&self) {
+        self.inner.wanted.replace(None);
+        // Dropping what was open may say something: by then there is nothing to say it of.
+        let open = self.inner.open.replace(None);
+        drop(open);
+        self.inner.timeline.replace(Timeline::new());
+        self.inner.machine.keep_awake(false);
+        self.show(|shown| *shown = Snapshot::closed());
+    }
+
+    /// Makes this tab the one that writes, by force.
+    pub fn take_over(&self) {
+        let lock = self
+            .inner
+            .open
+            .borrow()
+            .as_ref()
+            .and_then(|open| open.lock.clone());
+        let Some(lock) = lock else {
+            return;
+        };
+        if lock.held() == Held::Here {
+            // The browser says that this tab writes, the match says otherwise: it is claimed again.
+            self.lock_says(Held::Here);
+        } else {
+            lock.take_over();
+        }
+    }
+
+    /// Goes on although the database has not been read.
+    pub fn go_on(&self) {
+        if let Some(keeper) = self.keeper() {
+            keeper.go_on();
+        }
+    }
+
+    /// Puts a match away that is over, if nobody has it open.
+    pub async fn tidy(&self, id: &str) {
+        if self.wants(id) || self.inner.put_away.borrow().is_some() {
+            return;
+        }
+        self.inner.put_away.replace(Some(id.to_owned()));
+        if let Some(lock) = self.inner.machine.lock_at_once(id).await {
+            // A store that does not answer now is asked the next time.
+            let _ = self.inner.store.tidy(id).await;
+            drop(lock);
+        }
+        self.inner.put_away.replace(None);
+    }
+
+    fn lock_says(&self, held: Held) {
+        let Some(keeper) = self.keeper() else {
+            return;
+        };
+        match held {
+            Held::Asking => {}
+            Held::Here => keeper.granted(),
+            Held::Elsewhere { robbed } => {
+                keeper.denied(robbed);
+                self.show(|shown| shown.standing = keeper.standing());
+            }
+        }
+    }
+
+    /// Asks to be the writer of a match, and listens to the tabs that are. A match that was only just made is
+    /// claimed already.
+    fn claim(&self, id: &str, fresh: bool) {
+        let fresh = Cell::new(fresh);
+        let on_answer = self.of_open(id, move |session, held: Held| {
+            let known = fresh.replace(false) && held == Held::Here;
+            if !known {
+                session.lock_says(held);
+            }
+        });
+        let on_written = self.of_open(id, |session, ()| {
+            if let Some(keeper) = session.keeper() {
+                keeper.written_elsewhere();
+            }
+        });
+        let lock = self.inner.machine.lock(id, Box::new(on_answer));
+        let peers = self
+            .inner
+            .machine
+            .join(id, Box::new(move || on_written(())));
+        if let Some(open) = self.inner.open.borrow_mut().as_mut() {
+            open.lock = Some(lock);
+            open.peers = Some(peers);
+        }
+    }
+
+    /// What is done only as long as that match is the open one.
+    fn of_open<T>(&self, id: &str, work: impl Fn(&Session, T) + 'static) -> impl Fn(T) + 'static {
+        let (of, id): (Weak<Inner>, String) = (Rc::downgrade(&self.inner), id.to_owned());
+        move |what| {
+            let session = of.upgrade().map(|inner| Session { inner });
+            if let Some(session) = session.filter(|session| session.keeper_of(&id).is_some()) {
+                work(&session, what);
+            }
+        }
+    }
+}
