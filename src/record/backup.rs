@@ -33,6 +33,8 @@ pub struct KeptMatch {
     pub drawn: BTreeMap<u32, Strokes>,
     /// Lines of storage that could not be read, as they stand there.
     pub unread: Vec<String>,
+    /// Whether the file that it came from lacked a part, which nobody sees in its log.
+    pub lacks_a_part: bool,
 }
 
 /// More texts of one kind from the desk are not read.
@@ -79,6 +81,17 @@ pub struct ReadMatch {
     pub archived: bool,
     /// Signatures drawn with a finger.
     pub drawn: BTreeMap<u32, Strokes>,
+    /// Whether the file that it came from at first lacked a part.
+    pub lacks_a_part: bool,
+}
+
+impl From<Reading> for ReadMatch {
+    fn from(reading: Reading) -> ReadMatch {
+        ReadMatch {
+            reading,
+            ..ReadMatch::default()
+        }
+    }
 }
 
 /// A file that somebody chose.
@@ -108,6 +121,8 @@ struct Head<'a> {
 struct Beside<'a> {
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     archived: bool,
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    lacks_a_part: bool,
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     drawn: &'a BTreeMap<u32, String>,
 }
@@ -130,6 +145,7 @@ pub fn write_backup(matches: &[KeptMatch], desk: &OnDesk, made: Option<i64>) -> 
         let drawn = kept.drawn.iter().map(|(n, s)| (*n, s.write())).collect();
         out.push_str(&open_object(&Beside {
             archived: kept.archived,
+            lacks_a_part: kept.lacks_a_part,
             drawn: &drawn,
         }));
         out.push_str("\"match\":");
@@ -197,10 +213,7 @@ fn mended(text: &str) -> BackupReading {
             .map_or(text.len(), |end| end + "\n]}".len());
         let reading = file::read(&text[..ends]);
         if !reading.is_nothing() {
-            backup.matches.push(ReadMatch {
-                reading,
-                ..ReadMatch::default()
-            });
+            backup.matches.push(reading.into());
         }
     }
     let nothing = backup.matches.is_empty();
@@ -361,11 +374,13 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
         });
     };
     for key in value.as_object().into_iter().flat_map(Map::keys) {
-        if !["match", "archived", "drawn"].contains(&key.as_str()) {
+        if !["match", "archived", "drawn", "lacks_a_part"].contains(&key.as_str()) {
             note(format!("unknown field `{key}`, left out"));
         }
     }
-    read.archived = value.get("archived").and_then(Value::as_bool) == Some(true);
+    let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
+    read.archived = flag("archived");
+    read.lacks_a_part = flag("lacks_a_part");
     for (entry, drawn) in value
         .get("drawn")
         .and_then(Value::as_object)
@@ -402,6 +417,7 @@ mod tests {
                 entries: simulate(Preset::SchoolSenior, seed),
             },
             archived: seed.is_multiple_of(2),
+            lacks_a_part: seed.is_multiple_of(5),
             drawn: seed
                 .is_multiple_of(3)
                 .then_some((12, drawn))
@@ -436,6 +452,7 @@ mod tests {
                     log: m.reading.log,
                     archived: m.archived,
                     drawn: m.drawn,
+                    lacks_a_part: m.lacks_a_part,
                     ..KeptMatch::default()
                 }
             })

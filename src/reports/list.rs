@@ -265,6 +265,7 @@ pub fn json(lines: &[(String, Line)]) -> Value {
             "sets": line.points.iter().map(|p| json!({ "A": p.a, "B": p.b })).collect::<Vec<_>>(),
             "over": line.is_over, "paper": line.on_paper, "seal": line.seal.code(),
             "findings": line.findings, "last_at": line.last_at,
+            "doubt": line.doubt.map(Doubt::code),
         })
     });
     json!({ "list": list.collect::<Vec<_>>() })
@@ -290,6 +291,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
         "last_at",
         "last_utc",
         "last_local",
+        "doubt",
     ]);
     for (name, line) in lines {
         let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
@@ -310,6 +312,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
             number(line.last_at),
             number(line.last_at.map(|at| WallClock::default().moment(at))),
             number(line.last_at.map(|at| hall.moment(at))),
+            number(line.doubt.map(Doubt::code)),
         ]);
     }
     table.finish()

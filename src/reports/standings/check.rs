@@ -56,6 +56,18 @@ pub enum Doubt {
     Paper,
 }
 
+impl Doubt {
+    /// The name in an output.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Doubt::Seal => "seal",
+            Doubt::Damaged => "damaged",
+            Doubt::Paper => "paper",
+        }
+    }
+}
+
 impl Finding {
     /// Whether a result that counts may not be what was played. This is read before the table.
     #[must_use]

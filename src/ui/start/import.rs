@@ -1,8 +1,6 @@
 //! Takes matches in from files, one or a whole backup. What cannot be read is said, what is here is
 //! never lost.
 
-use std::collections::BTreeMap;
-
 use leptos::prelude::*;
 
 use super::kept::{came_damaged, put_away};
@@ -14,8 +12,8 @@ use crate::setup::{drawn, keep_drawn};
 use crate::shell::{use_shell, Screen};
 use app::parts::{Parts, Step};
 use record::{
-    self, BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, ReadMatch, Reading, Strokes,
-    MAX_BACKUP_BYTES, MAX_MATCHES,
+    self, BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, ReadMatch, MAX_BACKUP_BYTES,
+    MAX_MATCHES,
 };
 use reports::FileKind;
 use text::setup::library as words;
@@ -173,7 +171,7 @@ impl Importer {
     /// Takes in a record that did not come as a text; says what became of it.
     async fn record(&mut self, name: &str, log: &Log) -> Option<MergeDecision> {
         let reading = record::read(&record::write(log));
-        let how = self.take(name, reading, BTreeMap::new()).await;
+        let how = self.take(name, reading.into()).await;
         self.says
             .extend(how.as_ref().map(|how| words::taken(name, how)));
         how
@@ -249,7 +247,7 @@ impl Importer {
         }
         match record::open(content) {
             Opened::Match(reading) => {
-                let how = self.take(name, reading, BTreeMap::new()).await;
+                let how = self.take(name, reading.into()).await;
                 self.says
                     .extend(how.as_ref().map(|how| words::taken(name, how)));
                 how.is_some()
@@ -276,12 +274,13 @@ impl Importer {
     }
 
     async fn one_of_many(&mut self, name: &str, one: ReadMatch, counts: &mut [usize; 4]) -> bool {
-        let Some(how) = self.take(name, one.reading, one.drawn).await else {
+        let archived = one.archived;
+        let Some(how) = self.take(name, one).await else {
             return false;
         };
         let kind = match &how {
             MergeDecision::New(id) => {
-                put_away(id, one.archived);
+                put_away(id, archived);
                 0
             }
             MergeDecision::Longer(_) => 1,
@@ -316,17 +315,18 @@ impl Importer {
     }
 
     /// One match; none where there is nothing to be taken in, which is said.
-    async fn take(
-        &mut self,
-        name: &str,
-        reading: Reading,
-        signatures: BTreeMap<u32, Strokes>,
-    ) -> Option<MergeDecision> {
+    async fn take(&mut self, name: &str, one: ReadMatch) -> Option<MergeDecision> {
+        let ReadMatch {
+            reading,
+            drawn: signatures,
+            lacks_a_part,
+            ..
+        } = one;
         self.says.extend(text::reading_problems(name, &reading));
         if reading.is_nothing() {
             return None;
         }
-        let lacks_a_part = reading.lacks_a_part();
+        let lacks_a_part = lacks_a_part || reading.lacks_a_part();
         let (log, left_out) = reading.without_gaps();
         if left_out > 0 {
             self.says.push(text::left_out(name, left_out));

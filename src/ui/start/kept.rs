@@ -94,6 +94,8 @@ pub struct Kept {
     pub problems: Vec<String>,
     /// Whether it was put away.
     pub archived: bool,
+    /// Whether the file that it came from lacked a part.
+    lacks_a_part: bool,
     unread: Vec<String>,
     timeline: Arc<Timeline>,
 }
@@ -145,13 +147,14 @@ impl Kept {
     pub fn of(id: String, found: &Found) -> Kept {
         let mut timeline = Timeline::of(found.merged.entries.clone());
         timeline.begin_at(found.merged.next);
-        let came_damaged = device::setting(&came_damaged_key(&id)).is_some();
-        let came_damaged = came_damaged.then(|| words::CAME_DAMAGED.to_owned());
+        let lacks_a_part = device::setting(&came_damaged_key(&id)).is_some();
+        let came_damaged = lacks_a_part.then(|| words::CAME_DAMAGED.to_owned());
         let damage = found.merged.damage.iter().map(text::line_damage);
         Kept {
             last_at: timeline.entries().iter().rev().find_map(|e| e.at),
             problems: came_damaged.into_iter().chain(damage).collect(),
             archived: is_put_away(&id),
+            lacks_a_part,
             unread: found.merged.unread(),
             timeline: Arc::new(timeline),
             id,
@@ -199,6 +202,7 @@ impl Kept {
             archived: self.archived,
             drawn: drawn(&self.id),
             unread: self.unread.clone(),
+            lacks_a_part: self.lacks_a_part,
         }
     }
 }
