@@ -26,3 +26,28 @@ fn the_figures_are_small_and_have_their_licence() {
         assert!(licence.contains(words), "{words}");
     }
 }
+
+/// Made by `tools/icons`; each icon that the screens name is one of the sprite, and none is there for nobody.
+#[test]
+fn every_icon_is_in_the_sprite_and_is_used() {
+    let sprite = String::from_utf8(asset("icons.svg")).expect("text");
+    let names = |text: &str, begins: &str| {
+        let all = text.split(begins).skip(1);
+        let mut names: Vec<String> = all
+            .filter_map(|rest| Some(rest.split_once('"')?.0.to_owned()))
+            .collect();
+        names.sort();
+        names.dedup();
+        names
+    };
+    let kept = names(&sprite, "<symbol id=\"icon-");
+    let used = names(include_str!("../src/ui/widgets/icon.rs"), " => \"");
+    assert_eq!(kept, used);
+    assert!(kept.len() > 5, "{kept:?}");
+    assert_eq!(
+        sprite.matches("<path d=").count(),
+        sprite.matches("<path").count()
+    );
+    let licence = String::from_utf8(asset("licences/tabler-icons.txt")).expect("text");
+    assert!(licence.contains("MIT License"));
+}

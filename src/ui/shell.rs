@@ -18,6 +18,7 @@ use super::widgets::deferred::after_the_frame;
 use super::widgets::dialog::Confirm;
 use super::widgets::keys::go_on_at;
 use super::widgets::refusal::RefusalSheet;
+use crate::widgets::icon::{icon, Icon};
 use app::machine::Offline;
 use app::ports::Standing;
 use app::theme::Theme;
@@ -434,9 +435,7 @@ fn Bar() -> impl IntoView {
         <header class="bar" inert=move || shell.locked.get()>
             <Show when=move || !at_start.get()>
                 <button type="button" class="bar-button" id="up" aria-label=text::BACK on:click=up>
-                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                        <path d="M15 4 L7 12 L15 20" />
-                    </svg>
+                    {icon(Icon::Back)}
                 </button>
             </Show>
             <h1 tabindex="-1" id="heading">
@@ -464,15 +463,19 @@ fn SavedMark() -> impl IntoView {
             class:safe=move || saved.get() == Saved::Safe
             class:trouble=move || matches!(saved.get(), Saved::OneCopy | Saved::MemoryOnly)
         >
-            <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                {move || match saved.get() {
-                    Saved::Safe => view! { <path d="M4 13 L10 19 L20 6" /> }.into_any(),
-                    Saved::Saving => view! { <path d="M5 12 H7 M11 12 H13 M17 12 H19" /> }.into_any(),
-                    Saved::OneCopy | Saved::MemoryOnly => {
-                        view! { <path d="M12 4 V14 M12 19 V20" /> }.into_any()
-                    }
-                }}
-            </svg>
+            // All three stand there: what every entry changes is shown and hidden, not built.
+            <span class="saved-icon" hidden=move || saved.get() != Saved::Safe>
+                {icon(Icon::Done)}
+            </span>
+            <span class="saved-icon" hidden=move || saved.get() != Saved::Saving>
+                {icon(Icon::Busy)}
+            </span>
+            <span
+                class="saved-icon"
+                hidden=move || !matches!(saved.get(), Saved::OneCopy | Saved::MemoryOnly)
+            >
+                {icon(Icon::Trouble)}
+            </span>
             <span class="saved-word">{move || text::saved(saved.get())}</span>
         </span>
     }

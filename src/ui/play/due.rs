@@ -6,6 +6,7 @@ use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
 use super::held::Held;
 use crate::session::use_session;
+use crate::widgets::icon::{icon, Icon};
 use game::entry::{Change, Kind};
 use game::{notices, say_question, Notice, Timeline};
 use rules::Team;
@@ -118,9 +119,7 @@ fn ChangeCourts() -> impl IntoView {
     let session = use_session();
     view! {
         <div class="prompt" role="alert" id="change-courts">
-            <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
-                <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
-            </svg>
+            {icon(Icon::Exchange)}
             <strong class="prompt-words">{text::CHANGE_COURTS}</strong>
             <button
                 type="button"

@@ -9,6 +9,7 @@ use super::movement::{rolls, turns, Movement, Moves};
 use super::pad::Pad;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::defer_render;
+use crate::widgets::icon::{icon_as, Icon};
 use crate::widgets::team_mark::TeamMark;
 use game::{speaker, Kind, Phase, Speaker, State};
 use rules::{Shirt, Team};
@@ -174,7 +175,7 @@ pub fn Half(
                         .get()
                         .map(|with| {
                             view! {
-                                <Ball />
+                                {icon_as("icon ball", Icon::Ball)}
                                 <span>
                                     {with.map(|number| view! {
                                         <b class="tabular">{number.to_string()}</b>
@@ -238,17 +239,6 @@ fn Places(
                 })
                 .collect_view()}
         </span>
-    }
-}
-
-/// A ball, beside the side that serves.
-#[component]
-fn Ball() -> impl IntoView {
-    view! {
-        <svg viewBox="0 0 24 24" class="icon ball" aria-hidden="true">
-            <circle cx="12" cy="12" r="9" />
-            <path d="M12 3 C9 8 10 13 18 18 M12 3 C16 6 19 9 21 13 M4 8 C8 8 12 12 12 21" />
-        </svg>
     }
 }
 

@@ -9,6 +9,7 @@ use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::export;
 use crate::widgets::dialog::{Confirm, Drawer};
+use crate::widgets::icon::{icon, Icon};
 use crate::widgets::picker::{buttons, Choice, Layout};
 use game::{Kind, Phase, State};
 use rules::SetLimit;
@@ -52,9 +53,7 @@ pub fn BarTools() -> impl IntoView {
                 aria-label=move || text::turn_label(turned())
                 on:click=move |_| court.turn(untrack(|| !court.is_turned()))
             >
-                <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                    <path d="M5 9 A8 8 0 0 1 19 9 M19 4 V9 H14 M19 15 A8 8 0 0 1 5 15 M5 20 V15 H10" />
-                </svg>
+                {icon(Icon::Turn)}
                 {move || if turned() { text::TABLE } else { text::STAND }}
             </button>
         </Show>
@@ -65,9 +64,7 @@ pub fn BarTools() -> impl IntoView {
             aria-label=text::MENU
             on:click=move |_| open.set(true)
         >
-            <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                <path d="M4 7 H20 M4 12 H20 M4 17 H20" />
-            </svg>
+            {icon(Icon::Menu)}
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
             {choices(open, names, grow, time_up)}

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use crate::shell::use_shell;
+use crate::widgets::icon::{icon, Icon};
 use crate::widgets::keys::go_on_at;
 
 /// The frame.
@@ -31,9 +32,7 @@ pub fn Frame(
                     aria-label=text::CLOSE
                     on:click=move |_| court.close_panel()
                 >
-                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                        <path d="M5 5 L19 19 M19 5 L5 19" />
-                    </svg>
+                    {icon(Icon::Close)}
                 </button>
             </div>
             {children()}

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use crate::session::use_session;
+use crate::widgets::icon::{icon, icon_as, Icon};
 use game::{say, Kind};
 use rules::Team;
 
@@ -76,9 +77,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     aria-label=move || text::tool_label(text::SUBSTITUTION, &name.get(), changes.get())
                     on:click=move |_| court.open(Panel::Substitution(team))
                 >
-                    <svg viewBox="0 0 24 24" class="icon" aria-hidden="true">
-                        <path d="M4 8 H19 L15 4 M20 16 H5 L9 20" />
-                    </svg>
+                    {icon(Icon::Exchange)}
                     <span class="tool-word">{text::SUB}</span>
                     <span class="tabular">{move || text::used(changes.get())}</span>
                 </button>
@@ -90,9 +89,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 aria-label=move || text::of_teams(text::MORE, &name.get())
                 on:click=move |_| court.open(Panel::More(team))
             >
-                <svg viewBox="0 0 24 24" class="icon more-dots" aria-hidden="true">
-                    <path d="M5 12 H5.1 M12 12 H12.1 M19 12 H19.1" />
-                </svg>
+                {icon_as("icon more-dots", Icon::More)}
                 <span class="tool-word">{text::MORE}</span>
             </button>
         </div>

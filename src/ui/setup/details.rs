@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::fields::{Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::session::use_session;
+use crate::widgets::icon::{icon_as, Icon};
 use crate::widgets::unfold::Unfold;
 use app::field::Field;
 use game::entry::Amendment;
@@ -37,11 +38,7 @@ pub(super) fn MatchDetails() -> impl IntoView {
 /// The arrow of something that opens.
 #[component]
 pub(super) fn Chevron() -> impl IntoView {
-    view! {
-        <svg class="icon chevron" viewBox="0 0 24 24" aria-hidden="true">
-            <path d="M5 9l7 7 7-7" />
-        </svg>
-    }
+    icon_as("icon chevron", Icon::Unfold)
 }
 
 /// The form; after the match without the rules, which are settled then.

@@ -7,6 +7,7 @@ use super::library::Library;
 use super::{export, screen_of};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
+use crate::widgets::icon::{icon, Icon};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use reports::fits;
 use text::setup::library as words;
@@ -154,9 +155,7 @@ fn SheetLine(
                     aria-expanded=move || more.get().to_string()
                     on:click=move |_| more.update(|m| *m = !*m)
                 >
-                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon dots">
-                        <path d="M5 12 h0.01 M12 12 h0.01 M19 12 h0.01" />
-                    </svg>
+                    {icon(Icon::More)}
                 </button>
             </div>
             {problems}

@@ -4,6 +4,7 @@
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
+use super::icon::{icon, Icon};
 use super::keys::go_on_at;
 use crate::shell::{use_shell, Screen};
 use device::Focus;
@@ -66,9 +67,7 @@ fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> imp
                     aria-label=text::CLOSE
                     on:click=move |_| open.set(false)
                 >
-                    <svg viewBox="0 0 24 24" aria-hidden="true" class="icon">
-                        <path d="M5 5 L19 19 M19 5 L5 19" />
-                    </svg>
+                    {icon(Icon::Close)}
                 </button>
             </div>
             <div class="drawer-body stack">{children()}</div>

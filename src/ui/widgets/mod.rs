@@ -6,6 +6,7 @@ pub mod deferred;
 pub mod dialog;
 mod figure;
 mod hand;
+pub mod icon;
 pub mod keys;
 pub mod line_up_court;
 pub mod number_pad;

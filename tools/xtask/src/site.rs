@@ -30,6 +30,10 @@ const SCRIPTS: [&str; 3] = ["early.js", "loader.js", "too-old.js"];
 /// The typeface of scores, shirt numbers and clocks, which `tools/figures` makes.
 const FIGURES: &str = "figures.woff2";
 
+/// The icons, which `tools/icons` makes, and the line in `index.html` that gives way to them.
+const ICONS: &str = "icons.svg";
+const ICONS_MARK: &str = "<!-- icons -->";
+
 /// Under which licences others let us use what stands beside it.
 const LICENCES: &str = "licences";
 
@@ -82,7 +86,10 @@ pub fn dist(tree: &Tree, build: Build, out: &Path) -> Outcome<()> {
         let text = site.rewrite(name, &read(&assets.join(name))?)?;
         site.add_hashed(name, text.into_bytes());
     }
-    let page = read(&tree.root.join("index.html"))?;
+    let page = with_icons(
+        &read(&tree.root.join("index.html"))?,
+        &read(&assets.join(ICONS))?,
+    )?;
     let manifest = read(&assets.join("manifest.webmanifest"))?;
     for (name, text) in [("manifest.webmanifest", manifest), ("index.html", page)] {
         let text = site.rewrite(name, &text)?;
@@ -231,6 +238,14 @@ impl Site {
     }
 }
 
+/// The page with the icons in it, so that none of them is ever on its way.
+fn with_icons(page: &str, icons: &str) -> Outcome<String> {
+    if page.matches(ICONS_MARK).count() != 1 {
+        return Err(format!("index.html must hold `{ICONS_MARK}` exactly once."));
+    }
+    Ok(page.replace(ICONS_MARK, icons.trim_end()))
+}
+
 /// Never empties a folder that holds something else than an earlier build.
 fn ours_to_replace(out: &Path) -> Outcome<()> {
     let empty = || std::fs::read_dir(out).is_ok_and(|mut entries| entries.next().is_none());
@@ -275,7 +290,7 @@ fn styles(folder: &Path) -> Outcome<String> {
 fn nothing_left_out(assets: &Path) -> Outcome<()> {
     let known = |name: &str| {
         SCRIPTS.contains(&name)
-            || [PICTURES, LICENCES, FIGURES].contains(&name)
+            || [PICTURES, LICENCES, FIGURES, ICONS].contains(&name)
             || ["icon.svg", "manifest.webmanifest", "sw.js"].contains(&name)
     };
     let trouble = |e: std::io::Error| format!("Cannot read {}: {e}.", assets.display());
