@@ -295,7 +295,7 @@ fn a_side_out_turns(stage: &mut Stage) -> Ran {
          const middle = (e) => { const b = e.getBoundingClientRect(); return [(b.left + b.right) / 2, (b.top + b.bottom) / 2]; };
          for (const one of document.querySelector('#half-right').getAnimations({ subtree: true })) { one.pause(); one.currentTime = 0; }
          return spots.map((spot) => {
-           const [x, y] = middle(spot.querySelector('.shirt'));
+           const [x, y] = middle(spot.querySelector('.spot-shirt'));
            const from = spots.findIndex((other) => { const [u, v] = middle(other); return Math.hypot(u - x, v - y) < 4; });
            return [spot.className.match(/at-(\\d)/)[1], spots[from]?.className.match(/at-(\\d)/)[1]].map(Number);
          }).sort();",

@@ -231,7 +231,7 @@ fn Places(
                             class:speaks=move || standing.get().is_some_and(|s| s.speaks)
                             on:pointerdown=press
                         >
-                            <span class="shirt">
+                            <span class="spot-shirt">
                                 {move || standing.get().map(|s| s.shirt.to_string())}
                             </span>
                         </span>
