@@ -181,7 +181,16 @@ fn hash(text: &str) -> String {
 }
 
 /// Has the browser look for a new version, as it does by itself once a day.
-pub const LOOK: &str = "navigator.serviceWorker.getRegistration().then((r) => r.update()).then(() => true, () => false)";
+// Firefox takes a look that is asked for beside one that is under way for the same one, and finds nothing new.
+pub const LOOK: &str = "(async () => {
+    for (let look = 0; look < 40; look += 1) {
+        const r = await navigator.serviceWorker.getRegistration();
+        const found = await r.update().then(() => r.installing ?? r.waiting, () => null);
+        if (found) return true;
+        await new Promise((done) => setTimeout(done, 250));
+    }
+    return false;
+})()";
 
 /// The names of the caches that hold a version, which carry it; one more says which of them answers.
 const CACHES: &str =
