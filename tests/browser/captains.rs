@@ -112,7 +112,7 @@ fn asked_for(stage: &mut Stage) -> Ran {
     );
     assert!(said(referee, "left").ends_with(", game captain 2"));
     let marked = referee.browser().text("#half-left .spot.speaks");
-    assert_eq!(marked, "2");
+    assert_eq!(marked.trim(), "2");
     referee.browser().picture("game-captain-named");
 
     // The captain is back, then off again: whoever spoke before is one tap away.
