@@ -45,6 +45,8 @@ pub struct Shell {
     pub opened: Opened,
     /// What the page of the learning screens that shows is called.
     lesson: RwSignal<&'static str>,
+    /// How far down the screen that is gone back to was left; none once it is drawn.
+    back_to: StoredValue<Option<f64>>,
     /// How far down each screen was scrolled when it was left, by its address.
     places: StoredValue<HashMap<String, f64>>,
     roomy: RwSignal<bool>,
@@ -84,6 +86,7 @@ impl Shell {
             trail: StoredValue::new(Vec::new()),
             opened: Opened::begin(),
             lesson: RwSignal::new(text::LEARN),
+            back_to: StoredValue::new(None),
             places: StoredValue::new(HashMap::new()),
             roomy: RwSignal::new(device::media_matches(ROOMY)),
         };
@@ -122,6 +125,16 @@ impl Shell {
             places.insert(left, place);
         });
         self.screen.set(screen);
+    }
+
+    /// Scrolls to where the screen was left that is drawn now: any sooner, and the one that goes away may be
+    /// long enough to be scrolled in its stead.
+    fn scroll_back(self) {
+        let place = self.back_to.get_value();
+        self.back_to.set_value(None);
+        if let Some(place) = place {
+            scroll_once_long_enough(place);
+        }
     }
 
     /// Shows a screen in the place of this one.
@@ -165,9 +178,7 @@ impl Shell {
         let place = self
             .places
             .with_value(|places| places.get(&screen.hash()).copied());
-        if let Some(place) = place {
-            scroll_once_long_enough(place);
-        }
+        self.back_to.set_value(place);
         self.trail.update_value(|trail| {
             if trail.last() == Some(&screen) {
                 trail.pop();
@@ -278,7 +289,7 @@ impl Shell {
 const FRAMES: u8 = 60;
 
 /// Scrolls down so far as soon as what shows is long enough.
-pub fn scroll_once_long_enough(place: f64) {
+fn scroll_once_long_enough(place: f64) {
     fn again(place: f64, frames: u8) {
         after_the_frame(move || {
             if !device::scroll_to(place) && frames > 0 {
@@ -338,7 +349,13 @@ fn Frame() -> impl IntoView {
         <div class="page" data-screen=move || code.get()>
             <Bar />
             <Keeper />
-            <main id="main">{move || show(session, screen)}</main>
+            <main id="main">
+                {move || {
+                    let drawn = show(session, screen);
+                    shell.scroll_back();
+                    drawn
+                }}
+            </main>
             <RefusalSheet />
             <Confirm
                 open=session.looking_on()
