@@ -156,8 +156,9 @@ impl Session {
             self.keep(entry)?;
             let timers = self.with_timeline(|timeline| timers_with(timeline, &wish.kind));
             for timer in timers {
-                let timer = self.next_entry(&Wish::from(Kind::Timer(timer)))?;
-                self.keep(timer)?;
+                // The entry stands, whatever becomes of its count-downs: another tab may take over in between.
+                let timer = self.next_entry(&Wish::from(Kind::Timer(timer)));
+                let _ = timer.and_then(|timer| self.keep(timer));
             }
             Ok(())
         })
@@ -238,7 +239,6 @@ impl Session {
     fn at_once<T>(&self, work: impl FnOnce() -> T) -> T {
         self.inner.is_busy.set(true);
         let outcome = work();
-        self.inner.is_busy.set(false);
         self.publish_state();
         outcome
     }
