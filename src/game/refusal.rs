@@ -460,6 +460,9 @@ impl Refusal {
     #[must_use]
     pub fn is_final(&self) -> bool {
         use Refusal as R;
+        if let R::PartlyIllegal { because, .. } = self {
+            return because.is_final();
+        }
         !matches!(
             self,
             R::ListClosed
@@ -495,7 +498,6 @@ impl Refusal {
                 | R::EntriesUsed { .. }
                 | R::LegalChangeExists { .. }
                 | R::NotSentOff { .. }
-                | R::PartlyIllegal { .. }
                 | R::LiberoOnCourt { .. }
                 | R::LeavesBySubstitution { .. }
                 | R::BackRowOnly { .. }

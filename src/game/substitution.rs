@@ -20,16 +20,43 @@ pub(super) fn check(
     }
     let play = state.on_floor();
     if !state.rules.line_ups || play.is_some_and(|play| !play.follows_places(team)) {
-        return check_counted(state, team, changes.len());
+        return check_counted(state, team, changes.len(), reason);
     }
     let play = play.ok_or(Refusal::NobodyOnCourt)?;
-    check_objects(state, play, team, changes)?;
+    check_named_once(changes)?;
+    let object = |change: &Change| check_object(state, play, team, *change);
+    let Some(because) = changes.iter().find_map(|c| object(c).err()) else {
+        return check_request(state, play, team, changes, reason, false);
+    };
+    // Beside a change that cannot be carried out the others are judged all the same (15.9.1, 15.10.4).
+    let others: Vec<Change> = changes
+        .iter()
+        .copied()
+        .filter(|c| object(c).is_ok())
+        .collect();
+    let legal = match check_request(state, play, team, &others, reason, true) {
+        Ok(()) => others,
+        Err(Refusal::PartlyIllegal { legal, .. }) => legal,
+        Err(_) => Vec::new(),
+    };
+    Err(partly(legal, because))
+}
+
+/// Judges changes that can all be carried out; `in_part` says that the request held others too.
+fn check_request(
+    state: &State,
+    play: &SetPlay,
+    team: Team,
+    changes: &[Change],
+    reason: Option<Forced>,
+    in_part: bool,
+) -> Result<(), Refusal> {
     let forced = |change: &Change| forced_by(state, play, team, *change, reason);
     let side = &play.sides[team];
     // The legal part of a request that was rejected for its other part is no new request (15.10.4).
     let is_open = changes.iter().all(|c| side.open_part.contains(c));
     if !is_open && changes.iter().any(|c| forced(c).is_none()) {
-        check_request(state, play, team, changes)?;
+        check_may_ask(state, play, team, changes, in_part)?;
     }
     check_all(changes, |change, made| match forced(&change) {
         None => check_change(state, play, team, change, made),
@@ -37,14 +64,23 @@ pub(super) fn check(
     })
 }
 
-/// Where nobody is followed a substitution is only counted, before a set in the one to come.
-fn check_counted(state: &State, team: Team, wanted: usize) -> Result<(), Refusal> {
+/// Where nobody is followed a substitution is only counted, before a set in the one to come. A forced one is
+/// no request (15.2.3).
+fn check_counted(
+    state: &State,
+    team: Team,
+    wanted: usize,
+    reason: Option<Forced>,
+) -> Result<(), Refusal> {
+    let is_request = reason.is_none();
     match state.on_floor() {
         Some(play) => {
-            request::check_open(play, team)?;
+            if is_request {
+                request::check_open(play, team)?;
+            }
             check_count(state, play.sides[team].substitutions, wanted)
         }
-        None if state.coming().is_some_and(|c| c.barred[team]) => {
+        None if is_request && state.coming().is_some_and(|c| c.barred[team]) => {
             Err(Refusal::RequestBarred { team })
         }
         None => check_count(state, 0, wanted),
@@ -54,11 +90,12 @@ fn check_counted(state: &State, team: Team, wanted: usize) -> Result<(), Refusal
 /// Whether a team may ask for regular changes now. A delay from a rejected request may have been written
 /// down before the request it came from, so a barred team's request that is illegal only in part is
 /// refused for that part (15.10.4).
-fn check_request(
+fn check_may_ask(
     state: &State,
     play: &SetPlay,
     team: Team,
     changes: &[Change],
+    in_part: bool,
 ) -> Result<(), Refusal> {
     let side = &play.sides[team];
     if side.request_used {
@@ -66,11 +103,14 @@ fn check_request(
         return Err(Refusal::SecondRequest { team });
     }
     match request::check_open(play, team) {
-        Err(Refusal::RequestBarred { .. }) if side.open_part.is_empty() && changes.len() > 1 => {
+        Err(Refusal::RequestBarred { .. })
+            if side.open_part.is_empty() && (in_part || changes.len() > 1) =>
+        {
             let judged = check_all(changes, |change, made| {
                 check_change(state, play, team, change, made)
             });
             match judged {
+                Ok(()) if in_part => Ok(()),
                 Err(Refusal::PartlyIllegal { legal, because }) => {
                     Err(Refusal::PartlyIllegal { legal, because })
                 }
@@ -107,40 +147,40 @@ fn forced_by(
     )
 }
 
-/// What has no object cannot be carried out, whoever insists.
-fn check_objects(
-    state: &State,
-    play: &SetPlay,
-    team: Team,
-    changes: &[Change],
-) -> Result<(), Refusal> {
-    let side = &play.sides[team];
+/// Nobody goes or comes twice in one request.
+fn check_named_once(changes: &[Change]) -> Result<(), Refusal> {
     for (i, change) in changes.iter().enumerate() {
         let named = |s: Shirt| changes[..i].iter().any(|c| c.out == s || c.into == s);
         if let Some(number) = [change.out, change.into].into_iter().find(|&s| named(s)) {
             return Err(Refusal::NamedTwice { number });
         }
-        if side.acting_libero().is_some_and(|(_, l)| l == change.out) {
-            return Err(Refusal::LiberoNotSubstituted { number: change.out });
-        }
-        if side.place_of(change.out).is_none() {
-            return Err(Refusal::NotOnCourt {
-                number: change.out,
-                asked: Asked::Substitution,
-            });
-        }
-        if !state.teams[team].lists(change.into) {
-            return Err(Refusal::UnlistedSubstitute {
-                team,
-                number: change.into,
-            });
-        }
-        if side.holds(change.into) {
-            return Err(Refusal::OnCourt {
-                number: change.into,
-                asked: Asked::Substitution,
-            });
-        }
+    }
+    Ok(())
+}
+
+/// What has no object cannot be carried out, whoever insists.
+fn check_object(state: &State, play: &SetPlay, team: Team, change: Change) -> Result<(), Refusal> {
+    let side = &play.sides[team];
+    if side.acting_libero().is_some_and(|(_, l)| l == change.out) {
+        return Err(Refusal::LiberoNotSubstituted { number: change.out });
+    }
+    if side.place_of(change.out).is_none() {
+        return Err(Refusal::NotOnCourt {
+            number: change.out,
+            asked: Asked::Substitution,
+        });
+    }
+    if !state.teams[team].lists(change.into) {
+        return Err(Refusal::UnlistedSubstitute {
+            team,
+            number: change.into,
+        });
+    }
+    if side.holds(change.into) {
+        return Err(Refusal::OnCourt {
+            number: change.into,
+            asked: Asked::Substitution,
+        });
     }
     Ok(())
 }
@@ -171,13 +211,17 @@ fn check_all(
             }
         }
     }
-    match because {
-        None => Ok(()),
-        Some(refusal) if legal.is_empty() => Err(refusal),
-        Some(refusal) => Err(Refusal::PartlyIllegal {
-            legal,
-            because: Box::new(refusal),
-        }),
+    because.map_or(Ok(()), |refusal| Err(partly(legal, refusal)))
+}
+
+/// The refusal of a request, with the part of it that is legal, where there is one.
+fn partly(legal: Vec<Change>, because: Refusal) -> Refusal {
+    if legal.is_empty() {
+        return because;
+    }
+    Refusal::PartlyIllegal {
+        legal,
+        because: Box::new(because),
     }
 }
 

@@ -357,3 +357,38 @@ fn r15_10_4_the_legal_part_stays_open_whatever_came_first() {
         .refuses(substitution(A, &[(5, 9), (6, 11)]), "15.2.4", barred())
         .refuses(substitution(A, &[(5, 9)]), "15.2.4", barred());
 }
+
+/// 15.9.1 and 15.10.4: a change with somebody who is not listed is an illegal one like any other; the legal part
+/// stays open, but nobody can insist on the whole.
+#[test]
+fn r15_10_4_the_legal_part_beside_a_player_who_is_not_listed() {
+    let request = || substitution(A, &[(1, 7), (2, 40)]);
+    let partly = || Refusal::PartlyIllegal {
+        legal: vec![change(1, 7)],
+        because: Box::new(Refusal::UnlistedSubstitute {
+            team: A,
+            number: Shirt(40),
+        }),
+    };
+    Story::international()
+        .refuses_even_so(request(), "15.9.1", partly())
+        .enter(rejected(A))
+        .enter(substitution(A, &[(1, 7)]))
+        .stand(A, &[7, 2, 3, 4, 5, 6])
+        .substitutions(A, 1, 0);
+    // The delay was written down first.
+    Story::international()
+        .enter(rejected(A))
+        .refuses(request(), "15.9.1", partly())
+        .enter(substitution(A, &[(1, 7)]))
+        .stand(A, &[7, 2, 3, 4, 5, 6]);
+    // Nothing of it is legal.
+    Story::international().refuses(
+        substitution(A, &[(1, 12), (2, 40)]),
+        "15.9.1",
+        Refusal::UnlistedSubstitute {
+            team: A,
+            number: Shirt(40),
+        },
+    );
+}

@@ -227,6 +227,25 @@ fn r15_2_4_a_bar_holds_without_line_ups() {
         .refuses(substitution(A, &[(1, 7)]), "15", Refusal::AfterReplay);
 }
 
+/// 15.2.3, 15.7 and 15.8: a change that was forced waits for no rally and no request, whoever follows the places.
+#[test]
+fn r15_2_3_a_forced_change_without_line_ups() {
+    let injured = |out, into| crate::story::forced(A, out, into, game::entry::Forced::Injury);
+    Story::opened(Preset::Tally.rules())
+        .enter(Kind::BeginSet)
+        .enter(crate::story::stopped(game::entry::ReplayWhy::Injury))
+        .refuses(substitution(A, &[(1, 7)]), "15", Refusal::AfterReplay)
+        .enter(injured(3, 8))
+        .substitutions(A, 1, 0)
+        .rallies("A")
+        .enter(crate::story::rejected(A))
+        .enter(injured(4, 9))
+        .substitutions(A, 2, 0);
+    Story::opened(Preset::Tally.rules())
+        .enter(crate::story::rejected(A))
+        .enter(injured(3, 8));
+}
+
 /// A line-up may be written down and is not followed; a hurt player has recovery time, for nobody knows
 /// who could come in (17.1.2).
 #[test]
