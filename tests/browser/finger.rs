@@ -172,6 +172,31 @@ fn the_court_answers(stage: &mut Stage) -> Ran {
     referee.reads_at("#due", "close the open panel first");
     assert_eq!(referee.timeline().entries().len(), entries);
     referee.tap_at("#drawer-close");
+    // Nor is anybody marked where a question has no answer on court: the captain speaks, and nobody there
+    // can be the new libero (19.4.2.1).
+    for panel in ["Game captain", "New libero"] {
+        referee.tap(&format!("More {A}"));
+        referee.tap(panel);
+        referee.browser().find("#panel-title");
+        assert_eq!(
+            referee
+                .browser()
+                .value("document.querySelector('.spot.answer, .half.asking')"),
+            json!(null),
+            "{panel}"
+        );
+        referee.taps(&[Side::Left], 0);
+        referee.reads_at("#due", "close the open panel first");
+        referee.tap_at("#panel-close");
+    }
+    // Somebody else is meant: the next tap counts.
+    referee.tap(&format!("More {A}"));
+    referee.tap("Misconduct");
+    referee.tap_player(Side::Left, 3);
+    referee.reads("Number 3: which level?");
+    referee.tap_player(Side::Left, 2);
+    referee.reads("Number 2: which level?");
+    referee.tap_at("#panel-close");
     referee.point(Side::Left);
     assert_eq!(score(&mut referee), (1, 0));
     Ok(())

@@ -88,13 +88,8 @@ pub fn GameCaptain(
             tell(number);
         }
     });
-    court.ask_for_player(Some(team), move |of, shirt| {
-        let named = of == team && numbers.with_untracked(|all| all.contains(&shirt));
-        if named {
-            tell(shirt);
-        }
-        named
-    });
+    let is_answer = move |of, shirt: Shirt| of == team && numbers.read().contains(&shirt);
+    court.ask_for_player(is_answer, move |_, shirt| tell(shirt));
     let none = Memo::new(move |_| numbers.read().is_empty());
     view! {
         <Frame title=text::panel_title(text::GAME_CAPTAIN, &name)>

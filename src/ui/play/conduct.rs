@@ -52,15 +52,14 @@ pub fn Conduct(
         });
         buttons(lie, choices, None, tap)
     };
-    court.ask_for_player(Some(team), move |of, shirt| {
-        // A libero is on the list as everybody else.
-        let fits = of == team && chosen.with_untracked(Option::is_none);
-        if fits {
+    // A libero is on the list as everybody else. A second tap means somebody else.
+    court.ask_for_player(
+        move |of, _| of == team,
+        move |_, shirt| {
             chosen.set(Some(Who::Player(shirt)));
             court.next_question();
-        }
-        fits
-    });
+        },
+    );
     let everybody = move || {
         let (players, staff) = people(&session.state_now(), team);
         // Without a list there is nobody to choose from but whom the scorer names.

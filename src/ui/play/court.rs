@@ -68,12 +68,11 @@ pub enum Panel {
     Suspend,
 }
 
-/// Takes a player as an answer; false where it is none.
-pub type Asks = Callback<(Team, Shirt), bool>;
+/// What a question asks about a player, or does with one.
+type Asks<T> = Callback<(Team, Shirt), T>;
 
-/// A question for a player: its number, whose players answer it where only one team's do, and who takes the
-/// answer.
-type Asked = (u32, Option<Team>, Asks);
+/// A question for a player: its number, whether a player is an answer, and who takes the answer.
+type Asked = (u32, Asks<bool>, Asks<()>);
 
 /// The court on this screen. Copies are the same.
 #[derive(Clone, Copy)]
@@ -234,25 +233,47 @@ impl Court {
             || self.session.refused().with_untracked(Option::is_some)
     }
 
-    /// Whether a question waits for a player of this team.
+    /// Whether a question waits for a player; asked first, because it seldom does.
     #[must_use]
-    pub fn asks_for(self, team: Team) -> bool {
-        let asks = self.asks.read();
-        let last = asks.last();
-        last.is_some_and(|(_, of, _)| of.is_none_or(|of| of == team))
+    pub fn is_asking(self) -> bool {
+        !self.asks.read().is_empty()
     }
 
-    /// A question waits for a player, of one team where it is said of which, until its component is gone.
+    /// Whether a question waits for this player.
+    #[must_use]
+    pub fn is_answer(self, team: Team, shirt: Shirt) -> bool {
+        let asks = self.asks.read();
+        let last = asks.last();
+        last.is_some_and(|(_, is_answer, _)| is_answer.run((team, shirt)))
+    }
+
+    /// Whether a question waits for a player of this team who is on court.
+    #[must_use]
+    pub fn asks_for(self, team: Team) -> bool {
+        if !self.is_asking() {
+            return false;
+        }
+        let state = self.session.state();
+        let on_floor = state.play().or_else(|| state.ready());
+        on_floor.is_some_and(|play| {
+            let mut there = play.sides[team].on_court();
+            there.any(|shirt| self.is_answer(team, shirt))
+        })
+    }
+
+    /// A question waits for a player until its component is gone: which players are an answer, and what becomes
+    /// of one.
     pub fn ask_for_player(
         self,
-        of: Option<Team>,
-        answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static,
+        is_answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static,
+        answer: impl Fn(Team, Shirt) + Send + Sync + 'static,
     ) {
+        let is_answer = Callback::new(move |(team, shirt)| is_answer(team, shirt));
         let answer = Callback::new(move |(team, shirt)| answer(team, shirt));
         let id = self
             .asks
             .with_untracked(|asks| asks.last().map_or(0, |(id, ..)| id + 1));
-        self.asks.update(|asks| asks.push((id, of, answer)));
+        self.asks.update(|asks| asks.push((id, is_answer, answer)));
         on_cleanup(move || {
             // The page itself may be going.
             self.asks
@@ -273,16 +294,21 @@ impl Court {
         if !self.is_shut_now() {
             return false;
         }
-        let asks = self
-            .asks
-            .with_untracked(|asks| asks.last().map(|(.., asks)| *asks));
-        let words = match (asks, pressed) {
-            (Some(asks), Some(shirt)) if asks.run((team, shirt)) => {
+        if let Some(shirt) = pressed.filter(|shirt| untrack(|| self.is_answer(team, *shirt))) {
+            let answer = self
+                .asks
+                .with_untracked(|asks| asks.last().map(|(.., answer)| *answer));
+            if let Some(answer) = answer {
                 self.hint.set(None);
+                answer.run((team, shirt));
                 return true;
             }
-            (Some(_), _) => text::TAP_A_PLAYER,
-            (None, _) => text::CLOSE_FIRST,
+        }
+        let asks = untrack(|| Team::BOTH.into_iter().any(|team| self.asks_for(team)));
+        let words = if asks {
+            text::TAP_A_PLAYER
+        } else {
+            text::CLOSE_FIRST
         };
         self.hint.set(Some((self.session.next_now(), words)));
         self.shell.news(words.to_owned());

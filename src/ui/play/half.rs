@@ -229,6 +229,11 @@ fn Places(
                             class:server=move || place == 1 && serves.get()
                             class:libero=move || standing.get().is_some_and(|s| s.libero)
                             class:speaks=move || standing.get().is_some_and(|s| s.speaks)
+                            class:answer=move || {
+                                court.is_asking() && standing.get().is_some_and(|s| {
+                                    court.is_answer(court.team_at(left), s.shirt)
+                                })
+                            }
                             on:pointerdown=press
                         >
                             <span class="spot-shirt">

@@ -52,13 +52,15 @@ pub fn Hurt(
             court.open(Panel::Care(by));
         }
     };
-    court.ask_for_player(None, move |team, number| {
-        go_on(Some(By {
-            team,
-            number: Some(number),
-        }));
-        true
-    });
+    court.ask_for_player(
+        |_, _| true,
+        move |team, number| {
+            go_on(Some(By {
+                team,
+                number: Some(number),
+            }));
+        },
+    );
     let which = move || {
         let team = team.get()?;
         let shirts = players(&session.state_now(), team);

@@ -60,10 +60,11 @@ pub fn NewLibero(
             }
         });
     });
-    court.ask_for_player(Some(team), move |of, shirt| {
-        let place = old.with_untracked(|old| old.iter().position(|s| *s == shirt));
-        let place = place.filter(|_| of == team);
-        place.map(|i| toggle.run(i)).is_some()
+    let is_answer = move |of, shirt: Shirt| of == team && old.read().contains(&shirt);
+    court.ask_for_player(is_answer, move |_, shirt| {
+        if let Some(place) = old.with_untracked(|old| old.iter().position(|s| *s == shirt)) {
+            toggle.run(place);
+        }
     });
     let goes = Callback::new(move |i: usize| {
         let shirt = old.read().get(i).copied();

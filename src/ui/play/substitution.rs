@@ -240,11 +240,18 @@ fn going(request: Request) -> AnyView {
             goes(one);
         }
     });
-    use_court().ask_for_player(Some(request.team), move |team, shirt| {
+    let find = move |shirt: Shirt| {
         let of = |numbers: &Vec<(Shirt, _)>| numbers.iter().find(|(out, _)| *out == shirt).cloned();
-        let one = numbers.with_untracked(of).filter(|_| team == request.team);
-        one.map(goes).is_some()
-    });
+        numbers.with(of)
+    };
+    use_court().ask_for_player(
+        move |team, shirt| team == request.team && find(shirt).is_some(),
+        move |_, shirt| {
+            if let Some(one) = untrack(|| find(shirt)) {
+                goes(one);
+            }
+        },
+    );
     asked(
         text::WHO_GOES,
         buttons(Layout::Numbers, choices, Some(is), tap),
