@@ -8,8 +8,9 @@ use app::ports::Lines;
 use game::Timeline;
 use record::{
     self, frames, pack, read_drawn, seal_code, seals, spaced, typed_code, unpack, write_drawn,
-    BackupReading, Gathering, Handed, KeptMatch, LineWriter, Log, Opened, Reading, Seen, Strokes,
-    DIGITS_LARGE, DIGITS_SMALL, MAX_ENTRIES, MAX_MATCHES, MAX_PACKED,
+    BackupReading, Gathering, Handed, KeptMatch, LineWriter, Log, Logbook, LogbookReading,
+    Observed, ObservedReading, Opened, Reading, Seen, Strokes, DIGITS_LARGE, DIGITS_SMALL,
+    MAX_ENTRIES, MAX_MATCHES, MAX_PACKED,
 };
 use reports::{audit, paper, review, standings, Sheet, WallClock};
 
@@ -17,7 +18,7 @@ use reports::{audit, paper, review, standings, Sheet, WallClock};
 pub type Law = fn(&[u8]);
 
 /// The readers by the names of their targets and of their folders in `tests/hostile`.
-pub const READERS: [(&str, Law); 11] = [
+pub const READERS: [(&str, Law); 13] = [
     ("handed", handed),
     ("file", file),
     ("storage", storage),
@@ -29,6 +30,8 @@ pub const READERS: [(&str, Law); 11] = [
     ("typed_sheet", typed_sheet),
     ("pool", pool),
     ("small", small),
+    ("observer", observer),
+    ("logbook", logbook),
 ];
 
 /// Problems are listed up to a limit and one line more for the rest; a broken seal may add some.
@@ -200,6 +203,7 @@ pub fn codes(bytes: &[u8]) {
                     gathers(&log, digits);
                 }
             }
+            Seen::Notes(observed) => notes_come_back(&observed),
             Seen::Again | Seen::OtherRecord => assert!(!missing.is_empty()),
             Seen::Nothing(why) => assert!(!why.is_empty()),
         }
@@ -282,4 +286,47 @@ pub fn small(bytes: &[u8]) {
         let named = name.strip_prefix("UTC").unwrap_or_default();
         assert!(clock.0 == 0 || WallClock::read(named) == Some(clock));
     }
+}
+
+/// The notes of an observer, as their file and, with the first byte put right, as what a code holds.
+pub fn observer(bytes: &[u8]) {
+    if let ObservedReading::Notes(observed, _) = Observed::read(&text(bytes)) {
+        notes_come_back(&observed);
+        let timeline = Timeline::of(game::simulate(rules::Preset::SchoolJunior, 1));
+        let beside = reports::observed::lay(&observed, &timeline);
+        assert_eq!(beside.notes.len(), observed.notes().count());
+    }
+    let mut bytes = bytes.to_vec();
+    if let Some(first) = bytes.first_mut() {
+        *first = record::OBSERVED_VERSION;
+    }
+    if let Some(observed) = Observed::unpack(&bytes) {
+        notes_come_back(&observed);
+    }
+}
+
+fn notes_come_back(observed: &Observed) {
+    assert!(observed.events.len() <= record::MAX_EVENTS);
+    // Read from a file they stand in the order of their times.
+    let mut sorted = observed.clone();
+    sorted.events.sort_by_key(|event| event.at);
+    let read = Observed::read(&observed.write());
+    assert_eq!(read, ObservedReading::Notes(Box::new(sorted), 0));
+    let packed = observed.pack().expect("what was read packs");
+    assert_eq!(Observed::unpack(&packed).as_ref(), Some(observed));
+}
+
+/// A logbook, or goals for one: what was read says the same again, and is a table.
+pub fn logbook(bytes: &[u8]) {
+    let LogbookReading::Logbook(logbook, _) = Logbook::read(&text(bytes)) else {
+        return;
+    };
+    assert!(logbook.matches().len() <= record::MAX_LOGGED);
+    let again = Logbook::read(&logbook.write());
+    assert_eq!(again, LogbookReading::Logbook(logbook.clone(), 0));
+    let table = reports::logbook_csv(&logbook);
+    assert!(table.lines().count() > logbook.matches().len());
+    let mut twice = logbook.clone();
+    assert_eq!(twice.merge(logbook.clone()), (0, 0));
+    assert_eq!(twice, logbook);
 }

@@ -169,7 +169,7 @@ macro_rules! readers_take_anything {
     };
 }
 
-readers_take_anything!(handed file storage backup packed packing codes paper_sheet typed_sheet pool small);
+readers_take_anything!(handed file storage backup packed packing codes paper_sheet typed_sheet pool small observer logbook);
 
 #[test]
 fn depth_and_size_have_an_end() {
@@ -208,7 +208,7 @@ fn a_newer_version_is_told_from_a_foreign_file() {
     assert!(unpack(&packed)
         .expect_err("newer")
         .contains("newer version"));
-    let newer = format!("{}", 3u64 << 40);
+    let newer = format!("{}", 5u64 << 40);
     let seen = format!("{:?}", Gathering::default().see(&newer));
     assert!(seen.contains("newer version"), "{seen}");
 }

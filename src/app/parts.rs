@@ -139,6 +139,8 @@ mod tests {
             papers: vec!["{\"matches\":[1]}".to_owned()],
             pools: vec!["\"\\".to_owned()],
             learner: Some("]}\n".to_owned()),
+            logbook: Some("[{\"matches\":[".to_owned()),
+            observed: vec!["\"matches\":[".to_owned()],
         };
         let all: Vec<KeptMatch> = (1..4)
             .map(|seed| KeptMatch {

@@ -10,6 +10,7 @@ use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::file;
+use super::logbook::MAX_LOGBOOK_BYTES;
 use super::unread::with_unread;
 use super::{Extent, Log, Problem, Reading, Strokes};
 
@@ -37,12 +38,17 @@ pub struct KeptMatch {
     pub lacks_a_part: bool,
 }
 
+/// The fields of a backup.
+const FIELDS: [&str; 9] = [
+    "log", "version", "made", "papers", "pools", "learner", "logbook", "observed", "matches",
+];
 /// More texts of one kind from the desk are not read.
 pub const MAX_ON_DESK: usize = 1_000;
 /// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
 pub const MAX_DESK_BYTES: usize = 256 * 1024;
 
-/// What lies on the desk and is no match record, and what was practised, each as the text that is kept of it.
+/// What lies on the desk and is no match record, and what belongs to a learner, each as the text that is kept of
+/// it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct OnDesk {
     /// Paper sheets that are being keyed in.
@@ -51,13 +57,17 @@ pub struct OnDesk {
     pub pools: Vec<String>,
     /// What somebody has practised; at most one.
     pub learner: Option<String>,
+    /// The logbook of the phone's owner; at most one.
+    pub logbook: Option<String>,
+    /// Notes of observers.
+    pub observed: Vec<String>,
 }
 
 impl OnDesk {
     /// Whether nothing lies there.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.papers.is_empty() && self.pools.is_empty() && self.learner.is_none()
+        *self == OnDesk::default()
     }
 }
 
@@ -115,6 +125,10 @@ struct Head<'a> {
     pools: &'a [String],
     #[serde(skip_serializing_if = "Option::is_none")]
     learner: Option<&'a str>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    logbook: Option<&'a str>,
+    #[serde(skip_serializing_if = "<[_]>::is_empty")]
+    observed: &'a [String],
 }
 
 #[derive(Serialize)]
@@ -137,6 +151,8 @@ pub fn write_backup(matches: &[KeptMatch], desk: &OnDesk, made: Option<i64>) -> 
         papers: &desk.papers,
         pools: &desk.pools,
         learner: desk.learner.as_deref(),
+        logbook: desk.logbook.as_deref(),
+        observed: &desk.observed,
     };
     let mut out = open_object(&head);
     out.push_str("\"matches\":[");
@@ -275,19 +291,16 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         }
     }
     for key in object.keys() {
-        if ![
-            "log", "version", "made", "papers", "pools", "learner", "matches",
-        ]
-        .contains(&key.as_str())
-        {
+        if !FIELDS.contains(&key.as_str()) {
             problem(Extent::Part, format!("unknown field `{key}`, left out"));
         }
     }
     for (field, kept) in [
         ("papers", &mut backup.desk.papers),
         ("pools", &mut backup.desk.pools),
+        ("observed", &mut backup.desk.observed),
     ] {
-        let (texts, left_out) = read_texts(object.get(field));
+        let (texts, left_out) = read_texts(object.get(field), MAX_DESK_BYTES);
         *kept = texts;
         if left_out > 0 {
             problem(
@@ -296,12 +309,20 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
             );
         }
     }
-    let (mut learner, left_out) = read_texts(object.get("learner"));
+    let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
     backup.desk.learner = learner.pop();
     if left_out > 0 {
         problem(
             Extent::Part,
             "what was practised cannot be read, left out".to_owned(),
+        );
+    }
+    let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
+    backup.desk.logbook = logbook.pop();
+    if left_out > 0 {
+        problem(
+            Extent::Part,
+            "the logbook cannot be read, left out".to_owned(),
         );
     }
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
@@ -334,13 +355,13 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
 }
 
 /// Texts of the desk, and how many there were beside them that are none or too long.
-fn read_texts(value: Option<&Value>) -> (Vec<String>, usize) {
+fn read_texts(value: Option<&Value>, longest: usize) -> (Vec<String>, usize) {
     let given = match value {
         None => return (Vec::new(), 0),
         Some(Value::Array(given)) => given.as_slice(),
         Some(other) => std::slice::from_ref(other),
     };
-    let fits = |text: &&str| text.len() <= MAX_DESK_BYTES;
+    let fits = |text: &&str| text.len() <= longest;
     let texts: Vec<String> = given
         .iter()
         .filter_map(Value::as_str)
@@ -466,6 +487,8 @@ mod tests {
             papers: vec!["{}\nteam.A.name Otters".to_owned(), String::new()],
             pools: vec!["{\"log\":\"volleyball-pool\"}".to_owned()],
             learner: Some("{\"learner\":1}".to_owned()),
+            logbook: Some("{\"log\":\"volleyball-logbook\"}".to_owned()),
+            observed: vec!["{\"log\":\"volleyball-observer\"}".to_owned()],
         };
         let text = write_backup(&[kept(1)], &desk, None);
         let read = backup(&text);
@@ -476,6 +499,8 @@ mod tests {
         let odd = text.replacen("\"papers\":[", &format!("\"papers\":[7,\"{long}\","), 1);
         let odd = odd.replacen("\"pools\":[", "\"pools\":{},\"x\":[", 1);
         let odd = odd.replacen("\"learner\":", "\"learner\":8,\"y\":", 1);
+        let odd = odd.replacen("\"logbook\":", "\"logbook\":[],\"z\":", 1);
+        let odd = odd.replacen("\"observed\":[", "\"observed\":[true,", 1);
         let read = backup(&odd);
         assert_eq!(read.desk.papers.len(), 2);
         let says: Vec<String> = read.problems.into_iter().map(|p| p.say).collect();
@@ -484,8 +509,10 @@ mod tests {
             [
                 "unknown field `x`, left out",
                 "unknown field `y`, left out",
+                "unknown field `z`, left out",
                 "2 of its papers cannot be read, left out",
                 "1 of its pools cannot be read, left out",
+                "1 of its observed cannot be read, left out",
                 "what was practised cannot be read, left out"
             ]
         );

@@ -1,12 +1,12 @@
-//! A packed record as the texts of one or more QR codes, and back from whatever a camera saw of them, in
-//! any order and as often as it liked.
+//! A packed record, or the packed notes of an observer, as the texts of one or more QR codes, and back from
+//! whatever a camera saw of them, in any order and as often as it liked.
 //!
 //! The texts are digits. A code of digits alone holds 99.7 % of what one of raw bytes does (ISO/IEC
 //! 18004, numeric mode: 10 bits for three digits), and every reader gives digits back as they are,
 //! while many take raw bytes for letters and spoil them.
 
 use super::pack::{unpack, MAX_PACKED};
-use super::Log;
+use super::{Log, Observed};
 
 /// Digits that fit a QR code of version 20 at level L (ISO/IEC 18004, table 7); 97 by 97 squares, which
 /// an ordinary phone reads from another one's screen.
@@ -19,6 +19,9 @@ const WHOLE: u8 = 1;
 /// First byte of a part. The next two are how many parts there are, and which this is, from 0; then
 /// four bytes of the check that the packed record begins with.
 const PART: u8 = 2;
+/// The same two of the notes of an observer.
+const NOTES: u8 = 3;
+const NOTES_PART: u8 = 4;
 /// Bytes before what a part carries.
 const HEAD: usize = 7;
 /// Where the check lies in a packed record.
@@ -37,8 +40,20 @@ const fn room(digits: usize) -> usize {
 /// # Errors
 /// One sentence, where it would be more codes than anybody scans.
 pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
+    of_kinds(WHOLE, PART, packed, digits)
+}
+
+/// The same for the packed notes of an observer ([`Observed::pack`]).
+///
+/// # Errors
+/// One sentence, where it would be more codes than anybody scans.
+pub fn note_frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
+    of_kinds(NOTES, NOTES_PART, packed, digits)
+}
+
+fn of_kinds(whole: u8, part: u8, packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
     if packed.len() < room(digits) {
-        return Ok(vec![to_digits(WHOLE, &[], packed)]);
+        return Ok(vec![to_digits(whole, &[], packed)]);
     }
     let most = room(digits).saturating_sub(HEAD).max(1);
     let parts = packed.len().div_ceil(most);
@@ -54,7 +69,7 @@ pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
     let heads = (0..count).map(|i| [&[count, i], mark].concat());
     let chunks = packed.chunks(each).zip(heads);
     Ok(chunks
-        .map(|(chunk, head)| to_digits(PART, &head, chunk))
+        .map(|(chunk, head)| to_digits(part, &head, chunk))
         .collect())
 }
 
@@ -63,6 +78,8 @@ pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
 pub enum Seen {
     /// The record is whole.
     Record(Box<Log>),
+    /// The notes of an observer are whole.
+    Notes(Box<Observed>),
     /// A part that was missing; how many are there now, and of how many.
     Part {
         /// So many are there.
@@ -81,6 +98,7 @@ pub enum Seen {
 /// Parts of a record as they come.
 #[derive(Clone, Debug, Default)]
 pub struct Gathering {
+    /// Of which kind the parts are, and the check of what they are parts of.
     mark: Vec<u8>,
     parts: Vec<Option<Vec<u8>>>,
 }
@@ -95,9 +113,10 @@ impl Gathering {
             return foreign();
         };
         match *kind {
-            WHOLE => whole(rest),
-            PART => self.part(rest),
-            3..=9 => Seen::Nothing(
+            WHOLE | NOTES => whole(*kind, rest),
+            PART => self.part(WHOLE, rest),
+            NOTES_PART => self.part(NOTES, rest),
+            5..=9 => Seen::Nothing(
                 "This code was made by a newer version. Update, or ask for the file.".to_owned(),
             ),
             _ => foreign(),
@@ -119,7 +138,7 @@ impl Gathering {
         *self = Gathering::default();
     }
 
-    fn part(&mut self, rest: &[u8]) -> Seen {
+    fn part(&mut self, kind: u8, rest: &[u8]) -> Seen {
         let Some((head, chunk)) = rest.split_at_checked(HEAD - 1) else {
             return foreign();
         };
@@ -127,10 +146,11 @@ impl Gathering {
         if at >= of || of > MAX_PARTS || chunk.is_empty() || chunk.len() > MAX_PACKED / MAX_PARTS {
             return foreign();
         }
+        let mark = [&[kind], &head[2..]].concat();
         if self.parts.is_empty() {
-            self.mark = head[2..].to_vec();
+            self.mark = mark;
             self.parts = vec![None; of];
-        } else if self.mark != head[2..] || self.parts.len() != of {
+        } else if self.mark != mark || self.parts.len() != of {
             return Seen::OtherRecord;
         }
         if self.parts[at].is_some() {
@@ -144,7 +164,7 @@ impl Gathering {
         let packed: Vec<u8> = self.parts.iter().flatten().flatten().copied().collect();
         // Whatever comes of it, the next code begins anew.
         self.clear();
-        whole(&packed)
+        whole(kind, &packed)
     }
 }
 
@@ -167,6 +187,7 @@ pub(super) fn gather(text: &str) -> Option<Result<Log, String>> {
         match gathering.see(code) {
             Seen::Record(log) => record = Some(*log),
             Seen::Part { .. } | Seen::Again => {}
+            Seen::Notes(_) => outcome = Err(NOT_A_RECORD.to_owned()),
             Seen::OtherRecord => outcome = Err(MIXED.to_owned()),
             Seen::Nothing(why) => outcome = Err(why),
         }
@@ -186,7 +207,19 @@ pub(super) fn gather(text: &str) -> Option<Result<Log, String>> {
 
 const MIXED: &str = "These are codes of different records. Put each record into a file of its own.";
 
-fn whole(packed: &[u8]) -> Seen {
+const NOT_A_RECORD: &str =
+    "These codes hold the notes of an observer. Scan them on the phone of the referee.";
+
+fn whole(kind: u8, packed: &[u8]) -> Seen {
+    if kind == NOTES {
+        return match Observed::unpack(packed) {
+            Some(observed) => Seen::Notes(Box::new(observed)),
+            None => Seen::Nothing(
+                "These notes are damaged, or a newer version made them. Scan the code again, or update."
+                    .to_owned(),
+            ),
+        };
+    }
     match unpack(packed) {
         Ok(log) => Seen::Record(Box::new(log)),
         Err(why) => Seen::Nothing(why),

@@ -10,6 +10,8 @@ mod file;
 mod frames;
 mod handed;
 mod line;
+mod logbook;
+mod observed;
 mod pack;
 mod plain;
 mod seal;
@@ -27,9 +29,17 @@ pub use chain::Link;
 pub use code::Code;
 pub use entry_problem::{EntryProblem, Wanted};
 pub use file::{read, read_entry, write, write_entry, MAX_BYTES, MAX_ENTRIES, NAME as MATCH};
-pub use frames::{frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
+pub use frames::{frames, note_frames, Gathering, Seen, DIGITS_LARGE, DIGITS_SMALL};
 pub use handed::{handed, Foreign, Handed};
 pub use line::LineWriter;
+pub use logbook::{
+    Day, Goal, GoalKind, Logbook, LogbookReading, Officiated, Progress, LOGBOOK_NAME, MAX_LOGGED,
+    SHORT_LETTERS, TALK_LETTERS,
+};
+pub use observed::{
+    Event, NoteKind, Observation, Observed, ObservedReading, Standing, MAX_EVENTS, NOTE_LETTERS,
+    OBSERVED_NAME, OBSERVED_VERSION, TEAM_LETTERS,
+};
 pub use pack::{pack, unpack, MAX_PACKED, PACKED_VERSION};
 pub use plain::plain;
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};

@@ -15,6 +15,10 @@ pub enum FileKind {
     Paper,
     /// The results of a pool.
     Pool,
+    /// The notes of an observer.
+    Observer,
+    /// A logbook, or goals for one.
+    Logbook,
 }
 
 /// The one field that is looked at.
@@ -24,11 +28,17 @@ struct Head {
 }
 
 impl FileKind {
-    const ALL: [(FileKind, &'static str, &'static str); 4] = [
+    const ALL: [(FileKind, &'static str, &'static str); 6] = [
         (FileKind::Match, record::MATCH, "a match record"),
         (FileKind::Backup, record::BACKUP, "a backup"),
         (FileKind::Paper, paper::NAME, "a keyed-in paper sheet"),
         (FileKind::Pool, standings::NAME, "the results of a pool"),
+        (
+            FileKind::Observer,
+            record::OBSERVED_NAME,
+            "the notes of an observer",
+        ),
+        (FileKind::Logbook, record::LOGBOOK_NAME, "a logbook"),
     ];
 
     /// What a text says that it is; none where it says nothing, or cannot be read so far.

@@ -5,6 +5,7 @@
 mod ball;
 mod cause;
 mod decimal;
+mod duty;
 mod flag;
 mod format;
 mod net;
@@ -16,6 +17,7 @@ mod team;
 
 pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
+pub use duty::Duty;
 pub use flag::FlagSignal;
 pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,

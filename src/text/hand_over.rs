@@ -108,6 +108,13 @@ pub const RECEIVE_CARE: &str =
 pub const OTHER_RECORD: &str =
     "This code belongs to another record. Continue with the first one, or start again.";
 
+/// Notes of an observer came.
+pub const NOTES_TAKEN: &str =
+    "The notes of an observer are on this phone. Open the match and tap Review to see them beside it.";
+/// There is no room for them.
+pub const NOTES_NOT_KEPT: &str =
+    "The notes could not be stored because the phone is full. Delete what you do not need and scan again.";
+
 /// So far.
 #[must_use]
 pub fn part(have: usize, of: usize, missing: &[usize]) -> String {

@@ -4,9 +4,9 @@
 /// Things of one kind, kept each under its id.
 pub struct DeskStore {
     /// Under this name stand the ids of all of them.
-    all: &'static str,
+    pub all: &'static str,
     /// With this the name of each begins.
-    one: &'static str,
+    pub one: &'static str,
 }
 
 /// Paper sheets.

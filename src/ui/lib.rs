@@ -9,6 +9,7 @@ pub mod desk;
 mod desk_store;
 pub mod hand_over;
 mod learn;
+mod learner_data;
 mod macrotask_executor;
 mod parts;
 pub mod play;

@@ -161,7 +161,7 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     referee.tap_at("#to-phone");
     referee.tap("Dark");
     referee.tap("Delete everything");
-    referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, anything half typed and all settings.");
+    referee.reads("3 matches, drawn signatures, paper sheets and pools on the desk, anything half typed and all settings. Your logbook and notes of observers go too.");
     referee.tap_in("[role=dialog]", "Delete everything");
     referee.browser().wait_until(
         "nothing is left to back up",

@@ -255,7 +255,7 @@ fn a_backup_gives_its_paper_sheets_to_the_table_the_list_and_the_checking() {
     let on_desk = OnDesk {
         papers: vec![Draft::of(&day.paper).written()],
         pools: Vec::new(),
-        learner: None,
+        ..OnDesk::default()
     };
     let backup = file(
         "pools-backup.json",
@@ -293,7 +293,7 @@ fn backup(name: &str, logs: &[Log], pools: &[&str]) -> String {
     let on_desk = OnDesk {
         papers: Vec::new(),
         pools: pools.iter().map(|text| (*text).to_owned()).collect(),
-        learner: None,
+        ..OnDesk::default()
     };
     file(name, &record::write_backup(&kept, &on_desk, None))
 }

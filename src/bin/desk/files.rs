@@ -190,6 +190,7 @@ fn whole(name: &str, expected: FileKind) -> Option<Given> {
             form(name, standings::read(&text)).map(|(s, p)| Given::Pool(Box::new(s), p))
         }
         FileKind::Match | FileKind::Backup => matches(name, &text).map(Given::Matches),
+        kind @ (FileKind::Observer | FileKind::Logbook) => is_another(name, kind),
     }
 }
 
@@ -299,6 +300,7 @@ pub fn is_another<T>(name: &str, kind: FileKind) -> Option<T> {
         FileKind::Match | FileKind::Backup => "desk audit, desk sheet and desk list read it",
         FileKind::Paper => "desk paper reads it",
         FileKind::Pool => "desk standings reads it",
+        FileKind::Observer | FileKind::Logbook => "open it in the app on the phone it is for",
     };
     complain(name, &format!("This is {}: {way}.", kind.words()));
     None

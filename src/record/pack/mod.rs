@@ -48,17 +48,34 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
         ));
     }
     let texts: Vec<String> = log.entries.iter().map(file::write_kept).collect();
-    let mut writer = Writer::new();
-    let told = tell(&mut writer, Some((&log.id, &texts)), |_| false);
-    // What cannot be told, such as a text of thousands of letters, is not packed.
-    let is_same = told.is_ok_and(|(id, again)| id == log.id && again == texts);
-    if !is_same {
-        return Err("A text in the record is too long to be packed. Share the file.".to_owned());
+    match pack_texts(PACKED_VERSION, LESSON, &log.id, &texts) {
+        Some(packed) => Ok(packed),
+        None => Err("A text in the record is too long to be packed. Share the file.".to_owned()),
     }
-    let mut out = vec![PACKED_VERSION];
-    out.extend_from_slice(&check(&log.id, &texts));
+}
+
+/// The compact form of an id and of texts behind it, each a line of JSON, by a model that was taught those of a
+/// lesson: its version, a check, an arithmetic code. None where they cannot be told, such as a text of thousands
+/// of letters.
+pub(super) fn pack_texts(version: u8, lesson: &str, id: &str, texts: &[String]) -> Option<Vec<u8>> {
+    let mut writer = Writer::new();
+    let told = tell(&mut writer, lesson, Some((id, texts)), |_| false);
+    let is_same = told.is_ok_and(|(told_id, again)| told_id == id && again == texts);
+    if !is_same {
+        return None;
+    }
+    let mut out = vec![version];
+    out.extend_from_slice(&check(id, texts));
     out.extend(writer.finish());
-    Ok(out)
+    Some(out)
+}
+
+/// The way back from what stands behind the version; none where that is damaged.
+pub(super) fn unpack_texts(lesson: &str, rest: &[u8]) -> Option<(String, Vec<String>)> {
+    let (given, body) = rest.split_at_checked(CHECK)?;
+    let mut reader = Reader::new(body);
+    let (id, texts) = tell(&mut reader, lesson, None, Reader::is_past_end).ok()?;
+    (check(&id, &texts) == *given).then_some((id, texts))
 }
 
 /// The log of a compact form.
@@ -85,15 +102,9 @@ pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
                 .to_owned(),
         );
     }
-    let damaged = || "The packed record is damaged. Share it again.".to_owned();
-    let Some((given, body)) = rest.split_at_checked(CHECK) else {
-        return Err(damaged());
+    let Some((id, texts)) = unpack_texts(LESSON, rest) else {
+        return Err("The packed record is damaged. Share it again.".to_owned());
     };
-    let mut reader = Reader::new(body);
-    let (id, texts) = tell(&mut reader, None, Reader::is_past_end).map_err(|_| damaged())?;
-    if check(&id, &texts) != *given {
-        return Err(damaged());
-    }
     let entries: Result<Vec<_>, _> = texts.iter().map(|text| file::read_entry(text)).collect();
     match entries {
         Ok(entries) if (1..).zip(&entries).all(|(n, entry)| entry.n == n) => Ok(Log { id, entries }),
@@ -122,11 +133,12 @@ fn check(id: &str, texts: &[String]) -> [u8; CHECK] {
 /// Both directions: what the model is taught, the id, then the text of entry after entry.
 fn tell<C: Coder>(
     coder: &mut C,
+    lesson: &str,
     given: Option<(&str, &[String])>,
     is_over: impl Fn(&C) -> bool,
 ) -> Result<(String, Vec<String>), Broken> {
     let mut model = Model::new();
-    let mut lesson = LESSON.lines();
+    let mut lesson = lesson.lines();
     model.id(&mut Nowhere, lesson.next())?;
     for text in lesson {
         model.more(&mut Nowhere, true);

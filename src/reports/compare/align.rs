@@ -8,7 +8,7 @@ use rules::Team;
 
 /// One step through both orders.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Step {
+pub(crate) struct Step {
     /// How many points of each lie before it.
     pub at: (usize, usize),
     /// Whether it takes a point of the first, of the second, of both.
@@ -21,7 +21,7 @@ pub(super) struct Step {
 const MAX_CELLS: usize = 16_000_000;
 
 /// The steps through both orders. `over` says whether each set is over, so that the other may go on.
-pub(super) fn align(a: &[Team], b: &[Team], over: [bool; 2]) -> Vec<Step> {
+pub(crate) fn align(a: &[Team], b: &[Team], over: [bool; 2]) -> Vec<Step> {
     let same = a.iter().zip(b).take_while(|(x, y)| x == y).count();
     let mut steps: Vec<Step> = (0..same).map(|i| both((i, i))).collect();
     let (rest_a, rest_b) = (&a[same..], &b[same..]);

@@ -4,7 +4,7 @@
 //! What was taken back and what was refused does not count: compared is what each record says in the
 //! end, point for point and interruption for interruption.
 
-mod align;
+pub(crate) mod align;
 mod cause;
 mod difference;
 mod draw;

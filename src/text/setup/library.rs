@@ -53,7 +53,7 @@ pub fn stopped_at(name: &str, taken: usize, all: usize) -> String {
 pub const BACKUP: &str = "Backup and storage";
 /// What a backup is.
 pub const BACKUP_IS: &str =
-    "One file holds every match, its signatures and everything on the desk. To restore it, tap \
+    "One file holds every match, its signatures, everything on the desk and your logbook. To restore it, tap \
      \u{201c}Open a file\u{201d} on the start screen. Nothing here is overwritten.";
 /// Makes it.
 pub const MAKE_BACKUP: &str = "Back up everything";
@@ -123,7 +123,8 @@ pub fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
 pub fn wipe_question(count: usize) -> String {
     format!(
         "Delete everything from this phone for good? This deletes {}, drawn signatures, paper sheets and \
-         pools on the desk, anything half typed and all settings. Files you have shared stay.",
+         pools on the desk, anything half typed and all settings. Your logbook and notes of observers go too. \
+         Files you have shared stay.",
         match count {
             0 => "no match".to_owned(),
             n => matches(n),
@@ -242,6 +243,60 @@ pub fn desk_taken(name: &str, [new, here, lost]: [usize; 3]) -> String {
         );
     }
     say
+}
+
+/// What a logbook, or goals for one, brought.
+#[must_use]
+pub fn logbook_taken(name: &str, matches: usize, goals: usize, left_out: usize) -> String {
+    let counted = |count: usize, one: &str, many: &str| match count {
+        1 => format!("1 {one}"),
+        n => format!("{n} {many}"),
+    };
+    let mut say = match (matches, goals) {
+        (0, 0) => format!("{name}: everything in it is in your logbook already."),
+        (matches, goals) => format!(
+            "{name}: {} and {} are new in your logbook.",
+            counted(matches, "match", "matches"),
+            counted(goals, "goal", "goals")
+        ),
+    };
+    if left_out > 0 {
+        say += &format!(" {left_out} in it could not be read.");
+    }
+    say
+}
+
+/// Notes of an observer came.
+#[must_use]
+pub fn notes_taken(name: &str, left_out: usize) -> String {
+    let mut say = format!(
+        "{name}: the notes of an observer are on this phone. Open the match and tap Review to see them beside \
+         it."
+    );
+    if left_out > 0 {
+        say += &format!(" {left_out} of them could not be read.");
+    }
+    say
+}
+
+/// A file of a newer version.
+#[must_use]
+pub fn newer_file(name: &str) -> String {
+    format!(
+        "{name} was made by a newer version of this app. Update the app, then open the file again."
+    )
+}
+
+/// A file that cannot be read.
+#[must_use]
+pub fn damaged_file(name: &str) -> String {
+    format!("{name} is damaged and cannot be read. Ask for it again.")
+}
+
+/// A file for which there is no room.
+#[must_use]
+pub fn not_kept(name: &str) -> String {
+    format!("{name} could not be stored because the phone is full. Delete what you do not need and try again.")
 }
 
 /// Whether what was practised came with a backup.

@@ -18,7 +18,7 @@ pub fn take_in(name: &str, text: &str) -> Option<(String, bool)> {
             let whole = form.read.map(|_| text.to_owned());
             Some(keep(&POOLS, name, whole, &form.problems))
         }
-        FileKind::Match | FileKind::Backup => None,
+        FileKind::Match | FileKind::Backup | FileKind::Observer | FileKind::Logbook => None,
     }
 }
 

@@ -4,6 +4,7 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::learner_data::{self, Came};
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::{take_in, Library};
@@ -53,6 +54,15 @@ pub fn Receive() -> impl IntoView {
             let seen = gathering.try_update_value(|g| (g.see(&text), g.missing()));
             match seen {
                 Some((Seen::Record(log), _)) => found(*log),
+                Some((Seen::Notes(notes), _)) => {
+                    off();
+                    said.set(Some(match learner_data::take_notes(*notes, 0) {
+                        Came::NotKept => (true, words::NOTES_NOT_KEPT.to_owned()),
+                        Came::Notes { .. } | Came::Logbook { .. } | Came::Newer | Came::Foreign => {
+                            (false, words::NOTES_TAKEN.to_owned())
+                        }
+                    }));
+                }
                 Some((Seen::Part { have, of }, missing)) => {
                     said.set(Some((false, words::part(have, of, &missing))));
                 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::kept::{came_damaged, put_away};
 use super::library::Library;
 use crate::desk_store::{InsertOutcome, PAPERS, POOLS};
+use crate::learner_data::{self, Came};
 use crate::practised;
 use crate::session::{use_session, Session};
 use crate::setup::{drawn, keep_drawn};
@@ -241,9 +242,18 @@ impl Importer {
 
     /// Takes in one file that is small, or no whole backup.
     async fn open(&mut self, name: &str, content: &str) -> bool {
-        if let Some(kind @ (FileKind::Paper | FileKind::Pool)) = FileKind::of(content) {
-            self.says.push(words::of_the_desk(name, kind.words()));
-            return false;
+        match FileKind::of(content) {
+            Some(kind @ (FileKind::Paper | FileKind::Pool)) => {
+                self.says.push(words::of_the_desk(name, kind.words()));
+                return false;
+            }
+            Some(FileKind::Observer) => {
+                return self.came(name, learner_data::take_notes_file(content))
+            }
+            Some(FileKind::Logbook) => {
+                return self.came(name, learner_data::merge_logbook(content))
+            }
+            Some(FileKind::Match | FileKind::Backup) | None => {}
         }
         match record::open(content) {
             Opened::Match(reading) => {
@@ -254,6 +264,22 @@ impl Importer {
             }
             Opened::Backup(backup) => self.backup(name, backup).await,
         }
+    }
+
+    /// What became of a logbook or of notes; says whether any of it is here now.
+    fn came(&mut self, name: &str, came: Came) -> bool {
+        self.says.push(match came {
+            Came::Logbook {
+                matches,
+                goals,
+                left_out,
+            } => words::logbook_taken(name, matches, goals, left_out),
+            Came::Notes { left_out } => words::notes_taken(name, left_out),
+            Came::Newer => words::newer_file(name),
+            Came::Foreign => words::damaged_file(name),
+            Came::NotKept => words::not_kept(name),
+        });
+        matches!(came, Came::Logbook { .. } | Came::Notes { .. })
     }
 
     async fn backup(&mut self, name: &str, backup: BackupReading) -> bool {
@@ -298,6 +324,16 @@ impl Importer {
             self.says.push(words::practised_taken(name, taken));
             taken
         });
+        let logbook = desk.logbook.map(|text| learner_data::merge_logbook(&text));
+        let notes = desk.observed.iter();
+        let notes = notes.map(|text| learner_data::take_notes_file(text));
+        // Of many notes the same is said once.
+        let mut of_learner: Vec<Came> = notes.chain(logbook).collect();
+        of_learner.dedup();
+        let mut learner_here = false;
+        for came in of_learner {
+            learner_here |= self.came(name, came);
+        }
         let (mut new, mut here, mut lost) = (0, 0, 0);
         for (shelf, texts) in [(PAPERS, desk.papers), (POOLS, desk.pools)] {
             for text in texts {
@@ -311,7 +347,7 @@ impl Importer {
         if new + here + lost > 0 {
             self.says.push(words::desk_taken(name, [new, here, lost]));
         }
-        new + here > 0 || practised
+        new + here > 0 || practised || learner_here
     }
 
     /// One match; none where there is nothing to be taken in, which is said.

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::library::Library;
 use crate::desk_store::{PAPERS, POOLS};
+use crate::learner_data;
 use crate::practised::practised_text;
 use crate::session::use_session;
 use crate::widgets::dialog::Confirm;
@@ -93,12 +94,14 @@ fn moving() -> &'static [&'static str] {
     }
 }
 
-/// What lies on the desk and is no match, and what was practised.
+/// What lies on the desk and is no match, and what belongs to the learner.
 fn on_desk() -> OnDesk {
     OnDesk {
         papers: PAPERS.texts(),
         pools: POOLS.texts(),
         learner: practised_text(),
+        logbook: learner_data::logbook_text(),
+        observed: learner_data::notes_texts(),
     }
 }
 

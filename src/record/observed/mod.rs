@@ -1,0 +1,247 @@
+//! What somebody noted who watched a referee: moments of a match, and the rallies where the score was kept.
+//!
+//! Everything is an event in the order in which it was tapped, so that the last tap can be undone and a note
+//! knows how many rallies went before it. Nothing in it names a person.
+
+mod file;
+mod packed;
+
+pub use file::{ObservedReading, OBSERVED_NAME};
+pub use packed::OBSERVED_VERSION;
+
+use rules::{ByTeam, Score, Team};
+
+/// More events are not kept: five sets have some 250 rallies.
+pub const MAX_EVENTS: usize = 1_000;
+/// The most letters of the words of a note.
+pub const NOTE_LETTERS: usize = 200;
+/// The most letters of what a team is called.
+pub const TEAM_LETTERS: usize = 30;
+
+/// What an observer can note with one tap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum NoteKind {
+    /// The whistle came late.
+    LateWhistle,
+    /// Two signals were given at once.
+    TwoSignals,
+    /// A signal could not be made out.
+    UnclearSignal,
+    /// The arm was that of the wrong side.
+    WrongArm,
+    /// A fault was not called.
+    MissedFault,
+    /// A hard decision was right.
+    GoodDecision,
+    /// The duty team helped well.
+    GoodHelp,
+    /// Calm where it was needed.
+    GoodCalm,
+}
+
+impl NoteKind {
+    /// All of them, what can get better first.
+    pub const ALL: [NoteKind; 8] = [
+        NoteKind::LateWhistle,
+        NoteKind::TwoSignals,
+        NoteKind::UnclearSignal,
+        NoteKind::WrongArm,
+        NoteKind::MissedFault,
+        NoteKind::GoodDecision,
+        NoteKind::GoodHelp,
+        NoteKind::GoodCalm,
+    ];
+
+    /// Its name in a file.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            NoteKind::LateWhistle => "late_whistle",
+            NoteKind::TwoSignals => "two_signals",
+            NoteKind::UnclearSignal => "unclear_signal",
+            NoteKind::WrongArm => "wrong_arm",
+            NoteKind::MissedFault => "missed_fault",
+            NoteKind::GoodDecision => "good_decision",
+            NoteKind::GoodHelp => "good_help",
+            NoteKind::GoodCalm => "good_calm",
+        }
+    }
+
+    /// The one of this name.
+    #[must_use]
+    pub fn from_code(code: &str) -> Option<NoteKind> {
+        NoteKind::ALL.into_iter().find(|kind| kind.code() == code)
+    }
+
+    /// Whether it says what went well.
+    #[must_use]
+    pub const fn is_good(self) -> bool {
+        match self {
+            NoteKind::GoodDecision | NoteKind::GoodHelp | NoteKind::GoodCalm => true,
+            NoteKind::LateWhistle
+            | NoteKind::TwoSignals
+            | NoteKind::UnclearSignal
+            | NoteKind::WrongArm
+            | NoteKind::MissedFault => false,
+        }
+    }
+}
+
+/// What was tapped.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Observation {
+    /// A rally is over.
+    Rally {
+        /// Who won it.
+        won_by: Team,
+    },
+    /// A set is over, and the next one counts from 0.
+    NewSet,
+    /// A moment to talk about.
+    Note {
+        /// What it was.
+        kind: NoteKind,
+        /// What was added in words; may be empty.
+        words: String,
+    },
+}
+
+/// One tap.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Event {
+    /// Seconds since the notes were begun.
+    pub at: u32,
+    /// What it was.
+    pub seen: Observation,
+}
+
+/// The notes on one match.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Observed {
+    /// Any text that no other notes have.
+    pub id: String,
+    /// When they were begun, in milliseconds since 1970 by the observer's clock.
+    pub began: i64,
+    /// What the observer calls the teams; may be empty. Nobody knows yet which of them is A in the record.
+    pub teams: ByTeam<String>,
+    /// What was tapped, in its order.
+    pub events: Vec<Event>,
+}
+
+/// Where a note stands by the score that the observer kept.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Standing {
+    /// The set, from 1.
+    pub set: u8,
+    /// The score in it.
+    pub score: Score,
+    /// How many rallies were tapped before, in all sets.
+    pub rallies: usize,
+}
+
+impl Observed {
+    /// Empty notes that begin now.
+    #[must_use]
+    pub fn begin(id: &str, now: i64) -> Observed {
+        Observed {
+            id: id.to_owned(),
+            began: now,
+            ..Observed::default()
+        }
+    }
+
+    /// Adds a tap, `now` in milliseconds since 1970; false where there are more than anybody taps. A clock that
+    /// was set back does not turn the order round.
+    pub fn add(&mut self, seen: Observation, now: i64) -> bool {
+        if self.events.len() >= MAX_EVENTS {
+            return false;
+        }
+        let last = self.events.last().map_or(0, |event| event.at);
+        let gone = (now - self.began).div_euclid(1000);
+        let at = u32::try_from(gone.max(0)).unwrap_or(u32::MAX).max(last);
+        self.events.push(Event { at, seen });
+        true
+    }
+
+    /// Takes the last tap back.
+    pub fn undo(&mut self) -> Option<Event> {
+        self.events.pop()
+    }
+
+    /// The notes with the places of their events, the oldest first.
+    pub fn notes(&self) -> impl DoubleEndedIterator<Item = (usize, NoteKind, &str)> {
+        let events = self.events.iter().enumerate();
+        events.filter_map(|(place, event)| match &event.seen {
+            Observation::Note { kind, words } => Some((place, *kind, words.as_str())),
+            Observation::Rally { .. } | Observation::NewSet => None,
+        })
+    }
+
+    /// Puts words to a note.
+    pub fn say(&mut self, place: usize, said: &str) {
+        if let Some(Event {
+            seen: Observation::Note { words, .. },
+            ..
+        }) = self.events.get_mut(place)
+        {
+            *words = clean(said, NOTE_LETTERS);
+        }
+    }
+
+    /// Takes a note away.
+    pub fn remove(&mut self, place: usize) {
+        let is_note = |event: &Event| matches!(event.seen, Observation::Note { .. });
+        if self.events.get(place).is_some_and(is_note) {
+            self.events.remove(place);
+        }
+    }
+
+    /// Calls the teams something.
+    pub fn call(&mut self, team: Team, name: &str) {
+        self.teams[team] = clean(name, TEAM_LETTERS);
+    }
+
+    /// The score before an event; of all events for the number of them.
+    #[must_use]
+    pub fn standing(&self, place: usize) -> Standing {
+        let mut standing = Standing {
+            set: 1,
+            ..Standing::default()
+        };
+        for event in self.events.iter().take(place) {
+            match event.seen {
+                Observation::Rally { won_by } => {
+                    standing.score = standing.score.plus(won_by);
+                    standing.rallies += 1;
+                }
+                Observation::NewSet => {
+                    standing.set = standing.set.saturating_add(1);
+                    standing.score = Score::default();
+                }
+                Observation::Note { .. } => {}
+            }
+        }
+        standing
+    }
+
+    /// The rallies with their moments.
+    pub fn rallies(&self) -> impl Iterator<Item = (u32, Team)> + '_ {
+        self.events.iter().filter_map(|event| match event.seen {
+            Observation::Rally { won_by } => Some((event.at, won_by)),
+            Observation::NewSet | Observation::Note { .. } => None,
+        })
+    }
+
+    /// Whether anything was tapped.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.events.is_empty()
+    }
+}
+
+/// A text as it is kept: one line, nothing in it that writes nothing, and no more than so many letters.
+pub(super) fn clean(text: &str, letters: usize) -> String {
+    let text = super::plain(text);
+    let text: String = text.trim().chars().take(letters).collect();
+    text.trim_end().to_owned()
+}
