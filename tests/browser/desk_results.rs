@@ -111,7 +111,7 @@ fn desk_reads_a_backup_as_it_reads_its_parts_one_by_one(stage: &mut Stage) -> Ra
     let on_desk = OnDesk {
         papers: vec![Draft::of(&day.paper).written()],
         pools: vec![POOL.to_owned()],
-        learner: None,
+        ..OnDesk::default()
     };
     let backup = |logs: &[Log]| {
         let kept = logs.iter().map(|log| KeptMatch {

@@ -3,7 +3,9 @@
 use app::learner::Learner;
 use game::entry::Detail;
 use game::{simulate, Entry, Kind};
-use record::{KeptMatch, Log, OnDesk, Opened, Strokes};
+use record::{
+    Day, KeptMatch, Log, Logbook, Observation, Observed, Officiated, OnDesk, Opened, Strokes,
+};
 use rules::Preset;
 use serde_json::json;
 
@@ -187,10 +189,26 @@ fn backed_up(stage: &mut Stage) -> Ran {
         reaction: Some(0.6),
     };
     practised.took(learn::Kind::DoubleFault, &right, 1_764_057_600_000);
+    let mut logbook = Logbook::default();
+    logbook.put(Officiated {
+        id: "m1".into(),
+        day: Day::read("2026-11-28").expect("a day"),
+        duty: rules::Duty::Scorer,
+        level: String::new(),
+        teams: "Otters, Herons".into(),
+        minutes: Some(62),
+        talk: String::new(),
+        next: "Look at the line judge first".into(),
+    });
+    let mut notes = Observed::begin("n1", 1_764_057_600_000);
+    let won_by = rules::Team::A;
+    notes.add(Observation::Rally { won_by }, 1_764_057_620_000);
     let desk = OnDesk {
         papers: vec!["{\"preset\":\"school_junior\"}\nname.a Otters".to_owned()],
         pools: vec!["{\"log\":\"volleyball-pool\",\"version\":1}".to_owned()],
         learner: Some(practised.write()),
+        logbook: Some(logbook.write()),
+        observed: vec![notes.write()],
     };
     referee.open_file(
         "all.json",
@@ -199,6 +217,8 @@ fn backed_up(stage: &mut Stage) -> Ran {
     referee.reads("4 matches new");
     referee.reads("paper sheets and pools of the desk: 2 new, 0 already here.");
     referee.reads("all.json: what you practised is on this phone now.");
+    referee.reads("all.json: 1 match and 0 goals are new in your logbook.");
+    referee.reads("all.json: the notes of an observer are on this phone.");
     referee.tap_at("#to-phone");
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
