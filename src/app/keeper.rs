@@ -340,7 +340,7 @@ impl Keeper {
             state.local_wanted = running || (before && !empty);
             if running && !before {
                 let puts: Vec<Put> = state.lines.iter().map(|(n, line)| put(*n, line)).collect();
-                state.to_local = puts.into_iter().map(|put| (put.n, put)).collect();
+                state.to_local = rules::gather(puts.into_iter().map(|put| (put.n, put)));
             }
             if !state.local_wanted {
                 state.to_local.clear();
@@ -418,7 +418,7 @@ impl Inner {
                     state.marked_there = false;
                     if state.local_wanted {
                         let all: Vec<Put> = state.lines.iter().map(|(n, l)| put(*n, l)).collect();
-                        state.to_local = all.into_iter().map(|put| (put.n, put)).collect();
+                        state.to_local = rules::gather(all.into_iter().map(|put| (put.n, put)));
                     }
                 }
                 self.mark();
@@ -789,7 +789,8 @@ impl Inner {
             state.is_read = durable.is_some();
             // What parts from this log is kept beside it as soon as the database answers.
             state.local_held = durable.is_none() && !merged.branches.is_empty();
-            let by_number = |puts: Vec<Put>| puts.into_iter().map(|put| (put.n, put)).collect();
+            let by_number =
+                |puts: Vec<Put>| rules::gather(puts.into_iter().map(|put| (put.n, put)));
             state.to_durable = match durable {
                 Some(_) => by_number(to_durable),
                 None => BTreeMap::new(),

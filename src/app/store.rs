@@ -172,7 +172,7 @@ impl Store {
         match self.storage().keys(LINES) {
             Ok(keys) => {
                 let ids = keys.iter().filter_map(|key| split_line_key(key));
-                ids.map(|(id, _)| id.to_owned()).collect()
+                rules::gather(ids.map(|(id, _)| id.to_owned()))
             }
             Err(trouble) => {
                 self.local_went(Err(trouble));
@@ -191,8 +191,8 @@ impl Store {
         let summaries = summaries
             .into_iter()
             .filter(|(id, _)| !unread.contains(id))
-            .filter_map(|(id, text)| Some((id, Summary::read(&text)?)))
-            .collect();
+            .filter_map(|(id, text)| Some((id, Summary::read(&text)?)));
+        let summaries = rules::gather(summaries);
         Listing {
             summaries,
             unread,

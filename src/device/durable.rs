@@ -143,12 +143,10 @@ impl Durable {
             )?;
             let found = records(store, &range).await?;
             let found = found.into_iter();
-            Ok(found
-                .filter_map(|(key, value)| {
-                    let id = key.as_string()?.strip_prefix(SUMMARIES)?.to_owned();
-                    Some((id, value.as_string()?))
-                })
-                .collect())
+            Ok(rules::gather(found.filter_map(|(key, value)| {
+                let id = key.as_string()?.strip_prefix(SUMMARIES)?.to_owned();
+                Some((id, value.as_string()?))
+            })))
         })
         .await
     }
@@ -415,9 +413,9 @@ async fn records(
 async fn lines_of(store: &IdbObjectStore, id: &str) -> Result<Lines, JsValue> {
     let found = records(store, &JsValue::from(range(id)?)).await?;
     let found = found.into_iter();
-    Ok(found
-        .filter_map(|(key, value)| Some((split(&key)?.1, value.as_string()?)))
-        .collect())
+    Ok(rules::gather(found.filter_map(|(key, value)| {
+        Some((split(&key)?.1, value.as_string()?))
+    })))
 }
 
 fn sort(thrown: &JsValue) -> StorageTrouble {

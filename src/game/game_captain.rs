@@ -70,7 +70,7 @@ pub fn can_be_named(state: &State, team: Team) -> Vec<Shirt> {
     let mut numbers: Vec<Shirt> = play.sides[team].on_court().collect();
     numbers.retain(|&number| check(state, team, number).is_ok());
     let last = state.teams[team].spoke_last;
-    numbers.sort_by_key(|&number| (Some(number) != last, number));
+    rules::sort_by_key(&mut numbers, |&number| (Some(number) != last, number));
     numbers
 }
 

@@ -48,6 +48,6 @@ pub fn broken(entries: &[Entry]) -> Vec<Broken> {
     let links = links.map(|entry| Broken::Link { entry: entry.n });
     let seals = seals(entries).into_iter().filter(|seal| !seal.fits());
     let mut broken: Vec<Broken> = links.chain(seals.map(Broken::Seal)).collect();
-    broken.sort_by_key(Broken::entry);
+    rules::sort_by_key(&mut broken, Broken::entry);
     broken
 }

@@ -144,7 +144,7 @@ pub fn read_drawn(text: &str) -> BTreeMap<u32, Strokes> {
         let (n, strokes) = line.split_once(' ')?;
         Some((n.parse().ok()?, Strokes::read(strokes)?))
     };
-    text.lines().filter_map(line).collect()
+    rules::gather(text.lines().filter_map(line))
 }
 
 fn on_field(x: u16, y: u16) -> Point {

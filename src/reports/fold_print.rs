@@ -28,7 +28,7 @@ pub fn fold_print(reading: &Reading) -> Value {
         let say = why.map_or("cannot be read", |p| p.say.as_str());
         refused.push((n, json!({ "entry": n, "rule": "log", "say": say })));
     }
-    refused.sort_by_key(|(n, _)| *n);
+    rules::sort_by_key(&mut refused, |(n, _)| *n);
     let mut out = state_json(timeline.state());
     out.insert("entries".into(), reading.entries.into());
     out.insert(

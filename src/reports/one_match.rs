@@ -230,7 +230,7 @@ impl Known {
 #[must_use]
 pub fn instead(results: &[(Known, Evidence)], meetings: Option<u8>) -> Vec<Option<Instead>> {
     let mut order: Vec<usize> = (0..results.len()).collect();
-    order.sort_by_key(|&i| {
+    rules::sort_by_key(&mut order, |&i| {
         let (known, evidence) = &results[i];
         (
             Reverse((known.points.is_some(), *evidence)),

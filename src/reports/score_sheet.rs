@@ -503,7 +503,7 @@ fn finish(mut sets: Vec<SetSheet>, state: &State) -> Vec<SetSheet> {
                 .or_else(|| state.ready())
                 .is_some_and(|p| p.number == s.number)
     });
-    sets.sort_by_key(|s| s.number);
+    rules::sort_by_key(&mut sets, |s| s.number);
     for set in &mut sets {
         let record = state.sets().find(|r| r.number == set.number);
         if let Some(play) = play_of(state, set.number).or_else(|| state.ready()) {

@@ -13,6 +13,7 @@ mod plan;
 pub mod pose;
 mod preset;
 mod signal;
+mod sorting;
 mod team;
 
 pub use ball::{Judged, Pressure, Unit};
@@ -27,4 +28,5 @@ pub use net::{AgeHeight, Height, Measured, NetFault, AGE_HEIGHTS, MEN, SIDE_MORE
 pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};
 pub use preset::Preset;
 pub use signal::{Arm, Signal};
+pub use sorting::{gather, sort_by, sort_by_key};
 pub use team::{ByTeam, Score, Shirt, Team};

@@ -18,9 +18,7 @@ impl Learner {
         let kinds = self.kinds.iter();
         let written = Written {
             learner: VERSION,
-            kinds: kinds
-                .map(|(kind, k)| (kind.code(), WrittenKind::of(k)))
-                .collect(),
+            kinds: rules::gather(kinds.map(|(kind, k)| (kind.code(), WrittenKind::of(k)))),
             times: &self.times,
         };
         // A plain struct with text keys cannot fail to be written.
@@ -43,7 +41,7 @@ impl Learner {
         };
         let time = |value: Value| u16::try_from(value.as_u64()?).ok();
         Some(Learner {
-            kinds: found.kinds.into_iter().filter_map(kind).collect(),
+            kinds: rules::gather(found.kinds.into_iter().filter_map(kind)),
             times: found
                 .times
                 .into_iter()

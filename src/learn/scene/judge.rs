@@ -193,7 +193,7 @@ impl Judge<'_> {
 
     fn conclude(self) -> Verdict {
         let mut judged = self.judged;
-        judged.sort_by(|a, b| a.1.at.total_cmp(&b.1.at));
+        rules::sort_by(&mut judged, |a, b| a.1.at.total_cmp(&b.1.at));
         let of = |rank: Rank| {
             let of_rank: Vec<&Judged> = judged
                 .iter()

@@ -111,7 +111,7 @@ pub fn picture(scene: &Scene, look: &Look) -> Vec<Shape> {
         .map(|body| (look.view.depth(body.1.hips), Some(body)))
         .collect();
     things.push((look.view.depth(ball), None));
-    things.sort_by(|a, b| b.0.total_cmp(&a.0));
+    rules::sort_by(&mut things, |a, b| b.0.total_cmp(&a.0));
     for in_front in [false, true] {
         if in_front {
             drawing.net(scene.net_top);

@@ -372,7 +372,7 @@ impl Stage {
 
     /// The scene, its events in the order of time.
     pub fn finish(mut self) -> Scene {
-        self.scene.events.sort_by(|a, b| a.at.total_cmp(&b.at));
+        rules::sort_by(&mut self.scene.events, |a, b| a.at.total_cmp(&b.at));
         self.scene
     }
 }

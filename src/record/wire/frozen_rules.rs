@@ -68,7 +68,7 @@ fn without_values(full: Map<String, Value>) -> Map<String, Value> {
         Value::Object(fields) => (key, Value::Object(without_values(fields))),
         _ => (key, Value::Null),
     });
-    fields.collect()
+    rules::gather(fields)
 }
 
 /// Lays fields over others; what is not a rule is refused.
@@ -248,5 +248,5 @@ fn full_map(r: &Rules) -> Map<String, Value> {
 
 fn map(fields: &[(&str, Value)]) -> Map<String, Value> {
     let own = |(key, value): &(&str, Value)| ((*key).to_owned(), value.clone());
-    fields.iter().map(own).collect()
+    rules::gather(fields.iter().map(own))
 }

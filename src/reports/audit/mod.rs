@@ -43,7 +43,9 @@ pub fn of_log(timeline: &Timeline) -> Vec<Finding> {
 
 /// What was changed after it was written comes before everything else: it puts all of that in doubt.
 fn in_order(mut findings: Vec<Finding>) -> Vec<Finding> {
-    findings.sort_by_key(|f| (!matches!(f.what, What::Broken(_)), f.entry));
+    rules::sort_by_key(&mut findings, |f| {
+        (!matches!(f.what, What::Broken(_)), f.entry)
+    });
     findings
 }
 

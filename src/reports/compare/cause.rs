@@ -36,7 +36,7 @@ fn by_causes(first: &Timeline, second: &Timeline, most: u8) -> Vec<Difference> {
         return plain;
     }
     rest.push(cause);
-    rest.sort_by_key(|d| (d.set, d.rally));
+    rules::sort_by_key(&mut rest, |d| (d.set, d.rally));
     rest
 }
 

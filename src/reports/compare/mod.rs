@@ -43,11 +43,8 @@ fn differences(first: &Timeline, second: &Timeline) -> Vec<Difference> {
     let (mut differences, exchanged) = headings(first, second);
     let stories = [Story::of(first, false), Story::of(second, exchanged)];
     let keep_players = first.state().rules().line_ups && second.state().rules().line_ups;
-    let keys: BTreeSet<(u8, u8)> = stories
-        .iter()
-        .flat_map(|s| s.sets.keys())
-        .copied()
-        .collect();
+    let keys = stories.iter().flat_map(|s| s.sets.keys()).copied();
+    let keys: BTreeSet<(u8, u8)> = rules::gather(keys);
     let (mut other_winner, mut stopped) = (false, false);
     for key in keys {
         let (number, _) = key;
@@ -88,7 +85,7 @@ fn differences(first: &Timeline, second: &Timeline) -> Vec<Difference> {
         }
     }
     gather(&mut differences, &stories);
-    differences.sort_by_key(|d| (d.set, d.rally));
+    rules::sort_by_key(&mut differences, |d| (d.set, d.rally));
     differences
 }
 

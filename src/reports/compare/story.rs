@@ -56,10 +56,8 @@ impl Story {
         let state = timeline.state();
         let plays = plays(state);
         // A penalty between the sets gives its point when the next one begins.
-        let given_later: BTreeSet<u32> = plays
-            .iter()
-            .flat_map(|p| p.points.iter().map(|p| p.entry))
-            .collect();
+        let given_later = plays.iter().flat_map(|p| p.points.iter().map(|p| p.entry));
+        let given_later: BTreeSet<u32> = rules::gather(given_later);
         timeline.walk(|before, entry, outcome, after| {
             if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
                 teller.see(before, entry, after, &given_later);
@@ -263,7 +261,7 @@ fn told(kind: &Kind, turn: impl Fn(Team) -> Team) -> Option<(&'static str, Kind)
             changes,
             kept: true,
         } => {
-            changes.sort();
+            rules::sort_by(changes, Ord::cmp);
             kind = Kind::Substitution {
                 team: turn(*team),
                 changes: std::mem::take(changes),
@@ -285,7 +283,7 @@ fn told(kind: &Kind, turn: impl Fn(Team) -> Team) -> Option<(&'static str, Kind)
             changes,
             reason,
         } => {
-            changes.sort();
+            rules::sort_by(changes, Ord::cmp);
             *reason = None;
             named("substitution", team, turn)
         }

@@ -329,7 +329,7 @@ fn calls(sets: &[SetReview]) -> Vec<Calls> {
         }
     }
     let mut calls: Vec<Calls> = calls.into_values().collect();
-    calls.sort_by_key(|c| std::cmp::Reverse(c.when.len()));
+    rules::sort_by_key(&mut calls, |c| std::cmp::Reverse(c.when.len()));
     calls
 }
 

@@ -287,10 +287,8 @@ fn met_again(pool: &Pool, instead: &[Option<Instead>], pools: &[&str]) -> Vec<Fi
     let again = met.into_values().filter(|results| match pool.meetings {
         Some(most) => results.len() > usize::from(most),
         None => {
-            let at_home: BTreeSet<&str> = results
-                .iter()
-                .map(|&result| pool.results[result].home.as_str())
-                .collect();
+            let at_home = results.iter().map(|&r| pool.results[r].home.as_str());
+            let at_home: BTreeSet<&str> = rules::gather(at_home);
             results.len() > at_home.len()
         }
     });

@@ -81,7 +81,7 @@ pub(super) fn names<'a>(
     results: impl IntoIterator<Item = &'a Played>,
 ) -> Vec<String> {
     let played = results.into_iter().flat_map(|r| [&r.home, &r.away]);
-    let names: BTreeSet<&String> = pool.teams.iter().chain(played).collect();
+    let names: BTreeSet<&String> = rules::gather(pool.teams.iter().chain(played));
     names.into_iter().cloned().collect()
 }
 
@@ -276,7 +276,7 @@ fn split(
 ) -> Order {
     let mut sorted = group.to_vec();
     let before = |a: &usize, b: &usize| criterion.compare(&tallies[*b], &tallies[*a]);
-    sorted.sort_by(before);
+    rules::sort_by(&mut sorted, before);
     let level = |a: &usize, b: &usize| before(a, b).is_eq();
     let groups: Vec<Vec<usize>> = sorted.chunk_by(level).map(<[usize]>::to_vec).collect();
     let cuts = groups.windows(2).map(|w| {

@@ -65,19 +65,17 @@ impl Scheme {
     #[must_use]
     pub fn match_points(self) -> BTreeMap<(u8, u8), (i32, i32)> {
         let results = (1..=9).flat_map(|won| (0..=won).map(move |lost| (won, lost)));
-        results
-            .map(|(won, lost)| {
-                let close = won - lost == 1 && won > 1;
-                let given = match self {
-                    _ if won == lost => (1, 1),
-                    Scheme::ByMargin if close => (2, 1),
-                    Scheme::ByMargin | Scheme::Three => (3, 0),
-                    Scheme::Appearance | Scheme::Loss => (2, 1),
-                    Scheme::Two => (2, 0),
-                };
-                ((won, lost), given)
-            })
-            .collect()
+        rules::gather(results.map(|(won, lost)| {
+            let close = won - lost == 1 && won > 1;
+            let given = match self {
+                _ if won == lost => (1, 1),
+                Scheme::ByMargin if close => (2, 1),
+                Scheme::ByMargin | Scheme::Three => (3, 0),
+                Scheme::Appearance | Scheme::Loss => (2, 1),
+                Scheme::Two => (2, 0),
+            };
+            ((won, lost), given)
+        }))
     }
 
     /// A pool of these results, in which two teams meet once.

@@ -88,7 +88,7 @@ pub fn find_signals(typed: &str) -> Vec<Signal> {
         })
         .collect();
     // Stable: those alike stay in the order of the diagram.
-    found.sort_by_key(|(likeness, _)| std::cmp::Reverse(*likeness));
+    rules::sort_by_key(&mut found, |(likeness, _)| std::cmp::Reverse(*likeness));
     // What is less than half as like as the first was not meant.
     let best = found.first().map_or(0, |(likeness, _)| *likeness);
     found.retain(|(likeness, _)| likeness * 2 >= best);

@@ -30,7 +30,7 @@ pub fn told(scene: &Scene, verdict: &Verdict) -> Vec<Told> {
     for judged in &verdict.all {
         say(judged.moment, fact(scene, judged));
     }
-    all.sort_by(|a, b| a.at.total_cmp(&b.at));
+    rules::sort_by(&mut all, |a, b| a.at.total_cmp(&b.at));
     all
 }
 

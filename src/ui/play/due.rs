@@ -86,7 +86,7 @@ pub fn Prompts() -> impl IntoView {
         let mut large = notices(&session.state());
         large.retain(is_large);
         // Both teams wait for it, so it comes first.
-        large.sort_by_key(|notice| *notice != Notice::ChangeCourts);
+        rules::sort_by_key(&mut large, |notice| *notice != Notice::ChangeCourts);
         large
     });
     view! {

@@ -35,7 +35,7 @@ pub(super) fn LogBeside() -> impl IntoView {
             let state = replay.state();
             let play = state.shown();
             let scores: BTreeMap<u32, _> =
-                play.into_iter().flat_map(|p| p.scores_by_entry()).collect();
+                rules::gather(play.into_iter().flat_map(|p| p.scores_by_entry()));
             let entries = replay.entries();
             let latest = replay.outcomes().skip(entries.len().saturating_sub(LATEST));
             let mut lines: Vec<Line> = latest

@@ -83,7 +83,7 @@ pub fn LogList() -> impl IntoView {
                     }),
                 }
             }
-            lines.sort_by_key(|line| std::cmp::Reverse(line.n));
+            rules::sort_by_key(&mut lines, |line| std::cmp::Reverse(line.n));
             lines
         })
     });

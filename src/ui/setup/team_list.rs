@@ -119,7 +119,7 @@ fn ListEditor(
     let change = move |with: &dyn Fn(&mut TeamList)| {
         let mut changed = list.get_untracked();
         with(&mut changed);
-        changed.players.sort_by_key(|p| p.number);
+        rules::sort_by_key(&mut changed.players, |p| p.number);
         try_take(changed);
     };
     let add = move |numbers: &[Shirt]| {
@@ -342,9 +342,9 @@ fn StaffRow(
                 name,
             });
         }
-        changed
-            .staff
-            .sort_by_key(|s| STAFF.iter().position(|r| *r == s.role));
+        rules::sort_by_key(&mut changed.staff, |s| {
+            STAFF.iter().position(|r| *r == s.role)
+        });
         on_change.run(changed);
     };
     let name = move |typed: String| {

@@ -107,7 +107,7 @@ impl Library {
                 }
                 kept.push(Kept::of(id.clone(), &store.read(id).await));
             }
-            kept.sort_by_key(|kept| std::cmp::Reverse(kept.last_at));
+            rules::sort_by_key(&mut kept, |kept| std::cmp::Reverse(kept.last_at));
             whole.try_set(Some(kept));
         }
     }
@@ -160,7 +160,7 @@ impl Library {
 
     fn show(self, all: &BTreeMap<String, Listed>) {
         let mut all: Vec<Listed> = all.values().cloned().collect();
-        all.sort_by_key(|listed| std::cmp::Reverse(listed.summary.last_at));
+        rules::sort_by_key(&mut all, |listed| std::cmp::Reverse(listed.summary.last_at));
         // The screen may be gone by now.
         self.listed.try_set(Some(all));
     }
@@ -228,7 +228,7 @@ impl Library {
     /// Keeps a record that comes from outside under this id; false where the phone did not.
     pub async fn keep(self, id: &str, entries: &[Entry]) -> bool {
         let mut writer = LineWriter::default();
-        let lines = entries.iter().map(|e| (e.n, writer.line(e))).collect();
+        let lines = rules::gather(entries.iter().map(|e| (e.n, writer.line(e))));
         let store = self.session.store();
         let kept = store.take_in(id, &lines).await == Ok(true);
         // Counted among those here, without reading all of them again.

@@ -70,7 +70,7 @@ impl Draft {
                 || self.is_keyed(m.cell.set)
                 || m.cell.part == Part::Round
         });
-        marks.sort_by_key(|m| m.cell);
+        rules::sort_by_key(&mut marks, |m| m.cell);
         Checkup {
             sheet,
             checked,

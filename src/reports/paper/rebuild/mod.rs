@@ -63,7 +63,7 @@ impl<'a> Table<'a> {
         let n = entries.last().map_or(1, |e| e.n + 1);
         entries.push(Entry::new(n, Kind::Remark { text, team: None }));
         // The order of the sheet: the match first, then set by set.
-        self.findings.sort_by_key(|f| f.set);
+        rules::sort_by_key(&mut self.findings, |f| f.set);
         let digest = Sha256::digest(super::write(self.sheet).as_bytes());
         let hex: String = digest.iter().take(6).map(|b| format!("{b:02x}")).collect();
         let id = format!("paper-{hex}");

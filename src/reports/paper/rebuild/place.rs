@@ -86,7 +86,7 @@ impl<'a> Table<'a> {
         }
         for at in &mut places {
             // Who is sent off must leave after it; a penalty ends the interruption.
-            at.sort_by_key(|asked| match asked {
+            rules::sort_by_key(at, |asked| match asked {
                 Asked::Sanction(..) => 0,
                 Asked::TimeOut(..) => 1,
                 Asked::Request(..) => 2,

@@ -42,7 +42,7 @@ impl Table<'_> {
         if self.state().team(team).list.is_none() {
             // A number stands twice: to look further, each counts once.
             let mut once = players;
-            once.sort();
+            rules::sort_by(&mut once, Ord::cmp);
             once.dedup();
             let kind = list(&once);
             if let Err(refusal) = self.enter(kind.clone()) {
@@ -59,7 +59,7 @@ impl Table<'_> {
             let own = set.substitutions.iter().filter(|s| s.team == team);
             all.extend(own.flat_map(|s| [s.out, s.into]));
         }
-        all.sort();
+        rules::sort_by(&mut all, Ord::cmp);
         all.dedup();
         all
     }
