@@ -194,13 +194,17 @@ impl Timeline {
         self.last_that(|e| matches!(e.kind, Kind::Rally { .. }))
     }
 
-    /// The last rally, where none was cancelled after it: whatever is said of it then would be taken for the
-    /// one that counts no more.
+    /// The last rally, where none was cancelled and no other point was given after it: whatever is said of it
+    /// then would be taken for the one that counts no more, or for that point.
     #[must_use]
     pub fn last_played(&self) -> Option<&Entry> {
         let rally = |e: &Entry| matches!(e.kind, Kind::Rally { .. });
+        let given_since = |n: u32| {
+            let set = self.state().correctable();
+            set.is_some_and(|set| set.points.iter().any(|point| point.entry > n))
+        };
         self.last_that(|e| rally(e) || matches!(e.kind, Kind::Replay { .. }))
-            .filter(|e| rally(e))
+            .filter(|e| rally(e) && !given_since(e.n))
     }
 
     /// The last entry that counts and is of the kind asked for.

@@ -6,7 +6,7 @@ use rules::{Shirt, Team};
 use Team::A;
 
 use crate::story::{
-    card, coach, played_again, player, stopped, strike, substitution, time_out, Story,
+    card, coach, delay, played_again, player, stopped, strike, substitution, time_out, Story,
 };
 use game::Level;
 
@@ -282,6 +282,26 @@ fn a_replay_ends_the_talk_about_the_rally_before() {
     story.enter(strike(replayed));
     assert_eq!(talked_about(&story), Some(last));
     story.enter(stopped(ReplayWhy::Interference));
+    assert_eq!(talked_about(&story), None);
+    story.rallies("A");
+    assert_eq!(talked_about(&story), Some(story.last()));
+}
+
+/// Nor after a point that no rally gave (16.2.3, 21.3.1): the reasons would be taken for those of that point.
+#[test]
+fn a_penalty_ends_the_talk_about_the_rally_before() {
+    let mut story = Story::international();
+    story.rallies("AB");
+    let last = story.last();
+    let talked_about = |story: &Story| story.timeline().last_played().map(|e| e.n);
+    story.enter(delay(A));
+    assert_eq!(talked_about(&story), Some(last), "a warning gives no point");
+    story.enter(delay(A));
+    assert_eq!(talked_about(&story), None);
+    let penalty = story.last();
+    story.enter(strike(penalty));
+    assert_eq!(talked_about(&story), Some(last));
+    story.enter(card(A, player(3), Level::Penalty));
     assert_eq!(talked_about(&story), None);
     story.rallies("A");
     assert_eq!(talked_about(&story), Some(story.last()));

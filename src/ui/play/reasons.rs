@@ -61,7 +61,23 @@ pub fn Reasons() -> impl IntoView {
         let playing = session.state().phase() == Phase::Playing;
         talked.get().map(|_| if playing { FIRST } else { None })
     });
-    move || opens.get().map(|opens| of_rally(talked, opens))
+    // The last entry stands in words above the reasons. Where it is about something else, they say what they are
+    // about.
+    let titled = Memo::new(move |_| {
+        let rally = talked.get().map(|talked| talked.entry);
+        let last = session.with_timeline(|replay| {
+            replay.last_standing().map(|e| match e.kind {
+                Kind::Explain { entry, .. } => entry,
+                _ => e.n,
+            })
+        });
+        opens.get() == Some(None) || rally != last
+    });
+    move || {
+        opens
+            .get()
+            .map(|opens| of_rally(talked, opens, titled.into()))
+    }
 }
 
 /// The group that is open while nobody has chosen one.
@@ -71,7 +87,7 @@ const FIRST: Option<Group> = Some(Group::ALL[0]);
 pub fn of_entry(entry: u32) -> AnyView {
     let session = use_session();
     let talked = Memo::new(move |_| talked_of(session, entry));
-    of_rally(talked, FIRST)
+    of_rally(talked, FIRST, Signal::stored(false))
 }
 
 /// What is shown of a rally.
@@ -113,7 +129,11 @@ impl Tapped {
     }
 }
 
-fn of_rally(talked: Memo<Option<RallyContext>>, opens: Option<Group>) -> AnyView {
+fn of_rally(
+    talked: Memo<Option<RallyContext>>,
+    opens: Option<Group>,
+    titled: Signal<bool>,
+) -> AnyView {
     let tapped = Tapped {
         talked,
         again: RwSignal::new(None),
@@ -134,14 +154,14 @@ fn of_rally(talked: Memo<Option<RallyContext>>, opens: Option<Group>) -> AnyView
     view! {
         {card}
         <div class="rally-reasons" hidden=move || shows.get() != Shows::Choice>
-            {move || wanted.get().then(|| choice(tapped, opens))}
+            {move || wanted.get().then(|| choice(tapped, opens, titled))}
         </div>
     }
     .into_any()
 }
 
 /// All reasons in their groups, always in the same places.
-fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
+fn choice(tapped: Tapped, opens: Option<Group>, titled: Signal<bool>) -> AnyView {
     let session = use_session();
     let open = Memo::new(move |_| {
         let entry = tapped.entry();
@@ -154,9 +174,6 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
         let winner = tapped.talked.get()?.won_by;
         Some(text::why_point(&text::team_name(&session.state(), winner)))
     });
-    let legend = opens
-        .is_none()
-        .then(|| view! { <p class="muted">{words}</p> });
     let tab = move |group: Group| {
         let tap = move |_| {
             let entry = tapped.talked.get_untracked().map(|t| t.entry);
@@ -187,7 +204,9 @@ fn choice(tapped: Tapped, opens: Option<Group>) -> AnyView {
     };
     view! {
         <section class="reasons" aria-label=words>
-            {legend}
+            <p class="muted" hidden=move || !titled.get()>
+                {words}
+            </p>
             {move || {
                 if shell.is_roomy() {
                     return Vec::from(Group::ALL.map(whole)).into_any();
