@@ -142,18 +142,16 @@ pub(super) fn check_begin(state: &State) -> Result<(), Refusal> {
     if !state.rules.line_ups {
         return Ok(());
     }
-    if let Some(team) = Team::BOTH
-        .into_iter()
-        .find(|&t| coming.line_ups[t].is_none())
-    {
-        return Err(Refusal::LineUpMissing { team });
+    let missing = |team: &Team| coming.line_ups[*team].is_none();
+    let line_ups: Vec<Team> = Team::BOTH.into_iter().filter(missing).collect();
+    let is_tossed = state.server_to_come().is_some();
+    let toss_for = (!is_tossed).then(|| state.next_number());
+    match (&line_ups[..], toss_for) {
+        ([], None) => Ok(()),
+        ([], Some(set)) => Err(Refusal::TossMissing { set }),
+        (&[team], None) => Err(Refusal::LineUpMissing { team }),
+        _ => Err(Refusal::SeveralMissing { line_ups, toss_for }),
     }
-    if state.server_to_come().is_none() {
-        return Err(Refusal::TossMissing {
-            set: state.next_number(),
-        });
-    }
-    Ok(())
 }
 
 pub(super) fn begin(state: &mut State, entry: u32) {

@@ -118,6 +118,13 @@ pub enum Refusal {
     LineUpPlayed { team: Team },
     /// A line-up is missing.
     LineUpMissing { team: Team },
+    /// More than one thing is missing for the set: line-ups, and the toss for that set.
+    SeveralMissing {
+        /// Whose line-ups.
+        line_ups: Vec<Team>,
+        /// The set that the toss is for, where it is missing too.
+        toss_for: Option<u8>,
+    },
     /// Too few or too many numbers in a line-up.
     LineUpSize { numbers: usize, needed: u8 },
     /// Not on the team list.
@@ -352,7 +359,7 @@ impl Refusal {
             }
             R::NoTeamList { .. } => "4.1.3",
             R::LineUpGiven { .. } | R::LineUpPlayed { .. } => "7.3.4",
-            R::LineUpMissing { .. } => "7.3.2",
+            R::LineUpMissing { .. } | R::SeveralMissing { .. } => "7.3.2",
             R::LineUpSize { .. } | R::TwiceInLineUp { .. } => "7.3.1",
             R::NotListed { .. } => "4.1.3",
             R::UnlistedSubstitute { .. } => "15.9.1",
@@ -482,6 +489,7 @@ impl Refusal {
                 | R::NoReplacementNow { .. }
                 | R::LineUpGiven { .. }
                 | R::LineUpMissing { .. }
+                | R::SeveralMissing { .. }
                 | R::LiberoInLineUp { .. }
                 | R::PlayerBarred { .. }
                 | R::ServingTeamStandsFree { .. }

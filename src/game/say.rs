@@ -111,6 +111,14 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::LineUpMissing { team } => {
             format!("The line-up of {} is missing. Ask the coach for it.", name(*team))
         }
+        R::SeveralMissing { line_ups, toss_for } => {
+            let line_ups = match line_ups[..] {
+                [team] => say(&R::LineUpMissing { team }, state),
+                _ => "The line-ups of both teams are missing. Ask the coaches for them.".to_owned(),
+            };
+            let toss = toss_for.map(|set| say(&R::TossMissing { set }, state));
+            [Some(line_ups), toss].into_iter().flatten().collect::<Vec<_>>().join(" ")
+        }
         R::LineUpSize { numbers, needed } => {
             format!("A line-up has {needed} numbers. This one has {numbers}.")
         }

@@ -451,6 +451,31 @@ fn r7_3_2_no_service_without_both_line_ups() {
         .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: B });
 }
 
+/// 7.1 and 7.3.2: all that is missing is named at once, so that nothing is begun without because it was not seen.
+#[test]
+fn r7_3_2_all_that_is_missing_is_named() {
+    let several = |line_ups: &[Team], toss_for| Refusal::SeveralMissing {
+        line_ups: line_ups.to_vec(),
+        toss_for,
+    };
+    let missing = several(&[A, B], Some(1));
+    let mut story = Story::listed(international(), &[12]);
+    let said = game::say(&missing, story.timeline().state());
+    for word in ["both teams", "toss"] {
+        assert!(said.contains(word), "{said}");
+    }
+    story
+        .refuses(Kind::BeginSet, "7.3.2", missing)
+        .enter(line_up(A, &[1, 2, 3, 4, 5, 6]))
+        .refuses(Kind::BeginSet, "7.3.2", several(&[B], Some(1)))
+        .enter(toss(A, A))
+        .refuses(Kind::BeginSet, "7.3.2", Refusal::LineUpMissing { team: B });
+    Story::listed(international(), &[12])
+        .enter(toss(A, A))
+        .insists(Kind::BeginSet, several(&[A, B], None))
+        .phase(Phase::Playing);
+}
+
 /// 7.3.2, against the advice: the side whose line-up is in is followed, the other one counts its points
 /// and its service only. (How far it is followed is our own choice; the rule knows no such set.)
 #[test]
@@ -486,7 +511,13 @@ fn r7_3_2_a_set_begun_without_a_line_up_is_followed_as_far_as_it_is_known() {
 fn r7_1_a_set_begun_without_a_toss_knows_the_server_after_the_first_point() {
     let mut story = Story::opened(international());
     story
-        .insists(Kind::BeginSet, Refusal::LineUpMissing { team: A })
+        .insists(
+            Kind::BeginSet,
+            Refusal::SeveralMissing {
+                line_ups: vec![A, B],
+                toss_for: Some(1),
+            },
+        )
         .phase(Phase::Playing);
     assert_eq!(story.timeline().state().serving(), None);
     story.rallies("BAA").score(2, 1).enter(time_out(B));
