@@ -95,7 +95,7 @@ pub fn Confirm(
     };
     view! {
         <Drawer open title=question>
-            <div class="row">
+            <div class="row answers">
                 <button type="button" class="button primary" on:click=go>
                     {yes}
                 </button>
