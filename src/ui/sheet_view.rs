@@ -22,10 +22,14 @@ pub fn SheetScreen() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let cannot_print = RwSignal::new(false);
+    // Computed once for the card, the paper and the file; with each entry anew.
+    let sheet = Memo::new_with_compare(
+        move |_| session.with_timeline(|timeline| drawn_on(session, timeline)),
+        |_, _| true,
+    );
     let page = move |_| {
-        let html = session.with_untracked(|timeline| {
-            document(&drawn_on(session, timeline), wall_clock(timeline))
-        });
+        let clock = session.with_untracked(wall_clock);
+        let html = sheet.with_untracked(|sheet| document(sheet, clock));
         give(session, "html", "text/html", html);
     };
     let points = move |_| {
@@ -66,18 +70,19 @@ pub fn SheetScreen() -> impl IntoView {
             {move || cannot_print.get().then(|| view! {
                 <p class="sentence bad" role="alert">{words::CANNOT_PRINT}</p>
             })}
-            <Closing />
-            {defer_render(|| view! { <Paper /> }.into_any())}
+            <Closing sheet />
+            {defer_render(move || view! { <Paper sheet /> }.into_any())}
         </div>
     }
 }
 
 /// The paper, part by part.
 #[component]
-fn Paper() -> impl IntoView {
+fn Paper(sheet: Memo<Sheet>) -> impl IntoView {
     let session = use_session();
     let all = Memo::new(move |_| {
-        session.with_timeline(|timeline| parts(&drawn_on(session, timeline), wall_clock(timeline)))
+        let clock = session.with_timeline(wall_clock);
+        sheet.with(|sheet| parts(sheet, clock))
     });
     let built = render_in_batches(move || all.read().len(), 1);
     let shown = Memo::new(move |_| built.get().min(all.read().len()));

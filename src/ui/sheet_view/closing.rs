@@ -10,7 +10,7 @@ use crate::widgets::dialog::Drawer;
 use game::entry::{Check, Protested};
 use game::{Kind, Phase, Signer, Timeline};
 use reports::words as paper;
-use reports::{Sheet, Signed};
+use reports::{SealBox, Sheet, Signed};
 use text::sheet as words;
 
 /// What is asked in the drawer.
@@ -41,7 +41,10 @@ pub(super) enum Asked {
 
 /// The card above the paper: open, sealed, or sealed and changed.
 #[component]
-pub fn Closing() -> impl IntoView {
+pub fn Closing(
+    /// The sheet as it stands.
+    sheet: Memo<Sheet>,
+) -> impl IntoView {
     let session = use_session();
     let open = RwSignal::new(false);
     let asked = RwSignal::new(Asked::Reopen);
@@ -62,12 +65,16 @@ pub fn Closing() -> impl IntoView {
         <section class="card stack sheet-closing" id="closing">
             {move || {
                 let may_write = session.may_write();
-                session.with_timeline(|timeline| match timeline.state().sealed() {
-                    Some(_) => sealed(timeline, may_write, ask),
-                    None if timeline.state().phase() == Phase::Finished || broken_off.get() => {
-                        signing(session, timeline, may_write, ask)
+                let sheet = sheet.read();
+                if sheet.seal.holds {
+                    return sealed(&sheet.seal, may_write, ask);
+                }
+                session.with_timeline(|timeline| {
+                    if timeline.state().phase() == Phase::Finished || broken_off.get() {
+                        signing(session, timeline, &sheet, may_write, ask)
+                    } else {
+                        not_over(may_write, broken_off)
                     }
-                    None => not_over(may_write, broken_off),
                 })
             }}
         </section>
@@ -95,10 +102,10 @@ fn not_over(may_write: bool, broken_off: RwSignal<bool>) -> AnyView {
 fn signing(
     session: Session,
     timeline: &Timeline,
+    sheet: &Sheet,
     may_write: bool,
     ask: Callback<Asked>,
 ) -> AnyView {
-    let sheet = Sheet::of(timeline);
     let given = &sheet.signatures;
     // A match that was broken off before its first service has no signatures after it.
     let begun = !sheet.sets.is_empty();
@@ -156,10 +163,10 @@ fn signing(
 }
 
 /// The code, large, and what it is good for.
-fn sealed(timeline: &Timeline, may_write: bool, ask: Callback<Asked>) -> AnyView {
-    let seals = record::seals(timeline.entries());
-    let fits = seals.last().is_some_and(record::Seal::fits);
-    let code = seals.last().map(|s| record::spaced(&s.code));
+fn sealed(seal: &SealBox, may_write: bool, ask: Callback<Asked>) -> AnyView {
+    let last = seal.seals.last();
+    let fits = last.is_some_and(record::Seal::fits);
+    let code = last.map(|s| record::spaced(&s.code));
     let (heading, more) = if fits {
         (words::SEALED, words::WRITE_DOWN)
     } else {
