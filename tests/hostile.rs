@@ -212,3 +212,30 @@ fn a_newer_version_is_told_from_a_foreign_file() {
     let seen = format!("{:?}", Gathering::default().see(&newer));
     assert!(seen.contains("newer version"), "{seen}");
 }
+
+/// A file may be laid out as this program writes it, on one line, or as somebody's editor has put it.
+#[test]
+fn a_file_that_is_cut_off_gives_what_stands_before_the_cut() {
+    let log = log(3);
+    let lines = record::write(&log);
+    let spread = lines.replace(",\"", ",\n    \"").replace(':', ": ");
+    for (name, text) in [
+        ("lines", lines.clone()),
+        ("one line", lines.replace('\n', "")),
+        ("spread", spread),
+    ] {
+        assert!(!record::read(&text).cut_off, "{name}");
+        let list = text.find("\"entries\"").expect("it has a list") + 20;
+        for cut in (list..text.len() - 5).step_by(601) {
+            let reading = record::read(&text[..cut]);
+            assert!(reading.cut_off, "{name} at {cut}");
+            // An entry whose own link stands before the cut is whole.
+            let begun = text[..cut].matches("\"kind\"").count();
+            let whole = begun.saturating_sub(1);
+            let read: Vec<u32> = reading.log.entries.iter().map(|e| e.n).collect();
+            let first: Vec<u32> = (1..).take(read.len()).collect();
+            assert_eq!(read, first, "{name} at {cut}");
+            assert!(read.len() >= whole, "{name} at {cut}: {}", read.len());
+        }
+    }
+}

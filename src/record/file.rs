@@ -156,7 +156,7 @@ pub fn read(text: &str) -> Reading {
         }
         Err(damage) => damage,
     };
-    match by_lines(text) {
+    match by_lines(text).or_else(|| up_to_damage(text)) {
         Some(mended) => {
             let say = if mended.cut_off {
                 "the file is cut off at its end; all entries before that were read, and nobody knows how many \
@@ -208,6 +208,38 @@ fn by_lines(text: &str) -> Option<Mended> {
     Some(Mended {
         text: format!("{head}{}]}}", entries.join(",")),
         cut_off: whole.is_none(),
+    })
+}
+
+/// Takes what stands before the damage in a file that is laid out in another way. None where there is no head.
+fn up_to_damage(text: &str) -> Option<Mended> {
+    // The first of them may belong to something else; a hostile file has any number.
+    const MOST_KEYS: usize = 8;
+    const KEY: &str = "\"entries\"";
+    // Within a string the quotes of the key would be escaped.
+    let keys = text.match_indices(KEY).take(MOST_KEYS);
+    let (head, mut rest) = keys
+        .filter_map(|(place, key)| {
+            let behind = text[place + key.len()..].trim_start().strip_prefix(':')?;
+            let rest = behind.trim_start().strip_prefix('[')?;
+            Some((&text[..text.len() - rest.len()], rest))
+        })
+        .find(|(head, _)| {
+            serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).is_ok()
+        })?;
+    let mut entries = Vec::new();
+    while entries.len() <= MAX_ENTRIES {
+        rest = rest.trim_start_matches([' ', '\t', '\r', '\n', ',']);
+        let mut values = serde_json::Deserializer::from_str(rest).into_iter::<&RawValue>();
+        let Some(Ok(entry)) = values.next() else {
+            break;
+        };
+        entries.push(entry.get());
+        rest = &rest[values.byte_offset()..];
+    }
+    Some(Mended {
+        text: format!("{head}{}]}}", entries.join(",")),
+        cut_off: true,
     })
 }
 
