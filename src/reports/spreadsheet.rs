@@ -34,14 +34,26 @@ pub(super) fn number(value: Option<impl ToString>) -> String {
     value.map(|value| value.to_string()).unwrap_or_default()
 }
 
-/// Text that somebody typed: in quotes, and never the beginning of a formula.
+/// Text that somebody typed: in quotes, and nowhere the beginning of a formula. A program that parts cells at
+/// semicolons or tabs takes the quotes behind the first cell for letters, so a cell may begin within a text.
 pub(super) fn quoted(text: &str) -> String {
-    let guard = if text.starts_with(['=', '+', '-', '@', '\t', '\r', '\n']) {
-        "'"
-    } else {
-        ""
-    };
-    format!("\"{guard}{}\"", text.replace('"', "\"\""))
+    let mut out = String::from("\"");
+    if text.starts_with(['\t', '\r', '\n']) {
+        out.push('\'');
+    }
+    let mut begins = true;
+    for c in text.chars() {
+        if begins && matches!(c, '=' | '+' | '-' | '@') {
+            out.push('\'');
+        }
+        begins = matches!(c, ';' | '\t' | '\r' | '\n') || begins && (c == '"' || c.is_whitespace());
+        if c == '"' {
+            out.push('"');
+        }
+        out.push(c);
+    }
+    out.push('"');
+    out
 }
 
 #[cfg(test)]
@@ -52,9 +64,19 @@ mod tests {
     fn a_name_is_no_formula_and_no_new_field() {
         assert_eq!(quoted("Otters"), "\"Otters\"");
         assert_eq!(quoted("=1+1"), "\"'=1+1\"");
-        assert_eq!(quoted("\n@x"), "\"'\n@x\"");
+        assert_eq!(quoted("\n@x"), "\"'\n'@x\"");
         assert_eq!(quoted("a\",\"b"), "\"a\"\",\"\"b\"");
         assert_eq!(quoted("a;b\tc"), "\"a;b\tc\"");
+    }
+
+    /// A program that parts at semicolons takes the quotes behind the first cell for letters.
+    #[test]
+    fn a_part_of_a_name_is_no_formula_either() {
+        assert_eq!(quoted("a;=1+1;b"), "\"a;'=1+1;b\"");
+        assert_eq!(quoted("a;;\t @x"), "\"a;;\t '@x\"");
+        assert_eq!(quoted("a\n-1"), "\"a\n'-1\"");
+        assert_eq!(quoted("a;\"=1"), "\"a;\"\"'=1\"");
+        assert_eq!(quoted("a; b-c=d"), "\"a; b-c=d\"");
     }
 
     #[test]
