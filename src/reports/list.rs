@@ -245,10 +245,21 @@ pub fn text(name: &str, line: &Line) -> String {
         "" => String::new(),
         group => format!(" [{group}]"),
     };
+    // A seal that does not fit speaks for itself.
+    let doubt = line.doubt.filter(|doubt| *doubt != Doubt::Seal);
+    let doubt = doubt.map(|doubt| {
+        let this = if line.on_paper {
+            "this sheet"
+        } else {
+            "this record"
+        };
+        format!(" In doubt: {}", standings::say_doubt(this, doubt))
+    });
     format!(
-        "{name}: {}{group}: {}. {}. {}.",
+        "{name}: {}{group}: {}.{} {}. {}.",
         line.say_teams(),
         line.say_result(),
+        doubt.unwrap_or_default(),
         line.seal.say(),
         say_findings(line.findings)
     )

@@ -173,7 +173,7 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
     let mut referee = with_files(stage, &files, 6);
     let said = "[...document.querySelectorAll('.desk-item .warn')].map((d) => d.innerText).sort()";
     let both = json!([
-        "In doubt: a part of this record is damaged. Ask for the record again.",
+        "In doubt: a part of this record is damaged or was changed. Ask for the record again.",
         "In doubt: the seal of this record does not fit, so something was changed after sealing. Ask for \
          the sealed record."
     ]);
@@ -187,7 +187,7 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
 
     referee.tap("Select these: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
-    for say in [") is damaged. Ask for", ") does not fit, so something"] {
+    for say in [") is damaged or was changed. Ask for", ") does not fit, so something"] {
         referee.reads_at("#doubts", say);
     }
     let before = "document.querySelector('#doubts')

@@ -282,6 +282,22 @@ fn no_name_acts_on_a_terminal() {
     assert_eq!(listed["list"][0]["file"], record.as_str());
 }
 
+/// A record that is not as it was written says so in its line, whether it was sealed or not.
+#[test]
+fn a_changed_record_is_marked_in_the_list() {
+    let text = simulated(5);
+    let changed = text.replacen("\"won_by\":\"A\"", "\"won_by\":\"B\"", 1);
+    assert_ne!(text, changed);
+    let line = |name: &str, text: &str| desk(&["list", &file(name, text)]).out;
+    let marked = line("changed-in-list.json", &changed);
+    assert!(
+        marked.contains("In doubt: ") && marked.contains("damaged or was changed"),
+        "{marked}"
+    );
+    let plain = line("whole-in-list.json", &text);
+    assert!(!plain.contains("In doubt"), "{plain}");
+}
+
 /// What makes a result doubtful is read before the table, what is missing from it after it.
 #[test]
 fn a_doubt_stands_before_the_table() {

@@ -185,7 +185,7 @@ pub fn say_doubt(name: &str, doubt: Doubt) -> String {
              record."
         ),
         Doubt::Damaged => {
-            format!("a part of {name} is damaged. Ask for the record again.")
+            format!("a part of {name} is damaged or was changed. Ask for the record again.")
         }
         Doubt::Paper => {
             format!("the boxes of {name} do not agree on the result. Check it box by box.")
