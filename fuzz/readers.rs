@@ -49,7 +49,7 @@ pub fn handed(bytes: &[u8]) {
             file(content.as_bytes());
         }
         Ok(Handed::Record(log)) => comes_back(&log),
-        Err(foreign) => assert!(foreign.to_string().ends_with('.')),
+        Err(foreign) => assert!(::text::problem::foreign(&foreign).ends_with('.')),
     }
 }
 
@@ -62,10 +62,10 @@ pub fn file(bytes: &[u8]) {
     }
     let timeline = Timeline::of(reading.log.entries.clone());
     let all = Sheet::of(&timeline);
-    let html = reports::document(&all, WallClock(60));
+    let html = render::document(&all, WallClock(60));
     assert!(!html.contains("<script") && !html.contains("<img"));
-    assert!(reports::points_csv(&[("x", &timeline)], WallClock(60)).starts_with("\u{feff}match,"));
-    let _ = reports::text(&all, WallClock::default());
+    assert!(render::points_csv(&[("x", &timeline)], WallClock(60)).starts_with("\u{feff}match,"));
+    let _ = render::sheet_text(&all, WallClock::default());
     let _ = audit::audit(&reading, &timeline);
     let _ = review::Review::of(&timeline);
     let again = record::read(&record::write(&reading.log));
@@ -74,7 +74,7 @@ pub fn file(bytes: &[u8]) {
     // What does not fit is told again, wherever the record goes.
     let told = |log: &record::Log| record::broken(&log.entries).len();
     assert_eq!(told(&again.log), told(&reading.log));
-    let printed = |reading: &Reading| reports::fold_print(reading)["sets"].clone();
+    let printed = |reading: &Reading| render::fold(reading)["sets"].clone();
     assert_eq!(printed(&again), printed(&reading));
     // What can be kept has no gap, loses no entry that it counts, and is read again as it is.
     let (kept, _) = reading.without_gaps();
@@ -185,7 +185,10 @@ fn comes_back(log: &Log) {
             let back = unpack(&packed).expect("what was packed unpacks");
             assert_eq!(record::write(&back), record::write(log));
         }
-        Err(why) => assert!(why.contains("Hand over the file"), "{why}"),
+        Err(why) => assert!(
+            ::text::problem::packed(&why).contains("Share the file"),
+            "{why}"
+        ),
     }
 }
 
@@ -205,7 +208,7 @@ pub fn codes(bytes: &[u8]) {
             }
             Seen::Notes(observed) => notes_come_back(&observed),
             Seen::Again | Seen::OtherRecord => assert!(!missing.is_empty()),
-            Seen::Nothing(why) => assert!(!why.is_empty()),
+            Seen::Nothing(why) => assert!(!::text::problem::packed(&why).is_empty()),
         }
     }
 }
@@ -233,7 +236,7 @@ pub fn paper_sheet(bytes: &[u8]) {
     let again = paper::read(&paper::write(&sheet));
     assert_eq!(again.read.as_ref(), Some(&sheet), "{:?}", again.problems);
     let checked = paper::check(&sheet);
-    let _ = paper::text(&sheet, &checked);
+    let _ = render::paper::text(&sheet, &checked);
     // The rebuilt record is one that can be read.
     assert_eq!(record::read(&record::write(&checked.log)).log, checked.log);
 }
@@ -264,8 +267,8 @@ pub fn pool(bytes: &[u8]) {
     for (above, row) in table.rows.iter().enumerate() {
         assert!((1..=above + 1).contains(&row.place));
     }
-    let _ = standings::text(&pool, &table);
-    assert!(standings::csv(&table).lines().count() > table.rows.len());
+    let _ = render::standings::text(&pool, &table);
+    assert!(render::standings::csv(&table).lines().count() > table.rows.len());
 }
 
 /// What is a line long: a drawn signature, a check code that was heard, the offset of a clock.
@@ -324,7 +327,7 @@ pub fn logbook(bytes: &[u8]) {
     assert!(logbook.matches().len() <= record::MAX_LOGGED);
     let again = Logbook::read(&logbook.write());
     assert_eq!(again, LogbookReading::Logbook(logbook.clone(), 0));
-    let table = reports::logbook_csv(&logbook);
+    let table = render::logbook_csv(&logbook);
     assert!(table.lines().count() > logbook.matches().len());
     let mut twice = logbook.clone();
     assert_eq!(twice.merge(logbook.clone()), (0, 0));

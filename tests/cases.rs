@@ -11,7 +11,7 @@ fn check(file: &str) {
     let mut failed = Vec::new();
     for case in &cases {
         let reading = record::read(&case.input.to_string());
-        let found = differences(&case.expect, &reports::fold_print(&reading));
+        let found = differences(&case.expect, &render::fold(&reading));
         if !found.is_empty() {
             failed.push(format!(
                 "{} {} ({})\n    {}",
@@ -60,7 +60,7 @@ topics! {
 fn the_matcher_sees_a_difference() {
     let all = cases("scoring");
     let case = &all[0];
-    let print = reports::fold_print(&record::read(&case.input.to_string()));
+    let print = render::fold(&record::read(&case.input.to_string()));
     let mut wrong = case.expect.clone();
     wrong["score"]["A"] = 2.into();
     assert_eq!(differences(&wrong, &print).len(), 1);

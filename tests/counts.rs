@@ -47,7 +47,7 @@ fn looks(timeline: &Timeline) -> String {
         },
         ..Reading::default()
     };
-    let mut print = reports::fold_print(&reading);
+    let mut print = render::fold(&reading);
     // Which entry it was is history, not state.
     for list in ["sanctions", "cancelled"] {
         for item in print[list].as_array_mut().into_iter().flatten() {

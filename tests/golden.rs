@@ -2,7 +2,7 @@
 
 use game::Kind;
 use record::{seals, LineWriter};
-use reports::fold_print;
+use render::fold;
 use rules::{
     Decider, Edition, Preset, Roster, SetTarget, Sets, SubstitutionPolicy, UnderNet, WarmUpStyle,
 };
@@ -40,7 +40,7 @@ fn a_sealed_record_of_version_1_keeps_its_code_and_its_file() {
 fn a_record_of_version_1_is_folded_as_it_was() {
     for (name, _) in VERSION_1 {
         let file = golden(&format!("v1/{name}.json"));
-        let printed = fold_print(&record::read(&file));
+        let printed = fold(&record::read(&file));
         let then: serde_json::Value =
             serde_json::from_str(&golden(&format!("v1/{name}.state"))).expect("JSON");
         // Later releases may say more; what was said stays.

@@ -229,7 +229,7 @@ fn the_table_has_a_line_a_match_and_no_formula() {
         talk: "late\nwhistle".into(),
         ..one("a", "2026-11-01", Duty::FirstReferee)
     });
-    let table = reports::logbook_csv(&logbook);
+    let table = render::logbook_csv(&logbook);
     assert_eq!(
         table,
         "\u{feff}date,role,level,teams,minutes,talk,next\r\n\

@@ -26,7 +26,7 @@ fn print(timeline: &Timeline) -> String {
         id: "same".into(),
         entries: timeline.entries().to_vec(),
     };
-    reports::fold_print(&record::read(&record::write(&log))).to_string()
+    render::fold(&record::read(&record::write(&log))).to_string()
 }
 
 fn nobody_stands_twice(state: &State) {

@@ -116,9 +116,9 @@ fn game_captains_stand_with_their_score() {
     let named = sheet.sets[0].game_captains[0];
     assert_eq!((named.team, named.number), (Team::B, number));
     assert_eq!(named.score, Score { a: 1, b: 1 });
-    let text = reports::text(&sheet, WallClock(0));
+    let text = render::sheet_text(&sheet, WallClock(0));
     assert!(text.contains("game captain 4 from 1:1"), "{text}");
-    let page = reports::document(&sheet, WallClock(0));
+    let page = render::document(&sheet, WallClock(0));
     assert!(page.contains("Game captain") && page.contains("4 from 1:1"));
     let reading = Reading {
         log: Log {
@@ -127,7 +127,7 @@ fn game_captains_stand_with_their_score() {
         },
         ..Reading::default()
     };
-    let printed = reports::fold_print(&reading);
+    let printed = render::fold(&reading);
     assert_eq!(
         printed["game_captain"],
         serde_json::json!({ "A": 1, "B": 4 })
@@ -161,9 +161,7 @@ fn cancelled_points_stay_visible() {
     );
     assert_eq!(set.running.last().and_then(|p| p.total), Some(1));
     assert!(
-        sheet.remarks[0]
-            .text
-            .contains("A 4:0 B corrected to A 2:1 B"),
+        remark(&sheet).contains("A 4:0 B corrected to A 2:1 B"),
         "{:?}",
         sheet.remarks
     );
@@ -215,11 +213,7 @@ fn a_slip_taken_back_at_once_is_no_remark_but_a_later_one_is() {
     ]
     .concat();
     let sheet = Sheet::of(&played(late));
-    assert!(
-        sheet.remarks[0].text.contains("wrong side"),
-        "{:?}",
-        sheet.remarks
-    );
+    assert!(remark(&sheet).contains("wrong side"), "{:?}", sheet.remarks);
 }
 
 #[test]
@@ -227,14 +221,12 @@ fn what_was_insisted_on_and_what_was_refused_are_remarks() {
     let third = Kind::TimeOut { team: Team::A };
     let mut entries: Vec<Entry> = played(vec![third.clone(); 3]).entries().to_vec();
     let sheet = Sheet::of(&Timeline::of(entries.clone()));
-    assert!(sheet.remarks[0]
-        .text
-        .starts_with("Entry 10 does not count (15.1)"));
+    assert!(remark(&sheet).starts_with("Entry 10 does not count (15.1)"));
     if let Some(last) = entries.last_mut() {
         last.insist = Some("agreed with both coaches".into());
     }
     let sheet = Sheet::of(&Timeline::of(entries));
-    assert!(sheet.remarks[0].text.contains("agreed with both coaches"));
+    assert!(remark(&sheet).contains("agreed with both coaches"));
     assert_eq!(sheet.sets[0].time_outs.len(), 3);
 }
 
@@ -373,4 +365,9 @@ fn selectors(css: &str) -> Vec<String> {
     });
     let one = heads.flat_map(|head| head.split(',')).map(str::trim);
     one.filter(|s| !s.is_empty()).map(str::to_owned).collect()
+}
+
+/// The first remark of a sheet in words.
+fn remark(sheet: &Sheet) -> String {
+    text::remark(&sheet.remarks[0].remark, sheet)
 }

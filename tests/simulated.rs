@@ -149,11 +149,7 @@ fn the_fold_prints_the_same_after_writing_and_reading() {
             log,
             ..Reading::default()
         };
-        assert_eq!(
-            reports::fold_print(&again),
-            reports::fold_print(&first),
-            "{name}"
-        );
+        assert_eq!(render::fold(&again), render::fold(&first), "{name}");
     });
 }
 

@@ -42,6 +42,8 @@ pub enum Offline {
     NewVersionWaiting,
     /// Another tab has taken a newer version; this page is still of the older one.
     NewVersionElsewhere,
+    /// Not all files could be fetched. Opening the page again tries again.
+    Incomplete,
     /// It could not be kept, in the browser's own words. Opening the page again tries again.
     Failed(String),
 }
@@ -78,4 +80,30 @@ pub enum ReadTrouble {
     },
     /// The browser could not read it, in its own words.
     Unreadable(String),
+}
+
+/// The machine has no source of randomness; a coin from somebody's pocket has.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NoRandom;
+
+/// Why there is no picture to find a code in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum CameraTrouble {
+    /// The person, or the phone's settings, did not allow it.
+    Refused,
+    /// This device has no camera, or the browser gives none away.
+    NoCamera,
+    /// The reader could not be loaded, or a picture not be looked at, in the browser's words.
+    Failed(String),
+}
+
+/// Why a file could not be handed over.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum HandOverTrouble {
+    /// The browser forbade it, mostly because too much time went by since the tap.
+    Refused,
+    /// An installed app on iOS whose list of apps does not take the file, which is the only way there.
+    NoWay,
+    /// Anything else, in the browser's own words.
+    Failed(String),
 }

@@ -1,7 +1,6 @@
 //! What the program asks of the machine it runs on.
 
 use std::collections::BTreeMap;
-use std::fmt;
 use std::future::Future;
 use std::pin::Pin;
 use std::rc::Rc;
@@ -23,26 +22,6 @@ pub enum StorageTrouble {
     Lost,
     /// Anything else, in the browser's own words.
     Unknown(String),
-}
-
-impl fmt::Display for StorageTrouble {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            StorageTrouble::Refused => {
-                f.write_str("This browser does not allow this page to store anything.")
-            }
-            StorageTrouble::Full => f.write_str(
-                "The storage of this browser is full. If there is room on this device, close the whole \
-                 browser and open it again: after a crash some browsers count their room wrongly.",
-            ),
-            StorageTrouble::Lost => {
-                f.write_str("The browser lost its storage for a moment. The app is trying again.")
-            }
-            StorageTrouble::Unknown(words) => {
-                write!(f, "The browser could not store the entry ({words}).")
-            }
-        }
-    }
 }
 
 /// A change of one line, made only where the store still holds what was found there: so nothing is

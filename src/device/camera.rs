@@ -4,10 +4,9 @@
 //! was kept with the page, so that nothing is asked of a network. Pictures never leave the page, and none
 //! is kept.
 
-use std::cell::RefCell;
-use std::fmt;
-
+use app::machine::CameraTrouble;
 use js_sys::{Array, Function, Promise, Reflect, Uint8Array};
+use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, HtmlVideoElement, ImageBitmap};
@@ -20,35 +19,6 @@ use super::share::PickedFile;
 const LONGEST: f64 = 960.0;
 /// The same for a photo, on which a code may be small.
 const LONGEST_PHOTO: f64 = 1920.0;
-
-/// Why nothing can be read by camera.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum CameraTrouble {
-    /// The person, or the phone's settings, did not allow it.
-    Refused,
-    /// This device has no camera, or the browser gives none away.
-    NoCamera,
-    /// The reader could not be loaded, or a picture not be looked at, in the browser's words.
-    Failed(String),
-}
-
-impl fmt::Display for CameraTrouble {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            CameraTrouble::Refused => f.write_str(
-                "The camera is not allowed for this page. Allow it in the browser's settings, or take \
-                 a photo of the code and choose it here.",
-            ),
-            CameraTrouble::NoCamera => f.write_str(
-                "There is no camera that this browser can use. Take a photo of the code and choose it \
-                 here, or ask for the file.",
-            ),
-            CameraTrouble::Failed(words) => {
-                write!(f, "The code could not be looked at ({words}). Try again, or ask for the file.")
-            }
-        }
-    }
-}
 
 /// A camera that is on. It goes off with this value.
 pub struct Camera {
@@ -192,7 +162,7 @@ async fn ours() -> Result<Function, CameraTrouble> {
     if let Some(read) = method(&global, "dutystandRead") {
         return Ok(read);
     }
-    let no_reader = || CameraTrouble::Failed("no reader".into());
+    let no_reader = || CameraTrouble::Failed(String::new());
     // The page's loader knows where the module lies.
     let open = method(&global, "dutystandReader").ok_or_else(no_reader)?;
     let opening = open.call0(&global).map_err(|e| failed(&e))?;
@@ -223,7 +193,7 @@ fn grey(
 ) -> Result<(Vec<u8>, u32), CameraTrouble> {
     let scale = (longest / size.0.max(size.1)).min(1.0);
     let (width, height) = ((size.0 * scale).floor(), (size.1 * scale).floor());
-    let canvas = canvas().ok_or_else(|| CameraTrouble::Failed("no canvas".into()))?;
+    let canvas = canvas().ok_or_else(|| CameraTrouble::Failed(String::new()))?;
     // Both are whole and at most `longest`.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let (columns, rows) = (width as u32, height as u32);
@@ -236,11 +206,10 @@ fn grey(
         .get_context_with_context_options("2d", &often)
         .ok()
         .flatten()
-        .ok_or_else(|| CameraTrouble::Failed("no canvas".into()))?
+        .ok_or_else(|| CameraTrouble::Failed(String::new()))?
         .unchecked_into();
     // One function for videos and bitmaps alike.
-    let draw =
-        method(&context, "drawImage").ok_or_else(|| CameraTrouble::Failed("no canvas".into()))?;
+    let draw = method(&context, "drawImage").ok_or_else(|| CameraTrouble::Failed(String::new()))?;
     let place = [
         picture.clone(),
         0.into(),

@@ -1,23 +1,11 @@
 //! Chance: a fair coin and names that nobody else has, both from the browser's source of
 //! randomness (W3C Web Cryptography API).
 
-use std::fmt;
-
 use js_sys::Math;
 
-use app::machine::Face;
+use app::machine::{Face, NoRandom};
 
 use super::reach::{method, property, window};
-
-/// The browser has no source of randomness; a coin from somebody's pocket has.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct NoRandom;
-
-impl fmt::Display for NoRandom {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("This browser cannot toss a fair coin. Use a real one.")
-    }
-}
 
 /// Tosses a fair coin.
 ///

@@ -287,7 +287,7 @@ fn in_time(opening: &Promise) -> Promise {
         });
         let _ = JsFuture::from(passed).await;
         drop(timer);
-        let late = web_sys::DomException::new_with_message_and_name("not open yet", LATE);
+        let late = web_sys::DomException::new_with_message_and_name("", LATE);
         Err(late.map_or_else(|thrown| thrown, JsValue::from))
     });
     Promise::race(&Array::of2(opening, &late))

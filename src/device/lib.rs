@@ -38,9 +38,9 @@ mod wake;
 mod worker;
 
 pub use browser::{open_store, pause};
-pub use camera::{codes_in_photo, Camera, CameraTrouble};
+pub use camera::{codes_in_photo, Camera};
 pub use canvas::{now_ms, Brush, Canvas};
-pub use coin::{new_id, toss_coin, NoRandom};
+pub use coin::{new_id, toss_coin};
 pub use listen::{
     after, every, is_visible, on_resize, on_restored, on_resume, on_visibility, Listeners, Ticker,
 };
@@ -58,7 +58,7 @@ pub use screen::{
 pub use settings::{forget_setting, forget_settings, set_setting, setting};
 pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
-    ExportFile, HandOverTrouble, Handed, PickedFile,
+    ExportFile, Handed, PickedFile,
 };
 pub use speech::{on_voices, Voice};
 pub use style::load_style;

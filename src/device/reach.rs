@@ -47,14 +47,12 @@ pub(super) fn error_name(thrown: &JsValue) -> String {
 }
 
 /// What was thrown, in the browser's own words, for a report to be read by somebody who
-/// helps.
+/// helps; nothing where it says nothing.
 pub(super) fn error_words(thrown: &JsValue) -> String {
     let text = |name| property(thrown, name).and_then(|value| value.as_string());
     match (text("name"), text("message")) {
         (Some(name), Some(message)) if !message.is_empty() => format!("{name}: {message}"),
         (Some(name), _) => name,
-        _ => thrown
-            .as_string()
-            .unwrap_or_else(|| "no words given".into()),
+        _ => thrown.as_string().unwrap_or_default(),
     }
 }

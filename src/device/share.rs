@@ -2,9 +2,7 @@
 //!
 //! Nothing leaves the phone here but by a person's tap.
 
-use app::machine::ReadTrouble;
-use std::fmt;
-
+use app::machine::{HandOverTrouble, ReadTrouble};
 use js_sys::{Array, Promise, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -40,34 +38,6 @@ pub enum Handed {
     Cancelled,
     /// Given to the browser's downloads.
     Downloaded,
-}
-
-/// Why a file could not be handed over.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum HandOverTrouble {
-    /// The browser forbade it, mostly because too much time went by since the tap.
-    Refused,
-    /// An installed app on iOS whose list of apps does not take the file, which is the only way there.
-    NoWay,
-    /// Anything else, in the browser's own words.
-    Failed(String),
-}
-
-impl fmt::Display for HandOverTrouble {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            HandOverTrouble::Refused => {
-                f.write_str("The phone did not allow the file to be shared. Tap again.")
-            }
-            HandOverTrouble::NoWay => f.write_str(
-                "The phone's list of apps does not take this file, and an installed app has no downloads. \
-                 Show the record as codes to another phone.",
-            ),
-            HandOverTrouble::Failed(words) => {
-                write!(f, "The file could not be shared ({words}). Tap again.")
-            }
-        }
-    }
 }
 
 /// Hands a file over: through the phone's own list of apps where files can go there, else as a

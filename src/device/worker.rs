@@ -287,7 +287,7 @@ impl Inner {
                     return;
                 };
                 if watched.state() == ServiceWorkerState::Redundant && inner.is_first() {
-                    inner.turn(Offline::Failed("the files could not all be fetched".into()));
+                    inner.turn(Offline::Incomplete);
                 } else {
                     inner.look_at_state();
                 }

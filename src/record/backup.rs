@@ -12,7 +12,7 @@ use serde_json::{Map, Value};
 use super::file;
 use super::logbook::MAX_LOGBOOK_BYTES;
 use super::unread::with_unread;
-use super::{Extent, Log, Problem, Reading, Strokes};
+use super::{Extent, Log, Problem, ProblemKind, Reading, Strokes};
 
 /// What the file says of itself.
 pub const NAME: &str = "volleyball-backup";
@@ -232,18 +232,12 @@ fn mended(text: &str) -> BackupReading {
             backup.matches.push(reading.into());
         }
     }
-    let nothing = backup.matches.is_empty();
-    let say = if nothing {
-        "The backup is damaged or cut off before its first match. Ask for it again."
+    let problem = if backup.matches.is_empty() {
+        Problem::of_file(Extent::Whole, ProblemKind::BackupEmpty)
     } else {
-        "the backup is damaged or cut off; what is whole of its matches was read, and what was archived or \
-         drawn is not told"
+        Problem::of_file(Extent::Part, ProblemKind::BackupDamaged)
     };
-    backup.problems.push(Problem {
-        entry: None,
-        extent: if nothing { Extent::Whole } else { Extent::Part },
-        say: say.to_owned(),
-    });
+    backup.problems.push(problem);
     backup
 }
 
@@ -263,36 +257,23 @@ struct Text<'a> {
 
 fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
-    let mut problem = |extent: Extent, say: String| {
-        backup.problems.push(Problem {
-            entry: None,
-            extent,
-            say,
-        });
+    let mut problem = |extent: Extent, kind: ProblemKind| {
+        backup.problems.push(Problem::of_file(extent, kind));
     };
     match object.get("version").and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(newer) if newer > VERSION => {
-            problem(
-                Extent::Whole,
-                format!(
-                    "The backup was written by a newer version ({newer}) of this program. Update and \
-                     open it again."
-                ),
-            );
+            problem(Extent::Whole, ProblemKind::NewerBackup(newer));
             return backup;
         }
         _ => {
-            problem(
-                Extent::Whole,
-                "The backup does not say which version it has.".to_owned(),
-            );
+            problem(Extent::Whole, ProblemKind::BackupNoVersion);
             return backup;
         }
     }
     for key in object.keys() {
         if !FIELDS.contains(&key.as_str()) {
-            problem(Extent::Part, format!("unknown field `{key}`, left out"));
+            problem(Extent::Part, ProblemKind::UnknownField(key.clone()));
         }
     }
     for (field, kept) in [
@@ -305,41 +286,29 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         if left_out > 0 {
             problem(
                 Extent::Part,
-                format!("{left_out} of its {field} cannot be read, left out"),
+                ProblemKind::OnDesk {
+                    field,
+                    count: left_out,
+                },
             );
         }
     }
     let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
     backup.desk.learner = learner.pop();
     if left_out > 0 {
-        problem(
-            Extent::Part,
-            "what was practised cannot be read, left out".to_owned(),
-        );
+        problem(Extent::Part, ProblemKind::Learner);
     }
     let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
     backup.desk.logbook = logbook.pop();
     if left_out > 0 {
-        problem(
-            Extent::Part,
-            "the logbook cannot be read, left out".to_owned(),
-        );
+        problem(Extent::Part, ProblemKind::Logbook);
     }
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
-        problem(
-            Extent::Whole,
-            "The backup has no list of matches.".to_owned(),
-        );
+        problem(Extent::Whole, ProblemKind::NoMatches);
         return backup;
     };
     if matches.len() > MAX_MATCHES {
-        problem(
-            Extent::Part,
-            format!(
-                "{} matches; only the first {MAX_MATCHES} were read",
-                matches.len()
-            ),
-        );
+        problem(Extent::Part, ProblemKind::TooManyMatches(matches.len()));
     }
     let texts: Texts = serde_json::from_str(text).unwrap_or_default();
     for (place, value) in matches.iter().take(MAX_MATCHES).enumerate() {
@@ -381,22 +350,16 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
             let text = serde_json::from_str::<Text>(text).map_or("", |text| text.r#match.get());
             file::read_value(log, text, reading);
         }
-        None => reading.problems.push(Problem {
-            entry: None,
-            extent: Extent::Whole,
-            say: "there is no match in it".to_owned(),
-        }),
+        None => reading
+            .problems
+            .push(Problem::of_file(Extent::Whole, ProblemKind::MatchMissing)),
     }
-    let mut note = |say: String| {
-        reading.problems.push(Problem {
-            entry: None,
-            extent: Extent::Part,
-            say,
-        });
+    let mut note = |kind: ProblemKind| {
+        reading.problems.push(Problem::of_file(Extent::Part, kind));
     };
     for key in value.as_object().into_iter().flat_map(Map::keys) {
         if !["match", "archived", "drawn", "lacks_a_part"].contains(&key.as_str()) {
-            note(format!("unknown field `{key}`, left out"));
+            note(ProblemKind::UnknownField(key.clone()));
         }
     }
     let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
@@ -413,12 +376,12 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
             (Ok(n), Some(strokes)) if (1..=file::MAX_ENTRIES).contains(&(n as usize)) => {
                 read.drawn.insert(n, strokes);
             }
-            _ => note("a drawn signature cannot be read, left out".to_owned()),
+            _ => note(ProblemKind::Drawn),
         }
     }
     // Which match of the file is meant.
     for problem in &mut reading.problems {
-        problem.say = format!("match {place}: {}", problem.say);
+        problem.of_match = Some(place);
     }
     read
 }
@@ -503,17 +466,18 @@ mod tests {
         let odd = odd.replacen("\"observed\":[", "\"observed\":[true,", 1);
         let read = backup(&odd);
         assert_eq!(read.desk.papers.len(), 2);
-        let says: Vec<String> = read.problems.into_iter().map(|p| p.say).collect();
+        let left_out = |field, count| ProblemKind::OnDesk { field, count };
+        let kinds: Vec<ProblemKind> = read.problems.into_iter().map(|p| p.kind).collect();
         assert_eq!(
-            says,
+            kinds,
             [
-                "unknown field `x`, left out",
-                "unknown field `y`, left out",
-                "unknown field `z`, left out",
-                "2 of its papers cannot be read, left out",
-                "1 of its pools cannot be read, left out",
-                "1 of its observed cannot be read, left out",
-                "what was practised cannot be read, left out"
+                ProblemKind::UnknownField("x".to_owned()),
+                ProblemKind::UnknownField("y".to_owned()),
+                ProblemKind::UnknownField("z".to_owned()),
+                left_out("papers", 2),
+                left_out("pools", 1),
+                left_out("observed", 1),
+                ProblemKind::Learner,
             ]
         );
     }
@@ -544,7 +508,7 @@ mod tests {
         let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
         let third = text.find("\"id\":\"m3\"").expect("the third match");
         let read = backup(&text[..third + 4_000]);
-        assert!(read.problems[0].say.contains("cut off"));
+        assert_eq!(read.problems[0].kind, ProblemKind::BackupDamaged);
         let entries: Vec<usize> = read
             .matches
             .iter()
@@ -578,39 +542,43 @@ mod tests {
             .map(|m| m.reading.log.id.as_str())
             .collect();
         assert_eq!(ids, ["m2", "m3"]);
-        assert!(
-            read.problems[0].say.starts_with("match 1: "),
-            "{:?}",
-            read.problems
-        );
-        let says = |m: usize| &read.matches[m].reading.problems[0].say;
-        assert_eq!(says(0), "match 2: unknown field `odd`, left out");
-        assert_eq!(
-            says(1),
-            "match 3: a drawn signature cannot be read, left out"
-        );
+        assert_eq!(read.problems[0].of_match, Some(1));
+        let first = |m: usize| {
+            let problem = &read.matches[m].reading.problems[0];
+            (problem.of_match, problem.kind.clone())
+        };
+        let odd = ProblemKind::UnknownField("odd".to_owned());
+        assert_eq!(first(0), (Some(2), odd));
+        assert_eq!(first(1), (Some(3), ProblemKind::Drawn));
         assert!(read.matches[1].drawn.is_empty());
     }
 
     #[test]
     fn versions_and_odd_shapes_are_told() {
-        let says = |text: &str| {
+        let kinds = |text: &str| {
             let read = backup(text);
             assert!(read.matches.is_empty());
-            read.problems
-                .into_iter()
-                .map(|p| p.say)
-                .collect::<Vec<_>>()
-                .join("|")
+            let problems = read.problems.into_iter();
+            problems.map(|p| (p.of_match, p.kind)).collect::<Vec<_>>()
         };
         let head = "{\"log\":\"volleyball-backup\"";
-        assert!(says(&format!("{head},\"version\":2,\"matches\":[]}}")).contains("newer"));
-        assert!(says(&format!("{head},\"matches\":[]}}")).contains("which version"));
-        assert!(says(&format!("{head},\"version\":1}}")).contains("no list"));
-        let odd = says(&format!(
+        assert_eq!(
+            kinds(&format!("{head},\"version\":2,\"matches\":[]}}")),
+            [(None, ProblemKind::NewerBackup(2))]
+        );
+        assert_eq!(
+            kinds(&format!("{head},\"matches\":[]}}")),
+            [(None, ProblemKind::BackupNoVersion)]
+        );
+        assert_eq!(
+            kinds(&format!("{head},\"version\":1}}")),
+            [(None, ProblemKind::NoMatches)]
+        );
+        let odd = kinds(&format!(
             "{head},\"version\":1,\"x\":0,\"matches\":[1,null,{{}}]}}"
         ));
-        assert!(odd.contains("unknown field `x`") && odd.contains("match 3: there is no match"));
+        assert!(odd.contains(&(None, ProblemKind::UnknownField("x".to_owned()))));
+        assert!(odd.contains(&(Some(3), ProblemKind::MatchMissing)));
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! What a log shows by itself of having been changed after it was written: links and seals that do not fit.
 
-use super::seal::{seals, spaced, Seal};
+use super::seal::{seals, Seal};
 use game::Entry;
 
 /// A link or a seal that does not fit.
@@ -22,21 +22,6 @@ impl Broken {
         match self {
             Broken::Link { entry } => *entry,
             Broken::Seal(seal) => seal.entry,
-        }
-    }
-
-    /// What it shows, in one sentence without its end.
-    #[must_use]
-    pub fn say(&self) -> String {
-        match self {
-            Broken::Link { .. } => "the entry is not as it was written: its link does not fit, so it or its \
-                                    link was changed, or another one before it was taken out"
-                .to_owned(),
-            Broken::Seal(seal) => format!(
-                "what stands before the seal is not what was sealed: the seal says {}, the record gives {}",
-                spaced(&seal.code),
-                spaced(&seal.found)
-            ),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! A QR code as squares.
 
+use super::PackProblem;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
 /// The largest code that is made (see [`super::DIGITS_LARGE`]).
@@ -15,10 +16,10 @@ impl Code {
     /// The code of a text of digits.
     ///
     /// # Errors
-    /// One sentence, where it is longer than a code holds, or no digits.
-    pub fn of_digits(text: &str) -> Result<Code, String> {
+    /// Where it is longer than a code holds, or no digits.
+    pub fn of_digits(text: &str) -> Result<Code, PackProblem> {
         if text.is_empty() || !text.bytes().all(|b| b.is_ascii_digit()) {
-            return Err("Only digits are made into a code here.".to_owned());
+            return Err(PackProblem::NoDigits);
         }
         let segment = QrSegment::make_numeric(text);
         // What is left over of a code goes into more redundancy.
@@ -31,7 +32,7 @@ impl Code {
             true,
         );
         code.map(|code| Code { code })
-            .map_err(|_| "This is too long for one code.".to_owned())
+            .map_err(|_| PackProblem::TooManyDigits)
     }
 
     /// Fields along a side, without the light margin of four that belongs around it.

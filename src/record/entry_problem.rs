@@ -1,4 +1,4 @@
-//! Why an entry of a record cannot be read.
+//! Why an entry of a record cannot be read. The words for it stand in `text`.
 
 use std::fmt;
 
@@ -73,48 +73,6 @@ impl std::error::Error for EntryProblem {}
 
 impl fmt::Display for EntryProblem {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            EntryProblem::Damaged => f.write_str("the entry is damaged"),
-            EntryProblem::EntryNoObject => f.write_str("the entry is not an object"),
-            EntryProblem::Missing(field) => write!(f, "the field `{field}` is missing"),
-            EntryProblem::Not { field, wanted } => match wanted {
-                Wanted::Text => write!(f, "`{field}` is not a text"),
-                Wanted::Flag => write!(f, "`{field}` is neither true nor false"),
-                Wanted::Whole(most) => {
-                    write!(f, "`{field}` is not a whole number from 0 to {most}")
-                }
-                Wanted::Time => write!(f, "`{field}` is not a time in milliseconds"),
-                Wanted::List => write!(f, "`{field}` is not a list"),
-                Wanted::Object => write!(f, "`{field}` is not an object"),
-            },
-            EntryProblem::UnknownWord {
-                field,
-                given,
-                known,
-            } => {
-                write!(f, "`{field}` says `{given}`; it can say ")?;
-                match &known[..] {
-                    [before @ .., last] if !before.is_empty() => {
-                        write!(f, "`{}` or `{last}`", before.join("`, `"))
-                    }
-                    _ => f.write_str(&known.concat()),
-                }
-            }
-            EntryProblem::ItemNoObject(field) => {
-                write!(f, "an item of `{field}` is not an object")
-            }
-            EntryProblem::UnknownKind(kind) => write!(f, "the kind `{kind}` is not known"),
-            EntryProblem::UnknownCause(code) => write!(f, "the cause `{code}` is not known"),
-            EntryProblem::NobodyNamed => {
-                f.write_str("`who` names one `player` or one of the `staff`")
-            }
-            EntryProblem::UnknownPreset(code) => write!(f, "unknown preset `{code}`"),
-            EntryProblem::PresetNoName => f.write_str("the preset is not a name"),
-            EntryProblem::UnknownRule(rule) => write!(f, "unknown rule `{rule}`"),
-            EntryProblem::OneNumber { rule, of: [a, b] } => {
-                write!(f, "`{rule}` has one number, `{a}` or `{b}`")
-            }
-            EntryProblem::InRules(problem) => write!(f, "rules: {problem}"),
-        }
+        fmt::Debug::fmt(self, f)
     }
 }

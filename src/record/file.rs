@@ -13,7 +13,7 @@ use super::entry_problem::EntryProblem;
 use super::handed::Foreign;
 use super::unread::UNREAD;
 use super::wire;
-use super::{Extent, Log, Problem, Reading};
+use super::{Extent, Log, Problem, ProblemKind, Reading};
 use game::{Entry, Kind};
 
 /// What the file says of itself.
@@ -138,15 +138,12 @@ fn as_written(mut entry: Entry, json: &str) -> Entry {
 pub fn read(text: &str) -> Reading {
     let mut reading = Reading::default();
     if text.len() > MAX_BYTES {
-        reading.whole(format!(
-            "The file has {} bytes; a match has far less than {MAX_BYTES}. Choose another file.",
-            text.len()
-        ));
+        reading.whole(ProblemKind::TooLong { bytes: text.len() });
         return reading;
     }
     let text = text.trim_start_matches('\u{feff}');
     if text.trim().is_empty() {
-        reading.whole(Foreign::Empty.to_string());
+        reading.whole(ProblemKind::Foreign(Foreign::Empty));
         return reading;
     }
     let damage = match serde_json::from_str(text) {
@@ -158,22 +155,20 @@ pub fn read(text: &str) -> Reading {
     };
     match by_lines(text).or_else(|| up_to_damage(text)) {
         Some(mended) => {
-            let say = if mended.cut_off {
-                "the file is cut off at its end; all entries before that were read, and nobody knows how many \
-                 are missing"
+            let kind = if mended.cut_off {
+                ProblemKind::CutOff
             } else {
-                "the file is damaged; what is whole was read"
+                ProblemKind::Damaged
             };
-            reading.note(None, say.to_owned());
+            reading.note(None, kind);
             reading.cut_off = mended.cut_off;
             if let Ok(value) = serde_json::from_str(&mended.text) {
                 read_value(&value, &mended.text, &mut reading);
             }
         }
-        None => reading.whole(format!(
-            "This is not a match record, or it is damaged (line {}). Ask for the file again.",
-            damage.line()
-        )),
+        None => reading.whole(ProblemKind::NoRecord {
+            line: damage.line(),
+        }),
     }
     reading
 }
@@ -253,50 +248,39 @@ struct Texts<'a> {
 /// One match that was read as JSON already, beside the text that it was read from.
 pub(super) fn read_value(value: &Value, text: &str, reading: &mut Reading) {
     let Some(file) = value.as_object() else {
-        reading.whole("The file is not a match record.".to_owned());
+        reading.whole(ProblemKind::NoMatch);
         return;
     };
     if file.get("log").and_then(Value::as_str) != Some(NAME) {
-        reading.whole(format!(
-            "The file is not a match record: `log` should say {NAME}."
-        ));
+        reading.whole(ProblemKind::OtherLog);
         return;
     }
     match file.get("version").and_then(Value::as_u64) {
         Some(1..=VERSION) => {}
         Some(newer) if newer > VERSION => {
-            reading.whole(format!(
-                "The file was written by a newer version ({newer}) of this program. Update and open \
-                 it again."
-            ));
+            reading.whole(ProblemKind::NewerVersion(newer));
             return;
         }
         _ => {
-            reading.whole("The file does not say which version it has.".to_owned());
+            reading.whole(ProblemKind::NoVersion);
             return;
         }
     }
     for key in file.keys() {
         if !["log", "version", "id", "link", "entries", UNREAD].contains(&key.as_str()) {
-            reading.note(None, format!("unknown field `{key}`, left out"));
+            reading.note(None, ProblemKind::UnknownField(key.clone()));
         }
     }
     if let Some(lines) = file.get(UNREAD).and_then(Value::as_array) {
-        let say = format!(
-            "{} lines were damaged or newer than the program when the file was written; they stand in it \
-             as they were",
-            lines.len()
-        );
-        reading.note(None, say);
+        reading.note(None, ProblemKind::UnreadLines(lines.len()));
     }
     match file.get("id").and_then(Value::as_str) {
         Some(id) => id.clone_into(&mut reading.log.id),
-        None => reading.note(None, "the record has no id".to_owned()),
+        None => reading.note(None, ProblemKind::NoId),
     }
     if let Some(given) = file.get("link") {
         if given.as_str() != Some(Link::of(reading.log.id.as_bytes()).digits()) {
-            let say = "the id of the record was changed, or the link beside it";
-            reading.note(None, say.to_owned());
+            reading.note(None, ProblemKind::IdChanged);
         }
     }
     match file.get("entries").and_then(Value::as_array) {
@@ -305,7 +289,7 @@ pub(super) fn read_value(value: &Value, text: &str, reading: &mut Reading) {
             let texts: Vec<&str> = texts.entries.iter().map(|raw| raw.get()).collect();
             read_entries(entries, &texts, reading);
         }
-        None => reading.whole("The record has no list of entries.".to_owned()),
+        None => reading.whole(ProblemKind::NoEntries),
     }
 }
 
@@ -323,10 +307,10 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
         let place = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
         let Some(n) = n.filter(|&n| n > 0) else {
             let why = match value {
-                Value::Object(_) => "the entry has no number",
-                _ => "the entry is damaged",
+                Value::Object(_) => ProblemKind::NoNumber,
+                _ => ProblemKind::EntryDamaged,
             };
-            reading.unreadable(place, why.to_owned());
+            reading.unreadable(place, why);
             expected = expected.max(place + 1);
             chain.skip(value);
             continue;
@@ -334,26 +318,20 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
         if n != expected {
             if let Some(entry) = chain.under_another_number(value, text.as_deref(), expected) {
                 reading.changed.push(expected);
-                let say = format!("the number of the entry was changed to {n}");
-                reading.note(Some(expected), say);
+                reading.note(Some(expected), ProblemKind::Renumbered(n));
                 reading.log.entries.push(entry);
                 expected += 1;
                 continue;
             }
         }
         if n < expected {
-            reading.note(
-                Some(n),
-                format!("number {n} stands again, the later one is left out"),
-            );
+            reading.note(Some(n), ProblemKind::NumberTwice(n));
             chain.skip(value);
             continue;
         }
         if n > expected {
-            reading.note(
-                Some(n),
-                format!("entries {expected} to {} are missing", n - 1),
-            );
+            let (first, last) = (expected, n - 1);
+            reading.note(Some(n), ProblemKind::Gap { first, last });
             chain.before = None;
         }
         expected = n.saturating_add(1);
@@ -370,33 +348,25 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
                     entry.given_link = value.get(LINK).map(given_link);
                 }
                 for field in unknown {
-                    reading.note(
-                        Some(n),
-                        format!("unknown field `{field}`, kept and not understood"),
-                    );
+                    reading.note(Some(n), ProblemKind::UnknownEntryField(field));
                 }
                 reading.log.entries.push(entry);
             }
             Err(why) => {
-                reading.unreadable(n, why.to_string());
+                reading.unreadable(n, ProblemKind::Entry(why));
                 chain.skip(value);
             }
         }
     }
     if entries.len() > MAX_ENTRIES {
-        reading.note(
-            None,
-            format!(
-                "{} entries; only the first {MAX_ENTRIES} were read",
-                entries.len()
-            ),
-        );
+        reading.note(None, ProblemKind::TooManyEntries(entries.len()));
     }
     for broken in broken(&reading.log.entries) {
         if let Broken::Link { entry } = broken {
             reading.changed.push(entry);
         }
-        reading.note_of(Extent::Traced, Some(broken.entry()), broken.say());
+        let entry = Some(broken.entry());
+        reading.note_of(Extent::Traced, entry, ProblemKind::Broken(broken));
     }
 }
 
@@ -507,32 +477,29 @@ fn unknown_fields(given: &Value, entry: &Entry) -> Vec<String> {
 }
 
 impl Reading {
-    fn whole(&mut self, say: String) {
-        self.problems.push(Problem {
-            entry: None,
-            extent: Extent::Whole,
-            say,
-        });
+    fn whole(&mut self, kind: ProblemKind) {
+        self.problems.push(Problem::of_file(Extent::Whole, kind));
     }
 
-    fn note(&mut self, entry: Option<u32>, say: String) {
-        self.note_of(Extent::Part, entry, say);
+    fn note(&mut self, entry: Option<u32>, kind: ProblemKind) {
+        self.note_of(Extent::Part, entry, kind);
     }
 
-    fn note_of(&mut self, extent: Extent, entry: Option<u32>, say: String) {
+    fn note_of(&mut self, extent: Extent, entry: Option<u32>, kind: ProblemKind) {
         let problem = match self.problems.len() {
-            0..MAX_PROBLEMS => Problem { entry, extent, say },
-            MAX_PROBLEMS => Problem {
-                entry: None,
-                extent: Extent::Part,
-                say: "there is more wrong than is listed here".to_owned(),
+            0..MAX_PROBLEMS => Problem {
+                of_match: None,
+                entry,
+                extent,
+                kind,
             },
+            MAX_PROBLEMS => Problem::of_file(Extent::Part, ProblemKind::More),
             _ => return,
         };
         self.problems.push(problem);
     }
 
-    fn unreadable(&mut self, entry: u32, why: String) {
+    fn unreadable(&mut self, entry: u32, why: ProblemKind) {
         self.unreadable.push(entry);
         self.note(Some(entry), why);
     }

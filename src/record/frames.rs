@@ -6,7 +6,7 @@
 //! while many take raw bytes for letters and spoil them.
 
 use super::pack::{unpack, MAX_PACKED};
-use super::{Log, Observed};
+use super::{Log, Observed, PackProblem};
 
 /// Digits that fit a QR code of version 20 at level L (ISO/IEC 18004, table 7); 97 by 97 squares, which
 /// an ordinary phone reads from another one's screen.
@@ -38,20 +38,20 @@ const fn room(digits: usize) -> usize {
 /// The texts of the codes that hand a packed record over, none longer than `digits`.
 ///
 /// # Errors
-/// One sentence, where it would be more codes than anybody scans.
-pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
+/// Where it would be more codes than anybody scans.
+pub fn frames(packed: &[u8], digits: usize) -> Result<Vec<String>, PackProblem> {
     of_kinds(WHOLE, PART, packed, digits)
 }
 
 /// The same for the packed notes of an observer ([`Observed::pack`]).
 ///
 /// # Errors
-/// One sentence, where it would be more codes than anybody scans.
-pub fn note_frames(packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
+/// Where it would be more codes than anybody scans.
+pub fn note_frames(packed: &[u8], digits: usize) -> Result<Vec<String>, PackProblem> {
     of_kinds(NOTES, NOTES_PART, packed, digits)
 }
 
-fn of_kinds(whole: u8, part: u8, packed: &[u8], digits: usize) -> Result<Vec<String>, String> {
+fn of_kinds(whole: u8, part: u8, packed: &[u8], digits: usize) -> Result<Vec<String>, PackProblem> {
     if packed.len() < room(digits) {
         return Ok(vec![to_digits(whole, &[], packed)]);
     }
@@ -59,9 +59,7 @@ fn of_kinds(whole: u8, part: u8, packed: &[u8], digits: usize) -> Result<Vec<Str
     let parts = packed.len().div_ceil(most);
     let count = u8::try_from(parts).unwrap_or(u8::MAX);
     if parts > MAX_PARTS {
-        return Err(format!(
-            "The record would be {parts} codes. Share the file instead."
-        ));
+        return Err(PackProblem::TooManyCodes(parts));
     }
     // All about the same size, so that none is harder to read than it need be.
     let each = packed.len().div_ceil(parts);
@@ -91,8 +89,8 @@ pub enum Seen {
     Again,
     /// A part of another record than those before it; nothing was done with it.
     OtherRecord,
-    /// No code of ours, or one that cannot be read, in one sentence.
-    Nothing(String),
+    /// No code of ours, or one that cannot be read.
+    Nothing(PackProblem),
 }
 
 /// Parts of a record as they come.
@@ -116,9 +114,7 @@ impl Gathering {
             WHOLE | NOTES => whole(*kind, rest),
             PART => self.part(WHOLE, rest),
             NOTES_PART => self.part(NOTES, rest),
-            5..=9 => Seen::Nothing(
-                "This code was made by a newer version. Update, or ask for the file.".to_owned(),
-            ),
+            5..=9 => Seen::Nothing(PackProblem::NewerCode),
             _ => foreign(),
         }
     }
@@ -172,8 +168,8 @@ impl Gathering {
 /// where the text holds anything but digits.
 ///
 /// # Errors
-/// One sentence, where the codes do not give one record.
-pub(super) fn gather(text: &str) -> Option<Result<Log, String>> {
+/// Where the codes do not give one record.
+pub(super) fn gather(text: &str) -> Option<Result<Log, PackProblem>> {
     let lines: Vec<&str> = text.lines().map(str::trim).collect();
     let mut codes = lines.into_iter().filter(|line| !line.is_empty()).peekable();
     codes.peek()?;
@@ -187,37 +183,23 @@ pub(super) fn gather(text: &str) -> Option<Result<Log, String>> {
         match gathering.see(code) {
             Seen::Record(log) => record = Some(*log),
             Seen::Part { .. } | Seen::Again => {}
-            Seen::Notes(_) => outcome = Err(NOT_A_RECORD.to_owned()),
-            Seen::OtherRecord => outcome = Err(MIXED.to_owned()),
+            Seen::Notes(_) => outcome = Err(PackProblem::CodesOfNotes),
+            Seen::OtherRecord => outcome = Err(PackProblem::MixedCodes),
             Seen::Nothing(why) => outcome = Err(why),
         }
     }
     Some(match (outcome, record) {
         (Ok(()), Some(log)) => Ok(log),
-        (Ok(()), None) => {
-            let missing: Vec<String> = gathering.missing().iter().map(usize::to_string).collect();
-            Err(format!(
-                "Codes are missing: {}. Put the digits of all codes into the file, one code a line.",
-                missing.join(", ")
-            ))
-        }
+        (Ok(()), None) => Err(PackProblem::MissingCodes(gathering.missing())),
         (Err(why), _) => Err(why),
     })
 }
-
-const MIXED: &str = "These are codes of different records. Put each record into a file of its own.";
-
-const NOT_A_RECORD: &str =
-    "These codes hold the notes of an observer. Scan them on the phone of the referee.";
 
 fn whole(kind: u8, packed: &[u8]) -> Seen {
     if kind == NOTES {
         return match Observed::unpack(packed) {
             Some(observed) => Seen::Notes(Box::new(observed)),
-            None => Seen::Nothing(
-                "These notes are damaged, or a newer version made them. Scan the code again, or update."
-                    .to_owned(),
-            ),
+            None => Seen::Nothing(PackProblem::NotesUnreadable),
         };
     }
     match unpack(packed) {
@@ -227,10 +209,7 @@ fn whole(kind: u8, packed: &[u8]) -> Seen {
 }
 
 fn foreign() -> Seen {
-    Seen::Nothing(
-        "This is not a code of a match record. Use the code on the other phone's screen."
-            .to_owned(),
-    )
+    Seen::Nothing(PackProblem::ForeignCode)
 }
 
 /// Bytes as one number in digits; the first byte keeps it from beginning with a zero.

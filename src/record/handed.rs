@@ -1,7 +1,7 @@
 //! What somebody hands over as a file: its bytes, before anybody knows what they are.
 //!
 //! A record is UTF-8, but files pass through mail programs and editors that write them anew. What is
-//! certain is read, whatever its encoding; for the rest there is one sentence with the way out.
+//! certain is read, whatever its encoding; the rest is told apart, so that there is a way out.
 
 use std::fmt;
 
@@ -9,6 +9,7 @@ use serde::de::IgnoredAny;
 
 use super::frames::gather;
 use super::pack::unpack;
+use super::problem::PackProblem;
 use super::Log;
 
 /// What the bytes of a file hold.
@@ -35,31 +36,13 @@ pub enum Foreign {
     Letters,
     /// No text.
     Binary,
-    /// A packed record, or codes of one, that is damaged, incomplete or of another version, in one sentence.
-    Packed(String),
+    /// A packed record, or codes of one, that is damaged, incomplete or of another version.
+    Packed(PackProblem),
 }
 
 impl fmt::Display for Foreign {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Foreign::Empty => "There is nothing in this file. Ask for it again.",
-            Foreign::Archive => {
-                "This is a compressed file. Unpack it first, then choose the file inside it."
-            }
-            Foreign::Picture => {
-                "This is a picture, not a record. Ask for the file of the record; if the picture shows \
-                 codes, scan them."
-            }
-            Foreign::Pdf => {
-                "This is a PDF, which is made for printing. Ask for the file of the record."
-            }
-            Foreign::Letters => {
-                "This file is damaged, or an editor saved it in another encoding. Ask for it again, or \
-                 save it there as UTF-8."
-            }
-            Foreign::Binary => "This is not one of our files. Choose another one.",
-            Foreign::Packed(say) => say,
-        })
+        fmt::Debug::fmt(self, f)
     }
 }
 
@@ -118,7 +101,7 @@ pub fn handed(bytes: &[u8]) -> Result<Handed, Foreign> {
     }
     match gather(&text) {
         Some(Ok(log)) => Ok(Handed::Record(Box::new(log))),
-        Some(Err(say)) => Err(Foreign::Packed(say)),
+        Some(Err(why)) => Err(Foreign::Packed(why)),
         None => Ok(Handed::Text(text)),
     }
 }
@@ -254,17 +237,10 @@ mod tests {
             .collect::<Vec<_>>()
             .join("\n");
         assert_eq!(handed(again.as_bytes()), Ok(whole));
-        let say = handed(file(&codes[1..]).as_bytes())
-            .expect_err("one is missing")
-            .to_string();
-        assert!(say.starts_with("Codes are missing: 1."), "{say}");
-        let say = handed(b"281474976710655")
-            .expect_err("a number")
-            .to_string();
-        assert!(
-            say.starts_with("This is not a code of a match record."),
-            "{say}"
-        );
+        let packed = |why| Err(Foreign::Packed(why));
+        let missing = PackProblem::MissingCodes(vec![1]);
+        assert_eq!(handed(file(&codes[1..]).as_bytes()), packed(missing));
+        assert_eq!(handed(b"281474976710655"), packed(PackProblem::ForeignCode));
         assert_eq!(text(b"12 Otters"), "12 Otters");
     }
 
@@ -337,7 +313,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_none_of_ours_is_named_with_the_way_out() {
+    fn what_is_none_of_ours_is_told_apart() {
         let files: [(&[u8], Foreign); 13] = [
             (b"", Foreign::Empty),
             (b"\xef\xbb\xbf \r\n\t", Foreign::Empty),
@@ -354,9 +330,7 @@ mod tests {
             (b"\x7fELF\x02\x01\x01\0\xff", Foreign::Binary),
         ];
         for (bytes, foreign) in files {
-            assert_eq!(handed(bytes), Err(foreign.clone()), "{bytes:x?}");
-            let say = foreign.to_string();
-            assert!(say.ends_with('.') && say.contains(". "), "{say}");
+            assert_eq!(handed(bytes), Err(foreign), "{bytes:x?}");
         }
         // A text may begin with the two letters of a bitmap.
         assert_eq!(text(b"BM"), "BM");
@@ -367,7 +341,6 @@ mod tests {
         let mut packed = pack(&log()).expect("it packs");
         assert_eq!(handed(&packed), Ok(Handed::Record(Box::new(log()))));
         packed.truncate(20);
-        let say = handed(&packed).expect_err("it is cut off").to_string();
-        assert!(say.contains("Share it again."), "{say}");
+        assert_eq!(handed(&packed), Err(Foreign::Packed(PackProblem::Damaged)));
     }
 }

@@ -14,6 +14,7 @@ mod logbook;
 mod observed;
 mod pack;
 mod plain;
+mod problem;
 mod seal;
 mod strokes;
 mod take_in;
@@ -42,6 +43,7 @@ pub use observed::{
 };
 pub use pack::{pack, unpack, MAX_PACKED, PACKED_VERSION};
 pub use plain::plain;
+pub use problem::{Extent, PackProblem, Problem, ProblemKind};
 pub use seal::{seal_code, seals, spaced, typed_code, Seal};
 pub use strokes::{read_drawn, write_drawn, Strokes, HEIGHT, WIDTH};
 pub use take_in::{is_of_record, take_in, MergeDecision};
@@ -87,35 +89,5 @@ impl Reading {
     #[must_use]
     pub fn lacks_a_part(&self) -> bool {
         self.cut_off || !self.unreadable.is_empty()
-    }
-}
-
-/// Something that is wrong with a file.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Problem {
-    /// The entry it is about.
-    pub entry: Option<u32>,
-    /// How much is wrong.
-    pub extent: Extent,
-    /// What is wrong, in one sentence.
-    pub say: String,
-}
-
-/// How much of a file a problem concerns.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Extent {
-    /// Nothing at all could be read.
-    Whole,
-    /// A part could not be read, or was left out.
-    Part,
-    /// Everything was read, and the log itself shows the problem wherever it goes: see [`broken`].
-    Traced,
-}
-
-impl Problem {
-    /// Whether nothing at all could be read.
-    #[must_use]
-    pub fn is_fatal(&self) -> bool {
-        self.extent == Extent::Whole
     }
 }

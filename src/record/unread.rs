@@ -23,7 +23,7 @@ pub fn with_unread(file: String, unread: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::{read, write, Log};
+    use crate::{read, write, Log, ProblemKind};
     use game::simulate;
     use rules::Preset;
 
@@ -40,7 +40,7 @@ mod tests {
         let reading = read(&file);
         assert_eq!(reading.log, log);
         assert_eq!(reading.problems.len(), 1, "{:?}", reading.problems);
-        assert!(reading.problems[0].say.contains("2 lines"));
+        assert_eq!(reading.problems[0].kind, ProblemKind::UnreadLines(2));
         assert_eq!(with_unread(write(&log), &[]), write(&log));
     }
 }

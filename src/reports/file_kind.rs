@@ -28,17 +28,13 @@ struct Head {
 }
 
 impl FileKind {
-    const ALL: [(FileKind, &'static str, &'static str); 6] = [
-        (FileKind::Match, record::MATCH, "a match record"),
-        (FileKind::Backup, record::BACKUP, "a backup"),
-        (FileKind::Paper, paper::NAME, "a keyed-in paper sheet"),
-        (FileKind::Pool, standings::NAME, "the results of a pool"),
-        (
-            FileKind::Observer,
-            record::OBSERVED_NAME,
-            "the notes of an observer",
-        ),
-        (FileKind::Logbook, record::LOGBOOK_NAME, "a logbook"),
+    const ALL: [(FileKind, &'static str); 6] = [
+        (FileKind::Match, record::MATCH),
+        (FileKind::Backup, record::BACKUP),
+        (FileKind::Paper, paper::NAME),
+        (FileKind::Pool, standings::NAME),
+        (FileKind::Observer, record::OBSERVED_NAME),
+        (FileKind::Logbook, record::LOGBOOK_NAME),
     ];
 
     /// What a text says that it is; none where it says nothing, or cannot be read so far.
@@ -47,12 +43,5 @@ impl FileKind {
         let head: Head = serde_json::from_str(text.trim_start_matches('\u{feff}')).ok()?;
         let known = FileKind::ALL.iter().find(|k| k.1 == head.log);
         known.map(|k| k.0)
-    }
-
-    /// In words that fit behind "This is".
-    #[must_use]
-    pub fn words(self) -> &'static str {
-        let known = FileKind::ALL.iter().find(|k| k.0 == self);
-        known.map_or("", |k| k.2)
     }
 }

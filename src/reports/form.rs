@@ -1,6 +1,7 @@
-//! Reading what somebody keyed in as JSON: every value with its place in the file, every problem in one
-//! sentence. Whatever the text holds, reading ends with a form or with the problems, never otherwise.
+//! Reading what somebody keyed in as JSON: every value with its place in the file, every problem with
+//! its place. Whatever the text holds, reading ends with a form or with the problems, never otherwise.
 
+use super::form_problem::{FormProblem, FormProblemKind};
 use rules::{ByTeam, Rules, Score, Team};
 use serde_json::Value;
 
@@ -11,15 +12,6 @@ pub struct Form<T> {
     pub read: Option<T>,
     /// Everything that was wrong. Where the form was read, these are fields that were left out.
     pub problems: Vec<FormProblem>,
-}
-
-/// Something wrong in a form.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct FormProblem {
-    /// The place, such as `sets[0].rounds.A[2]`; empty for the whole file. Places count from 0.
-    pub place: String,
-    /// One sentence, with the way out.
-    pub say: String,
 }
 
 /// A value with its place.
@@ -64,6 +56,10 @@ fn join(place: &str, key: &str) -> String {
     }
 }
 
+fn owned(words: &[&str]) -> Vec<String> {
+    words.iter().map(|word| (*word).to_owned()).collect()
+}
+
 /// Reads one form and remembers what was wrong.
 #[derive(Debug, Default)]
 pub(super) struct Reader {
@@ -75,7 +71,7 @@ impl Reader {
     /// Reads a whole form: its text, the name and the fields it should have, and how it is taken in.
     pub fn form<T>(
         text: &str,
-        name: &str,
+        name: &'static str,
         fields: &[&str],
         take: impl FnOnce(&mut Reader, &Field) -> Option<T>,
     ) -> Form<T> {
@@ -91,7 +87,7 @@ impl Reader {
             take(&mut reader, &root)
         });
         if read.is_none() && !reader.cannot {
-            reader.wrong("", "The form cannot be read.");
+            reader.wrong("", FormProblemKind::Unreadable);
         }
         Form {
             read: read.filter(|_| !reader.cannot),
@@ -99,72 +95,47 @@ impl Reader {
         }
     }
 
-    fn open(&mut self, text: &str, name: &str) -> Option<Value> {
+    fn open(&mut self, text: &str, name: &'static str) -> Option<Value> {
         if text.len() > record::MAX_BYTES {
-            self.wrong(
-                "",
-                format!(
-                    "The file has {} bytes, far more than a form. Choose another file.",
-                    text.len()
-                ),
-            );
+            self.wrong("", FormProblemKind::TooLong(text.len()));
             return None;
         }
         let value: Value = match serde_json::from_str(text.trim_start_matches('\u{feff}')) {
             Ok(value) => value,
             Err(e) => {
-                self.wrong(
-                    "",
-                    format!(
-                        "The file is damaged or cut off in line {}, so it cannot be read. Correct that \
-                         line.",
-                        e.line()
-                    ),
-                );
+                self.wrong("", FormProblemKind::Damaged(e.line()));
                 return None;
             }
         };
         if value.get("log").and_then(Value::as_str) != Some(name) {
-            self.wrong(
-                "log",
-                format!("This is another kind of file: `log` should say \"{name}\"."),
-            );
+            self.wrong("log", FormProblemKind::OtherLog(name));
             return None;
         }
         match value.get("version").and_then(Value::as_u64) {
             Some(1) => Some(value),
             Some(newer) if newer > 1 => {
-                self.wrong(
-                    "version",
-                    format!(
-                        "The file is of a newer version ({newer}). Update this program and open it \
-                         again."
-                    ),
-                );
+                self.wrong("version", FormProblemKind::NewerVersion(newer));
                 None
             }
             _ => {
-                self.wrong(
-                    "version",
-                    "The file does not say its version: it should be 1.",
-                );
+                self.wrong("version", FormProblemKind::NoVersion);
                 None
             }
         }
     }
 
     /// Something that cannot be read.
-    pub fn wrong(&mut self, place: &str, say: impl Into<String>) {
+    pub fn wrong(&mut self, place: &str, kind: FormProblemKind) {
         self.cannot = true;
-        self.note(place, say);
+        self.note(place, kind);
     }
 
-    fn note(&mut self, place: &str, say: impl Into<String>) {
+    fn note(&mut self, place: &str, kind: FormProblemKind) {
         // A file of nonsense needs no thousand sentences.
         if self.problems.len() < 100 {
             self.problems.push(FormProblem {
                 place: place.to_owned(),
-                say: say.into(),
+                kind,
             });
         }
     }
@@ -173,7 +144,7 @@ impl Reader {
     pub fn need<'a>(&mut self, field: &Field<'a>, key: &str) -> Option<Field<'a>> {
         let got = field.get(key);
         if got.is_none() {
-            self.wrong(&join(&field.place, key), "This is missing. Fill it in.");
+            self.wrong(&join(&field.place, key), FormProblemKind::Missing);
         }
         got
     }
@@ -181,17 +152,11 @@ impl Reader {
     /// Whether it is an object; fields nobody knows are named and left out.
     pub fn object(&mut self, field: &Field, fields: &[&str]) -> Option<()> {
         let Some(map) = field.value.as_object() else {
-            self.wrong(
-                &field.place,
-                format!("This should be an object with: {}.", fields.join(", ")),
-            );
+            self.wrong(&field.place, FormProblemKind::NotObject(owned(fields)));
             return None;
         };
         for key in map.keys().filter(|k| !fields.contains(&k.as_str())) {
-            self.note(
-                &join(&field.place, key),
-                "This field is unknown and was left out. Check its spelling.",
-            );
+            self.note(&join(&field.place, key), FormProblemKind::UnknownField);
         }
         Some(())
     }
@@ -199,13 +164,16 @@ impl Reader {
     /// The items of a list of at most so many.
     pub fn list<'a>(&mut self, field: &Field<'a>, most: usize) -> Option<Vec<Field<'a>>> {
         let Some(items) = field.value.as_array() else {
-            self.wrong(&field.place, "This should be a list in [ ].");
+            self.wrong(&field.place, FormProblemKind::NotList);
             return None;
         };
         if items.len() > most {
             self.wrong(
                 &field.place,
-                format!("{} items are too many: at most {most}.", items.len()),
+                FormProblemKind::TooManyItems {
+                    items: items.len(),
+                    most,
+                },
             );
             return None;
         }
@@ -235,7 +203,7 @@ impl Reader {
         match text.as_deref().map(str::trim) {
             Some(text) if !text.is_empty() => Some(text.to_owned()),
             _ => {
-                self.wrong(&field.place, "This should be a text in quotes, not empty.");
+                self.wrong(&field.place, FormProblemKind::NotText);
                 None
             }
         }
@@ -245,7 +213,7 @@ impl Reader {
     pub fn yes(&mut self, field: &Field) -> Option<bool> {
         let yes = field.value.as_bool();
         if yes.is_none() {
-            self.wrong(&field.place, "This should be true or false.");
+            self.wrong(&field.place, FormProblemKind::NotFlag);
         }
         yes
     }
@@ -254,10 +222,7 @@ impl Reader {
     pub fn whole(&mut self, field: &Field, least: i64, most: i64) -> Option<i64> {
         let number = field.value.as_i64().filter(|n| (least..=most).contains(n));
         if number.is_none() {
-            self.wrong(
-                &field.place,
-                format!("This should be a whole number from {least} to {most}."),
-            );
+            self.wrong(&field.place, FormProblemKind::NotWhole { least, most });
         }
         number
     }
@@ -273,10 +238,7 @@ impl Reader {
         let found = words.iter().find(|(word, _)| *word == given);
         if found.is_none() {
             let words: Vec<&str> = words.iter().map(|w| w.0).collect();
-            self.wrong(
-                &field.place,
-                format!("This should be one of: {}.", words.join(", ")),
-            );
+            self.wrong(&field.place, FormProblemKind::NotWord(owned(&words)));
         }
         found.map(|w| w.1)
     }
@@ -310,24 +272,18 @@ impl Reader {
     /// Rules, written as in a match record.
     pub fn rules(&mut self, field: &Field) -> Option<Rules> {
         let read = match field.value {
-            Value::Object(given) => record::read_rules(given).map_err(|why| why.to_string()),
-            _ => Err("they are not an object".to_owned()),
+            Value::Object(given) => record::read_rules(given).map_err(Some),
+            _ => Err(None),
         };
         let rules = match read {
             Ok(rules) => rules,
             Err(why) => {
-                self.wrong(
-                    &field.place,
-                    format!("These rules cannot be read ({why}). Name a preset or correct them."),
-                );
+                self.wrong(&field.place, FormProblemKind::RulesUnreadable(why));
                 return None;
             }
         };
         if rules.check().is_err() {
-            self.wrong(
-                &field.place,
-                "These rules cannot be played: check sets, targets, caps and the numbers of players.",
-            );
+            self.wrong(&field.place, FormProblemKind::RulesUnplayable);
             return None;
         }
         Some(rules)

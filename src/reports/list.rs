@@ -1,13 +1,10 @@
 //! What lies on a desk, one line each: both teams, where the match stands, whether it is sealed, and how
 //! much of it is to be looked at.
 
-use serde_json::{json, Value};
-
 use super::one_match::{self, Evidence, Time};
 use super::paper::{Checkup, Draft, Fault};
-use super::spreadsheet::{number, quoted, Table};
 use super::standings::{self, Doubt, Played, Source};
-use super::{audit, paper, WallClock};
+use super::{audit, paper};
 use game::entry::Detail;
 use game::{Phase, Timeline};
 use record::{broken, seals, Reading};
@@ -84,18 +81,6 @@ impl SealState {
             SealState::Broken => "broken",
             SealState::GoneOn => "gone_on",
             SealState::Holds => "holds",
-        }
-    }
-
-    /// In words.
-    #[must_use]
-    pub const fn say(self) -> &'static str {
-        match self {
-            SealState::OnPaper => "On paper",
-            SealState::None => "Not sealed",
-            SealState::Broken => "The seal does not fit: something before it was changed",
-            SealState::GoneOn => "Sealed, then continued",
-            SealState::Holds => "Sealed, and the seal fits",
         }
     }
 }
@@ -200,131 +185,4 @@ impl Line {
             name => name,
         }
     }
-
-    /// Both teams.
-    #[must_use]
-    pub fn say_teams(&self) -> String {
-        let name = |team: Team| match self.teams[team].as_str() {
-            "" => format!("Team {team}"),
-            name => name.to_owned(),
-        };
-        format!("{} – {}", name(Team::A), name(Team::B))
-    }
-
-    /// Where it stands: sets, and in brackets the points of each.
-    #[must_use]
-    pub fn say_result(&self) -> String {
-        let points: Vec<String> = self.points.iter().map(ToString::to_string).collect();
-        let sets = match self.sets {
-            Some(sets) => sets.to_string(),
-            None if points.is_empty() => return "Nothing played yet".to_owned(),
-            None => "No result".to_owned(),
-        };
-        let open = if self.is_over { "" } else { ", not over" };
-        if points.is_empty() {
-            format!("{sets}{open}")
-        } else {
-            format!("{sets} ({}){open}", points.join(", "))
-        }
-    }
-}
-
-/// How many things are to be looked at, in words.
-#[must_use]
-pub fn say_findings(count: usize) -> String {
-    match count {
-        0 => "Nothing to check".to_owned(),
-        n => format!("{n} to check"),
-    }
-}
-
-/// A line for a reader, behind the name of the file.
-#[must_use]
-pub fn text(name: &str, line: &Line) -> String {
-    let group = match line.group.as_str() {
-        "" => String::new(),
-        group => format!(" [{group}]"),
-    };
-    // A seal that does not fit speaks for itself.
-    let doubt = line.doubt.filter(|doubt| *doubt != Doubt::Seal);
-    let doubt = doubt.map(|doubt| {
-        let this = if line.on_paper {
-            "this sheet"
-        } else {
-            "this record"
-        };
-        format!(" In doubt: {}", standings::say_doubt(this, doubt))
-    });
-    format!(
-        "{name}: {}{group}: {}.{} {}. {}.",
-        line.say_teams(),
-        line.say_result(),
-        doubt.unwrap_or_default(),
-        line.seal.say(),
-        say_findings(line.findings)
-    )
-}
-
-/// The lines as JSON, each with the name of its file.
-#[must_use]
-pub fn json(lines: &[(String, Line)]) -> Value {
-    let list = lines.iter().map(|(name, line)| {
-        json!({
-            "file": name, "group": line.group, "match_no": line.number,
-            "teams": { "A": line.teams.a, "B": line.teams.b },
-            "sets_won": line.sets.map(|s| json!({ "A": s.a, "B": s.b })),
-            "sets": line.points.iter().map(|p| json!({ "A": p.a, "B": p.b })).collect::<Vec<_>>(),
-            "over": line.is_over, "paper": line.on_paper, "seal": line.seal.code(),
-            "findings": line.findings, "last_at": line.last_at,
-            "doubt": line.doubt.map(Doubt::code),
-        })
-    });
-    json!({ "list": list.collect::<Vec<_>>() })
-}
-
-/// The lines as a table for a spreadsheet; `last_at` is milliseconds since 1970 UTC, beside it stand the
-/// time of the world and that of the hall.
-#[must_use]
-pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
-    let mut table = Table::new(&[
-        "file",
-        "kind",
-        "group",
-        "match_no",
-        "A",
-        "B",
-        "sets_A",
-        "sets_B",
-        "points",
-        "over",
-        "seal",
-        "findings",
-        "last_at",
-        "last_utc",
-        "last_local",
-        "doubt",
-    ]);
-    for (name, line) in lines {
-        let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
-        let sets = |team: Team| number(line.sets.map(|s| s[team]));
-        table.line(&[
-            quoted(name),
-            number(Some(if line.on_paper { "paper" } else { "record" })),
-            quoted(&line.group),
-            quoted(&line.number),
-            quoted(&line.teams.a),
-            quoted(&line.teams.b),
-            sets(Team::A),
-            sets(Team::B),
-            quoted(&points.join(" ")),
-            number(Some(if line.is_over { "yes" } else { "no" })),
-            number(Some(line.seal.code())),
-            number(Some(line.findings)),
-            number(line.last_at),
-            number(line.last_at.map(|at| WallClock::default().moment(at))),
-            number(line.last_at.map(|at| hall.moment(at))),
-            number(line.doubt.map(Doubt::code)),
-        ]);
-    }
-    table.finish()
 }

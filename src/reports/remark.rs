@@ -1,11 +1,12 @@
 //! The remarks of a sheet: what was written, what was insisted on, what was taken back, and what the
-//! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7).
+//! rules want noted (Official Volleyball Rules 2025-2028, 19.4.2.6 and 27.2.2.7). The words for them stand
+//! in `text`.
 
-use game::entry::{Entry, Forced, Protested};
-use game::{say, Joined, Kind, Outcome, State, Timeline};
-use rules::{Score, Team};
+use game::entry::{Change, Check, Entry, Forced, Protested};
+use game::{Joined, Kind, Outcome, Phase, Protest, Question, Refusal, State, Timeline};
+use rules::{Score, Shirt, Team};
 
-use super::{clock_doubts, words};
+use super::{clock_doubts, ClockDoubt};
 
 /// One remark.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -16,8 +17,185 @@ pub struct RemarkLine {
     pub set: u8,
     /// The score at that moment.
     pub score: Score,
-    /// The words.
-    pub text: String,
+    /// What is noted.
+    pub remark: Remark,
+}
+
+/// What is noted.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Remark {
+    /// The time of the entry is doubtful.
+    Clock(ClockDoubt),
+    /// The entry does not count.
+    Refused {
+        /// The entry.
+        entry: u32,
+        /// Why.
+        refusal: Refusal,
+    },
+    /// The entry was made against the advice of the rules.
+    Insisted {
+        /// The advice.
+        advice: Refusal,
+        /// Why the first referee decided so.
+        why: String,
+    },
+    /// The entry was taken back with a reason, or after play had gone on.
+    TakenBack {
+        /// The entry.
+        entry: u32,
+        /// The entry that took it back.
+        by: u32,
+        /// Why.
+        why: Option<String>,
+    },
+    /// Somebody wrote it.
+    Written {
+        /// The team it is about.
+        team: Option<Team>,
+        /// The words.
+        text: String,
+    },
+    /// A check failed.
+    CheckFailed(Check),
+    /// A check that had failed is in order.
+    CheckCleared(Check),
+    /// A player was substituted who had to leave.
+    Forced {
+        /// Whose.
+        team: Team,
+        /// Who left, who came.
+        changes: Vec<Change>,
+        /// What forced it.
+        reason: Forced,
+        /// Whether it was an exceptional substitution (15.7).
+        exceptional: bool,
+    },
+    /// Recovery time for a player (17.1.2).
+    Recovery {
+        /// Whose.
+        team: Team,
+        /// Who.
+        number: Shirt,
+    },
+    /// A libero was named anew (19.4.2).
+    NewLibero {
+        /// Whose.
+        team: Team,
+        /// The new one.
+        number: Shirt,
+        /// Those whom he or she replaces.
+        replaces: Vec<Shirt>,
+    },
+    /// A fault was found late.
+    LateFault {
+        /// Whose.
+        team: Team,
+        /// What it has done to the sets so far.
+        corrected: Vec<Corrected>,
+    },
+    /// The point of a rally stands and its reason does not: the serving team may stand anywhere (7.4).
+    CauseDropped,
+    /// A protest was announced (5.1.2.1).
+    Protest {
+        /// What was announced, and what was written after the match.
+        protest: Protest,
+        /// Whether the match is over and nothing was written about it (5.1.3).
+        unwritten: bool,
+    },
+    /// A protest was written after the match (5.1.3).
+    ProtestWritten {
+        /// Whose.
+        team: Team,
+        /// The words.
+        text: String,
+    },
+    /// Who served first, and on which side, was seen on court.
+    FirstService {
+        /// The set.
+        set: u8,
+        /// Who served.
+        team: Team,
+        /// Who stood on the left.
+        left: Team,
+    },
+    /// The record was begun while the match was being played.
+    Joined(Joined),
+    /// A miscounted score was corrected.
+    ScoreCorrected {
+        /// From this.
+        from: Score,
+        /// To this.
+        to: Score,
+        /// Why.
+        why: String,
+    },
+    /// Play went back for wrong information by the officials (FIVB Casebook 2024, case 2.3).
+    WrongInformation {
+        /// From this score.
+        from: Score,
+        /// To this.
+        to: Score,
+        /// What it was.
+        why: String,
+    },
+    /// The players on court were not those of the line-up, and it was seen before the set (7.3.5.2).
+    Discrepancy {
+        /// Whose.
+        team: Team,
+        /// Who left, who came.
+        changes: Vec<Change>,
+        /// Whether those on court stay, by substitution.
+        kept: bool,
+    },
+    /// A libero replacement came after the whistle for service (19.3.2.5).
+    LateReplacement {
+        /// Whose.
+        team: Team,
+        /// Whether it was not the first, so that it is a delay.
+        again: bool,
+    },
+    /// The time of a set was up.
+    TimeUp {
+        /// Whether the teams were level, so that one more rally decides.
+        level: bool,
+    },
+    /// Play was interrupted.
+    Suspended {
+        /// Why.
+        why: String,
+    },
+    /// Play was resumed.
+    Resumed,
+    /// A team is incomplete (6.4.3).
+    Incomplete(Team),
+    /// A team is in default (6.4.1, 6.4.2).
+    Default(Team),
+    /// The sealed record was reopened.
+    Reopened {
+        /// Why.
+        why: Option<String>,
+    },
+    /// The first referee answered what the rules leave open.
+    Answered {
+        /// The question.
+        question: Question,
+        /// Which of its choices, from 0.
+        choice: usize,
+    },
+}
+
+/// What a fault found late has done to a set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Corrected {
+    /// The set.
+    pub set: u8,
+    /// Whether it is an earlier one than that at hand.
+    pub earlier: bool,
+    /// Its score before.
+    pub was: Score,
+    /// Its score now; none where the set counts no more.
+    pub is: Option<Score>,
 }
 
 /// The remarks of a log in its order.
@@ -27,15 +205,12 @@ pub fn lines(timeline: &Timeline) -> Vec<RemarkLine> {
     let mut doubts = clock_doubts(timeline).into_iter().peekable();
     timeline.walk(|before, entry, outcome, after| {
         let doubt = doubts.next_if(|(of, _)| *of == entry.n);
-        let texts = match outcome {
+        let remarks = match outcome {
             Outcome::Struck(by) => taken_back(timeline, entry, *by).into_iter().collect(),
-            _ => texts(before, entry, outcome, after, timeline.state()),
+            _ => remarks(before, entry, outcome, after, timeline.state()),
         };
-        for text in doubt
-            .map(|(_, doubt)| words::clock_doubt(doubt))
-            .into_iter()
-            .chain(texts)
-        {
+        let doubt = doubt.map(|(_, doubt)| Remark::Clock(doubt));
+        for remark in doubt.into_iter().chain(remarks) {
             // A protest comes after the point that it is about, which may have ended the set.
             let is_protest = matches!(entry.kind, Kind::Protest { .. });
             lines.push(RemarkLine {
@@ -50,50 +225,50 @@ pub fn lines(timeline: &Timeline) -> Vec<RemarkLine> {
                 } else {
                     before.play().map_or_else(Score::default, |p| p.score)
                 },
-                text,
+                remark,
             });
         }
     });
     lines
 }
 
-fn texts(
+fn remarks(
     before: &State,
     entry: &Entry,
     outcome: &Outcome,
     after: &State,
     end: &State,
-) -> Vec<String> {
-    let mut texts = Vec::new();
+) -> Vec<Remark> {
+    let mut remarks = Vec::new();
     match outcome {
         Outcome::Accepted | Outcome::Insisted(_) => {
             let protest = end.protests().iter().find(|p| p.entry == entry.n);
-            texts.extend(match protest {
-                Some(protest) => Some(words::protest(protest, before, end)),
+            remarks.extend(match protest {
+                Some(protest) => Some(Remark::Protest {
+                    protest: protest.clone(),
+                    unwritten: protest.written.is_none() && end.phase() == Phase::Finished,
+                }),
                 None => noted(before, &entry.kind, after),
             });
         }
         Outcome::Struck(_) => {}
-        Outcome::Refused(refusal) => texts.push(format!(
-            "Entry {} does not count ({}): {}",
-            entry.n,
-            refusal.rule(),
-            say(refusal, before)
-        )),
+        Outcome::Refused(refusal) => remarks.push(Remark::Refused {
+            entry: entry.n,
+            refusal: refusal.clone(),
+        }),
     }
     if let (Outcome::Insisted(advice), Some(why)) = (outcome, &entry.insist) {
-        texts.push(format!(
-            "Recorded against rule {} on the first referee's decision: {why}. The advice was: {}",
-            advice.rule(),
-            say(advice, before)
-        ));
+        remarks.push(Remark::Insisted {
+            advice: advice.clone(),
+            why: why.clone(),
+        });
     }
-    texts
+    remarks
 }
 
 /// A slip of the finger taken back at once is no remark; one taken back with a reason, or after play
 /// went on, is.
-fn taken_back(timeline: &Timeline, entry: &Entry, by: u32) -> Option<String> {
+fn taken_back(timeline: &Timeline, entry: &Entry, by: u32) -> Option<Remark> {
     let aside = |e: &Entry| {
         matches!(
             e.kind,
@@ -113,201 +288,160 @@ fn taken_back(timeline: &Timeline, entry: &Entry, by: u32) -> Option<String> {
     if aside(entry) || (!went_on && why.is_none()) {
         return None;
     }
-    let why = why.map(|w| format!(": {w}")).unwrap_or_default();
-    Some(format!("Entry {} was undone by entry {by}{why}.", entry.n))
+    Some(Remark::TakenBack {
+        entry: entry.n,
+        by,
+        why: why.map(str::to_owned),
+    })
 }
 
 /// What the rules, or the official, want noted of an entry that counts.
-fn noted(before: &State, kind: &Kind, after: &State) -> Option<String> {
-    let name = |team: Team| before.name(team);
+fn noted(before: &State, kind: &Kind, after: &State) -> Option<Remark> {
     Some(match kind {
-        Kind::Remark {
-            text,
-            team: Some(team),
-        } => format!("{}: {text}", name(*team)),
-        Kind::Remark { text, team: None } => text.clone(),
-        Kind::Check(check) if !check.ok => match &check.note {
-            Some(note) => format!("Check failed: {} ({note}).", check.item),
-            None => format!("Check failed: {}.", check.item),
+        Kind::Remark { text, team } => Remark::Written {
+            team: *team,
+            text: text.clone(),
         },
+        Kind::Check(check) if !check.ok => Remark::CheckFailed(check.clone()),
         Kind::Check(check) => {
             let failed = before
                 .checks()
                 .iter()
                 .any(|c| c.item == check.item && !c.ok);
-            failed.then_some(())?;
-            format!(
-                "Cleared: {} ({}).",
-                check.item,
-                check.note.as_deref().unwrap_or("no note")
-            )
+            failed.then(|| Remark::CheckCleared(check.clone()))?
         }
         Kind::Substitution {
             team,
             changes,
             reason: Some(reason),
-        } => {
-            let why = match reason {
-                Forced::Injury => "injury",
-                Forced::Expelled => "expulsion",
-                Forced::Disqualified => "disqualification",
-            };
-            let changes: Vec<String> = changes
-                .iter()
-                .map(|c| format!("{} for {}", c.into, c.out))
-                .collect();
-            let exceptional = after
+        } => Remark::Forced {
+            team: *team,
+            changes: changes.clone(),
+            reason: *reason,
+            exceptional: after
                 .shown()
                 .zip(before.shown())
                 .is_some_and(|(after, before)| {
                     after.sides[*team].exceptional > before.sides[*team].exceptional
-                });
-            let sort = if exceptional {
-                "Exceptional substitution"
-            } else {
-                "Substitution"
-            };
-            format!("{sort}, {}: {} ({why}).", name(*team), changes.join(", "))
-        }
-        Kind::Recovery { team, number } => {
-            format!("Recovery time, {}: number {number}.", name(*team))
-        }
+                }),
+        },
+        Kind::Recovery { team, number } => Remark::Recovery {
+            team: *team,
+            number: *number,
+        },
         Kind::NewLibero {
             team,
             number,
             replaces,
             ..
-        } => {
-            let old: Vec<String> = replaces.iter().map(ToString::to_string).collect();
-            format!(
-                "New libero, {}: number {number} for {}.",
-                name(*team),
-                old.join(", ")
-            )
-        }
-        Kind::LateFault(fault) => {
-            let changed = put_right(before, after);
-            let what = if changed.is_empty() {
-                "no score changes so far".to_owned()
-            } else {
-                changed.join("; ")
-            };
-            format!("Fault found late, {}: {what}.", name(fault.team))
-        }
+        } => Remark::NewLibero {
+            team: *team,
+            number: *number,
+            replaces: replaces.clone(),
+        },
+        Kind::LateFault(fault) => Remark::LateFault {
+            team: fault.team,
+            corrected: corrected(before, after),
+        },
         Kind::Rally { cause: Some(_), .. } => {
             after.dropped_cause()?;
-            "Position fault of the serving team: the point counts, the reason does not (rule 7.4)."
-                .to_owned()
+            Remark::CauseDropped
         }
-        Kind::ProtestStatement { about, text } => {
-            let team = match about {
+        Kind::ProtestStatement { about, text } => Remark::ProtestWritten {
+            team: match about {
                 Protested::Unannounced(team) => *team,
                 Protested::Entry(entry) => {
                     before.protests().iter().find(|p| p.entry == *entry)?.team
                 }
-            };
-            words::protest_written(name(team), text)
-        }
-        Kind::FirstService { team, left } => format!(
-            "Set {}: {} served first, {} stood on the left, as seen on court. No toss was recorded.",
-            before.set_at_hand(),
-            name(*team),
-            name(*left)
-        ),
-        Kind::Joined(joined) => taken_over(joined),
-        Kind::ScoreCorrection { score, why, .. } => {
-            let was = before.score();
-            format!("Score corrected from {} to {}: {why}", was.marked(), score.marked())
-        }
-        Kind::WrongInformation { score, why } => {
-            let was = before.score();
-            format!(
-                "Wrong information by the officials: {why} Play went back from {} to {}.",
-                was.marked(),
-                score.marked()
-            )
-        }
+            },
+            text: text.clone(),
+        },
+        Kind::FirstService { team, left } => Remark::FirstService {
+            set: before.set_at_hand(),
+            team: *team,
+            left: *left,
+        },
+        Kind::Joined(joined) => Remark::Joined(joined.clone()),
+        Kind::ScoreCorrection { score, why, .. } => Remark::ScoreCorrected {
+            from: before.score(),
+            to: *score,
+            why: why.clone(),
+        },
+        Kind::WrongInformation { score, why } => Remark::WrongInformation {
+            from: before.score(),
+            to: *score,
+            why: why.clone(),
+        },
         Kind::Discrepancy {
             team,
             changes,
             kept,
-        } => {
-            let wrong: Vec<String> = changes
-                .iter()
-                .map(|c| format!("{} for {}", c.into, c.out))
-                .collect();
-            let wrong = match (wrong.is_empty(), kept) {
-                (true, _) => "places corrected".to_owned(),
-                (false, true) => format!("{} kept by substitution", wrong.join(", ")),
-                (false, false) => format!("{} corrected", wrong.join(", ")),
-            };
-            format!("Line-up of {} checked before the set: {wrong}, no sanction.", name(*team))
-        }
-        Kind::LateReplacement { team } => {
-            let again = before.team(*team).late_replacement_noted;
-            let then = if again { "a delay" } else { "the captain was told" };
-            format!("Late libero replacement, {}: {then}.", name(*team))
-        }
-        Kind::TimeUp if after.play().is_some() => {
-            "Time was up with the teams level: one more rally decides.".to_owned()
-        }
-        Kind::TimeUp => "Time was up: the set ended as it stood.".to_owned(),
-        Kind::Suspend { why } => format!("Play was interrupted: {why}."),
-        Kind::Resume { .. } => "Play was resumed.".to_owned(),
-        Kind::Incomplete { team, .. } => format!("{} incomplete.", name(*team)),
-        Kind::Default { team } => format!("{} in default.", name(*team)),
-        Kind::Reopen { why: None } => "The sealed record was reopened.".to_owned(),
-        Kind::Reopen { why: Some(why) } => format!("The sealed record was reopened: {why}."),
+        } => Remark::Discrepancy {
+            team: *team,
+            changes: changes.clone(),
+            kept: *kept,
+        },
+        Kind::LateReplacement { team } => Remark::LateReplacement {
+            team: *team,
+            again: before.team(*team).late_replacement_noted,
+        },
+        Kind::TimeUp => Remark::TimeUp {
+            level: after.play().is_some(),
+        },
+        Kind::Suspend { why } => Remark::Suspended { why: why.clone() },
+        Kind::Resume { .. } => Remark::Resumed,
+        Kind::Incomplete { team, .. } => Remark::Incomplete(*team),
+        Kind::Default { team } => Remark::Default(*team),
+        Kind::Reopen { why } => Remark::Reopened { why: why.clone() },
         Kind::Answer { entry, choice } => {
             let question = before.questions().iter().find(|q| q.entry == *entry)?;
-            let (_, words) = game::say_question(question, before);
-            let at = question.ask.choices().iter().position(|c| c == choice)?;
-            format!("Decided by the first referee: {}.", words[at])
+            Remark::Answered {
+                question: question.clone(),
+                choice: question.ask.choices().iter().position(|c| c == choice)?,
+            }
         }
-        _ => return None,
+        // What stands on the sheet in a place of its own, or is no part of it.
+        Kind::Match(_)
+        | Kind::Heading(_)
+        | Kind::TeamList(_)
+        | Kind::Toss(_)
+        | Kind::LineUp { .. }
+        | Kind::BeginSet
+        | Kind::Rally { cause: None, .. }
+        | Kind::Explain { .. }
+        | Kind::Replay { .. }
+        | Kind::TimeOut { .. }
+        | Kind::Substitution { reason: None, .. }
+        | Kind::LiberoReplacement { .. }
+        | Kind::ImproperRequest { .. }
+        | Kind::Delay { .. }
+        | Kind::Misconduct { .. }
+        | Kind::GameCaptain { .. }
+        | Kind::Protest { .. }
+        | Kind::ChangeCourts
+        | Kind::Timer(_)
+        | Kind::Sign { .. }
+        | Kind::Seal { .. }
+        | Kind::Strike { .. } => return None,
     })
 }
 
 /// What a fault found late has done to the score of each set so far.
-fn put_right(before: &State, after: &State) -> Vec<String> {
+fn corrected(before: &State, after: &State) -> Vec<Corrected> {
     let score = |state: &State, number: u8| {
         let play = state.play().filter(|play| play.number == number);
         let set = state.sets().find(|set| set.number == number);
         play.map(|play| play.score).or(set.map(|set| set.score))
     };
     let now = before.set_number();
-    let one = |number: u8| {
-        let of = if number == now {
-            "score".to_owned()
-        } else {
-            format!("set {number}")
-        };
-        match (score(before, number)?, score(after, number)) {
-            (was, Some(is)) if was == is => None,
-            (was, Some(is)) => Some(format!(
-                "{of} {} corrected to {}",
-                was.marked(),
-                is.marked()
-            )),
-            (was, None) => Some(format!("set {number}, {}, no longer counts", was.marked())),
-        }
+    let one = |set: u8| {
+        let (was, is) = (score(before, set)?, score(after, set));
+        (Some(was) != is).then_some(Corrected {
+            set,
+            earlier: set != now,
+            was,
+            is,
+        })
     };
     (1..=now).filter_map(one).collect()
-}
-
-/// What was played before this record began.
-fn taken_over(joined: &Joined) -> String {
-    let sets: Vec<String> = joined.sets.iter().map(ToString::to_string).collect();
-    let before = match sets.is_empty() {
-        true => String::new(),
-        false => format!(" Sets before: {}.", sets.join(", ")),
-    };
-    let set = joined.sets.len() + 1;
-    match joined.score {
-        Some(score) => format!(
-            "This record was begun in set {set}, at {}.{before}",
-            score.marked()
-        ),
-        None => format!("This record was begun before set {set}.{before}"),
-    }
 }

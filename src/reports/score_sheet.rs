@@ -3,20 +3,22 @@
 
 use std::collections::BTreeMap;
 
-use super::audit;
+use super::audit::{self, Finding};
 use super::remark::{self, RemarkLine};
 use game::entry::{Change, Court, Heading, Player, Staff};
 use game::{
     Choice, DecidedBy, Kind, Outcome, PointFor, Sanction, SetPlay, SetRecord, State, Timeline,
 };
 use record::{broken, seals, Broken, Seal, Strokes};
-use rules::{ByTeam, Score, Shirt, Team};
+use rules::{ByTeam, Rules, Score, Shirt, Team};
 
 /// The sheet of a match.
 #[derive(Clone, Debug)]
 pub struct Sheet {
     /// The heading; none before the match is opened.
     pub heading: Option<Heading>,
+    /// What is played by.
+    pub rules: Rules,
     /// The teams.
     pub teams: ByTeam<TeamBlock>,
     /// The sets, finished ones and the one being played.
@@ -61,9 +63,9 @@ pub struct SealBox {
     pub seals: Vec<Seal>,
     /// Whether the last one was not opened again.
     pub holds: bool,
-    /// What was left undone when it was set, one sentence each. Under a seal nothing is entered, so it
-    /// follows from the record.
-    pub left_open: Vec<String>,
+    /// What was left undone when it was set. Under a seal nothing is entered, so it follows from the
+    /// record.
+    pub left_open: Vec<Finding>,
 }
 
 /// A team as it stands on the sheet.
@@ -245,6 +247,7 @@ impl Sheet {
         let result = result(&sets, state);
         Sheet {
             heading: state.heading().cloned(),
+            rules: *state.rules(),
             teams: ByTeam::new(|team| block(state, team)),
             sets,
             sanctions: state.sanctions().to_vec(),
@@ -311,9 +314,7 @@ fn seal_box(timeline: &Timeline) -> SealBox {
     });
     let holds = timeline.state().sealed().is_some();
     let left_open = if holds {
-        let open = audit::left_open(timeline);
-        let sentences = open.iter().map(|f| audit::say(f, timeline.state()));
-        sentences.collect()
+        audit::left_open(timeline)
     } else {
         Vec::new()
     };

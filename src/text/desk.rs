@@ -1,12 +1,13 @@
 //! The words of the desk, in one place; a second language is a second file like this one.
 
+use crate::score_sheet::roman;
+use crate::{form_problem, standings};
 use app::machine::LocalTime;
-use reports::list::{say_findings, Line};
+use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
-use reports::standings::{say_doubt, words as criterion_words, Criterion};
-use reports::words::roman;
-use reports::FormProblem;
-use rules::{ByTeam, Score};
+use reports::standings::Criterion;
+use reports::{FileKind, FormProblem};
+use rules::{ByTeam, Score, Team};
 
 pub const DESK: &str = "Desk";
 pub const FINDINGS: &str = "To check";
@@ -98,7 +99,7 @@ pub const KEYS: &str = "Digits are enough: a full box moves on to the next one. 
     Everything you type is saved at once.";
 
 pub fn findings_of(count: usize, teams: &str) -> String {
-    format!("{}, {teams}", say_findings(count))
+    format!("{}, {teams}", to_check(count))
 }
 
 pub fn found(count: usize) -> String {
@@ -132,12 +133,12 @@ pub fn in_doubt(line: &Line) -> Option<String> {
     } else {
         "this record"
     };
-    Some(format!("In doubt: {}", say_doubt(name, line.doubt?)))
+    Some(format!("In doubt: {}", standings::doubt(name, line.doubt?)))
 }
 
 /// The rule of order in a line.
 pub fn ranked_by(criteria: &[Criterion]) -> String {
-    let names: Vec<&str> = criteria.iter().map(|c| criterion_words(*c)).collect();
+    let names: Vec<&str> = criteria.iter().map(|c| standings::criterion(*c)).collect();
     format!("Ranked by {}.", names.join(", then "))
 }
 
@@ -182,8 +183,8 @@ fn places(problems: &[FormProblem]) -> String {
         .iter()
         .take(MOST)
         .map(|p| match p.place.as_str() {
-            "" => p.say.clone(),
-            place => format!("{place}: {}", p.say),
+            "" => form_problem(&p.kind),
+            place => format!("{place}: {}", form_problem(&p.kind)),
         })
         .collect();
     if problems.len() > MOST {
@@ -410,5 +411,61 @@ pub fn marks(count: usize, all: bool) -> String {
         (0, false) => "Nothing marked so far.".into(),
         (1, _) => "One box is marked:".into(),
         (n, _) => format!("{n} boxes are marked:"),
+    }
+}
+
+/// Both teams of a line.
+pub fn teams_of(line: &Line) -> String {
+    let name = |team: Team| match line.teams[team].as_str() {
+        "" => format!("Team {team}"),
+        name => name.to_owned(),
+    };
+    format!("{} – {}", name(Team::A), name(Team::B))
+}
+
+/// Where a match stands: sets, and in brackets the points of each.
+pub fn result_of(line: &Line) -> String {
+    let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
+    let sets = match line.sets {
+        Some(sets) => sets.to_string(),
+        None if points.is_empty() => return "Nothing played yet".to_owned(),
+        None => "No result".to_owned(),
+    };
+    let open = if line.is_over { "" } else { ", not over" };
+    if points.is_empty() {
+        format!("{sets}{open}")
+    } else {
+        format!("{sets} ({}){open}", points.join(", "))
+    }
+}
+
+/// How many things are to be looked at.
+pub fn to_check(count: usize) -> String {
+    match count {
+        0 => "Nothing to check".to_owned(),
+        n => format!("{n} to check"),
+    }
+}
+
+/// The state of a seal.
+pub const fn seal_state(seal: SealState) -> &'static str {
+    match seal {
+        SealState::OnPaper => "On paper",
+        SealState::None => "Not sealed",
+        SealState::Broken => "The seal does not fit: something before it was changed",
+        SealState::GoneOn => "Sealed, then continued",
+        SealState::Holds => "Sealed, and the seal fits",
+    }
+}
+
+/// A kind of file, in words that fit behind *This is*.
+pub const fn file_kind(kind: FileKind) -> &'static str {
+    match kind {
+        FileKind::Match => "a match record",
+        FileKind::Backup => "a backup",
+        FileKind::Paper => "a keyed-in paper sheet",
+        FileKind::Pool => "the results of a pool",
+        FileKind::Observer => "the notes of an observer",
+        FileKind::Logbook => "a logbook",
     }
 }

@@ -169,9 +169,9 @@ pub fn outcome(outcome: &Outcome, state: &State) -> Option<String> {
         Outcome::Accepted => None,
         Outcome::Insisted(advice) => Some(format!(
             "Recorded against advice: {}",
-            game::say(advice, state)
+            crate::refusal(advice, state)
         )),
-        Outcome::Refused(why) => Some(format!("Does not count: {}", game::say(why, state))),
+        Outcome::Refused(why) => Some(format!("Does not count: {}", crate::refusal(why, state))),
         Outcome::Struck(by) => Some(format!("Undone by entry {by}")),
     }
 }

@@ -3,15 +3,29 @@
 // The words say themselves what they are.
 #![allow(missing_docs)]
 
+pub mod audit;
 mod captains;
+pub mod command_help;
+pub mod command_line;
+pub mod comparison;
 mod consequence;
 mod corrected;
 mod entry;
 mod flows;
+mod form;
+pub mod machine;
+pub mod paper;
 mod play;
+pub mod problem;
+mod question;
+mod refusal;
+mod remark;
 mod sanctions;
 mod score;
+pub mod score_sheet;
 mod signals;
+pub mod standings;
+mod teams;
 
 pub mod desk;
 pub mod hand_over;
@@ -19,17 +33,24 @@ pub mod learn;
 pub mod review;
 pub mod setup;
 pub mod sheet;
+pub mod sheet_text;
 
 pub use captains::*;
 pub use consequence::*;
 pub use corrected::*;
 pub use entry::*;
 pub use flows::*;
+pub use form::form_problem;
 pub use play::*;
+pub use question::question;
+pub use refusal::refusal;
+pub use remark::remark;
 pub use sanctions::*;
 pub use score::*;
 pub use signals::*;
+pub use teams::Teams;
 
+use crate::score_sheet::span;
 use app::keeper::{Saved, StorageNotice};
 use app::machine::{LocalTime, Offline, ReadTrouble};
 use app::merge::{Damage, What};
@@ -39,7 +60,6 @@ use app::summary::{Stage, Summary};
 use app::theme::Theme;
 use game::{isolated, Refusal, State};
 use record::{Foreign, Reading};
-use reports::words::span;
 use reports::ClockDoubt;
 use rules::Team;
 
@@ -355,15 +375,17 @@ pub fn storage_trouble(health: &Health) -> Option<String> {
     if health.memory_only() {
         let trouble = health.local.as_ref().err()?;
         return Some(format!(
-            "{trouble} You can continue: the match is kept while this page stays open. Export it before \
-             you close the page."
+            "{} You can continue: the match is kept while this page stays open. Export it before \
+             you close the page.",
+            machine::storage(trouble)
         ));
     }
     match (&health.local, &health.durable) {
         (Ok(()), Ok(())) => None,
         (Err(trouble), _) | (_, Err(trouble)) => Some(format!(
-            "{trouble} Only one of the two copies on this phone can be written. Export the match when you \
-             can."
+            "{} Only one of the two copies on this phone can be written. Export the match when you \
+             can.",
+            machine::storage(trouble)
         )),
     }
 }
@@ -512,9 +534,14 @@ pub fn offline(offline: &Offline) -> String {
         Offline::NotSupported => {
             "This browser or private window cannot keep the app for use without a network.".into()
         }
+        Offline::Incomplete => {
+            "The app could not be kept for use without a network: not all of its files came. Open it again \
+             with a network."
+                .into()
+        }
         Offline::Failed(why) => format!(
-            "The app could not be kept for use without a network ({why}). Open it again with a \
-             network."
+            "The app could not be kept for use without a network{}. Open it again with a network.",
+            machine::in_its_words(why)
         ),
     }
 }
@@ -556,7 +583,7 @@ pub fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
 /// A file that holds nothing of ours.
 #[must_use]
 pub fn foreign_file(name: &str, foreign: &Foreign) -> String {
-    format!("{name}: {foreign}")
+    format!("{name}: {}", problem::foreign(foreign))
 }
 
 /// What was wrong in a file, line by line.
@@ -567,9 +594,13 @@ pub fn reading_problems(name: &str, reading: &Reading) -> Vec<String> {
         .problems
         .iter()
         .take(MOST)
-        .map(|p| match p.entry {
-            Some(entry) => format!("{name}, entry {entry}: {}.", p.say.trim_end_matches('.')),
-            None => format!("{name}: {}.", p.say.trim_end_matches('.')),
+        .map(|p| {
+            let say = problem::problem(p);
+            let say = say.trim_end_matches('.');
+            match p.entry {
+                Some(entry) => format!("{name}, entry {entry}: {say}."),
+                None => format!("{name}: {say}."),
+            }
         })
         .collect();
     if reading.problems.len() > MOST {

@@ -1,9 +1,9 @@
 //! The words of the court screen.
 
 use super::team_name;
+use crate::score_sheet::side;
 use game::entry::{Change, ReplayWhy, Timer, Who};
 use game::{Kind, Notice, Phase, Refusal, Speaker, State, Timed};
-use reports::words::side;
 use rules::{Cause, Group, Rules, Shirt, Team, CALL_BACK_SECONDS};
 
 /// The court, and what lies below it.

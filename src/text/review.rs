@@ -1,7 +1,8 @@
-//! The words of the review, in one place; a second language is a second file like this one.
+//! The words of the review.
 
 use game::entry::SeenBy;
-use rules::Score;
+use reports::review::Question;
+use rules::{Rules, Score};
 
 /// Title of the screen.
 pub const REVIEW: &str = "Review";
@@ -80,4 +81,116 @@ pub fn taken_back(entry: u32, words: &str, after: Option<i64>, why: Option<&str>
     let after = after.map(|s| format!(", after {s} s")).unwrap_or_default();
     let why = why.map(|w| format!(": {w}")).unwrap_or_default();
     format!("Entry {entry}, {words}{after}{why}")
+}
+
+/// A question for the talk afterwards.
+#[must_use]
+pub fn question(question: &Question, rules: &Rules) -> String {
+    match question {
+        Question::TakenBack { times: n } => format!(
+            "You undid an entry {}. What did you see first, and what changed your mind?",
+            times(*n)
+        ),
+        Question::Insisted { times: n } => format!(
+            "You decided against the advice of the rules {}. Would you decide the same again, and how \
+             would you explain it to a captain?",
+            times(*n)
+        ),
+        Question::Sanctioned { times: n } => format!(
+            "You gave a sanction {}. What came before it? Was there a moment when a word would have been \
+             enough?",
+            times(*n)
+        ),
+        Question::StoodStill { seconds, set, score: s } => format!(
+            "Before {} in set {set} play stood for {} min {:02} s, and the record does not say why. What \
+             held you up, and who could have helped?",
+            s.marked(),
+            seconds / 60,
+            seconds % 60
+        ),
+        Question::Often { cause, times: n } => format!(
+            "You called \"{}\" {}. Did you judge the first and the last one in the same way?",
+            crate::cause(*cause, rules),
+            times(*n)
+        ),
+        Question::Unsaid { times: n, of } => format!(
+            "{n} of {of} rallies have no reason. Which of them could you still explain, and to whom?"
+        ),
+        Question::Closest { set, score: s } => format!(
+            "Set {set} ended {}. Where did you look at the end, and what did you do to stay calm?",
+            s.marked()
+        ),
+        Question::Looked => {
+            "After a rally, whom do you look at first, and whom last? Would a different order help?".to_owned()
+        }
+        Question::Well => {
+            "What went well, what will you do the same way next time, and have you told your duty team?"
+                .to_owned()
+        }
+    }
+}
+
+/// How often.
+fn times(n: usize) -> String {
+    match n {
+        0 => "not once".to_owned(),
+        1 => "once".to_owned(),
+        2 => "twice".to_owned(),
+        n => format!("{n} times"),
+    }
+}
+
+/// How the lead went in a set: by how much each team led at most, and how often the lead changed hands.
+pub fn lead(set: u8, score: Score, led: [(&str, u16); 2], changes: usize) -> String {
+    let [a, b] = led.map(|(name, most)| match most {
+        0 => format!("{name} never led"),
+        n => format!("{name} led by {n} at most"),
+    });
+    let changes = match changes {
+        0 => "never changed hands".to_owned(),
+        n => format!("changed hands {}", times(n)),
+    };
+    format!(
+        "Set {set}, {}. {a}, {b}. The lead {changes}.",
+        score.marked()
+    )
+}
+
+/// Points won and lost in each rotation of a team.
+pub fn rotations(name: &str, set: u8, points: &[(u16, u16)]) -> String {
+    let each = (1..).zip(points);
+    let each: Vec<String> = each
+        .map(|(rotation, (won, lost))| format!(" rotation {rotation}: {won} won, {lost} lost"))
+        .collect();
+    format!("{name} in set {set}:{}.", each.join(";"))
+}
+
+/// How often so many seconds passed from one rally to the next.
+pub fn pauses(spans: &[(String, u32)]) -> String {
+    let spans: Vec<String> = spans
+        .iter()
+        .map(|(span, count)| format!(" {span}: {count}"))
+        .collect();
+    format!("Seconds from one rally to the next:{}.", spans.join(";"))
+}
+
+/// How often something was called in each set, and how often another official had shown it.
+pub fn when_called(sets: &[(u8, usize)], shown: usize) -> String {
+    let sets: Vec<String> = sets
+        .iter()
+        .map(|(set, calls)| format!("set {set}: {calls}"))
+        .collect();
+    match shown {
+        0 => format!("{}.", sets.join(", ")),
+        n => format!(
+            "{}. Shown by another official {}.",
+            sets.join(", "),
+            times(n)
+        ),
+    }
+}
+
+/// What followed a time-out.
+pub fn after_time_out(points: usize, own: usize) -> String {
+    format!("Of the next {points} points the team that took it won {own}.")
 }

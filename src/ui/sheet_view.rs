@@ -13,7 +13,8 @@ use super::start::hand_over;
 use crate::widgets::deferred::{defer_render, render_in_batches};
 use device::{offset_minutes, print_page, ExportFile};
 use game::Timeline;
-use reports::{document, parts, points_csv, Sheet, WallClock};
+use render::{document, parts, points_csv};
+use reports::{Sheet, WallClock};
 use text::sheet as words;
 
 /// The sheet of the match, to read, sign, seal, print and hand over.

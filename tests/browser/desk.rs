@@ -77,7 +77,7 @@ fn first_reason(rank_by: &[Criterion]) -> String {
         meetings: None,
         results,
     });
-    standings::say_reason(&table.rows[0])
+    text::standings::reason(&table.rows[0])
 }
 
 fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
@@ -255,7 +255,7 @@ fn desk_keys_in_a_paper_set_without_a_mouse(stage: &mut Stage) -> Ran {
             mark.cell.key()
         ),
     );
-    referee.reads(&mark.say);
+    referee.reads(&text::paper::mark(mark, &bare));
     is_fit(&mut referee)?;
     // Put right: the box of the slip gets the total that is due.
     let row = mark.cell.row;

@@ -187,7 +187,10 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
 
     referee.tap("Select these: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
-    for say in [") is damaged or was changed. Ask for", ") does not fit, so something"] {
+    for say in [
+        ") is damaged or was changed. Ask for",
+        ") does not fit, so something",
+    ] {
         referee.reads_at("#doubts", say);
     }
     let before = "document.querySelector('#doubts')

@@ -112,10 +112,7 @@ fn a_first_set_by_taps(stage: &mut Stage) -> Ran {
     assert_eq!(reading.problems, []);
     assert_eq!(reading.log.entries, timeline.entries());
     assert_eq!(reading.log.id, referee.kept().id);
-    assert_eq!(
-        reports::fold_print(&reading)["refused"],
-        serde_json::json!([])
-    );
+    assert_eq!(render::fold(&reading)["refused"], serde_json::json!([]));
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     Ok(())
 }

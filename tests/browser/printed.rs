@@ -2,7 +2,8 @@
 
 use game::entry::{Detail, Staff};
 use game::{simulate, Entry, Kind, Timeline};
-use reports::{demo, document, Sheet, WallClock};
+use render::document;
+use reports::{demo, Sheet, WallClock};
 use rules::{Preset, Shirt};
 
 use serde_json::json;

@@ -166,10 +166,10 @@ fn saved_as_the_desk_prints(referee: &mut Referee, downloads: &std::path::Path, 
     let clock = WallClock(i32::try_from(ahead).expect("a few hours"));
     referee.tap_at("#sheet-page");
     let (_, page) = referee.caught(downloads);
-    assert_eq!(page, reports::document(&Sheet::of(&timeline), clock));
+    assert_eq!(page, render::document(&Sheet::of(&timeline), clock));
     referee.tap_at("#sheet-points");
     let (_, points) = referee.caught(downloads);
-    assert_eq!(points, reports::points_csv(&[(&log.id, &timeline)], clock));
+    assert_eq!(points, render::points_csv(&[(&log.id, &timeline)], clock));
 }
 
 fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran {
@@ -192,7 +192,7 @@ fn a_changed_byte_of_an_export_is_said_with_its_place(stage: &mut Stage) -> Ran 
     referee.stage.open();
     referee.open_file("changed.json", &bytes);
     referee.reads(&format!(
-        "changed.json, entry {entry}: the entry is not as it was written"
+        "changed.json, entry {entry}: the entry or its link was changed after it was written"
     ));
     referee.reads("what stands before the seal is not what was sealed");
     Ok(())

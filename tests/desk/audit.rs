@@ -4,7 +4,7 @@ use game::entry::{Change, Check, Detail, Player, Protested, Staff, TeamList, Tos
 use game::{Entry, Kind, Level, Signer, Timeline, Who};
 use proptest::prelude::*;
 use record::{Log, Reading};
-use reports::audit::{self, Finding, Remedy};
+use reports::audit::{self, Field, Finding, Remedy, What};
 use reports::{Sheet, WallClock};
 use rules::{Preset, Rules, Score, Shirt, Team};
 
@@ -78,6 +78,14 @@ fn timed(kinds: Vec<Kind>) -> Vec<Entry> {
     entries
 }
 
+/// The remarks of a sheet in words.
+fn remarks(sheet: &Sheet) -> Vec<String> {
+    let lines = sheet.remarks.iter();
+    lines
+        .map(|line| text::remark(&line.remark, sheet))
+        .collect()
+}
+
 fn audited(entries: Vec<Entry>) -> Vec<Finding> {
     let log = Log {
         id: "told".into(),
@@ -88,7 +96,9 @@ fn audited(entries: Vec<Entry>) -> Vec<Finding> {
     let findings = audit::audit(&reading, &timeline);
     for finding in &findings {
         // Every finding has a line and no empty sentence.
-        assert!(!audit::say(finding, timeline.state()).trim().is_empty());
+        assert!(!text::audit::finding(finding, timeline.state())
+            .trim()
+            .is_empty());
     }
     findings
 }
@@ -172,8 +182,8 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
         let code = record::seal_code(&timed(kinds.clone()));
         kinds.push(Kind::Seal { code });
         let sheet = Sheet::of(&Timeline::of(timed(kinds)));
-        let text = reports::text(&sheet, WallClock(0));
-        let page = reports::document(&sheet, WallClock(0));
+        let text = render::sheet_text(&sheet, WallClock(0));
+        let page = render::document(&sheet, WallClock(0));
         (sheet.seal.left_open, text, page)
     };
     let (open, text, page) = sealed(|_| false);
@@ -181,7 +191,11 @@ fn what_was_open_under_a_seal_stands_on_the_sheet() {
     assert!(!text.contains("Sealed although") && !page.contains("Sealed although"));
     let scorer = |k: &Kind| matches!(k, Kind::Sign { role, .. } if role == "scorer");
     let (open, text, page) = sealed(scorer);
-    assert_eq!(open, ["The scorer has not signed."]);
+    let scorer_missing = Finding {
+        entry: None,
+        what: What::Missing(Field::Scorer),
+    };
+    assert_eq!(open, [scorer_missing]);
     let said = "Sealed although this was open: The scorer has not signed.";
     assert!(text.contains(said) && page.contains(said));
     // Opened again it is under way, and says nothing of a seal that does not hold.
@@ -255,7 +269,7 @@ fn a_protest_is_announced_and_written() {
     assert_eq!(found[0].what.rule(), Some("5.1.3"));
     let sheet = Sheet::of(&timeline);
     let told = "Protest announced, Herons by number 1: touched block. Nothing was written after the match.";
-    assert_eq!(sheet.remarks[0].text, told);
+    assert_eq!(remarks(&sheet)[0], told);
     assert_eq!(
         (sheet.remarks[0].set, sheet.remarks[0].score),
         (1, Score { a: 2, b: 1 })
@@ -270,7 +284,7 @@ fn a_protest_is_announced_and_written() {
     assert_eq!(codes(whole.clone()), []);
     let timeline = Timeline::of(timed(whole));
     let sheet = Sheet::of(&timeline);
-    let told: Vec<&str> = sheet.remarks.iter().map(|r| r.text.as_str()).collect();
+    let told = remarks(&sheet);
     assert_eq!(
         told,
         [
@@ -278,7 +292,7 @@ fn a_protest_is_announced_and_written() {
             "Protest as written after the match, Herons: It had touched the block."
         ]
     );
-    let page = reports::document(&sheet, WallClock(0));
+    let page = render::document(&sheet, WallClock(0));
     assert!(told.iter().all(|line| page.contains(line)));
     // Nobody had announced it.
     let mut kinds = clean();
@@ -292,9 +306,7 @@ fn a_protest_is_announced_and_written() {
     assert_eq!(findings[0].what.code(), "insist");
     assert_eq!(findings[0].what.rule(), Some("5.1.2.1"));
     let sheet = Sheet::of(&Timeline::of(entries));
-    assert!(sheet.remarks[0]
-        .text
-        .contains("Otters: It had touched the block."));
+    assert!(remarks(&sheet)[0].contains("Otters: It had touched the block."));
 }
 
 #[test]
@@ -507,7 +519,7 @@ proptest! {
             prop_assert!(findings.iter().any(|f| f.entry == Some(entry.n) && f.what.code() == code));
         }
         for f in &findings {
-            prop_assert!(!audit::text("file", f, timeline.state()).is_empty());
+            prop_assert!(!render::findings::text("file", f, timeline.state()).is_empty());
         }
     }
 }

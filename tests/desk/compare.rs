@@ -17,7 +17,7 @@ fn folded(value: &Value) -> Timeline {
 }
 
 fn compared(a: &Timeline, b: &Timeline) -> Value {
-    compare::json(&compare::compare(a, b))
+    render::comparison::json(&compare::compare(a, b))
 }
 
 #[test]
@@ -325,7 +325,7 @@ proptest! {
         let (a, b) = (Timeline::of(random::log(rules, one)), Timeline::of(random::log(rules, other)));
         let parting = |a, b| {
             let whole = compare::compare(a, b);
-            prop_assert!(compare::text(&whole).lines().count() >= whole.differences.len());
+            prop_assert!(render::comparison::text(&whole).lines().count() >= whole.differences.len());
             Ok(whole.parting().map(|d| (d.set, d.rally)))
         };
         prop_assert_eq!(parting(&a, &b)?, parting(&b, &a)?);
@@ -363,7 +363,11 @@ fn a_match_agrees_with_its_own_paper_sheet() {
         assert_eq!(whole.parting(), None);
         let no_box = ["libero_replacement", "change_courts", "replay", "recovery"];
         for d in &whole.differences {
-            assert!(no_box.contains(&d.code), "{}", compare::say(d, &whole));
+            assert!(
+                no_box.contains(&d.code),
+                "{}",
+                text::comparison::difference(d, &whole)
+            );
         }
         seen += 1;
     }

@@ -93,7 +93,7 @@ fn the_paper_sheet_has_one_slip() {
         codes,
         [(Some(1), "rounds_decrease")],
         "{}",
-        paper::text(&day.paper, &checked)
+        render::paper::text(&day.paper, &checked)
     );
 }
 
@@ -106,7 +106,11 @@ fn the_two_records_part_at_a_missed_rally() {
     for code in ["rally", "time_out", "explain"] {
         assert!(codes.contains(&code), "{code} is not in {codes:?}");
     }
-    assert!(codes.len() <= 4, "{}", compare::text(&comparison));
+    assert!(
+        codes.len() <= 4,
+        "{}",
+        render::comparison::text(&comparison)
+    );
 }
 
 #[test]
@@ -127,7 +131,7 @@ fn the_picture_of_two_records_parts_where_they_do() {
     });
     let comparison = compare::compare(&both[0], &both[1]);
     let parting = comparison.parting().expect("they part");
-    let picture = comparison.picture([&both[0], &both[1]]).expect("a picture");
+    let picture = render::parting(&comparison, [&both[0], &both[1]]).expect("a picture");
     let before = parting.rally.expect("a rally") - 1;
     let score = parting.score.expect("a score");
     let say = format!(
@@ -139,5 +143,5 @@ fn the_picture_of_two_records_parts_where_they_do() {
     assert_eq!(picture.inside.matches("class=\"line\"").count(), 1);
     assert_eq!(picture.inside.matches("class=\"line broken\"").count(), 1);
     let same = compare::compare(&both[0], &both[0]);
-    assert_eq!(same.picture([&both[0], &both[0]]), None);
+    assert_eq!(render::parting(&same, [&both[0], &both[0]]), None);
 }

@@ -14,7 +14,7 @@ fn read(value: &Value) -> PaperSheet {
 
 fn checked(value: &Value) -> Value {
     let sheet = read(value);
-    paper::json(&sheet, &paper::check(&sheet))
+    render::paper::json(&sheet, &paper::check(&sheet))
 }
 
 #[test]
@@ -255,7 +255,7 @@ fn hostile_sheets_get_a_sentence_with_the_place() {
         let form = paper::read(&value.to_string());
         assert_eq!(form.read, None);
         let problem = form.problems.into_iter().next().expect("a problem");
-        format!("{}: {}", problem.place, problem.say)
+        format!("{}: {}", problem.place, text::form_problem(&problem.kind))
     };
     assert!(sorry(|s| s["sets"][0]["rounds"]["A"][1] = "x".into())
         .starts_with("sets[0].rounds.A[1]: This should be a whole number from 0 to 999"));
@@ -436,7 +436,7 @@ proptest! {
     fn reading_any_sheet_ends_with_findings_or_a_sentence(value in super::any_form("volleyball-paper-sheet")) {
         let form = paper::read(&value.to_string());
         match form.read {
-            Some(sheet) => prop_assert!(paper::json(&sheet, &paper::check(&sheet)).is_object()),
+            Some(sheet) => prop_assert!(render::paper::json(&sheet, &paper::check(&sheet)).is_object()),
             None => prop_assert!(!form.problems.is_empty()),
         }
     }

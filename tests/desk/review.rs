@@ -1,7 +1,8 @@
 //! The look back on a match agrees with its sheet.
 
 use game::{simulate, Kind, Outcome, Timeline};
-use reports::review::{say, Question, Review, AFTER_TIME_OUT};
+use render::review as pictures;
+use reports::review::{Question, Review, AFTER_TIME_OUT};
 use reports::Sheet;
 use rules::{ByTeam, Preset, Team};
 
@@ -82,8 +83,9 @@ fn three_different_questions_end_with_what_went_well() {
         let questions = review.questions();
         assert_eq!(questions[2], Question::Well);
         assert_ne!(questions[0], questions[1]);
+        let rules = Preset::SchoolJunior.rules();
         for question in &questions {
-            let words = say(question, |cause| cause.code().to_owned());
+            let words = text::review::question(question, &rules);
             assert!(words.ends_with('?'), "{words}");
         }
     }
@@ -95,13 +97,22 @@ fn three_different_questions_end_with_what_went_well() {
 #[test]
 fn every_picture_is_a_drawing_and_a_sentence() {
     let review = Review::of(&Timeline::of(simulate(Preset::SchoolJunior, 344)));
-    let mut pictures = vec![review.pauses().expect("a simulated match has times")];
+    let mut pictures = vec![pictures::pauses(&review).expect("a simulated match has times")];
     for set in &review.sets {
-        pictures.push(set.lead(&names()));
-        pictures.extend(Team::BOTH.iter().filter_map(|t| set.rotation(*t, "Otters")));
-        pictures.extend(set.time_outs.iter().map(|t| t.followed()));
+        pictures.push(pictures::lead(set, &names()));
+        pictures.extend(
+            Team::BOTH
+                .iter()
+                .filter_map(|t| pictures::rotation(set, *t, "Otters")),
+        );
+        pictures.extend(set.time_outs.iter().map(pictures::after_time_out));
     }
-    pictures.extend(review.calls.iter().map(|c| review.when(c)));
+    pictures.extend(
+        review
+            .calls
+            .iter()
+            .map(|c| pictures::when_called(&review, c)),
+    );
     assert!(pictures.len() > 10);
     for picture in pictures {
         let opened = picture.inside.matches('<').count();
@@ -112,7 +123,9 @@ fn every_picture_is_a_drawing_and_a_sentence() {
     }
     // Nothing that a person typed gets into a drawing.
     let bad = ByTeam::new(|_| "<script>".to_owned());
-    assert!(!review.sets[0].lead(&bad).inside.contains("script"));
+    assert!(!pictures::lead(&review.sets[0], &bad)
+        .inside
+        .contains("script"));
 }
 
 /// Who showed a fault is counted where it was noted, and every such call is one of those that were made.
@@ -127,7 +140,10 @@ fn what_others_showed_is_among_what_was_called() {
         assert_eq!(shown, marked, "seed {seed}");
         for calls in &review.calls {
             assert!(calls.shown.iter().all(|w| calls.when.contains(w)));
-            let rings = review.when(calls).inside.matches("<circle").count();
+            let rings = pictures::when_called(&review, calls)
+                .inside
+                .matches("<circle")
+                .count();
             assert_eq!(rings, calls.shown.len());
         }
         seen += shown;

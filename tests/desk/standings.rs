@@ -1,7 +1,9 @@
 //! Standings: worked cases, told tables, laws.
 
 use proptest::prelude::*;
-use reports::standings::{self, csv, json, Criterion, Played, Pool, Scheme, Side, Source};
+use render::standings::{csv, json};
+use reports::standings::{self, Criterion, Played, Pool, Scheme, Side, Source};
+use reports::FormProblemKind;
 use serde_json::{json, Value};
 
 /// Reads and ranks what must be readable.
@@ -224,7 +226,7 @@ fn hostile_pools_get_a_sentence_with_the_place() {
         let form = standings::read(&value.to_string());
         assert_eq!(form.read, None, "{value}");
         let first = form.problems.into_iter().next().expect("a problem");
-        format!("{}: {}", first.place, first.say)
+        format!("{}: {}", first.place, text::form_problem(&first.kind))
     };
     let mut unknown = pool(json!([]));
     unknown["rank_by"] = json!(["wins", "beauty"]);
@@ -242,7 +244,7 @@ fn hostile_pools_get_a_sentence_with_the_place() {
     assert!(sorry(json!([])).contains("another kind of file"));
     let form = standings::read("{ \"log\":\n oops");
     assert!(
-        form.problems[0].say.contains("line 2"),
+        form.problems[0].kind == FormProblemKind::Damaged(2),
         "{:?}",
         form.problems
     );

@@ -1,7 +1,7 @@
 //! Scores that are put right though no team was at fault, differences found before a set, and libero
 //! replacements that came late.
 
-use game::{say, InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
+use game::{InSet, Joined, Kind, Level, Phase, PointFor, Refusal};
 use rules::{Preset, Score, Team};
 use Team::{A, B};
 
@@ -119,7 +119,7 @@ fn a_score_in_a_refusal_names_its_sides() {
         },
     ];
     for why in all {
-        let words = say(&why, &state);
+        let words = text::refusal(&why, &state);
         assert!(words.contains("A 10:8 B"), "{words}");
     }
 }

@@ -6,7 +6,7 @@ use game::entry::Fault::{
 };
 use game::entry::Found::{AfterRally, Rally};
 use game::entry::Scope;
-use game::{say_question, DecidedBy, Kind, Level, Notice, Phase, PointFor, Refusal};
+use game::{DecidedBy, Kind, Level, Notice, Phase, PointFor, Refusal};
 use rules::{ByTeam, Score, Shirt, Team};
 use Team::{A, B};
 
@@ -371,7 +371,7 @@ fn r7_3_5_4_found_after_the_match_the_core_asks() {
         story.notices(&Notice::Question { entry });
         let question = story.timeline().state().questions()[0].clone();
         assert_eq!(question.ask.choices(), ["lose_match", "lose_set"]);
-        let (words, choices) = say_question(&question, story.timeline().state());
+        let (words, choices) = text::question(&question, story.timeline().state());
         assert!(
             words.contains("Otters") && words.contains("competition"),
             "{words}"

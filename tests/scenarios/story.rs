@@ -3,7 +3,7 @@
 use game::entry::{
     By, Change, Court, Fault, Forced, Found, LateFault, LiberoWhy, ReplayWhy, Scope, Since, Toss,
 };
-use game::{notices, say, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Timeline, Who};
+use game::{notices, Entry, Kind, Level, Notice, Outcome, Phase, Refusal, Timeline, Who};
 use rules::{Cause, Preset, Rules, Score, Shirt, Team};
 
 use crate::support;
@@ -132,7 +132,7 @@ impl Story {
             "a refused entry changed something: {kind:?}"
         );
         assert_eq!(why.rule(), rule, "the rule of {why:?}");
-        names_its_numbers(&why, &say(&why, self.timeline.state()));
+        names_its_numbers(&why, &text::refusal(&why, self.timeline.state()));
         self
     }
 

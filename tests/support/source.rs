@@ -36,6 +36,32 @@ fn gather(root: &Path, folder: &Path, found: &mut Vec<Source>) {
     }
 }
 
+/// The string literals of a source, without those of its tests.
+pub fn literals(text: &str) -> Vec<String> {
+    let code = text.split("#[cfg(test)]").next().unwrap_or_default();
+    let mut found = Vec::new();
+    let mut chars = code.chars().peekable();
+    while let Some(c) = chars.next() {
+        match c {
+            '/' if chars.peek() == Some(&'/') => while chars.next().is_some_and(|c| c != '\n') {},
+            // The sign itself, not the beginning of a text.
+            '\'' if chars.peek() == Some(&'"') => drop(chars.next()),
+            '"' => {
+                let mut words = String::new();
+                while let Some(c) = chars.next().filter(|c| *c != '"') {
+                    words.push(c);
+                    if c == '\\' {
+                        words.extend(chars.next());
+                    }
+                }
+                found.push(words);
+            }
+            _ => {}
+        }
+    }
+    found
+}
+
 /// The code alone: comments and the insides of strings are blank, lines stay where they are.
 pub fn code_of(text: &str) -> String {
     let chars: Vec<char> = text.chars().collect();

@@ -1,13 +1,15 @@
 //! Files as somebody names them on a command line. Whatever cannot be read is said in one sentence with
 //! the way out.
 
-use std::io::{ErrorKind, Read};
+use std::io::Read;
 use std::path::Path;
 
 use record::{Handed, Log, Opened, Reading};
 use reports::paper::{self, Draft, PaperSheet};
 use reports::standings::{self, Pool};
 use reports::{FileKind, Form, FormProblem};
+
+use text::command_line as words;
 
 use crate::print::complain;
 
@@ -24,23 +26,9 @@ fn bytes(name: &str) -> Option<Vec<u8>> {
         std::fs::File::open(name).and_then(|file| file.take(most).read_to_end(&mut bytes))
     };
     let say = match read {
-        Ok(n) if n > MAX_BYTES => format!(
-            "This file has more than {} MB, more than any of ours. Choose another file.",
-            MAX_BYTES >> 20
-        ),
+        Ok(n) if n > MAX_BYTES => words::too_large(MAX_BYTES >> 20),
         Ok(_) => return Some(bytes),
-        Err(e) => match e.kind() {
-            ErrorKind::NotFound => {
-                "There is no such file. Check its name, and the folder you are in.".to_owned()
-            }
-            ErrorKind::IsADirectory => {
-                format!("This is a folder. Name the files in it, such as {name}/*.json.")
-            }
-            ErrorKind::PermissionDenied => {
-                "You may not read this file. Ask its owner for a copy.".to_owned()
-            }
-            _ => format!("It cannot be read ({e}). Try again, or copy it here first."),
-        },
+        Err(e) => words::not_readable(name, e.kind(), &e.to_string()),
     };
     complain(name, &say);
     None
@@ -57,7 +45,7 @@ fn file_of(name: &str) -> &str {
 /// What a file was handed over as.
 fn handed(name: &str) -> Option<Handed> {
     let read = record::handed(&bytes(name)?);
-    read.map_err(|foreign| complain(name, &foreign.to_string()))
+    read.map_err(|foreign| complain(name, &text::problem::foreign(&foreign)))
         .ok()
 }
 
@@ -68,7 +56,7 @@ pub fn packed(name: &str) -> Option<Log> {
         Handed::Text(text) => match FileKind::of(&text) {
             Some(kind) => is_another(name, kind),
             None => {
-                complain(name, "This is no packed record. desk pack makes one.");
+                complain(name, words::NOT_PACKED);
                 None
             }
         },
@@ -135,21 +123,15 @@ impl Matches {
     /// Says of the pools that they are not read here: each has a rule of order of its own.
     pub fn say_pools(&self) {
         for (name, ..) in &self.pools {
-            let say = "The results of a pool are not read here: desk standings makes a table of";
-            complain(name, &format!("{say} {name} alone."));
+            complain(name, &words::pool_not_read(name));
         }
     }
 
     /// The records alone; that there are paper sheets and pools is said.
     pub fn records(self, name: &str) -> Option<Vec<(String, Reading)>> {
         self.say_pools();
-        let papers = match self.papers.len() {
-            1 => "1 paper sheet".to_owned(),
-            n => format!("{n} paper sheets"),
-        };
         if !self.papers.is_empty() {
-            let way = "not read here: desk paper, desk list and desk standings read paper sheets.";
-            complain(name, &format!("{papers} in this backup, {way}"));
+            complain(name, &words::papers_not_read(self.papers.len()));
         }
         (!self.records.is_empty()).then_some(self.records)
     }
@@ -166,10 +148,7 @@ pub fn given(name: &str, expected: FileKind) -> Option<Given> {
         Given::Paper(..) | Given::Pool(..) => None,
     };
     if part.is_none() {
-        complain(
-            name,
-            "This file has no such part. desk list names its parts.",
-        );
+        complain(name, words::NO_SUCH_PART);
     }
     part
 }
@@ -199,7 +178,7 @@ fn matches(name: &str, text: &str) -> Option<Matches> {
         Opened::Match(reading) => readable(name, reading).map(|r| Matches::of_one(name, r)),
         Opened::Backup(backup) => {
             for problem in &backup.problems {
-                complain(name, &problem.say);
+                complain(name, &text::problem::problem(problem));
             }
             let records = backup.matches.into_iter().filter_map(|one| {
                 let name = format!("{name}#{}", one.reading.log.id);
@@ -263,12 +242,7 @@ pub fn record(name: &str) -> Option<Reading> {
 /// One record, where there are not several of them.
 pub fn only(name: &str, mut all: Vec<(String, Reading)>) -> Option<Reading> {
     if all.len() > 1 {
-        let say = format!(
-            "This is a backup of {} matches, and one is wanted here. Name one of them, such as {}.",
-            all.len(),
-            all[0].0
-        );
-        complain(name, &say);
+        complain(name, &words::several(all.len(), &all[0].0));
         return None;
     }
     all.pop().map(|(_, reading)| reading)
@@ -277,7 +251,7 @@ pub fn only(name: &str, mut all: Vec<(String, Reading)>) -> Option<Reading> {
 /// A reading of which anything could be read; otherwise why not is said.
 fn readable(name: &str, reading: Reading) -> Option<Reading> {
     for problem in reading.problems.iter().filter(|p| p.is_fatal()) {
-        complain(name, &problem.say);
+        complain(name, &text::problem::problem(problem));
     }
     (!reading.is_nothing()).then_some(reading)
 }
@@ -289,19 +263,16 @@ fn form<T>(name: &str, form: Form<T>) -> Option<(T, Vec<FormProblem>)> {
             "" => String::new(),
             place => format!("{place}: "),
         };
-        complain(name, &format!("{place}{}", problem.say));
+        complain(
+            name,
+            &format!("{place}{}", text::form_problem(&problem.kind)),
+        );
     }
     Some((form.read?, form.problems))
 }
 
 /// Says what to do with a file of another kind than the command reads.
 pub fn is_another<T>(name: &str, kind: FileKind) -> Option<T> {
-    let way = match kind {
-        FileKind::Match | FileKind::Backup => "desk audit, desk sheet and desk list read it",
-        FileKind::Paper => "desk paper reads it",
-        FileKind::Pool => "desk standings reads it",
-        FileKind::Observer | FileKind::Logbook => "open it in the app on the phone it is for",
-    };
-    complain(name, &format!("This is {}: {way}.", kind.words()));
+    complain(name, &words::another_kind(kind));
     None
 }

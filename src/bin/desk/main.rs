@@ -3,7 +3,6 @@
 //! Exit status: 0 fine, 1 findings, 2 could not read.
 
 mod files;
-mod help;
 mod print;
 
 use std::io::Write;
@@ -13,21 +12,24 @@ use files::Given;
 use game::Timeline;
 use print::{complain, line, lines, out};
 use record::Reading;
-use reports::list::{self, Line};
+use render::findings;
+use render::list;
+use reports::list::Line;
 use reports::standings::{self, Criterion, Pool, Scheme};
 use reports::{audit, compare, paper, FileKind, FormProblem, WallClock};
 use rules::Preset;
 use serde_json::{json, Value};
+use text::{command_help, command_line as words};
 
 fn main() -> ExitCode {
     let mut args = std::env::args().skip(1);
     let command = args.next().unwrap_or_default();
     let rest: Vec<String> = args.collect();
     let wants_help = rest.iter().any(|a| a == "--help" || a == "-h");
-    let done = match (command.as_str(), help::of(&command)) {
+    let done = match (command.as_str(), command_help::help(&command)) {
         ("--help" | "-h" | "help", _) => {
-            let of = rest.first().and_then(|name| help::of(name));
-            out(&of.map_or_else(help::overview, str::to_owned));
+            let of = rest.first().and_then(|name| command_help::help(name));
+            out(&of.map_or_else(command_help::overview, str::to_owned));
             return ExitCode::SUCCESS;
         }
         (_, Some(more)) if wants_help => {
@@ -49,12 +51,12 @@ fn main() -> ExitCode {
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
         ("simulate", _) => simulate(&rest),
-        ("", _) => Err("Name a command.".to_owned()),
-        (other, _) => Err(format!("There is no command `{other}`.")),
+        ("", _) => Err(words::NO_COMMAND.to_owned()),
+        (other, _) => Err(words::unknown_command(other)),
     };
     let verdict = done.unwrap_or_else(|say| {
         // Who is in a command already needs that one alone.
-        let of = help::of(&command).map_or_else(help::overview, str::to_owned);
+        let of = command_help::help(&command).map_or_else(command_help::overview, str::to_owned);
         print::refuse(&say, &of);
         Verdict::Unreadable
     });
@@ -99,16 +101,16 @@ impl Asked {
             } else if ways.contains(&arg.as_str()) {
                 asked.how = Some(arg.clone());
             } else if named.contains(&arg.as_str()) {
-                let value = args.next().ok_or(format!("`{arg}` wants a value."))?;
+                let value = args.next().ok_or_else(|| words::no_value(arg))?;
                 asked.values.push((arg.clone(), value.clone()));
             } else if arg.starts_with("--") {
-                return Err(format!("`{arg}` is not understood here."));
+                return Err(words::unknown_option(arg));
             } else {
                 asked.files.push(arg.clone());
             }
         }
         if asked.files.is_empty() {
-            return Err("Name at least one file.".to_owned());
+            return Err(words::NO_FILE.to_owned());
         }
         Ok(asked)
     }
@@ -123,10 +125,10 @@ impl Asked {
     }
 
     /// The one file of a command that takes no more.
-    fn one(&self, what: &str) -> Result<&str, String> {
+    fn one(&self, otherwise: &str) -> Result<&str, String> {
         match &self.files[..] {
             [name] => Ok(name),
-            _ => Err(format!("Name one {what}.")),
+            _ => Err(otherwise.to_owned()),
         }
     }
 }
@@ -135,7 +137,7 @@ impl Asked {
 fn with_problems(mut printed: Value, problems: &[FormProblem]) -> Value {
     if let Some(findings) = printed["findings"].as_array_mut() {
         findings.extend(problems.iter().map(
-            |p| json!({ "set": null, "where": p.place, "code": "unknown_field", "say": p.say }),
+            |p| json!({ "set": null, "where": p.place, "code": "unknown_field", "say": text::form_problem(&p.kind) }),
         ));
     }
     printed
@@ -156,7 +158,7 @@ fn over_records(files: &[String], mut each: impl FnMut(&str, &Reading) -> Verdic
 }
 
 fn replay(_name: &str, reading: &Reading) -> Verdict {
-    let fold = reports::fold_print(reading);
+    let fold = render::fold(reading);
     out(&format!("{fold}\n"));
     let some = |key: &str| {
         fold.get(key)
@@ -169,8 +171,7 @@ fn replay(_name: &str, reading: &Reading) -> Verdict {
 /// The hall's clock, which is in no record.
 fn hall_clock(asked: &Asked) -> Result<WallClock, String> {
     match asked.value("--clock") {
-        Some(value) => WallClock::read(value)
-            .ok_or_else(|| "--clock wants how far the hall is ahead, such as +02:00.".to_owned()),
+        Some(value) => WallClock::read(value).ok_or_else(|| words::CLOCK.to_owned()),
         None => Ok(WallClock::default()),
     }
 }
@@ -182,11 +183,11 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
         say_problems(name, reading);
         let timeline = Timeline::of(reading.log.entries.clone());
         if asked.is("--html") {
-            out(&reports::document(&reports::Sheet::of(&timeline), clock));
+            out(&render::document(&reports::Sheet::of(&timeline), clock));
         } else if asked.is("--csv") {
             records.push((name.to_owned(), timeline));
         } else {
-            lines(&reports::text(&reports::Sheet::of(&timeline), clock));
+            lines(&render::sheet_text(&reports::Sheet::of(&timeline), clock));
         }
         Verdict::of(!reading.problems.is_empty())
     });
@@ -196,20 +197,20 @@ fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
             .iter()
             .map(|(name, timeline)| (name.as_str(), timeline))
             .collect();
-        lines(&reports::points_csv(&records, clock));
+        lines(&render::points_csv(&records, clock));
     }
     Ok(verdict)
 }
 
 fn say_problems(name: &str, reading: &Reading) {
     for problem in &reading.problems {
-        complain(name, &problem.say);
+        complain(name, &text::problem::problem(problem));
     }
 }
 
 /// A record as bytes for a hand-over.
 fn pack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one("record")?;
+    let name = asked.one(words::ONE_RECORD)?;
     let Some(reading) = files::record(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -220,7 +221,7 @@ fn pack(asked: &Asked) -> Result<Verdict, String> {
             Ok(Verdict::of(!reading.problems.is_empty()))
         }
         Err(why) => {
-            complain(name, &why);
+            complain(name, &text::problem::packed(&why));
             Ok(Verdict::Unreadable)
         }
     }
@@ -228,7 +229,7 @@ fn pack(asked: &Asked) -> Result<Verdict, String> {
 
 /// The record of a hand-over.
 fn unpack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one("packed record")?;
+    let name = asked.one(words::ONE_PACKED)?;
     let Some(log) = files::packed(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -240,7 +241,7 @@ fn unpack(asked: &Asked) -> Result<Verdict, String> {
 fn write_out(bytes: &[u8]) -> Result<(), String> {
     let mut out = std::io::stdout().lock();
     let written = out.write_all(bytes).and_then(|()| out.flush());
-    written.map_err(|e| format!("The output could not be written: {e}."))
+    written.map_err(|e| words::not_written(&e.to_string()))
 }
 
 /// The lines of what lies on a desk, each with the name of its file.
@@ -313,9 +314,9 @@ fn audit_all(asked: &Asked) -> Verdict {
         let findings = audit::audit(reading, &timeline);
         for finding in &findings {
             if asked.json {
-                all.push(audit::json(name, finding, timeline.state()));
+                all.push(findings::json(name, finding, timeline.state()));
             } else {
-                line(&audit::text(name, finding, timeline.state()));
+                line(&findings::text(name, finding, timeline.state()));
             }
         }
         Verdict::of(!findings.is_empty())
@@ -344,9 +345,9 @@ fn paper_all(asked: &Asked) -> Verdict {
             if several {
                 line(&format!("{name}:"));
             }
-            lines(&paper::text(&sheet, &checked));
+            lines(&render::paper::text(&sheet, &checked));
         } else {
-            let mut printed = with_problems(paper::json(&sheet, &checked), &problems);
+            let mut printed = with_problems(render::paper::json(&sheet, &checked), &problems);
             if several {
                 printed["file"] = name.as_str().into();
             }
@@ -377,16 +378,16 @@ fn fold(name: &str) -> Option<Timeline> {
 
 fn compare_two(asked: &Asked) -> Result<Verdict, String> {
     let [a, b] = &asked.files[..] else {
-        return Err("Name two records of one match.".to_owned());
+        return Err(words::NOT_TWO.to_owned());
     };
     let (Some(first), Some(second)) = (fold(a), fold(b)) else {
         return Ok(Verdict::Unreadable);
     };
     let comparison = compare::compare(&first, &second);
     if asked.is("--text") {
-        lines(&compare::text(&comparison));
+        lines(&render::comparison::text(&comparison));
     } else {
-        out(&format!("{}\n", compare::json(&comparison)));
+        out(&format!("{}\n", render::comparison::json(&comparison)));
     }
     Ok(Verdict::of(!comparison.differences.is_empty()))
 }
@@ -395,23 +396,19 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let rank_by = match asked.value("--by") {
         Some(codes) => codes
             .split(',')
-            .map(|c| {
-                Criterion::of_code(c).ok_or(format!("`{c}` is no criterion of a rule of order."))
-            })
+            .map(|c| Criterion::of_code(c).ok_or_else(|| words::unknown_criterion(c)))
             .collect::<Result<Vec<_>, _>>()?,
         None => Criterion::USUAL.to_vec(),
     };
     let scheme = match asked.value("--points") {
-        Some(code) => {
-            Scheme::of_code(code).ok_or(format!("`{code}` is no way to give match points."))?
-        }
+        Some(code) => Scheme::of_code(code).ok_or_else(|| words::unknown_scheme(code))?,
         None => Scheme::ByMargin,
     };
     let meetings = match asked.value("--meetings") {
         Some(times) => {
             let times = times.parse().ok();
             let times = times.filter(|times| (1..=standings::MAX_MEETINGS).contains(times));
-            times.ok_or("--meetings wants how often two teams meet, from 1 to 9.")?
+            times.ok_or(words::MEETINGS)?
         }
         None => 1,
     };
@@ -419,7 +416,7 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let (pool, problems, verdict) = match &mut given[..] {
         [(_, None)] => return Ok(Verdict::Unreadable),
         [(_, Some(Given::Pool(..)))] if !asked.values.is_empty() => {
-            return Err("The file already says how it is ranked.".to_owned());
+            return Err(words::RANKED_ALREADY.to_owned());
         }
         [(_, Some(Given::Pool(pool, problems)))] => {
             ((**pool).clone(), std::mem::take(problems), Verdict::Fine)
@@ -441,13 +438,16 @@ fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
     let table = standings::rank(pool);
     if asked.is("--csv") {
         for finding in &table.findings {
-            complain(&finding.place(pool), &standings::say_finding(finding, pool));
+            complain(
+                &finding.place(pool),
+                &text::standings::finding(finding, pool),
+            );
         }
-        lines(&standings::csv(&table));
+        lines(&render::standings::csv(&table));
     } else if asked.is("--text") {
-        lines(&standings::text(pool, &table));
+        lines(&render::standings::text(pool, &table));
     } else {
-        let printed = with_problems(standings::json(pool, &table), problems);
+        let printed = with_problems(render::standings::json(pool, &table), problems);
         out(&format!("{printed}\n"));
     }
     !table.findings.is_empty()
@@ -466,9 +466,7 @@ fn simulate(args: &[String]) -> Result<Verdict, String> {
             _ => false,
         };
         if !understood {
-            return Err(format!(
-                "`{name}` is not understood here, or its value is missing."
-            ));
+            return Err(words::not_understood(name));
         }
     }
     for seed in seed..seed.saturating_add(matches) {

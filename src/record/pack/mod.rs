@@ -15,7 +15,7 @@ use sha2::{Digest, Sha256};
 
 use self::coder::{Coder, Nowhere, Reader, Writer};
 use self::model::{Broken, Model};
-use super::{file, Log};
+use super::{file, Log, PackProblem};
 
 /// The first byte of a compact form. Versions up to 3 hung on the rules of play of their day and cannot be
 /// read any more.
@@ -33,24 +33,19 @@ const MOST: usize = 5_000;
 /// The compact form of a log.
 ///
 /// # Errors
-/// One sentence: a log with gaps in its numbers, or a longer one than any match, has no compact form.
-pub fn pack(log: &Log) -> Result<Vec<u8>, String> {
+/// A log with gaps in its numbers, or a longer one than any match, has no compact form.
+pub fn pack(log: &Log) -> Result<Vec<u8>, PackProblem> {
     let in_order = (1..).zip(&log.entries).all(|(n, entry)| entry.n == n);
     if !in_order {
-        return Err(
-            "Entries are missing in this record, so it cannot be packed. Share the file."
-                .to_owned(),
-        );
+        return Err(PackProblem::Gaps);
     }
     if log.entries.len() > MOST {
-        return Err(format!(
-            "The record has more than {MOST} entries and cannot be packed. Share the file."
-        ));
+        return Err(PackProblem::TooManyEntries(MOST));
     }
     let texts: Vec<String> = log.entries.iter().map(file::write_kept).collect();
     match pack_texts(PACKED_VERSION, LESSON, &log.id, &texts) {
         Some(packed) => Ok(packed),
-        None => Err("A text in the record is too long to be packed. Share the file.".to_owned()),
+        None => Err(PackProblem::TextTooLong),
     }
 }
 
@@ -81,39 +76,30 @@ pub(super) fn unpack_texts(lesson: &str, rest: &[u8]) -> Option<(String, Vec<Str
 /// The log of a compact form.
 ///
 /// # Errors
-/// One sentence about what cannot be read, with the way out.
-pub fn unpack(bytes: &[u8]) -> Result<Log, String> {
+/// What cannot be read.
+pub fn unpack(bytes: &[u8]) -> Result<Log, PackProblem> {
     if bytes.len() > MAX_PACKED {
-        return Err("This is too long for a packed record. Ask for the file.".to_owned());
+        return Err(PackProblem::TooLong);
     }
     let Some((&version, rest)) = bytes.split_first() else {
-        return Err("There is nothing to unpack.".to_owned());
+        return Err(PackProblem::Empty);
     };
     if version > PACKED_VERSION {
-        return Err(
-            "A newer version of the app has packed this record. Update the app here, or ask for the file."
-                .to_owned(),
-        );
+        return Err(PackProblem::Newer);
     }
     if version < PACKED_VERSION {
-        return Err(
-            "An older version of the app has packed this record in a form that is not read any more. Update \
-             the app there and show the codes again, or ask for the file."
-                .to_owned(),
-        );
+        return Err(PackProblem::Older);
     }
     let Some((id, texts)) = unpack_texts(LESSON, rest) else {
-        return Err("The packed record is damaged. Share it again.".to_owned());
+        return Err(PackProblem::Damaged);
     };
     let entries: Result<Vec<_>, _> = texts.iter().map(|text| file::read_entry(text)).collect();
     match entries {
-        Ok(entries) if (1..).zip(&entries).all(|(n, entry)| entry.n == n) => Ok(Log { id, entries }),
+        Ok(entries) if (1..).zip(&entries).all(|(n, entry)| entry.n == n) => {
+            Ok(Log { id, entries })
+        }
         // Nothing was damaged on the way: this program does not know an entry.
-        _ => Err(
-            "The record has entries that this version of the app does not know. Update the app here, or ask \
-             for the file."
-                .to_owned(),
-        ),
+        _ => Err(PackProblem::UnknownEntries),
     }
 }
 

@@ -1,7 +1,7 @@
 //! What an audit can find.
 
-use game::Refusal;
-use record::Broken;
+use game::{Question, Refusal};
+use record::{Broken, ProblemKind};
 use rules::{Score, Shirt, Team};
 
 /// Something to look at.
@@ -18,17 +18,16 @@ pub struct Finding {
 #[allow(missing_docs)] // The fields are what the sentence names.
 pub enum What {
     /// An entry that cannot be read, a gap, an unknown field.
-    Form { unreadable: bool, say: String },
+    Form {
+        unreadable: bool,
+        problem: ProblemKind,
+    },
     /// A link or a seal that does not fit: the record was changed after it was written.
     Broken(Broken),
     /// An entry that does not count.
-    Refused { refusal: Refusal, say: String },
+    Refused(Refusal),
     /// An entry against the advice of the rules.
-    Insisted {
-        refusal: Refusal,
-        say: String,
-        why: String,
-    },
+    Insisted { refusal: Refusal, why: String },
     /// A decision that was taken back.
     TakenBack { by: u32, why: Option<String> },
     /// Something changed after the match had been signed.
@@ -65,7 +64,7 @@ pub enum What {
     /// A check failed and nobody cleared it.
     CheckFailed { item: String, note: Option<String> },
     /// A question that the rules leave open was never answered.
-    OpenQuestion { say: String },
+    OpenQuestion(Question),
     /// A protest was announced and nothing was written after the match.
     ProtestNotWritten { team: Team },
     /// The record was begun while the match was being played.
@@ -132,7 +131,7 @@ impl What {
             What::Form { .. } => "form",
             What::Broken(Broken::Link { .. }) => "broken_link",
             What::Broken(Broken::Seal(_)) => "broken_seal",
-            What::Refused { .. } => "refused",
+            What::Refused(_) => "refused",
             What::Insisted { .. } => "insist",
             What::TakenBack { .. } => "taken_back",
             What::ChangedAfterSigning => "changed_after_signing",
@@ -145,7 +144,7 @@ impl What {
             What::CourtsNotChanged { .. } => "change_courts",
             What::BeganUnsafe { .. } => "began_unsafe",
             What::CheckFailed { .. } => "check_failed",
-            What::OpenQuestion { .. } => "open_question",
+            What::OpenQuestion(_) => "open_question",
             What::ProtestNotWritten { .. } => "protest_not_written",
             What::TakenOver { .. } => "joined",
             What::ScoreCorrected { .. } => "score_correction",
@@ -163,7 +162,7 @@ impl What {
     #[must_use]
     pub fn rule(&self) -> Option<&'static str> {
         Some(match self {
-            What::Refused { refusal, .. } | What::Insisted { refusal, .. } => refusal.rule(),
+            What::Refused(refusal) | What::Insisted { refusal, .. } => refusal.rule(),
             What::Missing(field) => return field.rule(),
             What::NotListed { .. } => "7.3.5.4",
             What::OverTimeOuts { .. } | What::OverSubstitutions { .. } => "15.1",

@@ -6,7 +6,7 @@
 
 use super::{Field, Finding, What};
 use game::entry::Detail;
-use game::{say_question, Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
+use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
 pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
@@ -28,9 +28,7 @@ pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
     findings.extend(checks(timeline));
     findings.extend(state.questions().iter().map(|question| Finding {
         entry: Some(question.entry),
-        what: What::OpenQuestion {
-            say: say_question(question, state).0,
-        },
+        what: What::OpenQuestion(question.clone()),
     }));
     if state.phase() == Phase::Finished {
         let unwritten = state.protests().iter().filter(|p| p.written.is_none());

@@ -7,17 +7,13 @@ mod conduct_of_play;
 mod finding;
 mod hands;
 mod missing;
-mod print;
 mod remedy;
-mod say;
 mod times;
 
 pub use finding::{Field, Finding, What};
-pub use print::{json, text};
 pub use remedy::Remedy;
-pub use say::say;
 
-use game::{say as say_refusal, Outcome, Timeline};
+use game::{Outcome, Timeline};
 use record::{broken, Extent, Reading};
 
 /// Everything to look at in a record, in the order of its entries; what concerns the whole comes first.
@@ -68,7 +64,7 @@ fn form(reading: &Reading) -> Vec<Finding> {
             entry: p.entry,
             what: What::Form {
                 unreadable: unreadable(p.entry),
-                say: p.say.clone(),
+                problem: p.kind.clone(),
             },
         })
         .collect()
@@ -88,23 +84,19 @@ fn broken_links_and_seals(timeline: &Timeline) -> Vec<Finding> {
 /// What the fold refused, and what was entered against its advice.
 fn judged(timeline: &Timeline) -> Vec<Finding> {
     let mut findings = Vec::new();
-    timeline.walk(|before, entry, outcome, _| {
+    for (entry, outcome) in timeline.outcomes() {
         let what = match (outcome, &entry.insist) {
-            (Outcome::Refused(refusal), _) => What::Refused {
-                refusal: refusal.clone(),
-                say: say_refusal(refusal, before),
-            },
+            (Outcome::Refused(refusal), _) => What::Refused(refusal.clone()),
             (Outcome::Insisted(refusal), Some(why)) => What::Insisted {
                 refusal: refusal.clone(),
-                say: say_refusal(refusal, before),
                 why: why.clone(),
             },
-            _ => return,
+            _ => continue,
         };
         findings.push(Finding {
             entry: Some(entry.n),
             what,
         });
-    });
+    }
     findings
 }

@@ -40,11 +40,11 @@ impl Finding {
             | What::ScoreCorrected { .. }
             | What::WrongInformation { .. } => Remedy::Stands,
             What::Missing(field) => field.remedy(),
-            What::OpenQuestion { .. } => self.entry.map_or(Remedy::Remark, Remedy::Answer),
+            What::OpenQuestion(_) => self.entry.map_or(Remedy::Remark, Remedy::Answer),
             What::CheckFailed { item, .. } => Remedy::Clear { item: item.clone() },
             What::ProtestNotWritten { .. } => self.entry.map_or(Remedy::Remark, Remedy::Protest),
             What::Unfinished => Remedy::Play,
-            What::Form { .. } | What::Refused { .. } | What::ChangedAfterSigning => Remedy::Log,
+            What::Form { .. } | What::Refused(_) | What::ChangedAfterSigning => Remedy::Log,
             What::Broken(_)
             | What::NotListed { .. }
             | What::OverTimeOuts { .. }

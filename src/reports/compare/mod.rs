@@ -7,16 +7,12 @@
 pub(crate) mod align;
 mod cause;
 mod difference;
-mod draw;
-mod print;
-mod say;
 mod set;
 mod story;
+mod winners;
 
 pub use difference::{Comparison, Difference, What, Which};
-pub use draw::winners;
-pub use print::{json, text};
-pub use say::say;
+pub use winners::winners;
 
 use std::collections::BTreeSet;
 

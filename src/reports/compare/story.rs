@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Bound;
 
-use game::entry::{Change, Court, Toss};
+use game::entry::{Court, Toss};
 use game::{Entry, Kind, Outcome, SanctionKind, SetPlay, State, Timeline};
 use rules::{ByTeam, Cause, Score, Team};
 
@@ -343,13 +343,4 @@ fn team_of(kind: &Kind) -> Option<Team> {
         Kind::LateFault(fault) => Some(fault.team),
         _ => None,
     }
-}
-
-/// Who came for whom, in words.
-pub(super) fn changes(list: &[Change]) -> String {
-    let list: Vec<String> = list
-        .iter()
-        .map(|c| format!("{} for {}", c.into, c.out))
-        .collect();
-    list.join(", ")
 }

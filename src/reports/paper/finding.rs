@@ -39,12 +39,8 @@ pub enum Fault {
     ScoreNeverStood { score: Score, nearest: Score },
     /// Something asked when the set was over.
     AfterTheEnd { score: Score },
-    /// What the rules say against a box, in the words of the reducer.
-    Against {
-        about: BoxKind,
-        refusal: Refusal,
-        say: String,
-    },
+    /// What the rules say against a box.
+    Against { about: BoxKind, refusal: Refusal },
     /// Marked as exceptional and a regular one.
     NotExceptional,
     /// Another level than the rules give.

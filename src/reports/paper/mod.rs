@@ -7,20 +7,16 @@
 mod check;
 mod draft;
 mod finding;
-mod print;
 mod read;
 mod rebuild;
 mod rounds;
-mod say;
 mod write;
 
 pub use check::{check, Checked};
-pub use draft::{Cell, Checkup, Draft, Mark, Part};
+pub use draft::{BoxProblem, Cell, Checkup, Draft, Mark, MarkKind, Part};
 pub use finding::{BoxKind, Fault, Finding, InAll};
-pub use print::{json, text};
 pub use read::read;
 pub(super) use read::NAME;
-pub use say::say;
 pub use write::{of_sheet, write};
 
 use std::fmt;

@@ -5,6 +5,7 @@ use super::{
     PaperTimeOut,
 };
 use crate::form::{Field, Form, Reader};
+use crate::FormProblemKind;
 use game::{Level, SanctionKind, Who};
 use rules::{Preset, Score, Shirt, Team};
 
@@ -136,10 +137,7 @@ fn set(reader: &mut Reader, field: &Field) -> Option<PaperSet> {
 fn minute(reader: &mut Reader, field: &Field) -> Option<Minute> {
     let minute = reader.text(field).as_deref().and_then(Minute::parse);
     if minute.is_none() {
-        reader.wrong(
-            field.place(),
-            "A time is written with hour and minute, such as 18:05.",
-        );
+        reader.wrong(field.place(), FormProblemKind::NotTime);
     }
     minute
 }
@@ -184,10 +182,7 @@ fn sanction(reader: &mut Reader, field: &Field) -> Option<PaperSanction> {
         .and_then(|f| reader.word(&f, &SANCTIONS));
     let who = field.get("who").and_then(|f| who(reader, &f));
     if matches!(kind, Some(SanctionKind::Misconduct(_))) && who.is_none() {
-        reader.wrong(
-            field.place(),
-            "Misconduct needs the person: \"who\": {\"player\": 7} or {\"staff\": \"coach\"}.",
-        );
+        reader.wrong(field.place(), FormProblemKind::NobodyNamed);
     }
     let (team, score) = by?;
     Some(PaperSanction {
@@ -205,7 +200,7 @@ fn who(reader: &mut Reader, field: &Field) -> Option<Who> {
         (Some(player), None) => shirt(reader, &player).map(Who::Player),
         (None, Some(staff)) => reader.text(&staff).map(Who::Staff),
         _ => {
-            reader.wrong(field.place(), "Name either a player or one of the staff.");
+            reader.wrong(field.place(), FormProblemKind::NotOnePerson);
             None
         }
     }

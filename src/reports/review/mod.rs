@@ -2,10 +2,9 @@
 //! was taken back, how the points ran by rotation, what followed a time-out, and three questions to
 //! oneself. Players are not counted here, let alone ranked.
 
-mod draw;
 mod question;
 
-pub use question::{say, Question};
+pub use question::Question;
 
 use std::collections::BTreeMap;
 

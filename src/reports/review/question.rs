@@ -1,6 +1,5 @@
 //! Three questions to oneself, chosen by what happened: they ask, they do not judge.
 
-use super::draw::times;
 use super::Review;
 use rules::{Cause, Score};
 
@@ -84,52 +83,5 @@ impl Review {
         .into_iter()
         .flatten()
         .collect()
-    }
-}
-
-/// The words of a question; `called` gives the name of a reason.
-#[must_use]
-pub fn say(question: &Question, called: impl Fn(Cause) -> String) -> String {
-    match question {
-        Question::TakenBack { times: n } => format!(
-            "You undid an entry {}. What did you see first, and what changed your mind?",
-            times(*n)
-        ),
-        Question::Insisted { times: n } => format!(
-            "You decided against the advice of the rules {}. Would you decide the same again, and how \
-             would you explain it to a captain?",
-            times(*n)
-        ),
-        Question::Sanctioned { times: n } => format!(
-            "You gave a sanction {}. What came before it? Was there a moment when a word would have been \
-             enough?",
-            times(*n)
-        ),
-        Question::StoodStill { seconds, set, score: s } => format!(
-            "Before {} in set {set} play stood for {} min {:02} s, and the record does not say why. What \
-             held you up, and who could have helped?",
-            s.marked(),
-            seconds / 60,
-            seconds % 60
-        ),
-        Question::Often { cause, times: n } => format!(
-            "You called \"{}\" {}. Did you judge the first and the last one in the same way?",
-            called(*cause),
-            times(*n)
-        ),
-        Question::Unsaid { times: n, of } => format!(
-            "{n} of {of} rallies have no reason. Which of them could you still explain, and to whom?"
-        ),
-        Question::Closest { set, score: s } => format!(
-            "Set {set} ended {}. Where did you look at the end, and what did you do to stay calm?",
-            s.marked()
-        ),
-        Question::Looked => {
-            "After a rally, whom do you look at first, and whom last? Would a different order help?".to_owned()
-        }
-        Question::Well => {
-            "What went well, what will you do the same way next time, and have you told your duty team?"
-                .to_owned()
-        }
     }
 }

@@ -7,21 +7,17 @@
 mod check;
 mod criterion;
 mod gather;
-mod print;
 mod rank;
 mod read;
-mod say;
 mod scheme;
 mod tally;
 
 pub use check::{Doubt, Finding};
 pub use criterion::Criterion;
 pub use gather::{of_match, of_paper};
-pub use print::{csv, json, text};
 pub use rank::{rank, Cut, Row, Standings};
 pub(super) use read::NAME;
 pub use read::{read, MAX_MEETINGS};
-pub use say::{say_doubt, say_finding, say_reason, words};
 pub use scheme::Scheme;
 pub use tally::{Ratio, Tally};
 

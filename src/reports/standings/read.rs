@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::{Criterion, Played, Pool, Side, Source};
 use crate::form::{Field, Form, Reader};
+use crate::FormProblemKind;
 
 /// What the file says of itself.
 pub(crate) const NAME: &str = "volleyball-pool";
@@ -35,7 +36,7 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
     let rank_by = rank_by.and_then(|f| {
         let list = reader.all(&f, Criterion::ALL.len(), |r, item| r.word(item, &words))?;
         if list.is_empty() {
-            reader.wrong("rank_by", "Name at least one criterion.");
+            reader.wrong("rank_by", FormProblemKind::NoCriterion);
         }
         Some(list)
     });
@@ -73,7 +74,10 @@ fn pool(reader: &mut Reader, root: &Field) -> Option<Pool> {
     if teams > MAX_TEAMS {
         reader.wrong(
             "results",
-            format!("{teams} teams are too many for one pool: at most {MAX_TEAMS}."),
+            FormProblemKind::TooManyTeams {
+                teams,
+                most: MAX_TEAMS,
+            },
         );
     }
     Some(pool)
@@ -84,10 +88,7 @@ type Points = (BTreeMap<(u8, u8), (i32, i32)>, Option<(i32, i32)>);
 fn match_points(reader: &mut Reader, field: &Field) -> Points {
     let (mut points, mut default) = (BTreeMap::new(), None);
     if field.members().is_empty() {
-        reader.wrong(
-            "match_points",
-            "This should name the points by result, such as \"3-0\": [3,0].",
-        );
+        reader.wrong("match_points", FormProblemKind::NotMatchPoints);
     }
     for (key, value) in field.members() {
         let given = reader.all(&value, 2, |r, f| r.whole(f, -1000, 1000));
@@ -95,7 +96,7 @@ fn match_points(reader: &mut Reader, field: &Field) -> Points {
         let [winner, loser] = given[..] else {
             reader.wrong(
                 &format!("match_points.{key}"),
-                "This should be two numbers: the winner's points and the loser's.",
+                FormProblemKind::NotTwoPoints,
             );
             continue;
         };
@@ -106,11 +107,7 @@ fn match_points(reader: &mut Reader, field: &Field) -> Points {
             (_, Some(result)) => {
                 points.insert(result, pair);
             }
-            (_, None) => reader.wrong(
-                &format!("match_points.{key}"),
-                "A result is named by its sets, the higher number first, such as \"3-1\", or \
-                 \"default\".",
-            ),
+            (_, None) => reader.wrong(&format!("match_points.{key}"), FormProblemKind::NotResult),
         }
     }
     (points, default)
@@ -148,10 +145,7 @@ fn set(reader: &mut Reader, field: &Field) -> Option<(u16, u16)> {
     match points[..] {
         [home, away] => Some((home, away)),
         _ => {
-            reader.wrong(
-                field.place(),
-                "A set is two numbers: the points of the first team and of the second.",
-            );
+            reader.wrong(field.place(), FormProblemKind::NotSet);
             None
         }
     }

@@ -48,18 +48,6 @@ impl Scheme {
         Scheme::ALL.into_iter().find(|s| s.code() == code)
     }
 
-    /// In words.
-    #[must_use]
-    pub const fn say(self) -> &'static str {
-        match self {
-            Scheme::ByMargin => "3 for a win, 2 and 1 if it went to the last set",
-            Scheme::Appearance => "2 for a win, 1 for a loss, 0 for a default",
-            Scheme::Loss => "2 for a win, 1 for a loss",
-            Scheme::Two => "2 for a win",
-            Scheme::Three => "3 for a win",
-        }
-    }
-
     /// Points of winner and loser for every result in sets, the closest one being that which went to the
     /// last set; a level match gives one each.
     #[must_use]

@@ -1,8 +1,8 @@
 //! A scene told in sentences: what happens, without what is decided about it.
 
 use super::length;
+use crate::score_sheet::side;
 use learn::{Act, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind, Verdict};
-use reports::words::side;
 use rules::Cause;
 
 /// A sentence of a scene.

@@ -1,7 +1,7 @@
 //! The words of the rally trainer.
 
+use crate::score_sheet::side;
 use learn::{Call, End, Kind, Level, Marked, Place, Timing, Verdict};
-use reports::words::side;
 use rules::{Cause, Preset};
 
 /// Title of the page.

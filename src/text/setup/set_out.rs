@@ -59,7 +59,10 @@ pub const CONFIRM_LINE_UP: &str = "Confirm the line-up";
 /// Where the next number goes.
 #[must_use]
 pub fn number_for_place(place: usize) -> String {
-    format!("Tap the number for place {}.", reports::words::roman(place))
+    format!(
+        "Tap the number for place {}.",
+        crate::score_sheet::roman(place)
+    )
 }
 
 /// Name of a number to put in.

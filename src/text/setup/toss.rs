@@ -1,8 +1,8 @@
 //! The words of the toss.
 
+use crate::score_sheet::chosen;
 use app::machine::Face;
 use game::Choice;
-use reports::words::chosen;
 
 /// First question.
 pub const WHO_IS_HEADS: &str = "Each captain gets a side of the coin. Who gets heads?";

@@ -5,8 +5,9 @@ use leptos::prelude::*;
 use super::items::{once_read, Item};
 use crate::review::picture;
 use game::Timeline;
-use reports::compare::{compare, say, winners, Comparison};
+use reports::compare::{compare, winners, Comparison};
 use rules::Team;
+use text::comparison::difference;
 use text::desk as words;
 
 /// Rallies shown before and after the one where the records part.
@@ -43,7 +44,7 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
         .map(|d| {
             view! {
                 <li class="card finding">
-                    <p>{say(d, &comparison)}</p>
+                    <p>{difference(d, &comparison)}</p>
                     <p class="muted">{words::entries_of(d.entries)}</p>
                 </li>
             }
@@ -51,7 +52,7 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
         .collect_view();
     let other_match = comparison
         .other_match()
-        .map(|d| view! { <p class="sentence warn">{say(d, &comparison)}</p> });
+        .map(|d| view! { <p class="sentence warn">{difference(d, &comparison)}</p> });
     let view = view! {
         <div class="desk stack">
             {other_match}
@@ -82,7 +83,7 @@ fn parting(comparison: &Comparison, replays: [&Timeline; 2]) -> AnyView {
         return view! { <p id="parting">{agree}</p> }.into_any();
     };
     let exchanged = comparison.is_exchanged();
-    let drawn = comparison.picture(replays).map(|drawn| {
+    let drawn = render::parting(comparison, replays).map(|drawn| {
         view! {
             <h2>{words::LEAD_OF_BOTH}</h2>
             {picture(drawn, true)}

@@ -65,7 +65,7 @@ fn one(finding: &Finding, timeline: &Timeline) -> AnyView {
         });
     view! {
         <li class="card finding">
-            <p>{audit::say(finding, state)}</p>
+            <p>{text::audit::finding(finding, state)}</p>
             {about.map(|about| view! { <p class="muted">{about}</p> })}
             {finding.what.rule().map(|rule| view! { <p class="muted">{words::rule(rule)}</p> })}
         </li>

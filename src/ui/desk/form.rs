@@ -11,9 +11,9 @@ use crate::macrotask_executor::once_drawn;
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::team_mark::TeamMark;
 use reports::paper::{self, Cell, Draft, Mark, Part};
-use reports::words::roman;
 use rules::{Preset, Team};
 use text::desk as words;
+use text::score_sheet::roman;
 
 /// The presets a paper sheet can be of.
 const PRESETS: [Preset; 3] = [
@@ -305,11 +305,11 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
             .filter(|m| m.cell.set == set && of(&m.cell))
             .map(|m| {
                 let place = words::place_of(m.cell, &form.draft.read());
-                let rule = m.rule.map(words::rule);
+                let rule = m.rule().map(words::rule);
                 view! {
                     <li id=says(m.cell) class="sentence bad">
                         {place.map(|p| view! { <strong>{p}</strong> ": " })}
-                        {m.say.clone()}
+                        {text::paper::mark(m, &*form.draft.read())}
                         {rule.map(|r| view! { " " <span class="muted">{r}</span> })}
                     </li>
                 }

@@ -48,7 +48,12 @@ impl Item {
     pub fn described(&self) -> String {
         match &self.line {
             Some(line) => {
-                format!("{}, {}. {}.", self.title, line.say_result(), kind_of(line))
+                format!(
+                    "{}, {}. {}.",
+                    self.title,
+                    text::desk::result_of(line),
+                    kind_of(line)
+                )
             }
             None => self.title.clone(),
         }
@@ -57,7 +62,7 @@ impl Item {
     fn of_line(id: String, line: Line, source: Source) -> Item {
         Item {
             id,
-            title: line.say_teams(),
+            title: text::desk::teams_of(&line),
             group: line.group.clone(),
             line: Some(line),
             source,

@@ -8,7 +8,8 @@ use super::{button, day, intake, save, table, way, DemoDay, Place};
 use crate::desk_store::{DeskStore, PAPERS, POOLS};
 use crate::shell::{use_shell, Screen};
 use crate::start::{Also, Import, Library};
-use reports::list::{csv, say_findings, Line};
+use render::list::csv;
+use reports::list::Line;
 use reports::one_match::instead;
 use reports::paper::Draft;
 use reports::standings::Doubt;
@@ -279,7 +280,10 @@ fn one(desk: Desk, item: &Item, again: bool) -> AnyView {
             words::TABLE.to_owned(),
             text::of_teams(words::TABLE, &item.title),
         ),
-        _ => (say_findings(count), words::findings_of(count, &item.title)),
+        _ => (
+            words::to_check(count),
+            words::findings_of(count, &item.title),
+        ),
     };
     let shell = use_shell();
     let open = move |_| shell.go(Screen::Desk(way_on.clone()));
@@ -327,13 +331,13 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
     };
     // A seal that does not fit is what is in doubt.
     let shows_seal = !line.on_paper && line.doubt != Some(Doubt::Seal);
-    let seal = shows_seal.then(|| line.seal.say());
+    let seal = shows_seal.then(|| words::seal_state(line.seal));
     view! {
         <label class="desk-choose">
             <input type="checkbox" prop:checked=is_chosen on:change=choose />
             <span class="desk-words">
                 <strong>{item.title.clone()}</strong>
-                <span class="tabular">{line.say_result()}</span>
+                <span class="tabular">{words::result_of(line)}</span>
                 <span class="muted">{kind_of(line)}</span>
                 {words::in_doubt(line).map(|doubt| view! { <span class="sentence warn">{doubt}</span> })}
                 {again.then(|| view! { <span>{words::AGAIN}</span> })}

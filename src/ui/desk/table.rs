@@ -4,11 +4,9 @@ use leptos::prelude::*;
 
 use super::items::{kind_of, once_read, Item, Source};
 use super::{button, list, save};
-use reports::standings::{
-    csv, rank, say_finding, say_reason, words as criterion_words, Criterion, Finding, Played, Pool,
-    Scheme, Standings, MAX_MEETINGS,
-};
+use reports::standings::{rank, Criterion, Finding, Played, Pool, Scheme, Standings, MAX_MEETINGS};
 use text::desk as words;
+use text::standings as ranking;
 
 const ORDER: &str = "desk/order";
 const POINTS: &str = "desk/points";
@@ -51,7 +49,7 @@ pub fn of_file(id: String) -> AnyView {
             return super::not_here();
         };
         let order = pool.rank_by.iter().map(|c| {
-            let name = criterion_words(*c);
+            let name = ranking::criterion(*c);
             view! { <li>{name}</li> }
         });
         view! {
@@ -109,7 +107,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
         .map(|head| view! { <th scope="col">{head}</th> })
         .collect_view();
     // The last team stands where it does for the reason of the one before it.
-    let mut reasons: Vec<String> = table.rows.iter().map(say_reason).collect();
+    let mut reasons: Vec<String> = table.rows.iter().map(ranking::reason).collect();
     reasons.dedup();
     let reasons = reasons
         .into_iter()
@@ -120,13 +118,13 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
     let doubts = (!doubts.is_empty()).then(|| {
         let doubts = doubts
             .into_iter()
-            .map(|f| view! { <li class="sentence warn">{say_finding(f, pool)}</li> })
+            .map(|f| view! { <li class="sentence warn">{ranking::finding(f, pool)}</li> })
             .collect_view();
         view! { <ul class="stack" id="doubts">{doubts}</ul> }
     });
     let findings = findings
         .into_iter()
-        .map(|f| view! { <li class="card finding"><p>{say_finding(f, pool)}</p></li> })
+        .map(|f| view! { <li class="card finding"><p>{ranking::finding(f, pool)}</p></li> })
         .collect_view();
     let findings = view! { <ul class="desk-findings">{findings}</ul> };
     if pool.results.iter().all(|played| played.source.is_open) {
@@ -137,7 +135,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
         }
         .into_any();
     }
-    let table_csv = csv(table);
+    let table_csv = render::standings::csv(table);
     let to_file = move || save("table.csv", table_csv.clone());
     let print = move || {
         // A browser without a printer has its own menu.
@@ -185,7 +183,7 @@ fn rule(
     let chosen = move || {
         let all = order.get();
         let lines = all.iter().enumerate().map(|(i, criterion)| {
-            let name = criterion_words(*criterion);
+            let name = ranking::criterion(*criterion);
             let higher = (i > 0).then(|| {
                 let tap = move || change(&|all| all.swap(i - 1, i));
                 named(words::MOVE_UP, words::put_higher(name), Box::new(tap))
@@ -210,7 +208,7 @@ fn rule(
         let left = Criterion::ALL.into_iter().filter(|c| !all.contains(c));
         let left = left.map(|c| {
             let tap = move || change(&|all| all.push(c));
-            button(words::add(criterion_words(c)), "button", Box::new(tap))
+            button(words::add(ranking::criterion(c)), "button", Box::new(tap))
         });
         let left = left.collect_view();
         view! {
@@ -225,7 +223,7 @@ fn rule(
             let _ = device::set_setting(POINTS, one.code());
         };
         choice(
-            one.say().to_owned(),
+            ranking::scheme(one).to_owned(),
             Signal::derive(move || scheme.get() == one),
             Box::new(tap),
         )

@@ -27,7 +27,7 @@ pub fn HandOver() -> impl IntoView {
                 Ok(Handed::Shared) => words::SHARED.to_owned(),
                 Ok(Handed::Cancelled) => words::CANCELLED.to_owned(),
                 Ok(Handed::Downloaded) => words::downloaded(&parcel.name),
-                Err(trouble) => trouble.to_string(),
+                Err(trouble) => text::machine::hand_over(&trouble),
             };
             said.set(Some(words));
         });

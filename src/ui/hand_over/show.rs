@@ -53,7 +53,7 @@ pub fn Codes() -> impl IntoView {
         let several = made.as_ref().is_ok_and(|texts| texts.len() > 1);
         shown.set(match made {
             Ok(texts) => Shown::Codes(texts),
-            Err(why) => Shown::Trouble(why),
+            Err(why) => Shown::Trouble(text::problem::packed(&why)),
         });
         run(several && !prefers_reduced_motion());
     };
@@ -106,7 +106,7 @@ pub fn Codes() -> impl IntoView {
 /// One code, dark on light whatever the page's colours are: no reader can do with it the other way round.
 fn picture(text: &str, place: usize, count: usize) -> AnyView {
     match Code::of_digits(text) {
-        Err(why) => view! { <p class="sentence bad">{why}</p> }.into_any(),
+        Err(why) => view! { <p class="sentence bad">{text::problem::packed(&why)}</p> }.into_any(),
         Ok(code) => {
             let side = code.size() + 8;
             let field = format!("0 0 {side} {side}");

@@ -67,7 +67,9 @@ pub fn Receive() -> impl IntoView {
                     said.set(Some((false, words::part(have, of, &missing))));
                 }
                 Some((Seen::OtherRecord, _)) => said.set(Some((true, words::OTHER_RECORD.into()))),
-                Some((Seen::Nothing(why), _)) => said.set(Some((true, why))),
+                Some((Seen::Nothing(why), _)) => {
+                    said.set(Some((true, text::problem::packed(&why))));
+                }
                 Some((Seen::Again, _)) | None => {}
             }
         }
@@ -84,7 +86,7 @@ pub fn Receive() -> impl IntoView {
             match Camera::open(&element).await {
                 Err(trouble) => {
                     on.try_set(false);
-                    said.try_set(Some((true, trouble.to_string())));
+                    said.try_set(Some((true, text::machine::camera(&trouble))));
                 }
                 Ok(opened) if on.try_get_untracked() == Some(true) => {
                     camera.set_value(Some(std::rc::Rc::new(opened)));
@@ -106,7 +108,7 @@ pub fn Receive() -> impl IntoView {
                             said.set(Some((true, words::nothing_in(&file.name()))));
                         }
                     }
-                    Err(trouble) => said.set(Some((true, trouble.to_string()))),
+                    Err(trouble) => said.set(Some((true, text::machine::camera(&trouble)))),
                 }
             }
         });
@@ -218,7 +220,7 @@ fn look(
                 see(texts);
             }
             Err(trouble) => {
-                said.try_set(Some((true, trouble.to_string())));
+                said.try_set(Some((true, text::machine::camera(&trouble))));
                 on.try_set(false);
                 let _ = camera.try_update_value(Option::take);
                 return;

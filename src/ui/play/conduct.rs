@@ -11,7 +11,7 @@ use crate::widgets::cards::Cards;
 use crate::widgets::number_pad::NumberPad;
 use crate::widgets::picker::{asked, buttons, question, Choice, Layout};
 use game::entry::{Level, Who};
-use game::{level_for, preview_sanction, say, Conduct as Does, Kind, Refusal, SanctionKind, State};
+use game::{level_for, preview_sanction, Conduct as Does, Kind, Refusal, SanctionKind, State};
 use rules::{Shirt, Team};
 
 /// Everybody of a team who can be sanctioned: those of the list, and a coach in any case. The players
@@ -201,7 +201,7 @@ fn rows(state: &State, team: Team, who: &Who) -> Vec<Row> {
             }
             Err(why) => Row {
                 level,
-                what: say(&why, state),
+                what: text::refusal(&why, state),
                 cost: None,
                 next: false,
                 label,

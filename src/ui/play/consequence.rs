@@ -6,7 +6,7 @@ use super::court::use_court;
 use super::signal_card::SignalStep;
 use crate::session::use_session;
 use crate::widgets::cards::Cards;
-use game::{preview_sanction, say, Kind, SanctionPreview};
+use game::{preview_sanction, Kind, SanctionPreview};
 
 /// What follows from an entry.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,7 +38,7 @@ pub fn Consequence(
         let order = court.score_order();
         let after = match session.preview(&kind) {
             Ok(after) => after,
-            Err(why) => return Some(Err(say(&why, &session.state_now()))),
+            Err(why) => return Some(Err(text::refusal(&why, &*session.state_now()))),
         };
         let state = session.state_now();
         let preview = preview_sanction(&state, &kind).ok().flatten();

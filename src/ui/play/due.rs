@@ -8,7 +8,7 @@ use super::held::Held;
 use crate::session::use_session;
 use crate::widgets::icon::{icon, Icon};
 use game::entry::{Change, Kind};
-use game::{notices, say_question, Notice, Timeline};
+use game::{notices, Notice, Timeline};
 use rules::Team;
 
 /// Whether something has to be done about it now.
@@ -159,7 +159,7 @@ fn Question(entry: u32) -> impl IntoView {
         .questions()
         .iter()
         .find(|q| q.entry == entry)
-        .map(|q| (say_question(q, &state), q.ask.choices()));
+        .map(|q| (text::question(q, &*state), q.ask.choices()));
     asked.map(|((question, words), choices)| {
         view! {
             <div class="prompt tall" role="alert">

@@ -8,8 +8,8 @@ use super::reasons::of_entry;
 use crate::session::use_session;
 use crate::widgets::deferred::render_in_batches;
 use crate::widgets::dialog::Drawer;
-use game::{say, Kind, Outcome};
-use reports::{clock_doubts, words};
+use game::{Kind, Outcome};
+use reports::clock_doubts;
 
 /// One line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -61,7 +61,7 @@ pub fn LogList() -> impl IntoView {
                     quiet,
                     doubt: doubts
                         .next_if(|(of, _)| *of == entry.n)
-                        .map(|(_, doubt)| words::clock_doubt(doubt)),
+                        .map(|(_, doubt)| text::score_sheet::clock_doubt(doubt)),
                 });
             });
             // What cannot be read stands in its place; of what counts unproved the entry says so.
@@ -167,7 +167,7 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
         match session.preview(&strike) {
             Ok(after) => session
                 .with_untracked(|before| text::changes(before, &after, text::ScoreOrder::Marked)),
-            Err(why) => vec![say(&why, &session.state_now())],
+            Err(why) => vec![text::refusal(&why, &*session.state_now())],
         }
     });
     let go = move || {

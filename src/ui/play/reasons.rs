@@ -6,7 +6,7 @@ use super::signal_card::SignalCard;
 use crate::session::{use_session, Session};
 use crate::shell::use_shell;
 use crate::widgets::picker::{buttons, Choice, Layout};
-use game::{say, Kind, Phase, RallyNote};
+use game::{Kind, Phase, RallyNote};
 use rules::{Cause, Group, Team};
 
 /// The rally that is talked about.
@@ -248,7 +248,7 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
                     return Some(text::cause_does_not_fit(talked.server_lost).to_owned());
                 }
                 let why = session.check(&explain(talked, *cause)).err()?;
-                Some(say(&why, &session.state()))
+                Some(text::refusal(&why, &*session.state()))
             });
             Choice::new(text::cause(*cause, &rules)).unless(why_not)
         };

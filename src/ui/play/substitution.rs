@@ -8,7 +8,7 @@ use super::panel::Frame;
 use crate::session::{use_session, Refused, Session};
 use crate::widgets::picker::{asked, buttons, fixed, question, Choice, Layout};
 use game::entry::{Change, Forced};
-use game::{preview_substitution, say, Barred, Kind, MayReturn, OutFor, Refusal, State};
+use game::{preview_substitution, Barred, Kind, MayReturn, OutFor, Refusal, State};
 use rules::{Shirt, Team};
 
 const REASONS: [Option<Forced>; 4] = [
@@ -220,7 +220,7 @@ fn going(request: Request) -> AnyView {
     let choices = Signal::derive(move || {
         let one = |(out, why): &(Shirt, Option<Refusal>)| {
             let state = request.session.state();
-            let why = why.as_ref().map(|why| say(why, &state));
+            let why = why.as_ref().map(|why| text::refusal(why, &*state));
             Choice::number(*out, text::goes_out(*out)).unless(why)
         };
         numbers.read().iter().map(one).collect()
@@ -272,7 +272,7 @@ fn coming(request: Request) -> AnyView {
     let choices = Signal::derive(move || {
         let one = |(change, why): &(Change, Option<Refusal>)| {
             let state = request.session.state();
-            let why = why.as_ref().map(|why| say(why, &state));
+            let why = why.as_ref().map(|why| text::refusal(why, &*state));
             Choice::number(change.into, text::comes_in(change.into)).unless(why)
         };
         numbers.read().iter().flatten().map(one).collect()

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Panel};
 use crate::session::use_session;
 use crate::widgets::icon::{icon, icon_as, Icon};
-use game::{say, Kind};
+use game::Kind;
 use rules::Team;
 
 /// Both teams' buttons, each below its half.
@@ -55,7 +55,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
                 class:barred=move || why_not.read().is_some()
                 aria-description=move || {
-                    why_not.read().as_ref().map(|why| say(why, &session.state()))
+                    why_not.read().as_ref().map(|why| text::refusal(why, &*session.state()))
                 }
                 on:click=move |_| {
                     court.submit(Kind::TimeOut { team });

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use game::{Phase, State};
-use reports::review::{say, Review};
-use reports::Picture;
+use render::{review as pictures, Picture};
+use reports::review::Review;
 use rules::{ByTeam, Team};
 use text::review as words;
 
@@ -29,13 +29,13 @@ fn all(review: &Review, state: &State) -> AnyView {
         return nothing();
     }
     let questions = review.questions().map(|q| {
-        let question = say(&q, |cause| text::cause(cause, state.rules()));
+        let question = words::question(&q, state.rules());
         view! { <li>{question}</li> }
     });
     let leads = review
         .sets
         .iter()
-        .map(|s| picture(s.lead(&names), true))
+        .map(|s| picture(pictures::lead(s, &names), true))
         .collect();
     view! {
         <div class="review stack">
@@ -127,7 +127,7 @@ fn calls(review: &Review, state: &State) -> Vec<AnyView> {
                 <div class="called">
                     <span>{text::cause(c.cause, state.rules())}</span>
                     <strong class="tabular">{words::calls(c.when.len())}</strong>
-                    {picture(review.when(c), false)}
+                    {picture(pictures::when_called(review, c), false)}
                 </div>
             }
             .into_any()
@@ -142,7 +142,7 @@ fn calls(review: &Review, state: &State) -> Vec<AnyView> {
 }
 
 fn pauses(review: &Review) -> Vec<AnyView> {
-    match (review.pauses(), review.usual_pause()) {
+    match (pictures::pauses(review), review.usual_pause()) {
         (Some(drawn), Some(usual)) => {
             vec![picture(drawn, false), sentence(words::usual_pause(usual))]
         }
@@ -155,7 +155,7 @@ fn rotations(review: &Review, names: &ByTeam<String>) -> Vec<AnyView> {
         let drawn: Vec<AnyView> = Team::BOTH
             .into_iter()
             .filter_map(|team| {
-                let drawn = picture(set.rotation(team, &names[team])?, false);
+                let drawn = picture(pictures::rotation(set, team, &names[team])?, false);
                 let name = names[team].clone();
                 Some(view! { <div><p>{name}</p>{drawn}</div> }.into_any())
             })
@@ -180,7 +180,7 @@ fn time_outs(review: &Review, names: &ByTeam<String>) -> Vec<AnyView> {
                 view! {
                     <div class="followed">
                         <span>{words}</span>
-                        {picture(t.followed(), false)}
+                        {picture(pictures::after_time_out(t), false)}
                     </div>
                 }
                 .into_any(),

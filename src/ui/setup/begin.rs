@@ -12,7 +12,7 @@ use crate::session::{use_session, Refused};
 use crate::widgets::deferred::defer_render;
 use crate::widgets::dialog::Confirm;
 use game::entry::Toss;
-use game::{notices, say, Kind, Notice};
+use game::{notices, Kind, Notice};
 use rules::{Step, Team};
 use text::setup as words;
 use text::team_name;
@@ -31,7 +31,10 @@ pub(super) fn BeginCard() -> impl IntoView {
     });
     let missing = move || {
         let why = session.check(&Kind::BeginSet).err()?;
-        Some(words::refusal(&say(&why, &session.state()), why.rule()))
+        Some(words::refusal(
+            &text::refusal(&why, &*session.state()),
+            why.rule(),
+        ))
     };
     let unsafe_items = Memo::new(move |_| failed_items(&notices(&session.state())));
     let ready = Memo::new(move |_| session.check(&Kind::BeginSet).is_ok());

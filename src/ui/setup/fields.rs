@@ -6,7 +6,7 @@ use app::field::Field;
 use app::machine::LocalTime;
 use device::{local_time, ms_of};
 use game::entry::{Detail, Details, Heading};
-use game::{say, Refusal, State};
+use game::{Refusal, State};
 use rules::{
     is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets,
     SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
@@ -265,7 +265,7 @@ impl Fields {
                     I::SetLimit => Field::SetMinutes,
                     I::Roster => Field::HighestNumber,
                 };
-                Err((field, say(&Refusal::BadRules(why), &State::new())))
+                Err((field, text::refusal(&Refusal::BadRules(why), &State::new())))
             }
         }
     }

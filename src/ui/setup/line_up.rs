@@ -7,7 +7,7 @@ use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::session::{use_session, Session};
 use crate::widgets::line_up_court::LineUpCourt;
 use crate::widgets::team_mark::TeamMark;
-use game::{may_start, say, Kind, Outcome, Refusal};
+use game::{may_start, Kind, Outcome, Refusal};
 use rules::{Shirt, Team};
 use text::setup as words;
 use text::team_name;
@@ -223,7 +223,7 @@ fn Editor(team: Team) -> impl IntoView {
             </p>
             {move || refused.get().map(|why| view! {
                 <p class="sentence bad" role="alert">
-                    {words::refusal(&say(&why, &session.state()), why.rule())}
+                    {words::refusal(&text::refusal(&why, &*session.state()), why.rule())}
                 </p>
             })}
             <ul class="chips large" aria-label=words::PLAYERS_ON_THE_LIST>{bench}</ul>

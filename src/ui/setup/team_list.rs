@@ -11,7 +11,7 @@ use crate::session::use_session;
 use crate::widgets::number_pad::NumberPad;
 use crate::widgets::unfold::Unfold;
 use game::entry::{Player, Staff, TeamList};
-use game::{list_lacks, say, Kind, Refusal};
+use game::{list_lacks, Kind, Refusal};
 use rules::{Shirt, Team};
 use text::setup as words;
 
@@ -197,7 +197,7 @@ fn ListEditor(
     };
     let objection = move || {
         let (why, wanted) = refused.get()?;
-        let says = words::refusal(&say(&why, &session.state()), why.rule());
+        let says = words::refusal(&text::refusal(&why, &*session.state()), why.rule());
         let anyway = (!why.is_final()).then(|| {
             view! {
                 <button type="button" class="button" on:click=move |_| take(wanted.clone())>

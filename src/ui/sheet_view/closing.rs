@@ -9,8 +9,8 @@ use crate::setup::{DetailsForm, SignPad};
 use crate::widgets::dialog::Drawer;
 use game::entry::{Check, Protested};
 use game::{Kind, Phase, Signer, Timeline};
-use reports::words as paper;
 use reports::{SealBox, Sheet, Signed};
+use text::score_sheet as paper;
 use text::sheet as words;
 
 /// What is asked in the drawer.

@@ -7,7 +7,7 @@ use super::closing::Asked;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::team_mark::TeamMark;
-use game::{say_question, Kind, State, Timeline};
+use game::{Kind, State, Timeline};
 use reports::audit::{self, Finding, Remedy};
 use rules::Team;
 use text::sheet as words;
@@ -63,7 +63,7 @@ pub(super) fn still_open(
     let state = timeline.state();
     let count = findings.len();
     let one = |finding: Finding| {
-        let say = audit::say(&finding, state);
+        let say = text::audit::finding(&finding, state);
         let about = finding
             .entry
             .and_then(|n| timeline.entry(n))
@@ -127,7 +127,7 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
             let questions = state.questions().iter();
             let question = questions.clone().find(|q| q.entry == entry);
             let answers = question.map(|q| {
-                let (_, said) = say_question(q, state);
+                let (_, said) = text::question(q, state);
                 said.into_iter()
                     .zip(q.ask.choices().iter().copied())
                     .map(|(said, choice)| {

@@ -214,7 +214,10 @@ impl Importer {
             return None;
         }
         for problem in &around.problems {
-            self.says.push(words::backup_problem(name, &problem.say));
+            self.says.push(words::backup_problem(
+                name,
+                &text::problem::problem(problem),
+            ));
         }
         let all = found.len();
         let mut counts = [0; 4];
@@ -229,7 +232,10 @@ impl Importer {
             let one = record::open_part(&content[part], place);
             if one.reading.is_nothing() {
                 for problem in &one.reading.problems {
-                    self.says.push(words::backup_problem(name, &problem.say));
+                    self.says.push(words::backup_problem(
+                        name,
+                        &text::problem::problem(problem),
+                    ));
                 }
                 continue;
             }
@@ -244,7 +250,8 @@ impl Importer {
     async fn open(&mut self, name: &str, content: &str) -> bool {
         match FileKind::of(content) {
             Some(kind @ (FileKind::Paper | FileKind::Pool)) => {
-                self.says.push(words::of_the_desk(name, kind.words()));
+                self.says
+                    .push(words::of_the_desk(name, text::desk::file_kind(kind)));
                 return false;
             }
             Some(FileKind::Observer) => {
@@ -285,7 +292,10 @@ impl Importer {
     async fn backup(&mut self, name: &str, backup: BackupReading) -> bool {
         let fatal = backup.problems.iter().any(|p| p.is_fatal()) && backup.matches.is_empty();
         for problem in &backup.problems {
-            self.says.push(words::backup_problem(name, &problem.say));
+            self.says.push(words::backup_problem(
+                name,
+                &text::problem::problem(problem),
+            ));
         }
         if fatal {
             return false;

@@ -199,6 +199,7 @@ fn NewVersion(library: Library) -> impl IntoView {
             | Offline::Insecure
             | Offline::Installing
             | Offline::ReadyOffline
+            | Offline::Incomplete
             | Offline::Failed(_),
             _,
         ) => ().into_any(),
@@ -225,9 +226,10 @@ fn NotOffline() -> impl IntoView {
     let trouble = Memo::new(move |_| {
         let offline = shell.offline();
         match offline {
-            Offline::NotSupported | Offline::Insecure | Offline::Failed(_) => {
-                Some(text::offline(&offline))
-            }
+            Offline::NotSupported
+            | Offline::Insecure
+            | Offline::Incomplete
+            | Offline::Failed(_) => Some(text::offline(&offline)),
             Offline::Installing
             | Offline::ReadyOffline
             | Offline::NewVersionWaiting

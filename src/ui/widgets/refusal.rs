@@ -7,7 +7,7 @@ use super::cards::Cards;
 use super::dialog::Drawer;
 use crate::play::Court;
 use crate::session::{use_session, Refused};
-use game::{preview_sanction, say, Kind};
+use game::{preview_sanction, Kind};
 
 /// Shows the session's refused entry. Mounted once, by the shell.
 #[component]
@@ -33,7 +33,7 @@ pub fn RefusalSheet() -> impl IntoView {
 fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     let state = session.state_now();
-    let sentence = say(&refused.why, &state);
+    let sentence = text::refusal(&refused.why, &*state);
     let rule = text::rule_of(&refused.why);
     let possible = !refused.why.is_final();
     let right_act = refused.why.right_act(&refused.kind);

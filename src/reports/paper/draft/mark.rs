@@ -2,18 +2,53 @@
 
 use super::take::{letter, Lines, Taken};
 use super::{Cell, Draft, Part};
-use crate::paper::{check, say, Checked, Fault, PaperSheet};
+use crate::paper::{check, Checked, Fault, Finding, PaperSheet};
 use rules::Team;
 
-/// A box that does not agree, in words.
+/// A box that does not agree.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Mark {
     /// The box; for what concerns several, the first of them.
     pub cell: Cell,
-    /// One sentence or two.
-    pub say: String,
-    /// The number of the rule, where one is met.
-    pub rule: Option<&'static str>,
+    /// What is wrong with it.
+    pub kind: MarkKind,
+}
+
+/// What is wrong with a box.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum MarkKind {
+    /// It cannot be taken as it stands.
+    Box(BoxProblem),
+    /// It does not agree with the others or with the rules.
+    Finding(Finding),
+}
+
+/// Why a box cannot be taken as it stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BoxProblem {
+    /// Of a pair of boxes only the other one is filled in.
+    OtherIsFilled,
+    /// Who served first in the set is missing.
+    NoFirstService,
+    /// A sanction without its person, or no sanction.
+    SanctionUnclear,
+    /// No time of day.
+    NoTime,
+    /// It is empty, and one after it is not.
+    Gap,
+    /// Boxes of its line are missing.
+    LineIncomplete,
+}
+
+impl Mark {
+    /// The number of the rule (FIVB Official Volleyball Rules 2025-2028), where one is met.
+    #[must_use]
+    pub fn rule(&self) -> Option<&'static str> {
+        match &self.kind {
+            MarkKind::Box(_) => None,
+            MarkKind::Finding(finding) => finding.fault.rule(),
+        }
+    }
 }
 
 /// What was keyed in so far, checked.
@@ -59,8 +94,7 @@ impl Draft {
             if all || ripe {
                 marks.push(Mark {
                     cell,
-                    say: say(finding, &sheet),
-                    rule: finding.fault.rule(),
+                    kind: MarkKind::Finding(finding.clone()),
                 });
             }
         }

@@ -9,7 +9,7 @@ mod path;
 mod take;
 
 pub use cell::{Cell, Part};
-pub use mark::{Checkup, Mark};
+pub use mark::{BoxProblem, Checkup, Mark, MarkKind};
 
 use rules::{ByTeam, Preset, Rules, Score, Team};
 use std::collections::BTreeMap;

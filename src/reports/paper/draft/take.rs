@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{letters, Cell, Draft, Mark, Part};
+use super::{letters, BoxProblem, Cell, Draft, Mark, MarkKind, Part};
 use crate::paper::{
     Minute, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution, PaperTeam,
     PaperTimeOut,
@@ -34,12 +34,10 @@ impl<'a> Taken<'a> {
         }
     }
 
-    fn mark(&mut self, cell: Cell, say: &str) {
-        let say = say.to_owned();
+    fn mark(&mut self, cell: Cell, problem: BoxProblem) {
         self.marks.push(Mark {
             cell,
-            say,
-            rule: None,
+            kind: MarkKind::Box(problem),
         });
     }
 
@@ -96,10 +94,7 @@ impl<'a> Taken<'a> {
             (None, None) => {}
             (a, _) => {
                 let empty = if a.is_none() { Team::A } else { Team::B };
-                self.mark(
-                    cell(empty),
-                    "Only the other team's box is filled in. Fill in this one, or empty both.",
-                );
+                self.mark(cell(empty), BoxProblem::OtherIsFilled);
             }
         }
         None
@@ -110,7 +105,7 @@ impl<'a> Taken<'a> {
         let cell = |part, team| Cell::only(number, part, team);
         let first = cell(Part::First, Team::A);
         let first_service = letter(draft.get(first)).unwrap_or_else(|| {
-            self.mark(first, "Who served first is missing: key in A or B.");
+            self.mark(first, BoxProblem::NoFirstService);
             last_first.map_or(Team::A, Team::other)
         });
         let line_up = ByTeam::new(|team| self.row(number, Part::LineUp, team));
@@ -159,17 +154,13 @@ impl<'a> Taken<'a> {
         for (at, line) in self.table(set, Part::Sanction, team, [true, false, false, false]) {
             let [kind, person, own, other] = line;
             let Some((kind, who)) = letters::read(kind, person) else {
-                self.mark(
-                    at,
-                    "W, P, E or D needs a person: a number, C, AC, T or M; D for a delay goes with W or P. \
-                     I stands alone.",
-                );
+                self.mark(at, BoxProblem::SanctionUnclear);
                 continue;
             };
             // Beside the box of improper requests there is no score.
             let scored = letters::is_improper(line[0]) || !own.is_empty() && !other.is_empty();
             if !scored {
-                self.mark(at, INCOMPLETE);
+                self.mark(at, BoxProblem::LineIncomplete);
                 continue;
             }
             let here = (Cell::RESULT, Part::Sanction, self.sanctions.len());
@@ -192,10 +183,7 @@ impl<'a> Taken<'a> {
         let (hour, minute) = text.split_at(text.len().saturating_sub(2));
         let time = Minute::parse(&format!("{hour}:{minute}"));
         if time.is_none() {
-            self.mark(
-                cell,
-                "This is not a time of day. Key in hour and minute, such as 1805.",
-            );
+            self.mark(cell, BoxProblem::NoTime);
         }
         time
     }
@@ -211,10 +199,7 @@ impl<'a> Taken<'a> {
                 (Ok(n), None) => numbers.push(n),
                 (Err(_), _) => empty = empty.or(Some(cell)),
                 (Ok(_), Some(gap)) => {
-                    self.mark(
-                        gap,
-                        "This box is empty and one after it is not. Fill it in.",
-                    );
+                    self.mark(gap, BoxProblem::Gap);
                     break;
                 }
             }
@@ -242,14 +227,12 @@ impl<'a> Taken<'a> {
             if !lacks {
                 lines.push((first, line));
             } else if line.iter().any(|t| !t.is_empty()) {
-                self.mark(first, INCOMPLETE);
+                self.mark(first, BoxProblem::LineIncomplete);
             }
         }
         lines
     }
 }
-
-const INCOMPLETE: &str = "This line is not complete. Fill in its boxes, or empty them.";
 
 fn shirts(numbers: &[u16]) -> Vec<Shirt> {
     numbers.iter().copied().map(Shirt).collect()

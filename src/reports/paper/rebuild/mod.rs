@@ -10,12 +10,23 @@ use sha2::{Digest, Sha256};
 use super::check::leader;
 use super::finding::{BoxKind, Fault, Finding};
 use super::rounds::Order;
-use super::{say, PaperSet, PaperSheet};
+use super::{PaperSet, PaperSheet};
 use game::entry::{Heading, Toss};
 use game::{Entry, Kind, Phase, Refusal, State, Timeline};
 use place::Asked;
 use record::Log;
 use rules::{ByTeam, Team};
+
+/// The remark that ends a rebuilt record. Like everything in a record it is the same in every language:
+/// a sheet makes the same record wherever it is keyed in (FORMAT.md).
+const REBUILT: &str =
+    "Rebuilt from a paper sheet: times and causes of rallies, sides and libero replacements are not on \
+     it.";
+/// The remark where a record cannot be rebuilt further.
+const REBUILT_SO_FAR: &str =
+    "Rebuilt from a paper sheet up to here; what follows on it cannot be rebuilt.";
+/// Why the record goes on against the advice of the rules.
+const ON_THE_SHEET: &str = "So it stands on the paper sheet.";
 
 /// The scorer's table at which the sheet is played through once more.
 pub(super) struct Table<'a> {
@@ -54,11 +65,7 @@ impl<'a> Table<'a> {
         let mut entries = self.timeline.entries().to_vec();
         let whole = self.on_sheet.is_none();
         entries.truncate(self.on_sheet.unwrap_or(usize::MAX));
-        let text = if whole {
-            say::REBUILT
-        } else {
-            say::REBUILT_SO_FAR
-        };
+        let text = if whole { REBUILT } else { REBUILT_SO_FAR };
         let text = text.to_owned();
         let n = entries.last().map_or(1, |e| e.n + 1);
         entries.push(Entry::new(n, Kind::Remark { text, team: None }));
@@ -99,7 +106,7 @@ impl<'a> Table<'a> {
             return;
         }
         let mut entry = Entry::new(self.timeline.next_number(), kind);
-        entry.insist = Some(say::ON_THE_SHEET.to_owned());
+        entry.insist = Some(ON_THE_SHEET.to_owned());
         self.timeline.push(entry);
     }
 
@@ -110,17 +117,8 @@ impl<'a> Table<'a> {
     }
 
     fn against(&mut self, set: Option<u8>, place: String, about: BoxKind, refusal: &Refusal) {
-        let say = game::say(refusal, self.state());
         let refusal = refusal.clone();
-        self.found(
-            set,
-            place,
-            Fault::Against {
-                about,
-                refusal,
-                say,
-            },
-        );
+        self.found(set, place, Fault::Against { about, refusal });
     }
 
     /// Plays one set through.

@@ -14,11 +14,11 @@ mod signatures;
 
 use std::fmt::{Display, Write};
 
-use super::clock::WallClock;
-use super::words;
-use super::Sheet;
 use game::isolated;
+use reports::Sheet;
+use reports::WallClock;
 use rules::{ByTeam, Team};
+use text::score_sheet as words;
 
 /// The style of the paper, in the page and in the file.
 const STYLE: &str = include_str!("../../../style/paper.css");
@@ -140,13 +140,13 @@ impl Paper {
         }
         self.sanctions(sheet);
         self.cut();
-        self.remarks(&sheet.remarks);
+        self.remarks(sheet);
         self.cut();
         self.players(&sheet.teams);
         self.cut();
         self.signatures(sheet);
         self.cut();
-        self.seal(&sheet.seal);
+        self.seal(sheet);
         self.cut();
         self.key(sheet);
         self.cut();

@@ -1,8 +1,9 @@
-//! The words of the sheet, in one place; a second language is a second file like this one.
+//! The words of the score sheet.
 
-use super::{ClockDoubt, LiberoTurn, SealBox, SetSheet};
-use game::{Choice, DecidedBy, Level, Phase, Protest, Sanction, SanctionKind, State, Who};
+use crate::audit;
+use game::{Choice, DecidedBy, Level, Sanction, SanctionKind, Who};
 use record::{spaced, Broken, Seal};
+use reports::{ClockDoubt, LiberoTurn, SealBox, SetSheet, Sheet};
 use rules::{ByTeam, Score, Shirt, Team};
 
 /// Before anything was played.
@@ -183,7 +184,9 @@ pub fn seal(of: &SealBox, last: &Seal, at: Option<&str>) -> String {
 
 /// What was left undone when the record was sealed; nothing where nothing was.
 #[must_use]
-pub fn left_open(sentences: &[String]) -> Option<String> {
+pub fn left_open(sheet: &Sheet) -> Option<String> {
+    let open = &sheet.seal.left_open;
+    let sentences: Vec<String> = open.iter().map(|f| audit::finding(f, sheet)).collect();
     (!sentences.is_empty())
         .then(|| format!("Sealed although this was open: {}", sentences.join(" ")))
 }
@@ -343,37 +346,6 @@ pub fn libero_turn(turn: &LiberoTurn, team: Team) -> String {
 
 /// Marks an exceptional substitution.
 pub const EXCEPTIONAL: &str = " E";
-
-/// A protest that was announced (FIVB Official Volleyball Rules 2025-2028, 5.1.2.1), and that nothing
-/// was written about it after the match.
-#[must_use]
-pub fn protest(protest: &Protest, state: &State, end: &State) -> String {
-    let by = protest
-        .number
-        .map(|number| format!(" by number {number}"))
-        .unwrap_or_default();
-    let about = match protest.text.as_str() {
-        "" => String::new(),
-        text => format!(": {text}"),
-    };
-    let unwritten = match (&protest.written, end.phase()) {
-        (None, Phase::Finished) => " Nothing was written after the match.",
-        _ => "",
-    };
-    let stop = if about.ends_with(['.', '!', '?']) {
-        ""
-    } else {
-        "."
-    };
-    let name = state.name_in_words(protest.team);
-    format!("Protest announced, {name}{by}{about}{stop}{unwritten}")
-}
-
-/// A protest as it was written after the match (5.1.3).
-#[must_use]
-pub fn protest_written(name: &str, text: &str) -> String {
-    format!("Protest as written after the match, {name}: {text}")
-}
 
 /// Who spoke for a team while its captain was not on court.
 pub const GAME_CAPTAINS: &str = "Game captain";

@@ -1,17 +1,18 @@
-//! The words of every difference, in one place.
-//!
-//! A second language is a second file like this one.
+//! The words of every difference between two records.
 
-use super::story::changes;
-use super::{Comparison, Difference, What, Which};
-use crate::one_match::Part;
-use game::entry::{ReplayWhy, Scope};
+use crate::score_sheet::change;
+use game::entry::{Change, ReplayWhy, Scope};
 use game::{Kind, Level, Who};
-use rules::{ByTeam, Team};
+use reports::compare::{Comparison, Difference, What, Which};
+use reports::one_match::Part;
+use rules::{ByTeam, Score, Team};
+
+/// Nothing differs.
+pub const NO_DIFFERENCE: &str = "The two records agree.";
 
 /// What differs, in one sentence or two.
 #[must_use]
-pub fn say(difference: &Difference, comparison: &Comparison) -> String {
+pub fn difference(difference: &Difference, comparison: &Comparison) -> String {
     let names = &comparison.names;
     let when = when(difference);
     match &difference.what {
@@ -209,4 +210,21 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
         Kind::Resume { .. } => "the resumption".to_owned(),
         _ => "another entry".to_owned(),
     }
+}
+
+/// Who came for whom.
+fn changes(list: &[Change]) -> String {
+    let list: Vec<String> = list.iter().map(|c| change(c.out, c.into)).collect();
+    list.join(", ")
+}
+
+/// How far two records go together in the set in which they part, and how many points each has in all.
+#[must_use]
+pub fn parting(set: u8, together: usize, score: Score, points: [usize; 2]) -> String {
+    let [first, second] = points;
+    format!(
+        "Set {set}: both records go together for {together} points, to {}. The first goes on to {first} \
+         points in all, the second to {second}.",
+        score.marked()
+    )
 }

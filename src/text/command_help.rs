@@ -1,4 +1,4 @@
-//! What the commands say of themselves.
+//! What the commands of the command line say of themselves: tables of their options.
 
 /// A command: its name, what it does in a line, and the whole of it with an example.
 pub struct Help {
@@ -139,6 +139,7 @@ Exit status: 0 fine, 1 findings, 2 could not read.
 ";
 
 /// The commands in a line each.
+#[must_use]
 pub fn overview() -> String {
     let lines = ALL
         .iter()
@@ -147,6 +148,7 @@ pub fn overview() -> String {
 }
 
 /// The whole help of a command.
-pub fn of(name: &str) -> Option<&'static str> {
+#[must_use]
+pub fn help(name: &str) -> Option<&'static str> {
     ALL.iter().find(|h| h.name == name).map(|h| h.more)
 }

@@ -3,9 +3,9 @@
 use std::fmt::Write;
 
 use super::{escaped, Paper};
-use crate::words;
-use crate::{SealBox, Sheet, Signed};
 use record::{spaced, Broken, HEIGHT, WIDTH};
+use reports::{Sheet, Signed};
+use text::score_sheet as words;
 
 impl Paper {
     /// A box for everybody who signs: what was drawn, the name, the time; or room for a pen.
@@ -97,7 +97,8 @@ impl Paper {
         self.put("</section>");
     }
 
-    pub(super) fn seal(&mut self, seal: &SealBox) {
+    pub(super) fn seal(&mut self, sheet: &Sheet) {
+        let seal = &sheet.seal;
         let Some(last) = seal.seals.last() else {
             return;
         };
@@ -109,7 +110,7 @@ impl Paper {
         if last.fits() && seal.holds {
             self.element("p", "seal-code tabular", spaced(&last.code));
         }
-        if let Some(open) = words::left_open(&seal.left_open) {
+        if let Some(open) = words::left_open(sheet) {
             self.element("p", "seal-open", open);
         }
         self.element("p", "muted", words::SEAL_SHOWS);

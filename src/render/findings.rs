@@ -1,9 +1,10 @@
-//! Findings as JSON and as lines, each with the file it is from.
+//! Findings of an audit as JSON and as lines, each with the file it is from.
 
 use serde_json::{json, Value};
 
-use super::{say, Finding};
 use game::State;
+use reports::audit::Finding;
+use text::audit::finding as say;
 
 /// One finding as a JSON object.
 #[must_use]

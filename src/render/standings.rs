@@ -4,8 +4,9 @@ use std::fmt::Write;
 
 use serde_json::{json, Value};
 
-use super::{say_finding, say_reason, Finding, Pool, Standings};
 use crate::spreadsheet::{number, quoted, Table};
+use reports::standings::{Finding, Pool, Standings};
+use text::standings as words;
 
 /// The table and the findings as one JSON object.
 #[must_use]
@@ -17,13 +18,12 @@ pub fn json(pool: &Pool, standings: &Standings) -> Value {
             "losses": t.losses, "draws": t.draws, "match_points": t.match_points,
             "sets": [t.sets.0, t.sets.1], "set_ratio": t.set_ratio().to_string(),
             "points": [t.points.0, t.points.1], "point_ratio": t.point_ratio().to_string(),
-            "decided_by": row.decided_by(), "say": say_reason(row),
+            "decided_by": row.decided_by(), "say": words::reason(row),
         })
     });
-    let findings = standings
-        .findings
-        .iter()
-        .map(|f| json!({ "where": f.place(pool), "code": f.code(), "say": say_finding(f, pool) }));
+    let findings = standings.findings.iter().map(
+        |f| json!({ "where": f.place(pool), "code": f.code(), "say": words::finding(f, pool) }),
+    );
     json!({ "table": rows.collect::<Vec<_>>(), "findings": findings.collect::<Vec<_>>() })
 }
 
@@ -64,7 +64,7 @@ pub fn csv(standings: &Standings) -> String {
             number(Some(t.points.1)),
             number(Some(t.point_ratio())),
             number(row.decided_by()),
-            quoted(&say_reason(row)),
+            quoted(&words::reason(row)),
         ]);
     }
     table.finish()
@@ -86,7 +86,7 @@ pub fn text(pool: &Pool, standings: &Standings) -> String {
                 "{}: {}: {}",
                 f.place(pool),
                 f.code(),
-                say_finding(f, pool)
+                words::finding(f, pool)
             );
         }
     };
@@ -107,7 +107,7 @@ pub fn text(pool: &Pool, standings: &Standings) -> String {
         );
     }
     for row in &standings.rows {
-        let _ = writeln!(out, "{}", say_reason(row));
+        let _ = writeln!(out, "{}", words::reason(row));
     }
     say(&mut out, &others);
     out

@@ -3,11 +3,11 @@
 use std::fmt::Write;
 
 use super::{escaped, Paper};
-use crate::places::{Entered, Half, Place, Turn};
-use crate::words;
-use crate::{PointMark, Round, SetSheet};
 use game::PointFor;
+use reports::{Entered, Half, Place, Turn};
+use reports::{PointMark, Round, SetSheet};
 use rules::{ByTeam, Shirt, Team};
+use text::score_sheet as words;
 
 impl Paper {
     /// A set, perhaps the first of its page; so many time-outs each team may take in it, where there is a

@@ -4,12 +4,12 @@
 use std::fmt::Write;
 
 use super::{escaped, Paper};
-use crate::places::libero_turns;
-use crate::words;
-use crate::{RemarkLine, SetSheet, Sheet, TeamBlock};
 use game::entry::Player;
 use game::PointFor;
+use reports::libero_turns;
+use reports::{SetSheet, Sheet, TeamBlock};
 use rules::{ByTeam, Team};
+use text::score_sheet as words;
 
 impl Paper {
     /// Things in one line after their name; nothing where there is nothing.
@@ -44,15 +44,15 @@ impl Paper {
         self.put("</ul></section>");
     }
 
-    pub(super) fn remarks(&mut self, remarks: &[RemarkLine]) {
-        if remarks.is_empty() {
+    pub(super) fn remarks(&mut self, sheet: &Sheet) {
+        if sheet.remarks.is_empty() {
             return;
         }
         self.part("sheet-remarks", words::REMARKS);
         self.put("<ul class=\"sheet-lines\">");
-        for remark in remarks {
-            self.line(&words::at(remark.set, remark.score));
-            self.word(&remark.text);
+        for line in &sheet.remarks {
+            self.line(&words::at(line.set, line.score));
+            self.word(&text::remark(&line.remark, sheet));
             self.put("</li>");
         }
         self.put("</ul></section>");

@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use super::spreadsheet::{number, quoted, Table};
-use super::WallClock;
 use game::entry::Detail;
 use game::{PointFor, SetPlay, Timeline};
+use reports::WallClock;
 use rules::{Shirt, Team};
 
 /// The columns of the table.

@@ -1,29 +1,18 @@
-//! The words of every finding on a paper sheet, in one place. What the rules say against a box comes in
-//! the reducer's own words.
-//!
-//! A second language is a second file like this one.
+//! The words of every finding on a paper sheet.
 
-use super::{Fault, Finding, InAll, PaperSheet};
+use crate::{refusal, Teams};
 use game::SanctionKind;
+use reports::paper::{BoxProblem, Fault, Finding, InAll, Mark, MarkKind};
 use rules::Team;
 
-/// The remark that ends a rebuilt record.
-pub(super) const REBUILT: &str =
-    "Rebuilt from a paper sheet: times and causes of rallies, sides and libero replacements are not on \
-     it.";
-/// The remark where a record cannot be rebuilt further.
-pub(super) const REBUILT_SO_FAR: &str =
-    "Rebuilt from a paper sheet up to here; what follows on it cannot be rebuilt.";
-/// Why the record goes on against the advice of the rules.
-pub(super) const ON_THE_SHEET: &str = "So it stands on the paper sheet.";
+/// Nothing is wrong.
+pub const ALL_AGREES: &str = "Every box agrees.";
 
 /// What is wrong, in one sentence or two.
 #[must_use]
-pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
-    let name = |team: Team| match sheet.teams[team].name.as_str() {
-        "" => team.letter().to_owned(),
-        name => name.to_owned(),
-    };
+pub fn finding<'a>(finding: &Finding, teams: impl Into<Teams<'a>>) -> String {
+    let teams = teams.into();
+    let name = |team: Team| teams.name(team);
     match &finding.fault {
         Fault::RoundsDecrease { total, before } => format!(
             "The total {total} comes after {before}, but totals only grow. One of the two is wrong."
@@ -61,7 +50,7 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
                 s.marked()
             )
         }
-        Fault::Against { say, .. } => say.clone(),
+        Fault::Against { refusal: why, .. } => refusal(why, teams),
         Fault::NotExceptional => {
             "It is marked as exceptional, but a regular substitution was possible.".to_owned()
         }
@@ -128,4 +117,31 @@ pub fn say(finding: &Finding, sheet: &PaperSheet) -> String {
 
 fn sanction(kind: SanctionKind) -> String {
     kind.code().replace('_', " ")
+}
+
+/// A box that does not agree, while a sheet is keyed in.
+#[must_use]
+pub fn mark<'a>(mark: &Mark, teams: impl Into<Teams<'a>>) -> String {
+    match &mark.kind {
+        MarkKind::Box(problem) => box_problem(*problem).to_owned(),
+        MarkKind::Finding(of) => finding(of, teams),
+    }
+}
+
+const fn box_problem(problem: BoxProblem) -> &'static str {
+    match problem {
+        BoxProblem::OtherIsFilled => {
+            "Only the other team's box is filled in. Fill in this one, or empty both."
+        }
+        BoxProblem::NoFirstService => "Who served first is missing: key in A or B.",
+        BoxProblem::SanctionUnclear => {
+            "W, P, E or D needs a person: a number, C, AC, T or M. For a delay, D goes with W or P. I stands \
+             alone."
+        }
+        BoxProblem::NoTime => "This is not a time of day. Key in hour and minute, such as 1805.",
+        BoxProblem::Gap => "This box is empty and one after it is not. Fill it in.",
+        BoxProblem::LineIncomplete => {
+            "This line is not complete. Fill in its boxes, or empty them."
+        }
+    }
 }

@@ -1,20 +1,18 @@
-//! The words of every refusal and question, in one place: what is wrong, and what would be legal.
-//!
-//! A second language is a second file like this one.
+//! Every refusal in words: what is wrong, and what would be legal.
 
-use super::ask::{Question, QuestionKind};
-use super::entry::{Change, Level, Who};
-use super::refusal::InSet;
-use super::state::State;
-use super::stop::RECOVERY_SECONDS;
-use super::team_state::{Barred, OutFor};
-use super::Refusal;
+use crate::Teams;
+use game::entry::Change;
+use game::{Barred, InSet, Level, OutFor, Refusal, Who, RECOVERY_SECONDS};
 use rules::{Invalid, Shirt, Team};
 
-/// One sentence or two for a pupil. Teams are named as in the heading of `state`.
+/// What is wrong and what would be legal, in one sentence or two for a pupil.
 #[must_use]
-pub fn say(refusal: &Refusal, state: &State) -> String {
-    let name = |team: Team| state.name_in_words(team);
+pub fn refusal<'a>(refusal: &Refusal, teams: impl Into<Teams<'a>>) -> String {
+    say(refusal, teams.into())
+}
+
+fn say(refusal: &Refusal, teams: Teams) -> String {
+    let name = |team: Team| teams.name(team);
     use Refusal as R;
     match refusal {
         R::NoMatch => "No match is open yet. The first entry opens it.".into(),
@@ -113,10 +111,10 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
         R::SeveralMissing { line_ups, toss_for } => {
             let line_ups = match line_ups[..] {
-                [team] => say(&R::LineUpMissing { team }, state),
+                [team] => say(&R::LineUpMissing { team }, teams),
                 _ => "The line-ups of both teams are missing. Ask the coaches for them.".to_owned(),
             };
-            let toss = toss_for.map(|set| say(&R::TossMissing { set }, state));
+            let toss = toss_for.map(|set| say(&R::TossMissing { set }, teams));
             [Some(line_ups), toss].into_iter().flatten().collect::<Vec<_>>().join(" ")
         }
         R::LineUpSize { numbers, needed } => {
@@ -265,7 +263,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         ),
         R::PartlyIllegal { legal, because } => format!(
             "{} You can grant: {}.",
-            say(because, state),
+            say(because, teams),
             legal
                 .iter()
                 .map(|Change { out, into }| format!("{into} for {out}"))
@@ -279,7 +277,7 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         }
         R::BackRowOnly { number } => format!(
             "Number {number} is in the front row. The libero comes in only for {}.",
-            back_row(state.rules().players_on_court)
+            back_row(teams.on_court)
         ),
         R::LeavesBySubstitution { number } => format!(
             "Number {number} may not be on court and leaves by a substitution. A libero cannot fill the \
@@ -392,50 +390,6 @@ pub fn say(refusal: &Refusal, state: &State) -> String {
         R::CourtsChanged => "The change of courts in this set is done.".into(),
         R::CourtsNotDue { at } => format!("The change of courts is due when the first team has {at} \
             points."),
-    }
-}
-
-/// The question in words, and each choice in words.
-#[must_use]
-pub fn say_question(question: &Question, state: &State) -> (String, Vec<String>) {
-    match question.ask {
-        QuestionKind::WhoOpens { due } => (
-            format!(
-                "Both teams got a penalty between the sets: 1-1, both have rotated. The rules do not say \
-                 who serves. {} were due to serve. Who serves?",
-                state.name_in_words(due)
-            ),
-            vec![state.name_in_words(Team::A), state.name_in_words(Team::B)],
-        ),
-        QuestionKind::UnregisteredInside { team, set } => (
-            format!(
-                "A player of {} who is not on the list came in during set {set}. The rules do not say \
-                 what happens to that set. Is it lost?",
-                state.name_in_words(team)
-            ),
-            choices(question.ask, |code| unregistered_choice(code, set)),
-        ),
-        QuestionKind::UnregisteredAfter { team, set, .. } => (
-            format!(
-                "A player of {} who is not on the list came in during set {set}. The match is over. By \
-                 the rules, the points and sets won since then are lost. By the casebook of 2024, the \
-                 match is lost. The competition's own rules come first. What is lost?",
-                state.name_in_words(team)
-            ),
-            choices(question.ask, |code| unregistered_choice(code, set)),
-        ),
-    }
-}
-
-fn choices(ask: QuestionKind, words: impl Fn(&str) -> String) -> Vec<String> {
-    ask.choices().iter().map(|code| words(code)).collect()
-}
-
-fn unregistered_choice(code: &str, set: u8) -> String {
-    match code {
-        "lose_match" => "The match is lost".to_owned(),
-        "keep_set" => format!("Set {set} stands, later ones are lost"),
-        _ => format!("Set {set} and later ones are lost"),
     }
 }
 

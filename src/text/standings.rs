@@ -1,12 +1,10 @@
-//! The words of the standings, in one place: the reason for each place, and each finding.
-//!
-//! A second language is a second file like this one.
+//! The words of the standings: the reason for each place, and each finding.
 
-use super::{Criterion, Cut, Doubt, Finding, Pool, Row};
+use reports::standings::{Criterion, Cut, Doubt, Finding, Pool, Row, Scheme};
 
 /// Why a team stands where it does, in one sentence.
 #[must_use]
-pub fn say_reason(row: &Row) -> String {
+pub fn reason(row: &Row) -> String {
     if row.level {
         return format!(
             "{} is level in every criterion and shares place {}.",
@@ -15,11 +13,11 @@ pub fn say_reason(row: &Row) -> String {
     }
     match &row.cut {
         None => "There is no other team in the pool.".to_owned(),
-        Some(cut) => reason(cut),
+        Some(cut) => reason_of(cut),
     }
 }
 
-fn reason(cut: &Cut) -> String {
+fn reason_of(cut: &Cut) -> String {
     let Cut {
         over,
         under,
@@ -30,14 +28,14 @@ fn reason(cut: &Cut) -> String {
     match &cut.among {
         None => format!(
             "{over} before {under} by {}: {above} to {below}.",
-            words(cut.criterion)
+            criterion(cut.criterion)
         ),
         Some((teams, Criterion::Wins)) if teams.len() == 2 => format!(
             "{over} before {under} by the matches between the two: won {above}, lost {below}."
         ),
         Some((teams, by)) => format!(
             "{over} before {under} by {} in the matches among {}: {above} to {below}.",
-            words(*by),
+            criterion(*by),
             list(teams)
         ),
     }
@@ -45,7 +43,7 @@ fn reason(cut: &Cut) -> String {
 
 /// A criterion in words.
 #[must_use]
-pub fn words(criterion: Criterion) -> &'static str {
+pub const fn criterion(criterion: Criterion) -> &'static str {
     match criterion {
         Criterion::Wins => "matches won",
         Criterion::MatchPoints => "match points",
@@ -67,7 +65,7 @@ fn list(teams: &[String]) -> String {
 
 /// What is wrong, in one sentence with the way out.
 #[must_use]
-pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
+pub fn finding(finding: &Finding, pool: &Pool) -> String {
     let pair = |result: usize| {
         let played = &pool.results[result];
         format!("{} against {}", played.home, played.away)
@@ -124,7 +122,7 @@ pub fn say_finding(finding: &Finding, pool: &Pool) -> String {
         Finding::ResultInDoubt { result, doubt } => format!(
             "{}: {} It counts as it stands.",
             pair(*result),
-            say_doubt(&called(*result), *doubt)
+            self::doubt(&called(*result), *doubt)
         ),
         Finding::SetCannotBe { result, set } => {
             let (home, away) = pool.results[*result].sets[*set];
@@ -178,7 +176,7 @@ fn not_played(pool: &str, pairs: &[(String, String, usize)]) -> String {
 
 /// Why the result of a record or sheet of this name may not be what was played.
 #[must_use]
-pub fn say_doubt(name: &str, doubt: Doubt) -> String {
+pub fn doubt(name: &str, doubt: Doubt) -> String {
     match doubt {
         Doubt::Seal => format!(
             "the seal of {name} does not fit, so something was changed after sealing. Ask for the sealed \
@@ -190,5 +188,17 @@ pub fn say_doubt(name: &str, doubt: Doubt) -> String {
         Doubt::Paper => {
             format!("the boxes of {name} do not agree on the result. Check it box by box.")
         }
+    }
+}
+
+/// A way to give match points.
+#[must_use]
+pub const fn scheme(scheme: Scheme) -> &'static str {
+    match scheme {
+        Scheme::ByMargin => "3 for a win, 2 and 1 if it went to the last set",
+        Scheme::Appearance => "2 for a win, 1 for a loss, 0 for a default",
+        Scheme::Loss => "2 for a win, 1 for a loss",
+        Scheme::Two => "2 for a win",
+        Scheme::Three => "3 for a win",
     }
 }

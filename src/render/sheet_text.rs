@@ -2,15 +2,16 @@
 
 use std::fmt::Write;
 
-use super::places::{libero_turns, Half, Place, Turn};
-use super::{words, SetSheet, Sheet, WallClock};
 use game::entry::{Detail, Player};
-use game::{PointFor, Who};
+use game::PointFor;
+use reports::{libero_turns, Half, Place, SetSheet, Sheet, Turn, WallClock};
 use rules::Team;
+use text::score_sheet as words;
+use text::sheet_text as lines;
 
 /// The whole sheet as lines of text.
 #[must_use]
-pub fn text(sheet: &Sheet, clock: WallClock) -> String {
+pub fn sheet_text(sheet: &Sheet, clock: WallClock) -> String {
     let mut out = String::new();
     // Writing into a string cannot fail.
     let _ = write_all(&mut out, sheet, clock);
@@ -67,67 +68,28 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
     }
     writeln!(out)?;
     for s in &sheet.sanctions {
-        let who = match &s.who {
-            Some(Who::Player(n)) => format!(" number {n}"),
-            Some(Who::Staff(role)) => format!(" {role}"),
-            None => String::new(),
-        };
-        writeln!(
-            out,
-            "{}: {}{who}, set {} at {}",
-            s.kind.code(),
-            s.team,
-            s.set,
-            s.score.marked()
-        )?;
+        writeln!(out, "{}", lines::sanction(s))?;
     }
     for r in &sheet.remarks {
-        writeln!(
-            out,
-            "Remark (set {}, {}): {}",
-            r.set,
-            r.score.marked(),
-            r.text
-        )?;
+        writeln!(out, "{}", lines::remark(r, sheet))?;
     }
     for s in &sheet.signatures {
-        let when = if s.before { "before" } else { "after" };
-        let name = s.name.as_ref().map(|n| format!(" {n}"));
-        let time = s.at.map(|at| format!(" {}", clock.time(at)));
-        writeln!(
-            out,
-            "Signed {when} the match: {}{}{}",
-            words::signer(&s.role),
-            name.unwrap_or_default(),
-            time.unwrap_or_default()
-        )?;
+        writeln!(out, "{}", lines::signed(s, s.at.map(|at| clock.time(at))))?;
     }
     if let Some(last) = sheet.seal.seals.last() {
         writeln!(out, "{}", words::seal(&sheet.seal, last, None))?;
         if sheet.seal.holds && last.fits() {
-            writeln!(out, "Check code: {}", record::spaced(&last.code))?;
+            writeln!(out, "{}", lines::check_code(&last.code))?;
         }
-        if let Some(open) = words::left_open(&sheet.seal.left_open) {
+        if let Some(open) = words::left_open(sheet) {
             writeln!(out, "{open}")?;
         }
         writeln!(out, "{}", words::SEAL_SHOWS)?;
     }
     let result = &sheet.result;
-    writeln!(
-        out,
-        "Sets {}, points {}{}",
-        result.sets.marked(),
-        result.points.marked(),
-        result
-            .minutes
-            .map(|m| format!(", {m} min"))
-            .unwrap_or_default()
-    )?;
-    match (result.ended, result.winner) {
-        (Some(_), Some(team)) => writeln!(out, "Winner: {}", sheet.teams[team].name),
-        (Some(_), None) => writeln!(out, "Ended level"),
-        (None, _) => writeln!(out, "Not finished"),
-    }
+    writeln!(out, "{}", lines::totals(result))?;
+    let winner = result.winner.map(|team| sheet.teams[team].name.as_str());
+    writeln!(out, "{}", lines::end(result.ended.is_some(), winner))
 }
 
 fn player(player: &Player) -> String {
@@ -154,7 +116,7 @@ fn write_set(out: &mut String, set: &SetSheet, clock: WallClock) -> std::fmt::Re
     let mut facts = words::times(began.as_deref(), ended.as_deref(), set.minutes());
     facts.extend(words::kept_from(set, time));
     match set.won {
-        None => facts.push("not finished".to_owned()),
+        None => facts.push(lines::NOT_FINISHED.to_owned()),
         Some((_, how)) => facts.extend(words::how(how).map(str::to_owned)),
     }
     facts.extend(set.courts_changed.map(words::courts_changed));
@@ -164,8 +126,8 @@ fn write_set(out: &mut String, set: &SetSheet, clock: WallClock) -> std::fmt::Re
     );
     writeln!(
         out,
-        "\nSet {}  {}  {}",
-        set.number,
+        "\n{}  {}  {}",
+        words::set_heading(set.number),
         set.score.marked(),
         facts.join(", ")
     )?;
@@ -201,7 +163,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
         out,
         "  {team} {}{}",
         heads.join(" "),
-        named("  time-outs ", &time_outs)
+        named(lines::TIME_OUTS, &time_outs)
     )?;
     let half = Half::of(set, team);
     for (i, place) in half.places.iter().enumerate() {
@@ -236,7 +198,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
             .iter()
             .map(|r| r.total.to_string())
             .collect();
-        writeln!(out, "    rounds {}", totals.join(" "))?;
+        writeln!(out, "    {} {}", lines::ROUNDS, totals.join(" "))?;
     }
     for s in &half.elsewhere {
         let score = words::own_first(s.score, team);
@@ -248,7 +210,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
     }
     let spoke = words::game_captains(set, team);
     if !spoke.is_empty() {
-        writeln!(out, "    game captain {}", spoke.join(", "))?;
+        writeln!(out, "    {} {}", lines::GAME_CAPTAIN, spoke.join(", "))?;
     }
     let liberos = libero_turns(set, team);
     let liberos: Vec<String> = liberos
@@ -256,7 +218,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
         .map(|t| words::libero_turn(t, team))
         .collect();
     if !liberos.is_empty() {
-        writeln!(out, "    liberos {}", liberos.join(", "))?;
+        writeln!(out, "    {} {}", lines::LIBEROS, liberos.join(", "))?;
     }
     Ok(())
 }
@@ -279,6 +241,6 @@ fn turn(place: &Place) -> impl Fn(&Turn) -> String + '_ {
 fn named(name: &str, things: &[String]) -> String {
     match things {
         [] => String::new(),
-        _ => format!("{name}{}", things.join(", ")),
+        _ => format!("  {name} {}", things.join(", ")),
     }
 }

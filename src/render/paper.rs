@@ -4,8 +4,9 @@ use std::fmt::Write;
 
 use serde_json::{json, Value};
 
-use super::{say, Checked, PaperSheet};
+use reports::paper::{Checked, PaperSheet};
 use rules::Team;
+use text::paper::finding as say;
 
 /// Rally order and findings as one JSON object.
 #[must_use]
@@ -26,9 +27,14 @@ fn letters(set: &[Team]) -> String {
 #[must_use]
 pub fn text(sheet: &PaperSheet, checked: &Checked) -> String {
     let mut out = String::new();
-    for (i, set) in checked.rallies.iter().enumerate() {
+    for (number, set) in (1..).zip(&checked.rallies) {
         // Writing into a string cannot fail.
-        let _ = writeln!(out, "Set {}: {}", i + 1, letters(set));
+        let _ = writeln!(
+            out,
+            "{}: {}",
+            text::score_sheet::set_heading(number),
+            letters(set)
+        );
     }
     for f in &checked.findings {
         let set = f.set.map(|n| format!("set {n}, ")).unwrap_or_default();
@@ -41,7 +47,8 @@ pub fn text(sheet: &PaperSheet, checked: &Checked) -> String {
         let _ = writeln!(out, "{set}{}: {code}{rule}: {}", f.place, say(f, sheet));
     }
     if checked.findings.is_empty() {
-        out.push_str("Every box agrees.\n");
+        out.push_str(text::paper::ALL_AGREES);
+        out.push('\n');
     }
     out
 }

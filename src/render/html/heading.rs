@@ -3,10 +3,10 @@
 use std::fmt::Write;
 
 use super::{escaped, Paper};
-use crate::words;
-use crate::{ResultBox, SetSheet, Sheet};
 use game::entry::{Detail, Heading};
+use reports::{ResultBox, SetSheet, Sheet};
 use rules::Team;
+use text::score_sheet as words;
 
 impl Paper {
     pub(super) fn heading(&mut self, sheet: &Sheet) {

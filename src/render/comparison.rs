@@ -4,8 +4,9 @@ use std::fmt::Write;
 
 use serde_json::{json, Value};
 
-use super::{say, Comparison};
+use reports::compare::Comparison;
 use rules::Score;
+use text::comparison::difference as say;
 
 /// The parting and every difference as one JSON object.
 #[must_use]
@@ -27,7 +28,7 @@ pub fn json(comparison: &Comparison) -> Value {
 #[must_use]
 pub fn text(comparison: &Comparison) -> String {
     if comparison.differences.is_empty() {
-        return "The two records agree.\n".to_owned();
+        return format!("{}\n", text::comparison::NO_DIFFERENCE);
     }
     let mut out = String::new();
     for d in &comparison.differences {

@@ -1,28 +1,30 @@
-//! The words of every finding of an audit, in one place. What the rules say against an entry comes in
-//! the reducer's own words.
-//!
-//! A second language is a second file like this one.
+//! The words of every finding of an audit.
 
-use super::{Field, Finding, What};
-use crate::words;
-use game::State;
+use crate::score_sheet::span;
+use crate::{problem, question, refusal, Teams};
+use reports::audit::{Field, Finding, What};
 use rules::Team;
 
 /// What there is to look at, in one sentence or two.
 #[must_use]
-pub fn say(finding: &Finding, state: &State) -> String {
-    let name = |team: &Team| state.name_in_words(*team);
+pub fn finding<'a>(finding: &Finding, teams: impl Into<Teams<'a>>) -> String {
+    let teams = teams.into();
+    let name = |team: &Team| teams.name(*team);
     match &finding.what {
         What::Form {
             unreadable: true,
-            say,
-        } => format!("This entry cannot be read and does not count: {say}."),
-        What::Form { say, .. } => sentence(say),
-        What::Broken(broken) => sentence(&broken.say()),
-        What::Refused { say, .. } => format!("This entry does not count. {say}"),
-        What::Insisted { say, why, .. } => {
-            format!("Entered on the first referee's decision ({why}). The advice was: {say}")
-        }
+            problem,
+        } => format!(
+            "This entry cannot be read and does not count: {}.",
+            problem::kind(problem)
+        ),
+        What::Form { problem, .. } => sentence(&problem::kind(problem)),
+        What::Broken(broken) => sentence(&problem::broken(broken)),
+        What::Refused(why) => format!("This entry does not count. {}", refusal(why, teams)),
+        What::Insisted { refusal: advice, why } => format!(
+            "Entered on the first referee's decision ({why}). The advice was: {}",
+            refusal(advice, teams)
+        ),
         What::TakenBack { by, why: Some(why) } => {
             format!("Undone by entry {by}: {}", sentence(why))
         }
@@ -73,7 +75,7 @@ pub fn say(finding: &Finding, state: &State) -> String {
             let note = note.as_ref().map(|n| format!(" ({n})")).unwrap_or_default();
             format!("This check failed and nobody cleared it: {}{note}.", plain(item))
         }
-        What::OpenQuestion { say } => format!("Never answered: {say}"),
+        What::OpenQuestion(asked) => format!("Never answered: {}", question(asked, teams).0),
         What::ProtestNotWritten { team } => format!(
             "{} announced a protest, but nothing was written about it after the match.",
             name(team)
@@ -99,11 +101,11 @@ pub fn say(finding: &Finding, state: &State) -> String {
         },
         What::TimeBackwards { seconds } => format!(
             "The clock was set back by {} here, so do not trust the times around it.",
-            words::span(*seconds)
+            span(*seconds)
         ),
         What::TimeForward { seconds } => format!(
             "By the clock, nothing was entered for {} during the set. Was the clock set forward?",
-            words::span(*seconds)
+            span(*seconds)
         ),
         What::SetsOverlap { set } => {
             format!("Set {set} begins before the last one ended. The clock was changed.")

@@ -3,16 +3,13 @@
 
 use serde_json::{json, Map, Value};
 
-use game::{
-    notices, say, say_question, speaker, Notice, Outcome, PointFor, Refusal, SetPlay, State,
-    Timeline, Who,
-};
+use game::{notices, speaker, Notice, Outcome, PointFor, Refusal, SetPlay, State, Timeline, Who};
 use record::Reading;
 use rules::{ByTeam, Score, Shirt, Team};
 
 /// The fold of a file: its good entries folded, its unreadable ones among the refused.
 #[must_use]
-pub fn fold_print(reading: &Reading) -> Value {
+pub fn fold(reading: &Reading) -> Value {
     let timeline = Timeline::of(reading.log.entries.clone());
     let mut refused: Vec<(u32, Value)> = timeline
         .outcomes()
@@ -25,7 +22,7 @@ pub fn fold_print(reading: &Reading) -> Value {
         .collect();
     for &n in &reading.unreadable {
         let why = reading.problems.iter().find(|p| p.entry == Some(n));
-        let say = why.map_or("cannot be read", |p| p.say.as_str());
+        let say = why.map(text::problem::problem);
         refused.push((n, json!({ "entry": n, "rule": "log", "say": say })));
     }
     rules::sort_by_key(&mut refused, |(n, _)| *n);
@@ -39,7 +36,7 @@ pub fn fold_print(reading: &Reading) -> Value {
         .problems
         .iter()
         .filter(|p| p.entry.is_none_or(|n| !reading.unreadable.contains(&n)))
-        .map(|p| json!({ "entry": p.entry, "say": p.say }));
+        .map(|p| json!({ "entry": p.entry, "say": text::problem::problem(p) }));
     let others: Vec<Value> = others.collect();
     if !others.is_empty() {
         out.insert("problems".into(), others.into());
@@ -48,7 +45,7 @@ pub fn fold_print(reading: &Reading) -> Value {
 }
 
 fn refusal_json(n: u32, refusal: &Refusal, state: &State) -> Value {
-    json!({ "entry": n, "rule": refusal.rule(), "say": say(refusal, state) })
+    json!({ "entry": n, "rule": refusal.rule(), "say": text::refusal(refusal, state) })
 }
 
 /// A state as JSON, without what only the whole log knows.
@@ -161,7 +158,7 @@ fn questions(state: &State) -> Value {
         .questions()
         .iter()
         .map(|question| {
-            let (say, _) = say_question(question, state);
+            let (say, _) = text::question(question, state);
             json!({ "entry": question.entry, "code": question.ask.code(),
                 "choices": question.ask.choices(), "say": say })
         })
