@@ -20,6 +20,11 @@ pub const TESTS: &[Test] = &[
         run: two_taps_at_once,
     },
     Test {
+        name: "two_taps_at_once_on_a_busy_phone_are_asked_about_too",
+        engines: CHROMIUM,
+        run: two_taps_on_a_busy_phone,
+    },
+    Test {
         name: "a_tap_that_was_held_back_outlives_the_page",
         engines: CHROMIUM,
         run: a_held_tap_outlives_the_page,
@@ -117,6 +122,32 @@ fn two_taps_at_once(stage: &mut Stage) -> Ran {
     referee.tap("Yes, all of them");
     assert_eq!(score(&mut referee), (8, 3));
     referee.court_is_right(false);
+    Ok(())
+}
+
+fn two_taps_on_a_busy_phone(stage: &mut Stage) -> Ran {
+    let mut referee = on_court(stage);
+    let place = referee.browser().value(
+        "(({ left, right, top, bottom }) => ({ x: (left + right) / 2, y: (top + bottom) / 2 }))
+         (document.querySelector('#half-left').getBoundingClientRect())",
+    );
+    let begun = referee.browser().value("Date.now() / 1000");
+    let begun = begun.as_f64().expect("a time in seconds");
+    // The page hears of the second tap when a rally could have been played; the finger came 120 ms after the first.
+    for after in [0.0, 0.12] {
+        for (kind, points, later) in [
+            ("touchStart", json!([place]), 0.0),
+            ("touchEnd", json!([]), 0.03),
+        ] {
+            referee.browser().cdp(
+                "Input.dispatchTouchEvent",
+                json!({ "type": kind, "touchPoints": points, "timestamp": begun + after + later }),
+            );
+        }
+        a_rally_later();
+    }
+    referee.reads_at("#held", "Two points for");
+    assert_eq!(score(&mut referee), (1, 0), "the second one waits");
     Ok(())
 }
 

@@ -94,7 +94,7 @@ pub struct Court {
     /// The player under the finger.
     pressed: StoredValue<Option<Shirt>>,
     /// The last point and when it was tapped.
-    tapped: StoredValue<Option<(u32, i64)>>,
+    tapped: StoredValue<Option<(u32, f64)>>,
     /// Behind which entry of which match taps that were held back are asked about.
     held: RwSignal<Option<(String, u32)>>,
     /// Whether taps count at once however quick they are, where this page was told; without storage that
@@ -324,23 +324,23 @@ impl Court {
 
     // ---- Two taps where no rally can have been.
 
-    /// Gives a point. One that comes sooner than a rally can be played is held back.
-    pub fn point(self, number: u32, rally: Kind) -> bool {
-        let now = self.session.time_now();
+    /// Gives a point. One that comes sooner than a rally can be played is held back; `at` is when the finger
+    /// came, in milliseconds of the page's clock, for a busy phone may hear of it much later.
+    pub fn point(self, number: u32, rally: Kind, at: f64) -> bool {
         let last = self.session.with_untracked(|r| r.last_rally().map(|e| e.n));
-        let too_soon = self.tapped.get_value().is_some_and(|(entry, at)| {
-            Some(entry) == last && (0..NO_RALLY_MS).contains(&(now - at))
+        let too_soon = self.tapped.get_value().is_some_and(|(entry, before)| {
+            Some(entry) == last && (0.0..NO_RALLY_MS as f64).contains(&(at - before))
         });
         if !too_soon || untrack(|| self.counts_quick_taps()) {
             let made = self.submit_at(number, rally);
             if made {
-                self.tapped.set_value(Some((number, now)));
+                self.tapped.set_value(Some((number, at)));
             }
             return made;
         }
         let made = self.session.hold_at(number, rally);
         if made {
-            self.tapped.set_value(last.map(|entry| (entry, now)));
+            self.tapped.set_value(last.map(|entry| (entry, at)));
             if untrack(|| self.held_since()).is_none() {
                 self.ask_since(number - 1);
             }

@@ -105,10 +105,10 @@ pub fn Half(
     let pad = Pad::default();
     // While a question waits for a player the half takes the finger, and gives no point.
     let shut = Memo::new(move |_| court.is_shut() && !court.asks_for(team.get()));
-    let tap = move |number: u32| {
+    let tap = move |number: u32, at: f64| {
         let team = team.get_untracked();
         if !court.answers(team) {
-            point(session, court, number, team);
+            point(session, court, number, team, at);
         }
     };
 
@@ -131,7 +131,7 @@ pub fn Half(
             on:pointerdown=move |event| pad.down(&event, session.next_now())
             on:pointerup=move |event| {
                 if let Some(number) = pad.up(&event) {
-                    tap(number);
+                    tap(number, event.time_stamp());
                 }
             }
             on:pointercancel=move |_| pad.cancel()
@@ -140,9 +140,9 @@ pub fn Half(
             // next screen hears no more of its touch.
             on:touchstart=move |event| event.prevent_default()
             on:keydown=move |event| pad.key(&event)
-            on:click=move |_| {
+            on:click=move |event| {
                 if pad.click() {
-                    tap(session.next_now());
+                    tap(session.next_now(), event.time_stamp());
                 }
             }
         >
@@ -260,16 +260,16 @@ pub fn Net() -> impl IntoView {
 }
 
 /// A rally ends: the point and the next service. A tally's first point also begins its first set.
-fn point(session: Session, court: Court, number: u32, won_by: Team) {
+fn point(session: Session, court: Court, number: u32, won_by: Team, at: f64) {
     let rally = Kind::Rally {
         won_by,
         cause: None,
         by: None,
     };
     let entered = if session.state_now().phase() == Phase::Preparation {
-        session.submit_at(number, Kind::BeginSet) && court.point(number + 1, rally)
+        session.submit_at(number, Kind::BeginSet) && court.point(number + 1, rally, at)
     } else {
-        court.point(number, rally)
+        court.point(number, rally, at)
     };
     if entered {
         device::vibrate(&[18]);
