@@ -37,7 +37,7 @@ const EXCEPTIONS: [(&str, &str, &str); 11] = [
     ),
     ("src/game/simulator/", "", "invented records"),
     (
-        "src/game/game_captain.rs",
+        "src/game/play/game_captain.rs",
         "head coach",
         "a role as records have it",
     ),
@@ -52,7 +52,7 @@ const EXCEPTIONS: [(&str, &str, &str); 11] = [
         "a role as records have it",
     ),
     (
-        "src/game/signer.rs",
+        "src/game/model/signer.rs",
         " referee",
         "roles as records have them",
     ),

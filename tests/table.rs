@@ -61,13 +61,12 @@ impl Project {
 
     /// The text of one file.
     fn game_file(&mut self, name: &str) -> &mut String {
-        let path = format!("src/game/{name}.rs");
-        let file = self.game.iter_mut().find(|s| s.path == path);
-        &mut file.unwrap_or_else(|| panic!("{path}")).text
+        let file = self.game.iter_mut().find(|s| module(&s.path) == name);
+        &mut file.unwrap_or_else(|| panic!("{name}")).text
     }
 
     fn refusals(&self) -> &Source {
-        let refusals = |s: &&Source| s.path == "src/game/refusal.rs";
+        let refusals = |s: &&Source| s.path == "src/game/model/refusal.rs";
         self.game.iter().find(refusals).expect("refusals")
     }
 }

@@ -1,8 +1,8 @@
 //! A second point that came sooner than a rally can be played: it is written down and taken back at once, so
 //! that it counts only once somebody has said so, and is lost in no case.
 
-use super::entry::Kind;
-use super::fold::{Outcome, Timeline};
+use crate::fold::{Outcome, Timeline};
+use crate::model::entry::Kind;
 use rules::Team;
 
 /// Within so many milliseconds after a point no further rally can have been played. Our own choice, no source:

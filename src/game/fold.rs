@@ -1,11 +1,11 @@
 //! The fold of a whole log, with what was taken back, and what became of each entry.
 
-use super::entry::{Entry, Kind, ReplayWhy};
-use super::reducer::{check, step};
-use super::seal;
-use super::state::State;
-use super::substitution;
-use super::Refusal;
+use crate::model::entry::{Entry, Kind, ReplayWhy};
+use crate::model::state::State;
+use crate::play::seal;
+use crate::play::substitution;
+use crate::reducer::{check, step};
+use crate::Refusal;
 
 /// What became of an entry.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -1,10 +1,10 @@
 //! What is legal now: every entry of a state that can be listed, taken from the reducer's own check.
 
-use super::entry::{
+use crate::model::entry::{
     Change, Court, Entry, Forced, Kind, Level, LiberoWhy, ReplayWhy, Scope, Toss, Who,
 };
-use super::reducer::check;
-use super::state::State;
+use crate::model::state::State;
+use crate::reducer::check;
 use rules::{Shirt, Team};
 
 /// All legal entries of a state, but for those that carry words, whole lists or a moment of the past

@@ -3,63 +3,44 @@
 //! Rule numbers without a name are those of the FIVB Official Volleyball Rules 2025-2028.
 #![doc = include_str!("rules_table.md")]
 
-mod announce;
-mod ask;
-mod conduct;
-mod correction;
-mod courts;
-mod discrepancy;
 mod double_tap;
-mod ending;
-pub mod entry;
 mod fold;
-mod forfeit;
-mod game_captain;
-mod isolated;
-mod joined;
-mod late_fault;
 mod legal;
-mod libero;
-mod line_up;
-mod new_libero;
-mod notes;
+mod model;
 mod notice;
-mod opening;
+mod play;
 mod prepared;
 mod preview;
-mod protest;
-mod rally;
 mod reducer;
-mod refusal;
-mod request;
-mod sanction;
-mod seal;
-mod set;
-mod signer;
 mod simulator;
-mod stage;
-mod state;
-mod stop;
-mod substitution;
-mod team_state;
-mod time_out;
-mod timed;
-mod toss;
+mod timers;
 
-pub use ask::{Question, QuestionKind};
+pub use model::entry;
+
 pub use double_tap::{held_points, HeldPoint, NO_RALLY_MS};
-pub use ending::{DecidedBy, SetRecord};
-pub use entry::{Entry, Kind, Level, Who};
 pub use fold::{Outcome, Timeline};
-pub use game_captain::{
+pub use legal::{legal, legal_for};
+pub use model::count_down::{Timed, RECOVERY_SECONDS};
+pub use model::ending::{DecidedBy, SetRecord};
+pub use model::entry::{Entry, Kind, Level, Who};
+pub use model::isolated::isolated;
+pub use model::joined::Joined;
+pub use model::protest::Protest;
+pub use model::question::{Question, QuestionKind};
+pub use model::refusal::{Asked, InSet, Refusal};
+pub use model::sanction::{Sanction, SanctionKind};
+pub use model::set::{CameBy, CameIn, Point, PointFor, SetPlay, Side, Slot};
+pub use model::signer::Signer;
+pub use model::stage::Phase;
+pub use model::state::{RallyNote, RunningTimer, Signature, State};
+pub use model::team_state::{Barred, OutFor, TeamState};
+pub use model::toss::{Choice, Choosing};
+pub use notice::{notices, Notice};
+pub use play::game_captain::{
     can_be_named, captain, is_missing, last_speaker, named_before, requester, speaker, Requester,
     Speaker,
 };
-pub use isolated::isolated;
-pub use joined::Joined;
-pub use legal::{legal, legal_for};
-pub use line_up::may_start;
-pub use notice::{notices, Notice};
+pub use play::line_up::may_start;
 pub use prepared::{
     is_over, late_team, list_lacks, signed, standing, warm_up_running, warm_ups, warmed_up,
     ListLack, Signed, Standing,
@@ -68,16 +49,6 @@ pub use preview::{
     level_for, preview_sanction, preview_substitution, Conduct, MayReturn, SanctionPreview,
     SubstitutionPreview,
 };
-pub use protest::Protest;
 pub use reducer::{apply, check};
-pub use refusal::{Asked, InSet, Refusal};
-pub use sanction::{Sanction, SanctionKind};
-pub use set::{CameBy, CameIn, Point, PointFor, SetPlay, Side, Slot};
-pub use signer::Signer;
 pub use simulator::{simulate, simulate_by};
-pub use stage::Phase;
-pub use state::{RallyNote, RunningTimer, Signature, State};
-pub use stop::RECOVERY_SECONDS;
-pub use team_state::{Barred, OutFor, TeamState};
-pub use timed::{interval, timers_with, Timed};
-pub use toss::{Choice, Choosing};
+pub use timers::{interval, timers_with};

@@ -1,10 +1,10 @@
 //! What is due, said once at the moment it matters.
 
-use super::entry::Check;
-use super::game_captain;
-use super::libero;
-use super::stage::{Phase, Stage};
-use super::state::State;
+use crate::model::entry::Check;
+use crate::model::stage::{Phase, Stage};
+use crate::model::state::State;
+use crate::play::game_captain;
+use crate::play::libero;
 use rules::{Shirt, Step, Team};
 
 /// Something that is due, or worth knowing now.

@@ -1,11 +1,11 @@
 //! How the steps before a match stand, as the log says it; whoever asks brings the time.
 
-use super::entry::Timer;
-use super::fold::Timeline;
-use super::signer::Signer;
-use super::stage::Phase;
-use super::state::{RunningTimer, Signature, State};
-use super::timed::Timed;
+use crate::fold::Timeline;
+use crate::model::count_down::Timed;
+use crate::model::entry::Timer;
+use crate::model::signer::Signer;
+use crate::model::stage::Phase;
+use crate::model::state::{RunningTimer, Signature, State};
 use crate::{Kind, Outcome};
 use rules::{Moment, Step, Team, Timing, WarmUpStyle};
 

@@ -2,13 +2,13 @@
 //! what it changed there is read off. Nothing here knows a rule of its own but the behaviours of
 //! chapter 21.
 
-use super::entry::{Change, Entry, Forced, Kind, Level, Who};
-use super::reducer::{apply, check};
-use super::sanction::{Sanction, SanctionKind};
-use super::state::State;
-use super::substitution;
-use super::team_state::Barred;
-use super::Refusal;
+use crate::model::entry::{Change, Entry, Forced, Kind, Level, Who};
+use crate::model::sanction::{Sanction, SanctionKind};
+use crate::model::state::State;
+use crate::model::team_state::Barred;
+use crate::play::substitution;
+use crate::reducer::{apply, check};
+use crate::Refusal;
 use rules::{Shirt, Team};
 
 /// The number of the previewed entry: no entry of a log has it.

@@ -4,14 +4,32 @@
 //! nothing could be carried out at all and then where a rule is against it, and `carry_out`, which
 //! cannot fail. An official who insists passes the second kind of objection, never the first.
 
-use super::entry::{Entry, Kind, Toss};
-use super::stage::Phase;
-use super::state::{RallyNote, State};
-use super::{
-    ask, conduct, correction, courts, discrepancy, forfeit, game_captain, joined, late_fault,
-    libero, line_up, new_libero, notes, opening, protest, rally, request, seal, stop, substitution,
-    time_out, toss, Refusal,
-};
+use crate::model::entry::{Entry, Kind, Toss};
+use crate::model::stage::Phase;
+use crate::model::state::{RallyNote, State};
+use crate::play::conduct;
+use crate::play::correction;
+use crate::play::courts;
+use crate::play::discrepancy;
+use crate::play::forfeit;
+use crate::play::game_captain;
+use crate::play::joined;
+use crate::play::late_fault;
+use crate::play::libero;
+use crate::play::line_up;
+use crate::play::new_libero;
+use crate::play::notes;
+use crate::play::opening;
+use crate::play::protest;
+use crate::play::questions;
+use crate::play::rally;
+use crate::play::request;
+use crate::play::seal;
+use crate::play::stop;
+use crate::play::substitution;
+use crate::play::time_out;
+use crate::play::toss;
+use crate::Refusal;
 
 /// An entry that was taken up.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -65,7 +83,7 @@ pub fn check(state: &State, entry: &Entry) -> Result<(), Refusal> {
         Kind::Check(_) | Kind::Timer(_) | Kind::Remark { .. } | Kind::Sign { .. } => return Ok(()),
         Kind::Explain { entry, cause, .. } => return rally::check_explain(state, *entry, *cause),
         Kind::Strike { entry: target, .. } => return check_strike(entry.n, *target),
-        Kind::Answer { entry, choice } => return ask::check(state, *entry, choice),
+        Kind::Answer { entry, choice } => return questions::check(state, *entry, choice),
         Kind::LateFault(fault) => return late_fault::check(state, fault),
         Kind::Protest { team, number, .. } => return protest::check(state, *team, *number),
         Kind::ProtestStatement { about, .. } => return protest::check_statement(state, *about),
@@ -234,7 +252,7 @@ fn carry_out(state: &mut State, entry: &Entry) {
         Kind::Resume { court } => stop::resume(state, *court, entry.at),
         Kind::Timer(timer) => notes::timer(state, entry, timer),
         Kind::Sign { role, name } => notes::sign(state, n, role, name.as_ref()),
-        Kind::Answer { entry, choice } => ask::answer(state, *entry, choice),
+        Kind::Answer { entry, choice } => questions::answer(state, *entry, choice),
         Kind::GameCaptain { team, number } => game_captain::name(state, *team, *number),
         Kind::Protest { team, number, text } => protest::announce(state, n, *team, *number, text),
         Kind::ProtestStatement { about, text } => protest::write(state, n, *about, text),

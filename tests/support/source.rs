@@ -4,7 +4,7 @@ use std::path::Path;
 
 /// A file: its path from the root of the project with `/`, and its text.
 pub struct Source {
-    /// As in `src/game/set.rs`.
+    /// As in `src/game/reducer.rs`.
     pub path: String,
     /// As it stands there.
     pub text: String,
