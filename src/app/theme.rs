@@ -13,18 +13,9 @@ pub enum Theme {
     Sunlight,
 }
 
-impl Theme {
-    /// All of them.
-    pub const ALL: [Theme; 4] = [Theme::System, Theme::Light, Theme::Dark, Theme::Sunlight];
-
-    /// The name in the settings and in the style sheets.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Theme::System => "system",
-            Theme::Light => "light",
-            Theme::Dark => "dark",
-            Theme::Sunlight => "sunlight",
-        }
-    }
-}
+rules::codes!(Theme {
+    System = "system",
+    Light = "light",
+    Dark = "dark",
+    Sunlight = "sunlight",
+});

@@ -5,7 +5,7 @@ use serde_json::{Map, Value};
 
 use super::entry_problem::{EntryProblem, Wanted};
 use super::plain::{plain, plain_name};
-use rules::Shirt;
+use rules::{Coded, Shirt};
 
 /// The fields of an object.
 #[derive(Clone, Copy)]
@@ -149,25 +149,23 @@ impl<'a> Fields<'a> {
         Ok(shirts)
     }
 
-    /// One of some words, and what it stands for.
-    pub fn word<T: Copy>(self, key: &str, words: &[(&str, T)]) -> Result<T, EntryProblem> {
+    /// One of a closed set, by its code.
+    pub fn code<T: Coded>(self, key: &str) -> Result<T, EntryProblem> {
         let given = self.text(key)?;
-        let known = |(word, value): &(&str, T)| (*word == given).then_some(*value);
-        let found = words.iter().find_map(known);
-        found.ok_or_else(|| EntryProblem::UnknownWord {
-            field: key.to_owned(),
-            given,
-            known: words.iter().map(|(word, _)| (*word).to_owned()).collect(),
+        let found = T::EVERY.iter().copied().find(|one| one.code() == given);
+        found.ok_or_else(|| {
+            let known = T::EVERY.iter().map(|one| one.code().to_owned());
+            EntryProblem::UnknownWord {
+                field: key.to_owned(),
+                given,
+                known: known.collect(),
+            }
         })
     }
 
     /// The same, where it is there.
-    pub fn some_word<T: Copy>(
-        self,
-        key: &str,
-        words: &[(&str, T)],
-    ) -> Result<Option<T>, EntryProblem> {
-        self.has(key).then(|| self.word(key, words)).transpose()
+    pub fn some_code<T: Coded>(self, key: &str) -> Result<Option<T>, EntryProblem> {
+        self.has(key).then(|| self.code(key)).transpose()
     }
 
     /// An object within.

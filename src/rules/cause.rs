@@ -60,79 +60,37 @@ impl Group {
     ];
 }
 
+// Inside a group the commonest first (common practice, no source).
+crate::codes!(Cause {
+    BallIn = "ball_in",
+    BallOut = "ball_out",
+    BallTouched = "ball_touched",
+    Antenna = "antenna",
+    OutsideCrossing = "outside_crossing",
+    NetTouch = "net_touch",
+    UnderNet = "under_net",
+    OverNet = "over_net",
+    DoubleContact = "double_contact",
+    Catch = "catch",
+    FourHits = "four_hits",
+    AssistedHit = "assisted_hit",
+    ServiceNet = "service_net",
+    ServiceOut = "service_out",
+    ServiceFoot = "service_foot",
+    ServiceWinner = "service_winner",
+    ServiceTime = "service_time",
+    ServiceToss = "service_toss",
+    Screen = "screen",
+    AttackFault = "attack_fault",
+    BlockFault = "block_fault",
+    PositionFault = "position_fault",
+    RotationFault = "rotation_fault",
+    OutsideCourt = "outside_court",
+    LiberoFault = "libero_fault",
+    NotSaid = "not_said",
+});
+
 impl Cause {
-    /// How many there are.
-    pub const COUNT: usize = 26;
-
-    /// All of them; inside a group the commonest first (common practice, no source).
-    pub const ALL: [Cause; Cause::COUNT] = [
-        Cause::BallIn,
-        Cause::BallOut,
-        Cause::BallTouched,
-        Cause::Antenna,
-        Cause::OutsideCrossing,
-        Cause::NetTouch,
-        Cause::UnderNet,
-        Cause::OverNet,
-        Cause::DoubleContact,
-        Cause::Catch,
-        Cause::FourHits,
-        Cause::AssistedHit,
-        Cause::ServiceNet,
-        Cause::ServiceOut,
-        Cause::ServiceFoot,
-        Cause::ServiceWinner,
-        Cause::ServiceTime,
-        Cause::ServiceToss,
-        Cause::Screen,
-        Cause::AttackFault,
-        Cause::BlockFault,
-        Cause::PositionFault,
-        Cause::RotationFault,
-        Cause::OutsideCourt,
-        Cause::LiberoFault,
-        Cause::NotSaid,
-    ];
-
-    /// The code in the log.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Cause::BallIn => "ball_in",
-            Cause::BallOut => "ball_out",
-            Cause::BallTouched => "ball_touched",
-            Cause::FourHits => "four_hits",
-            Cause::DoubleContact => "double_contact",
-            Cause::Catch => "catch",
-            Cause::AssistedHit => "assisted_hit",
-            Cause::NetTouch => "net_touch",
-            Cause::UnderNet => "under_net",
-            Cause::OverNet => "over_net",
-            Cause::AttackFault => "attack_fault",
-            Cause::BlockFault => "block_fault",
-            Cause::LiberoFault => "libero_fault",
-            Cause::ServiceTime => "service_time",
-            Cause::ServiceFoot => "service_foot",
-            Cause::ServiceToss => "service_toss",
-            Cause::ServiceNet => "service_net",
-            Cause::ServiceOut => "service_out",
-            Cause::Screen => "screen",
-            Cause::PositionFault => "position_fault",
-            Cause::RotationFault => "rotation_fault",
-            Cause::OutsideCourt => "outside_court",
-            Cause::Antenna => "antenna",
-            Cause::OutsideCrossing => "outside_crossing",
-            Cause::ServiceWinner => "service_winner",
-            Cause::NotSaid => "not_said",
-        }
-    }
-
-    /// The cause of that code.
-    #[must_use]
-    pub fn from_code(code: &str) -> Option<Cause> {
-        Cause::ALL.into_iter().find(|c| c.code() == code)
-    }
-
     /// The group it is found in; none for "not said".
     #[must_use]
     pub const fn group(self) -> Option<Group> {

@@ -15,31 +15,10 @@ pub enum Duty {
     LineJudge,
 }
 
-impl Duty {
-    /// All of them.
-    pub const ALL: [Duty; 5] = [
-        Duty::FirstReferee,
-        Duty::SecondReferee,
-        Duty::Scorer,
-        Duty::AssistantScorer,
-        Duty::LineJudge,
-    ];
-
-    /// Its name in a file.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Duty::FirstReferee => "first_referee",
-            Duty::SecondReferee => "second_referee",
-            Duty::Scorer => "scorer",
-            Duty::AssistantScorer => "assistant_scorer",
-            Duty::LineJudge => "line_judge",
-        }
-    }
-
-    /// The one of this name.
-    #[must_use]
-    pub fn from_code(code: &str) -> Option<Duty> {
-        Duty::ALL.into_iter().find(|duty| duty.code() == code)
-    }
-}
+crate::codes!(Duty {
+    FirstReferee = "first_referee",
+    SecondReferee = "second_referee",
+    Scorer = "scorer",
+    AssistantScorer = "assistant_scorer",
+    LineJudge = "line_judge",
+});

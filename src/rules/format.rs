@@ -15,6 +15,11 @@ pub enum Edition {
     E2021,
 }
 
+crate::codes!(Edition {
+    E2025 = "2025",
+    E2021 = "2021",
+});
+
 /// How many sets a match has.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Sets {
@@ -105,6 +110,12 @@ pub enum SubstitutionPolicy {
     Free,
 }
 
+crate::codes!(SubstitutionPolicy {
+    Paired = "paired",
+    SamePlace = "same_place",
+    Free = "free",
+});
+
 /// Substitutions.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Substitutions {
@@ -136,6 +147,11 @@ pub enum WarmUpStyle {
     Separate,
 }
 
+crate::codes!(WarmUpStyle {
+    Shared = "shared",
+    Separate = "separate",
+});
+
 /// The official warm-up at the net.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct WarmUp {
@@ -153,6 +169,11 @@ pub enum UnderNet {
     /// Stricter, for juniors: only feet and hands may touch the opponents' court.
     Junior,
 }
+
+crate::codes!(UnderNet {
+    Standard = "standard",
+    Junior = "junior",
+});
 
 /// Everything a competition plays by.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

@@ -4,6 +4,7 @@
 
 mod ball;
 mod cause;
+mod coded;
 mod decimal;
 mod duty;
 mod flag;
@@ -18,6 +19,7 @@ mod team;
 
 pub use ball::{Judged, Pressure, Unit};
 pub use cause::{Cause, Group};
+pub use coded::Coded;
 pub use duty::Duty;
 pub use flag::FlagSignal;
 pub use format::{

@@ -38,48 +38,23 @@ pub enum Step {
     LastCheck,
 }
 
+// In the order of the plan.
+crate::codes!(Step {
+    Kit = "kit",
+    Floor = "floor",
+    Net = "net",
+    Ball = "ball",
+    FirstAid = "first_aid",
+    Briefing = "briefing",
+    TeamLists = "team_lists",
+    Captains = "captains",
+    Toss = "toss",
+    WarmUp = "warm_up",
+    LineUps = "line_ups",
+    LastCheck = "last_check",
+});
+
 impl Step {
-    /// All of them, in the order of the plan.
-    pub const ALL: [Step; 12] = [
-        Step::Kit,
-        Step::Floor,
-        Step::Net,
-        Step::Ball,
-        Step::FirstAid,
-        Step::Briefing,
-        Step::TeamLists,
-        Step::Captains,
-        Step::Toss,
-        Step::WarmUp,
-        Step::LineUps,
-        Step::LastCheck,
-    ];
-
-    /// The step of that name.
-    #[must_use]
-    pub fn from_code(code: &str) -> Option<Step> {
-        Step::ALL.into_iter().find(|s| s.code() == code)
-    }
-
-    /// The name of the check in the log.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Step::Kit => "kit",
-            Step::Floor => "floor",
-            Step::Net => "net",
-            Step::Ball => "ball",
-            Step::FirstAid => "first_aid",
-            Step::Briefing => "briefing",
-            Step::TeamLists => "team_lists",
-            Step::Captains => "captains",
-            Step::Toss => "toss",
-            Step::WarmUp => "warm_up",
-            Step::LineUps => "line_ups",
-            Step::LastCheck => "last_check",
-        }
-    }
-
     /// Whether the step is ticked by hand; the others are done when their entry is in the log.
     #[must_use]
     pub const fn is_ticked(self) -> bool {

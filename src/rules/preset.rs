@@ -20,32 +20,15 @@ pub enum Preset {
     Tally,
 }
 
+// As offered on a screen.
+crate::codes!(Preset {
+    SchoolJunior = "school_junior",
+    SchoolSenior = "school_senior",
+    International = "international",
+    Tally = "tally",
+});
+
 impl Preset {
-    /// All of them, as offered on a screen.
-    pub const ALL: [Preset; 4] = [
-        Preset::SchoolJunior,
-        Preset::SchoolSenior,
-        Preset::International,
-        Preset::Tally,
-    ];
-
-    /// The name in the log.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Preset::International => "international",
-            Preset::SchoolSenior => "school_senior",
-            Preset::SchoolJunior => "school_junior",
-            Preset::Tally => "tally",
-        }
-    }
-
-    /// The preset of that name.
-    #[must_use]
-    pub fn from_code(code: &str) -> Option<Preset> {
-        Preset::ALL.into_iter().find(|p| p.code() == code)
-    }
-
     /// The rules of the preset.
     #[must_use]
     pub const fn rules(self) -> Rules {

@@ -3,6 +3,8 @@
 use std::fmt;
 use std::ops::{Index, IndexMut};
 
+use super::Coded;
+
 /// One of the two teams. The letters stay for the whole match, whatever side a team plays on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Team {
@@ -32,6 +34,14 @@ impl Team {
             Team::A => "A",
             Team::B => "B",
         }
+    }
+}
+
+impl Coded for Team {
+    const EVERY: &'static [Team] = &Team::BOTH;
+
+    fn code(self) -> &'static str {
+        self.letter()
     }
 }
 

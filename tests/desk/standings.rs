@@ -382,6 +382,6 @@ fn a_default_costs_what_the_scheme_says() {
     assert_eq!(points(Scheme::Loss), (Some(2), Some(1)));
     assert_eq!(points(Scheme::ByMargin), (Some(3), Some(0)));
     for scheme in Scheme::ALL {
-        assert_eq!(Scheme::of_code(scheme.code()), Some(scheme));
+        assert_eq!(Scheme::from_code(scheme.code()), Some(scheme));
     }
 }

@@ -396,12 +396,12 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let rank_by = match asked.value("--by") {
         Some(codes) => codes
             .split(',')
-            .map(|c| Criterion::of_code(c).ok_or_else(|| words::unknown_criterion(c)))
+            .map(|c| Criterion::from_code(c).ok_or_else(|| words::unknown_criterion(c)))
             .collect::<Result<Vec<_>, _>>()?,
         None => Criterion::USUAL.to_vec(),
     };
     let scheme = match asked.value("--points") {
-        Some(code) => Scheme::of_code(code).ok_or_else(|| words::unknown_scheme(code))?,
+        Some(code) => Scheme::from_code(code).ok_or_else(|| words::unknown_scheme(code))?,
         None => Scheme::ByMargin,
     };
     let meetings = match asked.value("--meetings") {

@@ -328,30 +328,15 @@ pub enum Detail {
     Scheduled,
 }
 
-impl Detail {
-    /// All of them, in the order of a record.
-    pub const ALL: [Detail; 6] = [
-        Detail::Competition,
-        Detail::Division,
-        Detail::Venue,
-        Detail::Court,
-        Detail::MatchNo,
-        Detail::Scheduled,
-    ];
-
-    /// Its name in a record.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Detail::Competition => "competition",
-            Detail::Division => "division",
-            Detail::Venue => "venue",
-            Detail::Court => "court",
-            Detail::MatchNo => "match_no",
-            Detail::Scheduled => "scheduled",
-        }
-    }
-}
+// In the order of a record.
+rules::codes!(Detail {
+    Competition = "competition",
+    Division = "division",
+    Venue = "venue",
+    Court = "court",
+    MatchNo = "match_no",
+    Scheduled = "scheduled",
+});
 
 /// The details of a match, each where it is given.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -495,6 +480,11 @@ pub enum About {
     Side,
 }
 
+rules::codes!(About {
+    Service = "service",
+    Side = "side",
+});
+
 /// An official who showed the first referee why a rally ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum SeenBy {
@@ -506,10 +496,11 @@ pub enum SeenBy {
     Scorer,
 }
 
-impl SeenBy {
-    /// All of them, in the order in which they are offered.
-    pub const ALL: [SeenBy; 3] = [SeenBy::SecondReferee, SeenBy::LineJudge, SeenBy::Scorer];
-}
+rules::codes!(SeenBy {
+    SecondReferee = "second_referee",
+    LineJudge = "line_judge",
+    Scorer = "scorer",
+});
 
 /// A person of a team, as far as said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -542,6 +533,13 @@ pub enum ReplayWhy {
     Other,
 }
 
+rules::codes!(ReplayWhy {
+    DoubleFault = "double_fault",
+    Interference = "interference",
+    Injury = "injury",
+    Other = "other",
+});
+
 /// What forces a substitution.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Forced {
@@ -553,6 +551,12 @@ pub enum Forced {
     Disqualified,
 }
 
+rules::codes!(Forced {
+    Injury = "injury",
+    Expelled = "expelled",
+    Disqualified = "disqualified",
+});
+
 /// Why a new libero is named.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum LiberoWhy {
@@ -561,6 +565,11 @@ pub enum LiberoWhy {
     /// The coach has declared it.
     Declared,
 }
+
+rules::codes!(LiberoWhy {
+    Unable = "unable",
+    Declared = "declared",
+});
 
 /// A person who can be sanctioned.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -604,15 +613,12 @@ pub enum Level {
     Disqualification,
 }
 
-impl Level {
-    /// All of them, the lightest first.
-    pub const ALL: [Level; 4] = [
-        Level::Warning,
-        Level::Penalty,
-        Level::Expulsion,
-        Level::Disqualification,
-    ];
-}
+rules::codes!(Level {
+    Warning = "warning",
+    Penalty = "penalty",
+    Expulsion = "expulsion",
+    Disqualification = "disqualification",
+});
 
 /// A fault found late.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -644,16 +650,15 @@ pub enum Fault {
     UnregisteredPlayer,
 }
 
-impl Fault {
-    /// All of them, in the order in which they are offered.
-    pub const ALL: [Fault; 5] = [
-        Fault::Rotation,
-        Fault::WrongLineUp,
-        Fault::IllegalSubstitution,
-        Fault::IllegalLibero,
-        Fault::UnregisteredPlayer,
-    ];
+rules::codes!(Fault {
+    Rotation = "rotation",
+    WrongLineUp = "wrong_line_up",
+    IllegalSubstitution = "illegal_substitution",
+    IllegalLibero = "illegal_libero",
+    UnregisteredPlayer = "unregistered_player",
+});
 
+impl Fault {
     /// Whether the rules of a match know it. Without line-ups and lists nobody can have been against them,
     /// and without a libero none is replaced.
     #[must_use]
@@ -684,6 +689,11 @@ pub enum Found {
     AfterRally,
 }
 
+rules::codes!(Found {
+    Rally = "rally",
+    AfterRally = "after_rally",
+});
+
 /// Which protest is written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Protested {
@@ -702,6 +712,11 @@ pub enum Scope {
     Match,
 }
 
+rules::codes!(Scope {
+    Set = "set",
+    Match = "match",
+});
+
 /// Where play goes on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Court {
@@ -710,6 +725,11 @@ pub enum Court {
     /// On another one.
     Other,
 }
+
+rules::codes!(Court {
+    Same = "same",
+    Other = "other",
+});
 
 /// A count-down.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -743,6 +763,11 @@ pub enum TimerAction {
     /// It stops.
     Stop,
 }
+
+rules::codes!(TimerAction {
+    Start = "start",
+    Stop = "stop",
+});
 
 #[cfg(test)]
 mod tests {

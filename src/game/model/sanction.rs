@@ -43,10 +43,7 @@ impl SanctionKind {
             SanctionKind::ImproperRequest => "improper_request",
             SanctionKind::DelayWarning => "delay_warning",
             SanctionKind::DelayPenalty => "delay_penalty",
-            SanctionKind::Misconduct(Level::Warning) => "warning",
-            SanctionKind::Misconduct(Level::Penalty) => "penalty",
-            SanctionKind::Misconduct(Level::Expulsion) => "expulsion",
-            SanctionKind::Misconduct(Level::Disqualification) => "disqualification",
+            SanctionKind::Misconduct(level) => level.code(),
         }
     }
 }

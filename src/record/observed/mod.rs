@@ -39,40 +39,19 @@ pub enum NoteKind {
     GoodCalm,
 }
 
+// What can get better first.
+rules::codes!(NoteKind {
+    LateWhistle = "late_whistle",
+    TwoSignals = "two_signals",
+    UnclearSignal = "unclear_signal",
+    WrongArm = "wrong_arm",
+    MissedFault = "missed_fault",
+    GoodDecision = "good_decision",
+    GoodHelp = "good_help",
+    GoodCalm = "good_calm",
+});
+
 impl NoteKind {
-    /// All of them, what can get better first.
-    pub const ALL: [NoteKind; 8] = [
-        NoteKind::LateWhistle,
-        NoteKind::TwoSignals,
-        NoteKind::UnclearSignal,
-        NoteKind::WrongArm,
-        NoteKind::MissedFault,
-        NoteKind::GoodDecision,
-        NoteKind::GoodHelp,
-        NoteKind::GoodCalm,
-    ];
-
-    /// Its name in a file.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            NoteKind::LateWhistle => "late_whistle",
-            NoteKind::TwoSignals => "two_signals",
-            NoteKind::UnclearSignal => "unclear_signal",
-            NoteKind::WrongArm => "wrong_arm",
-            NoteKind::MissedFault => "missed_fault",
-            NoteKind::GoodDecision => "good_decision",
-            NoteKind::GoodHelp => "good_help",
-            NoteKind::GoodCalm => "good_calm",
-        }
-    }
-
-    /// The one of this name.
-    #[must_use]
-    pub fn from_code(code: &str) -> Option<NoteKind> {
-        NoteKind::ALL.into_iter().find(|kind| kind.code() == code)
-    }
-
     /// Whether it says what went well.
     #[must_use]
     pub const fn is_good(self) -> bool {

@@ -3,28 +3,11 @@
 use serde_json::{Map, Value};
 
 use super::rules_v1;
-use super::words::{word, Words};
 use crate::entry_problem::EntryProblem;
 use crate::fields::Fields;
 use rules::{
-    Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
-    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+    Decider, Preset, Roster, Rules, SetLimit, SetTarget, Sets, Substitutions, TimeOuts, WarmUp,
 };
-
-const POLICIES: &Words<SubstitutionPolicy> = &[
-    ("paired", SubstitutionPolicy::Paired),
-    ("same_place", SubstitutionPolicy::SamePlace),
-    ("free", SubstitutionPolicy::Free),
-];
-const STYLES: &Words<WarmUpStyle> = &[
-    ("shared", WarmUpStyle::Shared),
-    ("separate", WarmUpStyle::Separate),
-];
-const UNDER_NET: &Words<UnderNet> = &[
-    ("standard", UnderNet::Standard),
-    ("junior", UnderNet::Junior),
-];
-const EDITIONS: &Words<Edition> = &[("2025", Edition::E2025), ("2021", Edition::E2021)];
 
 /// Rules from what a record says of them. One of version 2 gives every value, and the preset's name is a
 /// label that decides nothing. One of version 1 gives a preset and the fields that differ from it: nested
@@ -110,7 +93,7 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, EntryProblem> {
     let warm_up = f.object("warm_up")?;
     Ok(Rules {
         preset,
-        edition: f.word("edition", EDITIONS)?,
+        edition: f.code("edition")?,
         sets: match (sets.has("best_of"), sets.has("fixed")) {
             (true, false) => Sets::BestOf(sets.u8("best_of")?),
             (false, true) => Sets::Fixed(sets.u8("fixed")?),
@@ -134,7 +117,7 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, EntryProblem> {
             seconds: time_outs.u16("seconds")?,
         },
         substitutions: Substitutions {
-            policy: substitutions.word("policy", POLICIES)?,
+            policy: substitutions.code("policy")?,
             per_set: substitutions.some_u8("per_set")?,
             entries_per_player: substitutions.some_u8("entries_per_player")?,
         },
@@ -147,13 +130,13 @@ fn rules_of(preset: Preset, f: &Fields) -> Result<Rules, EntryProblem> {
             max_number: roster.u16("max_number")?,
         },
         warm_up: WarmUp {
-            style: warm_up.word("style", STYLES)?,
+            style: warm_up.code("style")?,
             minutes: warm_up.u8("minutes")?,
         },
         interval_seconds: f.u16("interval_seconds")?,
         second_interval_seconds: f.some_u16("second_interval_seconds")?,
         service_seconds: f.u16("service_seconds")?,
-        under_net: f.word("under_net", UNDER_NET)?,
+        under_net: f.code("under_net")?,
     })
 }
 
@@ -213,7 +196,7 @@ fn full_map(r: &Rules) -> Map<String, Value> {
     ];
     let limits = r.substitutions;
     let substitutions = [
-        ("policy", word(POLICIES, limits.policy).into()),
+        ("policy", limits.policy.code().into()),
         ("per_set", small(limits.per_set)),
         ("entries_per_player", small(limits.entries_per_player)),
     ];
@@ -223,11 +206,11 @@ fn full_map(r: &Rules) -> Map<String, Value> {
         ("max_number", r.roster.max_number.into()),
     ];
     let warm_up = [
-        ("style", word(STYLES, r.warm_up.style).into()),
+        ("style", r.warm_up.style.code().into()),
         ("minutes", r.warm_up.minutes.into()),
     ];
     map(&[
-        ("edition", word(EDITIONS, r.edition).into()),
+        ("edition", r.edition.code().into()),
         ("sets", map(&[sets]).into()),
         ("set", set.into()),
         ("set_limit", limit),
@@ -242,7 +225,7 @@ fn full_map(r: &Rules) -> Map<String, Value> {
         ("interval_seconds", r.interval_seconds.into()),
         ("second_interval_seconds", some(r.second_interval_seconds)),
         ("service_seconds", r.service_seconds.into()),
-        ("under_net", word(UNDER_NET, r.under_net).into()),
+        ("under_net", r.under_net.code().into()),
     ])
 }
 

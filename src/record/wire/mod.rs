@@ -7,7 +7,6 @@
 mod frozen_rules;
 mod read;
 mod rules_v1;
-mod words;
 mod write;
 
 pub(super) use frozen_rules::rules_lack_values;

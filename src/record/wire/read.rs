@@ -3,15 +3,11 @@
 use serde_json::Value;
 
 use super::frozen_rules;
-use super::words::{
-    ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
-    TEAMS,
-};
 use crate::entry_problem::EntryProblem;
 use crate::fields::Fields;
 use game::entry as mem;
 use game::{Joined, Timed};
-use rules::{ByTeam, Cause, Score, Shirt};
+use rules::{ByTeam, Cause, Score, Shirt, Team};
 
 /// An entry from its JSON.
 ///
@@ -29,7 +25,7 @@ pub(crate) fn read(value: &Value) -> Result<mem::Entry, EntryProblem> {
 fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
     use mem::Kind as K;
     let kind = f.text("kind")?;
-    let team = || f.word("team", TEAMS);
+    let team = || f.code("team");
     Ok(match kind.as_str() {
         "match" => {
             let names = f.object("teams")?;
@@ -49,9 +45,10 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
                 ..mem::Amendment::default()
             };
             if let Some(names) = f.some_object("teams")? {
-                for (key, team) in TEAMS {
+                for team in Team::BOTH {
+                    let key = team.letter();
                     if let Some(name) = names.some_object(key)? {
-                        given.names[*team] = Some(name.name_or_empty("name")?);
+                        given.names[team] = Some(name.name_or_empty("name")?);
                     }
                 }
             }
@@ -90,12 +87,12 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
             note: f.some_text("note")?,
         }),
         "toss" => K::Toss(mem::Toss {
-            first_service: f.word("first_service", TEAMS)?,
-            left: f.word("left", TEAMS)?,
+            first_service: f.code("first_service")?,
+            left: f.code("left")?,
             won: if f.has("won_by") || f.has("chose") {
                 Some(mem::Won {
-                    by: f.word("won_by", TEAMS)?,
-                    chose: f.word("chose", CHOSE)?,
+                    by: f.code("won_by")?,
+                    chose: f.code("chose")?,
                 })
             } else {
                 None
@@ -103,7 +100,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
         }),
         "first_service" => K::FirstService {
             team: team()?,
-            left: f.word("left", TEAMS)?,
+            left: f.code("left")?,
         },
         "joined" => K::Joined(Joined {
             sets: if f.has("sets") {
@@ -116,12 +113,12 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
                 Some(score) => Some(read_score(&score)?),
                 None => None,
             },
-            serving: f.some_word("serving", TEAMS)?,
-            left: f.some_word("left", TEAMS)?,
+            serving: f.some_code("serving")?,
+            left: f.some_code("left")?,
         }),
         "score_correction" => K::ScoreCorrection {
             score: read_score(&f.object("score")?)?,
-            serving: f.some_word("serving", TEAMS)?,
+            serving: f.some_code("serving")?,
             why: f.text("why")?,
         },
         "wrong_information" => K::WrongInformation {
@@ -149,7 +146,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
         },
         "begin_set" => K::BeginSet,
         "rally" => K::Rally {
-            won_by: f.word("won_by", TEAMS)?,
+            won_by: f.code("won_by")?,
             cause: if f.has("cause") {
                 Some(read_cause(f)?)
             } else {
@@ -161,10 +158,10 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
             entry: f.u32("entry")?,
             cause: read_cause(f)?,
             by: read_by(f)?,
-            seen_by: f.some_word("seen_by", SEEN_BY)?,
+            seen_by: f.some_code("seen_by")?,
         },
         "replay" => K::Replay {
-            why: f.word("why", STOPS)?,
+            why: f.code("why")?,
             hurt: read_person(f)?,
             rally: f.some_u32("rally")?,
         },
@@ -177,7 +174,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
             K::Substitution {
                 team: team()?,
                 changes,
-                reason: f.some_word("reason", FORCED)?,
+                reason: f.some_code("reason")?,
             }
         }
         "libero_replacement" => K::LiberoReplacement {
@@ -192,7 +189,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
                 vec![f.shirt("replaces")?]
             },
             number: f.shirt("number")?,
-            why: f.some_word("why", LIBERO_WHY)?,
+            why: f.some_code("why")?,
         },
         "improper_request" => K::ImproperRequest { team: team()? },
         "delay" => K::Delay {
@@ -202,11 +199,11 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
         "misconduct" => K::Misconduct {
             team: team()?,
             who: read_who(&f.object("who")?)?,
-            sanction: f.word("sanction", LEVELS)?,
+            sanction: f.code("sanction")?,
         },
         "late_fault" => K::LateFault(mem::LateFault {
             team: team()?,
-            fault: f.word("fault", FAULTS)?,
+            fault: f.code("fault")?,
             since: match f.some_object("since")? {
                 Some(since) => Some(mem::Since {
                     score: read_score(&since)?,
@@ -214,7 +211,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
                 }),
                 None => None,
             },
-            during: f.word("during", FOUND)?,
+            during: f.code("during")?,
             positions: if f.has("positions") {
                 Some(f.shirts("positions")?)
             } else {
@@ -227,7 +224,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
         },
         "incomplete" => K::Incomplete {
             team: team()?,
-            scope: f.word("scope", SCOPES)?,
+            scope: f.code("scope")?,
         },
         "default" => K::Default { team: team()? },
         "change_courts" => K::ChangeCourts,
@@ -235,17 +232,17 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
             why: f.text_or_empty("why")?,
         },
         "resume" => K::Resume {
-            court: f.word("court", COURTS)?,
+            court: f.code("court")?,
         },
         "timer" => K::Timer(mem::Timer {
             what: Timed::of_code(&f.text("what")?),
-            team: f.some_word("team", TEAMS)?,
+            team: f.some_code("team")?,
             seconds: f.u32("seconds")?,
-            action: f.word("action", ACTIONS)?,
+            action: f.code("action")?,
         }),
         "remark" => K::Remark {
             text: f.text("text")?,
-            team: f.some_word("team", TEAMS)?,
+            team: f.some_code("team")?,
         },
         "game_captain" => K::GameCaptain {
             team: team()?,
@@ -294,14 +291,14 @@ fn read_by(f: &Fields) -> Result<Option<mem::By>, EntryProblem> {
     let Some(by) = f.some_object("by")? else {
         return Ok(None);
     };
-    by.word("team", TEAMS)?;
+    by.code::<Team>("team")?;
     read_person(&by)
 }
 
 /// A person of a team, where a team is named.
 fn read_person(f: &Fields) -> Result<Option<mem::By>, EntryProblem> {
     let number = f.some_u16("number")?.map(Shirt);
-    let team = f.some_word("team", TEAMS)?;
+    let team = f.some_code("team")?;
     Ok(team.map(|team| mem::By { team, number }))
 }
 

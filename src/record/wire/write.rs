@@ -3,12 +3,9 @@
 use serde_json::Value;
 
 use super::frozen_rules;
-use super::words::{
-    word, ACTIONS, CHOSE, COURTS, FAULTS, FORCED, FOUND, LEVELS, LIBERO_WHY, SCOPES, SEEN_BY, STOPS,
-};
 use crate::fields::Writer;
 use game::entry as mem;
-use rules::{ByTeam, Cause, Score, Team};
+use rules::{ByTeam, Cause, Coded, Score, Team};
 
 /// An entry as JSON without line breaks; the order of the fields is always the same.
 pub(crate) fn write(entry: &mem::Entry) -> String {
@@ -63,7 +60,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             w.text("left", t.left.letter());
             if let Some(won) = t.won {
                 w.text("won_by", won.by.letter());
-                w.text("chose", word(CHOSE, won.chose));
+                w.text("chose", won.chose.code());
             }
         }
         K::FirstService { team, left } => {
@@ -123,10 +120,10 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             w.number("entry", (*entry).into());
             w.text("cause", cause.code());
             write_by(w, *by);
-            w.some_text("seen_by", seen_by.map(|s| word(SEEN_BY, s)));
+            w.some_text("seen_by", seen_by.map(Coded::code));
         }
         K::Replay { why, hurt, rally } => {
-            w.text("why", word(STOPS, *why));
+            w.text("why", why.code());
             if let Some(hurt) = hurt {
                 write_person(w, *hurt);
             }
@@ -147,7 +144,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         } => {
             w.text("team", team.letter());
             w.objects("changes", changes, write_change);
-            w.some_text("reason", reason.map(|r| word(FORCED, r)));
+            w.some_text("reason", reason.map(Coded::code));
         }
         K::LiberoReplacement { team, change } => {
             w.text("team", team.letter());
@@ -165,7 +162,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
                 _ => w.shirts("replaces", replaces),
             }
             w.number("number", number.0.into());
-            w.some_text("why", why.map(|y| word(LIBERO_WHY, y)));
+            w.some_text("why", why.map(Coded::code));
         }
         K::Delay { team, request } => {
             w.text("team", team.letter());
@@ -181,7 +178,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
                 mem::Who::Player(number) => w.number("player", number.0.into()),
                 mem::Who::Staff(role) => w.text("staff", role),
             });
-            w.text("sanction", word(LEVELS, *sanction));
+            w.text("sanction", sanction.code());
         }
         K::LateFault(fault) => write_late_fault(w, fault),
         K::Recovery { team, number } => {
@@ -190,15 +187,15 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
         }
         K::Incomplete { team, scope } => {
             w.text("team", team.letter());
-            w.text("scope", word(SCOPES, *scope));
+            w.text("scope", scope.code());
         }
         K::Suspend { why } => w.text("why", why),
-        K::Resume { court } => w.text("court", word(COURTS, *court)),
+        K::Resume { court } => w.text("court", court.code()),
         K::Timer(t) => {
             w.text("what", t.what.code());
             w.some_text("team", t.team.map(Team::letter));
             w.number("seconds", t.seconds.into());
-            w.text("action", word(ACTIONS, t.action));
+            w.text("action", t.action.code());
         }
         K::Remark { text, team } => {
             w.text("text", text);
@@ -332,7 +329,7 @@ fn write_change(w: &mut Writer, change: &mem::Change) {
 
 fn write_late_fault(w: &mut Writer, fault: &mem::LateFault) {
     w.text("team", fault.team.letter());
-    w.text("fault", word(FAULTS, fault.fault));
+    w.text("fault", fault.fault.code());
     match fault.since {
         Some(since) => w.object("since", |w| {
             write_score(w, since.score);
@@ -342,7 +339,7 @@ fn write_late_fault(w: &mut Writer, fault: &mem::LateFault) {
         }),
         None => w.value("since", &Value::Null),
     }
-    w.text("during", word(FOUND, fault.during));
+    w.text("during", fault.during.code());
     if let Some(positions) = &fault.positions {
         w.shirts("positions", positions);
     }

@@ -27,34 +27,18 @@ pub enum Criterion {
     HeadToHead,
 }
 
+rules::codes!(Criterion {
+    Wins = "wins",
+    MatchPoints = "match_points",
+    SetRatio = "set_ratio",
+    PointRatio = "point_ratio",
+    SetDifference = "set_difference",
+    PointDifference = "point_difference",
+    SetsWon = "sets_won",
+    HeadToHead = "head_to_head",
+});
+
 impl Criterion {
-    /// All of them.
-    pub const ALL: [Criterion; 8] = [
-        Criterion::Wins,
-        Criterion::MatchPoints,
-        Criterion::SetRatio,
-        Criterion::PointRatio,
-        Criterion::SetDifference,
-        Criterion::PointDifference,
-        Criterion::SetsWon,
-        Criterion::HeadToHead,
-    ];
-
-    /// The name in a file.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Criterion::Wins => "wins",
-            Criterion::MatchPoints => "match_points",
-            Criterion::SetRatio => "set_ratio",
-            Criterion::PointRatio => "point_ratio",
-            Criterion::SetDifference => "set_difference",
-            Criterion::PointDifference => "point_difference",
-            Criterion::SetsWon => "sets_won",
-            Criterion::HeadToHead => "head_to_head",
-        }
-    }
-
     /// Greater: the first team ranks before the second. Head to head needs the matches and says
     /// nothing here.
     #[must_use]

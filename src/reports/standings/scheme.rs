@@ -20,34 +20,15 @@ pub enum Scheme {
     Three,
 }
 
+rules::codes!(Scheme {
+    ByMargin = "3210",
+    Appearance = "210",
+    Loss = "21",
+    Two = "20",
+    Three = "30",
+});
+
 impl Scheme {
-    /// All of them.
-    pub const ALL: [Scheme; 5] = [
-        Scheme::ByMargin,
-        Scheme::Appearance,
-        Scheme::Loss,
-        Scheme::Two,
-        Scheme::Three,
-    ];
-
-    /// The name on a command line and in a setting: what may be given, the winner's first.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Scheme::ByMargin => "3210",
-            Scheme::Appearance => "210",
-            Scheme::Loss => "21",
-            Scheme::Two => "20",
-            Scheme::Three => "30",
-        }
-    }
-
-    /// The scheme of that name.
-    #[must_use]
-    pub fn of_code(code: &str) -> Option<Scheme> {
-        Scheme::ALL.into_iter().find(|s| s.code() == code)
-    }
-
     /// Points of winner and loser for every result in sets, the closest one being that which went to the
     /// last set; a level match gives one each.
     #[must_use]
@@ -91,10 +72,4 @@ impl Criterion {
         Criterion::PointRatio,
         Criterion::HeadToHead,
     ];
-
-    /// The criterion of that name.
-    #[must_use]
-    pub fn of_code(code: &str) -> Option<Criterion> {
-        Criterion::ALL.into_iter().find(|c| c.code() == code)
-    }
 }

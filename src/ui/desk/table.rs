@@ -15,7 +15,7 @@ const MEETINGS: &str = "desk/meetings";
 /// The screen of the chosen matches.
 pub fn table() -> AnyView {
     let order = RwSignal::new(kept_order());
-    let scheme = device::setting(POINTS).and_then(|code| Scheme::of_code(&code));
+    let scheme = device::setting(POINTS).and_then(|code| Scheme::from_code(&code));
     let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
     let meetings = RwSignal::new(kept_meetings());
     once_read(move |items| {
@@ -292,7 +292,7 @@ pub fn kept_meetings() -> u8 {
 /// The order that was chosen last, or the usual one.
 fn kept_order() -> Vec<Criterion> {
     let kept = device::setting(ORDER).unwrap_or_default();
-    let kept: Vec<Criterion> = kept.lines().filter_map(Criterion::of_code).collect();
+    let kept: Vec<Criterion> = kept.lines().filter_map(Criterion::from_code).collect();
     if kept.is_empty() {
         Criterion::USUAL.to_vec()
     } else {
