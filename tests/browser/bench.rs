@@ -122,16 +122,27 @@ const BARE_SCRIPT: &str = "\
       });
     }";
 
-/// Prints the figures.
+/// What is measured, each under the word that asks for it alone.
+const ALL: [(&str, fn()); 7] = [
+    ("start", start),
+    ("taps", taps),
+    ("tasks", tasks),
+    ("day", day),
+    ("length", length),
+    ("many", many),
+    ("trainer", crate::bench_trainer::print),
+];
+
+/// Prints the figures: all of them, or those that are asked for.
 pub fn print() -> Result<(), String> {
     Engine::Chromium.present()?;
-    start();
-    taps();
-    tasks();
-    day();
-    length();
-    many();
-    crate::bench_trainer::print();
+    let asked = |word: &str| std::env::args().any(|arg| arg == word);
+    let some = ALL.iter().any(|(word, _)| asked(word));
+    for (word, measure) in ALL {
+        if !some || asked(word) {
+            measure();
+        }
+    }
     Ok(())
 }
 

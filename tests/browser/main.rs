@@ -4,7 +4,7 @@
 //! whose engine is missing says so and is counted as skipped; it never passes unseen.
 //!
 //! `cargo test --test browser -- [WORD]…` runs the tests whose names hold one of the words;
-//! `cargo test --test browser -- --bench` measures instead, `-- --bench-trainer` the trainer alone, `-- --trials` tries the storage for long.
+//! `cargo test --test browser -- --bench` measures instead (`-- --bench many` a part of it alone), `-- --trials` tries the storage for long.
 
 mod at_a_glance;
 mod beforehand;
@@ -116,10 +116,6 @@ const FILES: &[&[Test]] = &[
 ];
 
 fn main() -> ExitCode {
-    if std::env::args().any(|word| word == "--bench-trainer") {
-        bench_trainer::print();
-        return ExitCode::SUCCESS;
-    }
     if std::env::args().any(|word| word == "--bench") {
         return match bench::print() {
             Ok(()) => ExitCode::SUCCESS,

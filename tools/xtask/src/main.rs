@@ -24,7 +24,8 @@ cargo xtask serve [--dev] [--out FOLDER] [--port N]
                                             serve that folder on 127.0.0.1
 cargo xtask run   [--dev] [--out FOLDER] [--port N]
                                             build, then serve
-cargo xtask size  [--out FOLDER]            raw, gzip and brotli bytes of what was built
+cargo xtask size  [--dev] [--out FOLDER]    raw, gzip and brotli bytes of what was built; fails
+                                            where a published build weighs more than it may
 
 --dev   quick build, not optimised, and the server hands out a service worker that
         keeps nothing, so that a reload always shows the newest build
@@ -55,7 +56,7 @@ fn main() -> ExitCode {
         "dist" => site::dist(&tree, wish.build, &wish.out),
         "serve" => serve(&wish),
         "run" => site::dist(&tree, wish.build, &wish.out).and_then(|()| serve(&wish)),
-        "size" => size::print(&wish.out),
+        "size" => size::print(&wish.out, wish.build == Build::Release),
         "help" | "--help" | "-h" => {
             println!("{HELP}");
             Ok(())
