@@ -16,6 +16,9 @@ use super::ports::{
 use super::summary::Summary;
 use game::Timeline;
 
+/// So many summaries are read in one task.
+const READ_AT_ONCE: usize = 50;
+
 /// The stores of this phone. Clones are the same.
 #[derive(Clone)]
 pub struct Store {
@@ -188,28 +191,33 @@ impl Store {
         self.durable_went(found.as_ref().map(|_| ()).map_err(Clone::clone));
         let is_whole = found.is_ok();
         let summaries = found.unwrap_or_default();
-        let summaries = summaries
-            .into_iter()
-            .filter(|(id, _)| !unread.contains(id))
-            .filter_map(|(id, text)| Some((id, Summary::read(&text)?)));
-        let summaries = rules::gather(summaries);
+        let mut known = BTreeMap::new();
+        for (count, (id, text)) in (1..).zip(summaries) {
+            if count % READ_AT_ONCE == 0 {
+                self.pause(0).await;
+            }
+            if let (false, Some(summary)) = (unread.contains(&id), Summary::read(&text)) {
+                known.insert(id, summary);
+            }
+        }
         Listing {
-            summaries,
+            summaries: known,
             unread,
             is_whole,
         }
     }
 
-    /// Matches of the database that a listing lacks, or that have gone on since they were summarized.
+    /// Matches of the database that a listing lacks, or that have gone on since they were summarized; `known`
+    /// gives the last line of one that is listed.
     ///
     /// # Errors
     /// Where the database does not answer.
     pub async fn not_summarized(
         &self,
-        known: &BTreeMap<String, Summary>,
+        known: impl Fn(&str) -> Option<u32>,
     ) -> Result<Vec<String>, StorageTrouble> {
         let index = self.storage().index().await?;
-        let stale = |(id, last): &(String, u32)| known.get(id).is_none_or(|s| s.last != *last);
+        let stale = |(id, last): &(String, u32)| known(id) != Some(*last);
         let ids = index.last.into_iter().filter(stale);
         Ok(ids.map(|(id, _)| id).collect())
     }
@@ -308,30 +316,37 @@ impl Store {
         }
     }
 
-    /// Keeps a match that comes from elsewhere, or the longer course of one that is here.
+    /// Keeps a match that comes from elsewhere, or the longer course of one that is here, and gives its summary;
+    /// none where it was not taken, because another course stands here or another tab writes.
     ///
     /// # Errors
     /// Where the database did not take it.
-    pub async fn take_in(&self, id: &str, lines: &Lines) -> Result<bool, StorageTrouble> {
+    pub async fn take_in(
+        &self,
+        id: &str,
+        lines: &Lines,
+    ) -> Result<Option<Summary>, StorageTrouble> {
         let mark = self.storage().unique();
         let durable = self.storage().claim(id, &mark).await?.lines;
         let local = self.local_lines(id)?;
         let merged = merge(&[&durable, &local, lines]);
         if !merged.branches.is_empty() {
-            return Ok(false);
+            return Ok(None);
         }
+        // A slow phone does each of these in one task.
+        self.pause(0).await;
         let puts = merged.repairs.first().cloned().unwrap_or_default();
         if self.storage().write(id, &mark, puts).await? != Written::Done {
-            return Ok(false);
+            return Ok(None);
         }
         let timeline = Timeline::of(merged.entries.clone());
         let found = Found {
             merged,
             is_whole: true,
         };
-        let summary = found.summary(&timeline).write();
-        self.storage().summarize(id, summary).await?;
-        Ok(true)
+        let summary = found.summary(&timeline);
+        self.storage().summarize(id, summary.write()).await?;
+        Ok(Some(summary))
     }
 
     /// Keeps another log of a match under an id of its own, which it gives.

@@ -40,6 +40,9 @@ const REOPEN_MS: f64 = 20_000.0;
 /// The name of our own error where an opening is late.
 const LATE: &str = "TimeoutError";
 
+/// So many lines are put in one task; a whole match would keep a slow phone busy for too long.
+const AT_ONCE: usize = 64;
+
 /// So many lines are looked at one by one before a write; more are read in one go.
 const FEW: usize = 8;
 
@@ -99,14 +102,18 @@ impl Durable {
             if !puts.iter().all(fits) {
                 return Ok(Written::Differs);
             }
-            for put in puts
+            let new = puts
                 .iter()
-                .filter(|put| there.get(&put.n) != put.line.as_ref())
-            {
-                match &put.line {
+                .filter(|put| there.get(&put.n) != put.line.as_ref());
+            for (count, put) in (1..).zip(new) {
+                let asked = match &put.line {
                     Some(line) => store.put_with_key(&JsValue::from_str(line), &key(id, put.n))?,
                     None => store.delete(&key(id, put.n))?,
                 };
+                // A whole match is asked for in several tasks; the transaction lives on in the answer.
+                if count % AT_ONCE == 0 {
+                    answer(&asked).await?;
+                }
             }
             Ok(Written::Done)
         })

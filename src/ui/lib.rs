@@ -11,6 +11,7 @@ pub mod hand_over;
 mod learn;
 mod learner_data;
 mod macrotask_executor;
+mod memo;
 mod parts;
 pub mod play;
 mod practised;

@@ -14,7 +14,7 @@ use crate::widgets::deferred::after_the_frame;
 /// What stands beside the part that starts the program with the first ways and the court.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Part {
-    /// What comes before a match and between its sets, and what opens below the court.
+    /// What comes before a match, between its sets and after it, and what stands or opens below the court.
     Around,
     /// The matches of this phone, the record of one, how it leaves and comes in, and what there is to read.
     Record,
@@ -34,10 +34,7 @@ impl Part {
     /// Loads it: all functions of the part, since each notes for itself that it is there.
     async fn load(self) -> Result<(), SplitLoaderError> {
         match self {
-            Part::Around => {
-                screens::load_set_up().await?;
-                screens::load_panels().await
-            }
+            Part::Around => screens::load_around().await,
             Part::Record => {
                 screens::load_library().await?;
                 screens::load_record().await

@@ -144,6 +144,12 @@ impl Session {
         self.id.get()
     }
 
+    /// The same, without listening for another one.
+    #[must_use]
+    pub fn id_now(self) -> Option<String> {
+        self.id.get_untracked()
+    }
+
     /// The state after the last entry.
     #[must_use]
     pub fn state(self) -> Arc<State> {

@@ -10,6 +10,7 @@ use super::session::{use_session, Session};
 use super::setup::drawn;
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
+use crate::memo::Memo;
 use crate::widgets::deferred::{defer_render, render_in_batches};
 use device::{offset_minutes, print_page, ExportFile};
 use game::Timeline;
@@ -24,10 +25,9 @@ pub fn SheetScreen() -> impl IntoView {
     let shell = use_shell();
     let cannot_print = RwSignal::new(false);
     // Computed once for the card, the paper and the file; with each entry anew.
-    let sheet = Memo::new_with_compare(
-        move |_| session.with_timeline(|timeline| drawn_on(session, timeline)),
-        |_, _| true,
-    );
+    let sheet = Memo::without_comparing(move |_| {
+        session.with_timeline(|timeline| drawn_on(session, timeline))
+    });
     let page = move |_| {
         let clock = session.with_untracked(wall_clock);
         let html = sheet.with_untracked(|sheet| document(sheet, clock));
@@ -89,7 +89,7 @@ fn Paper(sheet: Memo<Sheet>) -> impl IntoView {
     let shown = Memo::new(move |_| built.get().min(all.read().len()));
     let one = move |place: usize| {
         let html = Memo::new(move |_| all.read().get(place).cloned().unwrap_or_default());
-        view! { <div class="paper-part" inner_html=html></div> }
+        view! { <div class="paper-part" inner_html=move || html.get()></div> }
     };
     view! {
         <article class="paper" aria-busy=move || (shown.get() < all.read().len()).then_some("true")>

@@ -11,13 +11,14 @@ use leptos::prelude::*;
 
 use super::parts::Parts;
 use super::play::{BarTools, Court};
-use super::screens;
+use super::screens::{self, Around};
 use super::session::{use_session, Saved, Session};
-use super::start::{export, RUNS_MS};
+use super::start::{remember_open_match, RUNS_MS};
 use super::widgets::deferred::after_the_frame;
 use super::widgets::dialog::Confirm;
 use super::widgets::keys::go_on_at;
 use super::widgets::refusal::RefusalSheet;
+use crate::memo::Memo;
 use crate::widgets::icon::{icon, Icon};
 use app::machine::Offline;
 use app::ports::Standing;
@@ -313,6 +314,7 @@ fn Frame() -> impl IntoView {
     provide_context(session);
     provide_context(shell);
     shell.hold_version();
+    remember_open_match(session);
     provide_context(Court::begin());
     let parts = Parts::begin();
     provide_context(parts);
@@ -456,7 +458,7 @@ fn Bar() -> impl IntoView {
                 </button>
             </Show>
             <h1 tabindex="-1" id="heading">
-                {title}
+                {move || title.get()}
             </h1>
             <Show when=move || in_match.get()>
                 <SavedMark />
@@ -541,13 +543,7 @@ fn Keeper() -> impl IntoView {
             <div class="keeper bad" role="alert" id="storage-trouble">
                 <p>{move || trouble.get()}</p>
                 <Show when=move || in_match.get()>
-                    <button
-                        type="button"
-                        class="button"
-                        on:click=move |_| export(&session.log(), &session.state_now(), &session.unread())
-                    >
-                        {text::EXPORT}
-                    </button>
+                    {screens::around(Around::Export)}
                 </Show>
             </div>
         </Show>

@@ -4,6 +4,7 @@
 use serde_json::json;
 
 use crate::driver::Engine;
+use crate::referee::{Referee, Side};
 use crate::stage::{built, Stage};
 use crate::{Ran, Test, ALL};
 
@@ -30,6 +31,11 @@ pub const TESTS: &[Test] = &[
         name: "the_start_stands_there_before_the_program",
         engines: ALL,
         run: the_start_stands_there_before_the_program,
+    },
+    Test {
+        name: "a_running_match_is_gone_on_with_before_the_program",
+        engines: ALL,
+        run: a_running_match_is_gone_on_with_before_the_program,
     },
     Test {
         name: "an_address_that_leads_elsewhere_shows_no_start",
@@ -314,6 +320,42 @@ fn the_start_stands_there_before_the_program(stage: &mut Stage) -> Ran {
     fresh.open();
     fresh.browser().find("#new-match");
     assert_eq!(fresh.browser().value(early), before);
+    Ok(())
+}
+
+fn a_running_match_is_gone_on_with_before_the_program(stage: &mut Stage) -> Ran {
+    comes_late(stage);
+    let mut referee = Referee::at(stage);
+    referee.tap_at("#quick-tally");
+    referee.points(&[Side::Left, Side::Left, Side::Right], 50);
+    referee.saved();
+    referee.browser().wait_until(
+        "the start knows of the match",
+        "/set 1: A 2.1 B$/.test(localStorage.getItem('dutystand/s/continue') ?? '')",
+    );
+    let url = referee.stage.url();
+    referee.browser().goto("about:blank");
+    referee.browser().goto(&url);
+    referee.browser().wait_until(
+        "the way on is painted",
+        "document.querySelector('#start-here .continue')?.checkVisibility() ?? false",
+    );
+    referee.browser().picture("continue-before-the-program");
+    // Measured from the court below it: where the worker could not be kept, the program says so above.
+    let way_on = "(() => { const way = document.querySelector('.continue'), box = way.getBoundingClientRect();
+        const court = document.querySelector('.start-court').getBoundingClientRect();
+        return [way.innerText, Math.round(court.top - box.top), Math.round(box.height)]; })()";
+    let before = referee.browser().value(way_on);
+    referee.stage.started();
+    referee.browser().find("#continue");
+    // What the program draws says the same, in the same place.
+    assert_eq!(referee.browser().value(way_on), before);
+    // Pressed before the program is there, it leads to the match once it is.
+    referee.browser().goto("about:blank");
+    referee.browser().goto(&url);
+    referee.tap_at("#start-here .continue");
+    referee.stage.started();
+    referee.reads_at("#half-left .half-score", "2");
     Ok(())
 }
 

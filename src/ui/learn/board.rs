@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::drawings::drawing;
 use super::place::Place;
 use super::sketch::{self, Handle};
+use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use crate::widgets::signal_figure::SignalFigure;
@@ -139,7 +140,7 @@ fn field(
     Some(
         view! {
             <div class="board-field" aria-hidden="true" node_ref=node>
-                <svg viewBox=window.view_box() inner_html=inside></svg>
+                <svg viewBox=window.view_box() inner_html=move || inside.get()></svg>
                 {handles}
             </div>
         }
@@ -271,7 +272,7 @@ fn slider(dial: Dial, set: RwSignal<Values>, (from, to, step): (f64, f64, f64)) 
             <p>
                 <span>{name.clone()}</span>
                 " "
-                <strong class="tabular">{stands}</strong>
+                <strong class="tabular">{move || stands.get()}</strong>
             </p>
             {less}
             <input
@@ -281,7 +282,7 @@ fn slider(dial: Dial, set: RwSignal<Values>, (from, to, step): (f64, f64, f64)) 
                 step=step
                 prop:value=move || value.get().to_string()
                 aria-label=name.clone()
-                aria-valuetext=stands
+                aria-valuetext=move || stands.get()
                 on:input=typed
             />
             {more}
@@ -299,9 +300,9 @@ fn calls(situation: Situation, set: RwSignal<Values>) -> AnyView {
         let call = Memo::new(move |_| decided.with(|d| d.as_ref().map(words::call)));
         let reading = untrack(|| decided.get()).map_or("", |d| words::reading(d.reading));
         view! {
-            <p class="call" class:fault=is_fault role="status">
+            <p class="call" class:fault=move || is_fault.get() role="status">
                 {(!reading.is_empty()).then(|| view! { <span class="muted">{reading}</span> " " })}
-                {call}
+                {move || call.get()}
             </p>
         }
         .into_any()
@@ -350,8 +351,8 @@ fn ruling(decided: Memo<Option<Decided>>) -> AnyView {
     view! {
         <div class="ruling">
             {reading}
-            <p>{why}</p>
-            <p class="muted">{rule} " \u{b7} " {margin}</p>
+            <p>{move || why.get()}</p>
+            <p class="muted">{move || rule.get()} " \u{b7} " {move || margin.get()}</p>
             {shown}
         </div>
     }

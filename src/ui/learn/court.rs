@@ -9,6 +9,7 @@ use super::drawings::courts;
 use super::place::Place;
 use super::sketch::Sketch;
 use super::ways;
+use crate::memo::Memo;
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use learn::{Mark, Point, FREE_ZONE, HALF_LENGTH, HALF_WIDTH, LINE_JUDGES, SECOND_REFEREE, STAND};
@@ -85,7 +86,7 @@ fn drawing(chosen: RwSignal<Mark>) -> AnyView {
         <div class="board-field whole-court" aria-hidden="true" node_ref=node on:click=tapped>
             <svg viewBox=window.view_box()>
                 <g inner_html=drawn.inside></g>
-                <g inner_html=marked></g>
+                <g inner_html=move || marked.get()></g>
             </svg>
         </div>
     }

@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::count_down::CountDown;
@@ -41,7 +42,7 @@ pub fn match_line() -> AnyView {
                 >
                     {words::BACK_TO_MATCH}
                 </button>
-                <span class="tabular">{stands}</span>
+                <span class="tabular">{move || stands.get()}</span>
                 <For each=move || timers.get() key=|timer| timer.entry let:timer>
                     <CountDown timer />
                 </For>

@@ -3,6 +3,7 @@
 
 use super::place::Place;
 use super::ways;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::render_in_batches;

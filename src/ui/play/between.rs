@@ -7,7 +7,8 @@ use super::last::Last;
 use super::reasons::Reasons;
 use super::signal_card::end_of_set;
 use super::Aside;
-use crate::screens::between_sets;
+use crate::memo::Memo;
+use crate::screens::{around, Around};
 use crate::session::use_session;
 use crate::widgets::count_down::{left_ms, CountDown};
 use crate::widgets::deferred::defer_render;
@@ -34,7 +35,7 @@ pub fn Between() -> impl IntoView {
                     <Reasons />
                     {defer_render(move || {
                         if line_ups.get() {
-                            between_sets()
+                            around(Around::BetweenSets)
                         } else {
                             view! { <NextOfTally /> }.into_any()
                         }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use game::{can_be_named, named_before, notices, Kind, Notice};
@@ -52,7 +53,7 @@ fn CaptainPrompt(team: Team) -> impl IntoView {
     };
     view! {
         <div class="prompt asks-captain" role="status">
-            <span class="prompt-words">{words}</span>
+            <span class="prompt-words">{move || words.get()}</span>
             {again}
             <button
                 type="button"

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::signal_card::SignalStep;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::cards::Cards;
 use game::{preview_sanction, Kind, SanctionPreview};

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::captain::CaptainPrompts;
 use super::court::{use_court, Panel};
 use super::held::Held;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::icon::{icon, Icon};
 use game::entry::{Change, Kind};

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::court::{use_court, Court};
 use super::movement::{rolls, turns, Movement, Moves};
 use super::pad::Pad;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::defer_render;
 use crate::widgets::icon::{icon_as, Icon};
@@ -124,7 +125,7 @@ pub fn Half(
             class:serving=move || serves.get().is_some()
             class:asking=move || court.asks_for(team.get())
             class:bare=move || bare.get()
-            aria-label=label
+            aria-label=move || label.get()
             aria-describedby=said
             aria-disabled=move || shut.get().then_some("true")
             node_ref=node
@@ -161,13 +162,13 @@ pub fn Half(
             </span>
             <span
                 class="half-score tabular"
-                class:three-digits=long
+                class:three-digits=move || long.get()
                 class:rolls-one=move || rolling.is(Moves::One)
                 class:rolls-other=move || rolling.is(Moves::Other)
                 data-was=move || before.get().to_string()
                 on:animationend=move |_| rolling.ended()
             >
-                <span class="half-score-now">{score}</span>
+                <span class="half-score-now">{move || score.get()}</span>
             </span>
             <span class="half-serves">
                 {move || {

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Court};
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use game::{held_points, HeldPoint, Kind};
 

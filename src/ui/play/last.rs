@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use game::{Kind, Phase};
 

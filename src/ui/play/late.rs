@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::consequence::Consequence;
 use super::court::use_court;
 use super::panel::Frame;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use leptos::prelude::*;
 
 use super::court::use_court;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use game::{Kind, Outcome};

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::last::take_back;
 use super::reasons::of_entry;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::deferred::render_in_batches;
 use crate::widgets::dialog::Drawer;

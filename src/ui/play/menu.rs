@@ -4,7 +4,8 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
-use super::grow::{Grow, Names};
+use crate::memo::Memo;
+use crate::screens::{around, Around};
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::export;
@@ -14,6 +15,15 @@ use crate::widgets::picker::{buttons, Choice, Layout};
 use game::{Kind, Phase, State};
 use rules::SetLimit;
 
+/// Whether the menu shows, and what opens in its place.
+#[derive(Clone, Copy)]
+pub struct Menu {
+    open: RwSignal<bool>,
+    names: RwSignal<bool>,
+    grow: RwSignal<bool>,
+    time_up: RwSignal<bool>,
+}
+
 /// The switch and the menu.
 #[component]
 pub fn BarTools() -> impl IntoView {
@@ -22,6 +32,12 @@ pub fn BarTools() -> impl IntoView {
     let names = RwSignal::new(false);
     let grow = RwSignal::new(false);
     let time_up = RwSignal::new(false);
+    let menu = Menu {
+        open,
+        names,
+        grow,
+        time_up,
+    };
     let turned = move || court.is_turned();
     let session = use_session();
     let floor = Memo::new(move |_| {
@@ -67,7 +83,7 @@ pub fn BarTools() -> impl IntoView {
             {icon(Icon::Menu)}
         </button>
         <Drawer open title=Signal::stored(text::MENU.to_owned())>
-            {choices(open, names, grow, time_up)}
+            {around(Around::Menu(menu))}
         </Drawer>
         <Confirm
             open=time_up
@@ -78,10 +94,10 @@ pub fn BarTools() -> impl IntoView {
             })
         />
         <Drawer open=names title=text::NAME_TEAMS>
-            <Names open=names />
+            {around(Around::Names(names))}
         </Drawer>
         <Drawer open=grow title=text::GROW>
-            <Grow open=grow />
+            {around(Around::Grow(grow))}
         </Drawer>
     }
 }
@@ -140,13 +156,14 @@ fn lines(state: &State) -> Vec<Line> {
     all.into_iter().filter(shown).collect()
 }
 
-/// What can be chosen; `names`, `grow` and `time_up` open in its place.
-fn choices(
-    open: RwSignal<bool>,
-    names: RwSignal<bool>,
-    grow: RwSignal<bool>,
-    time_up: RwSignal<bool>,
-) -> AnyView {
+/// What can be chosen.
+pub fn menu_lines(menu: Menu) -> AnyView {
+    let Menu {
+        open,
+        names,
+        grow,
+        time_up,
+    } = menu;
     let session = use_session();
     let court = use_court();
     let shell = use_shell();

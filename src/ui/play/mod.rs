@@ -43,18 +43,21 @@ use leptos::ev::KeyboardEvent;
 use leptos::html;
 use leptos::prelude::*;
 
-use super::screens;
+use super::screens::{self, around, Around};
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
+use crate::memo::Memo;
 use crate::widgets::deferred::defer_render;
 use crate::widgets::team_mark::TeamMark;
 use game::Phase;
 use rules::Team;
 
 pub use court::{use_court, Court, Panel};
+pub use grow::{Grow, Names};
 pub use log_list::LogList;
-pub use menu::BarTools;
+pub use menu::{menu_lines, BarTools, Menu};
 pub use running::AlreadyRunning;
+pub use tools::Tools;
 
 /// The court screen.
 #[component]
@@ -79,8 +82,8 @@ pub fn Play() -> impl IntoView {
     });
     view! {
         {move || match shows.get() {
-            Shows::Between => view! { <between::Between /> }.into_any(),
-            Shows::Finished => view! { <finished::Finished /> }.into_any(),
+            Shows::Between => around(Around::SetOver),
+            Shows::Finished => around(Around::MatchOver),
             Shows::Nothing => ().into_any(),
             Shows::Floor => view! { <Floor /> }.into_any(),
         }}
@@ -157,10 +160,10 @@ fn Floor() -> impl IntoView {
                 {defer_render(move || {
                     view! {
                         <Show when=move || court.is_glance()>
-                            <glance::Foot />
+                            {around(Around::GlanceFoot)}
                         </Show>
                         <Show when=move || !court.is_glance()>
-                            <tools::Tools />
+                            {around(Around::Tools)}
                         </Show>
                     }
                         .into_any()
@@ -174,7 +177,7 @@ fn Floor() -> impl IntoView {
                     {defer_render(move || {
                         view! {
                             <Show when=move || !court.wants_glance()>
-                                <AfterRally />
+                                {around(Around::AfterRally)}
                             </Show>
                         }
                             .into_any()
@@ -185,7 +188,7 @@ fn Floor() -> impl IntoView {
             {defer_render(move || {
                 view! {
                     <Show when=move || shell.is_roomy() && !court.is_glance()>
-                        <log_beside::LogBeside />
+                        {around(Around::LogBeside)}
                     </Show>
                 }
                     .into_any()
@@ -193,6 +196,26 @@ fn Floor() -> impl IntoView {
         </div>
         <glance::Lock />
     }
+}
+
+/// The screen between two sets.
+pub fn set_over() -> AnyView {
+    view! { <between::Between /> }.into_any()
+}
+
+/// The screen after the last point.
+pub fn match_over() -> AnyView {
+    view! { <finished::Finished /> }.into_any()
+}
+
+/// What stays below the halves while only the court shows.
+pub fn glance_foot() -> AnyView {
+    view! { <glance::Foot /> }.into_any()
+}
+
+/// The latest entries.
+pub fn log_beside() -> AnyView {
+    view! { <log_beside::LogBeside /> }.into_any()
 }
 
 /// An opened panel.
@@ -269,8 +292,7 @@ pub fn Aside() -> impl IntoView {
 
 /// What the strip shows while nothing else is asked for. It stays there meanwhile, so that the way back from
 /// a panel is short.
-#[component]
-fn AfterRally() -> impl IntoView {
+pub fn after_rally() -> AnyView {
     let court = use_court();
     view! {
         <div class="after-rally" hidden=move || court.panel() != Panel::Rally>
@@ -285,4 +307,5 @@ fn AfterRally() -> impl IntoView {
             <time_out::Running />
         </div>
     }
+    .into_any()
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::captain::requests_by;
 use super::court::{use_court, Panel};
 use super::panel::Frame;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use app::delaying::Delaying;

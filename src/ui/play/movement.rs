@@ -3,6 +3,8 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
+
 use rules::{Shirt, Team};
 
 /// Which of two classes that draw the same movement is set. They take turns, because a browser begins a

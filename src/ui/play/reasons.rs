@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::signal_card::SignalCard;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::shell::use_shell;
 use crate::widgets::picker::{buttons, Choice, Layout};
@@ -203,9 +204,9 @@ fn choice(tapped: Tapped, opens: Option<Group>, titled: Signal<bool>) -> AnyView
         .into_any()
     };
     view! {
-        <section class="reasons" aria-label=words>
+        <section class="reasons" aria-label=move || words.get()>
             <p class="muted" hidden=move || !titled.get()>
-                {words}
+                {move || words.get()}
             </p>
             {move || {
                 if shell.is_roomy() {

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
 use super::panel::Frame;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::picker::{asked, buttons, fixed, Choice, Layout};
 use game::entry::ReplayWhy;

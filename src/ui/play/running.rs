@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::dialog::Drawer;
 use crate::widgets::picker::{asked, teams};

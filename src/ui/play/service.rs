@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::court::use_court;
+use crate::memo::Memo;
 use crate::session::use_session;
 use game::Phase;
 

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::court::use_court;
 use super::reasons::RallyContext;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::defer_render;

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::consequence::Consequence;
+use crate::memo::Memo;
 use crate::session::use_session;
 use game::entry::Court;
 use game::{Kind, Phase};

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::captain::requests_by;
 use super::court::use_court;
 use super::panel::Frame;
+use crate::memo::Memo;
 use crate::session::{use_session, Refused, Session};
 use crate::widgets::picker::{asked, buttons, fixed, question, Choice, Layout};
 use game::entry::{Change, Forced};

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::court::{stand_left, use_court};
 use super::running::AlreadyRunning;
+use crate::memo::Memo;
 use crate::session::use_session;
 use game::entry::Toss;
 use game::{Kind, Phase};

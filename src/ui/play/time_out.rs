@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::count_down::{left_ms, CountDown};
 use game::{Kind, RunningTimer, Timed};

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::court::{use_court, Panel};
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::icon::{icon, icon_as, Icon};
 use game::Kind;

@@ -7,6 +7,7 @@ use super::discrepancy::OthersOnCourt;
 use super::liberos::LiberosNow;
 use super::line_up::BothLineUps;
 use super::toss::CourtSketch;
+use crate::memo::Memo;
 use crate::play::{AlreadyRunning, Aside};
 use crate::session::{use_session, Refused};
 use crate::widgets::deferred::defer_render;

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::ball::BallPressure;
 use super::briefing::Briefings;
 use super::net::NetHeight;
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::details::Chevron;
 use super::draft;
 use super::team_tabs::choose_team;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::count_down::CountDown;
 use crate::widgets::dialog::Confirm;
@@ -150,7 +151,7 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
         </div>
         // One takes the room of the other, or what comes would move the buttons under a finger.
         <div class="in-turn">
-            <p class:waits=over>{words::WHILE_WAITING}</p>
+            <p class:waits=move || over.get()>{words::WHILE_WAITING}</p>
             <p class="sentence warn" class:waits=move || !over.get() role="alert">
                 {words::WAITED_ENOUGH}
             </p>
@@ -169,7 +170,7 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
         <button
             type="button"
             class="button"
-            class:primary=over
+            class:primary=move || over.get()
             on:click=move |_| asked.set(true)
         >
             {words::RECORD_DEFAULT}

@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::team_mark::TeamMark;
 use game::entry::Change;

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::{OtherTeam, TeamTabs};
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::line_up_court::LineUpCourt;
 use crate::widgets::team_mark::TeamMark;

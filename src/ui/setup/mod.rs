@@ -33,6 +33,7 @@ pub use drawn::{drawn, keep_drawn, Drawing};
 pub use new_match::NewMatch;
 pub use sign::{SignPad, SignRow};
 
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use game::entry::Toss;

@@ -12,6 +12,7 @@ use super::stand::Steps;
 use super::team_list::TeamListsCard;
 use super::toss::TossCard;
 use super::warm_up::WarmUpCard;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::use_shell;
 use crate::widgets::deferred::{after_the_frame, defer_render, render_in_batches};

@@ -5,6 +5,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::drawn::{drawn, keep_drawn, Drawing};
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use game::{signed, Kind, Signature, Signed, Signer};

@@ -1,8 +1,7 @@
 //! The plan of the open match against the clock of the phone.
 
-use leptos::prelude::*;
-
 use super::fields::scheduled_ms;
+use crate::memo::Memo;
 use crate::session::Session;
 use game::entry::Detail;
 use game::{standing, Standing};

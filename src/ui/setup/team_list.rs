@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::draft;
 use super::sign::ListSignatures;
 use super::team_tabs::{OtherTeam, TeamTabs};
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::number_pad::NumberPad;
 use crate::widgets::unfold::Unfold;

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::draft;
 use super::team_tabs::choose_team;
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::team_mark::TeamMark;
 use app::machine::Face;

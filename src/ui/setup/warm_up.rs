@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::count_down::CountDown;
 use crate::widgets::team_mark::TeamMark;
@@ -70,7 +71,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
         }
     };
     view! {
-        <section class="warm-up" class:over=over>
+        <section class="warm-up" class:over=move || over.get()>
             <h4>
                 {team.map(|team| view! { <TeamMark team /> })}
                 <span>{name}</span>

@@ -4,6 +4,7 @@ use leptos::html;
 use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::setup::{DetailsForm, SignPad};
 use crate::widgets::dialog::Drawer;

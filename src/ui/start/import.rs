@@ -380,6 +380,7 @@ impl Importer {
         let how = self.library.take_in(&log).await;
         let id = how.id().to_owned();
         if how.writes() {
+            device::pause(0).await;
             // A match that is open here is read anew when it is opened again; one that another tab
             // writes is left alone.
             if untrack(|| self.session.id()).as_ref() == Some(&id) {

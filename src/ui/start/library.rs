@@ -1,6 +1,7 @@
 //! The matches on this phone.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
@@ -19,7 +20,7 @@ const SHOWN_TOGETHER: usize = 8;
 #[derive(Clone, Copy)]
 pub struct Library {
     session: Session,
-    listed: RwSignal<Option<Vec<Listed>>>,
+    listed: RwSignal<Option<Vec<Arc<Listed>>>>,
     /// All of them folded, where a screen looks into each.
     whole: Option<RwSignal<Option<Vec<Kept>>>>,
     /// Grows with each reading, so that an older one ends.
@@ -70,11 +71,10 @@ impl Library {
         // The screen may be gone by now, or somebody reads anew.
         let stale = move || self.reading.try_get_untracked() != Some(mine);
         let store = self.session.store();
-        let mut all: BTreeMap<String, Listed> = BTreeMap::new();
+        let mut all: BTreeMap<String, Arc<Listed>> = BTreeMap::new();
         let listing = store.list().await;
-        let summaries = listing.summaries.clone();
         for (id, summary) in listing.summaries {
-            all.insert(id.clone(), Listed::of_summary(id, summary));
+            all.insert(id.clone(), Arc::new(Listed::of_summary(id, summary)));
         }
         let mut over = Vec::new();
         for (count, id) in listing.unread.iter().enumerate() {
@@ -88,7 +88,7 @@ impl Library {
             if listed.summary.is_over() {
                 over.push(id.clone());
             }
-            all.insert(id.clone(), listed);
+            all.insert(id.clone(), Arc::new(listed));
             if count % SHOWN_TOGETHER == SHOWN_TOGETHER - 1 {
                 self.show(&all);
             }
@@ -97,7 +97,7 @@ impl Library {
             return;
         }
         self.show(&all);
-        self.rest(&store, &mut all, summaries, &over, stale).await;
+        self.rest(&store, &mut all, &over, stale).await;
         if let Some(whole) = self.whole.filter(|_| !stale()) {
             let mut kept = Vec::new();
             for id in all.keys() {
@@ -117,18 +117,13 @@ impl Library {
     async fn rest(
         self,
         store: &Store,
-        all: &mut BTreeMap<String, Listed>,
-        mut known: BTreeMap<String, app::summary::Summary>,
+        all: &mut BTreeMap<String, Arc<Listed>>,
         over: &[String],
         stale: impl Fn() -> bool,
     ) {
-        let here = all.iter().map(|(id, l)| (id.clone(), l.summary.clone()));
-        known.extend(
-            here.filter(|(id, _)| !known.contains_key(id))
-                .collect::<Vec<_>>(),
-        );
+        let known = |id: &str| all.get(id).map(|listed| listed.summary.last);
         // A database that does not answer is in the store's health.
-        let more = store.not_summarized(&known).await.unwrap_or_default();
+        let more = store.not_summarized(known).await.unwrap_or_default();
         let mut news = false;
         for (count, id) in more.iter().enumerate() {
             device::pause(0).await;
@@ -140,7 +135,7 @@ impl Library {
             if found.is_whole && listed.summary.is_over() {
                 store.summarize(id, &listed.summary).await;
             }
-            all.insert(id.clone(), listed);
+            all.insert(id.clone(), Arc::new(listed));
             news = true;
             if count % SHOWN_TOGETHER == SHOWN_TOGETHER - 1 {
                 self.show(all);
@@ -158,8 +153,8 @@ impl Library {
         }
     }
 
-    fn show(self, all: &BTreeMap<String, Listed>) {
-        let mut all: Vec<Listed> = all.values().cloned().collect();
+    fn show(self, all: &BTreeMap<String, Arc<Listed>>) {
+        let mut all: Vec<Arc<Listed>> = all.values().cloned().collect();
         rules::sort_by_key(&mut all, |listed| std::cmp::Reverse(listed.summary.last_at));
         // The screen may be gone by now.
         self.listed.try_set(Some(all));
@@ -167,8 +162,14 @@ impl Library {
 
     /// All matches, the latest first; none while they are being read.
     #[must_use]
-    pub fn listed(self) -> Option<Vec<Listed>> {
+    pub fn listed(self) -> Option<Vec<Arc<Listed>>> {
         self.listed.get()
+    }
+
+    /// Whether the list has been read.
+    #[must_use]
+    pub fn is_read(self) -> bool {
+        self.listed.read().is_some()
     }
 
     /// All matches folded, the latest first; none while they are being read, or where nobody asked.
@@ -179,7 +180,7 @@ impl Library {
 
     /// The latest match that is not over.
     #[must_use]
-    pub fn running(self) -> Option<Listed> {
+    pub fn running(self) -> Option<Arc<Listed>> {
         self.listed
             .read()
             .as_ref()?
@@ -230,16 +231,19 @@ impl Library {
         let mut writer = LineWriter::default();
         let lines = rules::gather(entries.iter().map(|e| (e.n, writer.line(e))));
         let store = self.session.store();
-        let kept = store.take_in(id, &lines).await == Ok(true);
-        // Counted among those here, without reading all of them again.
-        let listed = Listed::of_found(id, &store.read(id).await);
-        // The screen may be gone by now.
-        self.listed.try_update(|all| {
+        let Ok(Some(summary)) = store.take_in(id, &lines).await else {
+            return false;
+        };
+        // Counted among those here. The list is drawn anew once all have come, when it is read again; the screen
+        // may be gone by now.
+        let listed = Arc::new(Listed::of_summary(id.to_owned(), summary));
+        if let Some(mut all) = self.listed.try_write() {
+            all.untrack();
             let all = all.get_or_insert_default();
             all.retain(|here| here.id != listed.id);
             all.push(listed);
-        });
-        kept
+        }
+        true
     }
 
     /// These came from outside just now, and this is to be said of it.

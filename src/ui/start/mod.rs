@@ -2,6 +2,7 @@
 //! phone as a whole stands on a screen of its own.
 
 mod about;
+mod continued;
 mod import;
 mod kept;
 mod library;
@@ -16,18 +17,20 @@ use super::desk::Place;
 use super::screens;
 use super::session::{use_session, NotEntered};
 use super::shell::{use_shell, Screen};
+use crate::memo::Memo;
 use app::machine::Offline;
-use app::summary::Stage;
 use game::entry::Heading;
 use rules::{ByTeam, Preset};
 
 pub use about::About;
+pub use continued::{remember_open_match, Known};
 pub use import::{take_in, Also, Import};
 pub use kept::{Kept, Listed, RUNS_MS};
 pub use library::Library;
-pub use parcel::{export, hand_over, parcel};
+pub use parcel::{export, export_open_match, hand_over, parcel};
 pub use phone::ThisPhone;
 
+use continued::{screen_of, Continued};
 use sheets::Sheets;
 
 /// The start screen.
@@ -35,8 +38,7 @@ use sheets::Sheets;
 pub fn Start() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
-    let library = Library::begin();
-    let running = Memo::new(move |_| library.running());
+    let known = Known::begin();
 
     let quick = move |_| match session.create(tally()) {
         Ok(id) => shell.go(Screen::Play { id }),
@@ -57,9 +59,9 @@ pub fn Start() -> impl IntoView {
 
     view! {
         <div class="start">
-            <NewVersion library />
+            <NewVersion known />
             <NotOffline />
-            {move || running.get().map(|kept| view! { <Continue kept /> })}
+            {move || known.running.get().map(|running| view! { <Continue running /> })}
             <div class="start-begin stack">
                 <p class="start-lead">{text::LEAD}</p>
                 // The first thing to be seen is a court: what is begun on the one half, what on the other.
@@ -113,13 +115,15 @@ pub fn Start() -> impl IntoView {
                     </button>
                 </div>
             </div>
-            <div class="start-kept stack">{screens::library(library)}</div>
+            <div class="start-kept stack">{screens::library(known)}</div>
         </div>
     }
 }
 
 /// The matches of this phone, and files that come in.
-pub fn below(library: Library) -> AnyView {
+pub fn below(known: Known) -> AnyView {
+    let library = Library::begin();
+    known.follow(library);
     view! {
         <Sheets library />
         <Import library />
@@ -132,21 +136,11 @@ fn tally() -> Heading {
     Heading::new(ByTeam::default(), Preset::Tally.rules())
 }
 
-/// Where a match goes on.
-fn screen_of(kept: &Listed) -> Screen {
-    let id = kept.id.clone();
-    match kept.summary.stage {
-        Stage::Finished => Screen::Sheet { id },
-        Stage::Preparation if kept.summary.line_ups => Screen::Before { id },
-        Stage::Preparation | Stage::Playing | Stage::BetweenSets => Screen::Play { id },
-    }
-}
-
 /// The match that is not over.
 #[component]
-fn Continue(kept: Listed) -> impl IntoView {
+fn Continue(running: Continued) -> impl IntoView {
     let shell = use_shell();
-    let screen = screen_of(&kept);
+    let screen = running.screen();
     view! {
         <button
             type="button"
@@ -155,8 +149,8 @@ fn Continue(kept: Listed) -> impl IntoView {
             on:click=move |_| shell.go(screen.clone())
         >
             <span class="continue-word">{text::CONTINUE}</span>
-            <strong>{text::listed_teams(&kept.summary)}</strong>
-            <span class="continue-score tabular">{text::listed_standing(&kept.summary)}</span>
+            <strong>{running.teams}</strong>
+            <span class="continue-score tabular">{running.standing}</span>
         </button>
     }
 }
@@ -164,9 +158,9 @@ fn Continue(kept: Listed) -> impl IntoView {
 /// A newer version of the program is offered here and nowhere else, and only while no match is being
 /// played on this phone.
 #[component]
-fn NewVersion(library: Library) -> impl IntoView {
+fn NewVersion(known: Known) -> impl IntoView {
     let shell = use_shell();
-    let under_way = Memo::new(move |_| library.under_way());
+    let under_way = known.under_way;
     // The worker hears of each match when it begins and ends; of one that was deleted it hears here.
     let offline = Memo::new(move |_| shell.offline());
     Effect::new(move |_| {

@@ -1,5 +1,8 @@
 //! A match as a file, handed over only by somebody's tap.
 
+use leptos::prelude::*;
+
+use crate::session::use_session;
 use device::ExportFile;
 use game::State;
 use record::Log;
@@ -27,4 +30,16 @@ pub fn hand_over(parcel: ExportFile) {
             let _ = device::download(&parcel);
         }
     });
+}
+
+/// The button that hands the open match over.
+pub fn export_open_match() -> AnyView {
+    let session = use_session();
+    let tap = move |_| export(&session.log(), &session.state_now(), &session.unread());
+    view! {
+        <button type="button" class="button" on:click=tap>
+            {text::EXPORT}
+        </button>
+    }
+    .into_any()
 }

@@ -1,10 +1,13 @@
 //! The matches on this phone: found by words and days, put away, deleted one by one.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
 use super::kept::Listed;
 use super::library::Library;
 use super::{export, screen_of};
+use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
 use crate::widgets::icon::{icon, Icon};
@@ -24,10 +27,13 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     let with_archived = RwSignal::new(false);
     let whole = RwSignal::new(false);
     let asked = move || typed.with(|t| !t.trim().is_empty());
-    let fit = move |kept: &Listed| {
+    let fit = move |kept: &Arc<Listed>| {
         let of = &kept.summary;
-        let day = text::when(of.last_at.map(device::local_time));
-        let found = typed.with(|t| fits(&of.words, of.scheduled.as_deref(), &day, t));
+        // The day is asked of the browser only where somebody looks for something.
+        let found = !asked() || {
+            let day = text::when(of.last_at.map(device::local_time));
+            typed.with(|t| fits(&of.words, of.scheduled.as_deref(), &day, t))
+        };
         // What came from outside just now is to be seen, whatever is looked for.
         library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
     };
@@ -38,7 +44,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         if all.is_empty() {
             return view! { <p class="muted">{text::NO_SHEETS}</p> }.into_any();
         }
-        let mut fitting: Vec<Listed> = all.into_iter().filter(fit).collect();
+        let mut fitting: Vec<Arc<Listed>> = all.into_iter().filter(fit).collect();
         if fitting.is_empty() {
             let none = if asked() {
                 words::NOTHING_FITS
@@ -104,7 +110,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
 /// One match: a tap opens it, everything else is behind a second button.
 #[component]
 fn SheetLine(
-    kept: Listed,
+    kept: Arc<Listed>,
     library: Library,
     /// It came from outside just now.
     came: bool,
@@ -127,7 +133,7 @@ fn SheetLine(
         <span class="tabular">{standing}</span>
         <span class="muted">{about.join(", ")}</span>
     };
-    let screen = screen_of(&kept);
+    let screen = screen_of(&kept.id, &kept.summary);
     let line = if readable {
         view! {
             <button type="button" class="sheet-open" on:click=move |_| shell.go(screen.clone())>

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::library::Library;
 use crate::desk_store::{PAPERS, POOLS};
 use crate::learner_data;
+use crate::memo::Memo;
 use crate::practised::practised_text;
 use crate::session::use_session;
 use crate::widgets::dialog::Confirm;
@@ -110,7 +111,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
     let ids: Vec<String> = untrack(|| library.listed())
         .into_iter()
         .flatten()
-        .map(|listed| listed.id)
+        .map(|listed| listed.id.clone())
         .collect();
     let now = use_session().time_now();
     says.set(words::BACKING_UP);

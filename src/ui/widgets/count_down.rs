@@ -1,5 +1,6 @@
 //! A count-down that is computed from the clock each time, never counted.
 
+use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use game::RunningTimer;
 use leptos::prelude::*;
@@ -46,8 +47,8 @@ pub fn CountDown(
         now
     });
     view! {
-        <span class="count-down in-turn" class:over=over role="timer">
-            <span class="tabular" class:waits=over>
+        <span class="count-down in-turn" class:over=move || over.get() role="timer">
+            <span class="tabular" class:waits=move || over.get()>
                 {move || text::minutes(seconds.get())}
             </span>
             <span class="tabular waits" aria-hidden="true">

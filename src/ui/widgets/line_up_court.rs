@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
+
 use rules::{Shirt, Team};
 use text::setup as words;
 

@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
 use crate::session::use_session;
 use rules::{Shirt, Team};
 

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::cards::Cards;
 use super::dialog::Drawer;
 use crate::play::Court;
+use crate::screens::{around, Around};
 use crate::session::{use_session, Refused};
 use game::{preview_sanction, Kind};
 
@@ -24,13 +25,19 @@ pub fn RefusalSheet() -> impl IntoView {
     });
     view! {
         <Drawer open title=text::REFUSED_TITLE>
-            {move || refused.get().map(|refused| view! { <Talk refused open /> })}
+            {move || refused.get().map(|refused| around(Around::Refusal(refused, open)))}
         </Drawer>
     }
 }
 
+/// Why an entry was refused, and the ways past it.
 #[component]
-fn Talk(refused: Refused, open: RwSignal<bool>) -> impl IntoView {
+pub fn RefusedEntry(
+    /// The entry.
+    refused: Refused,
+    /// Whether it is talked about.
+    open: RwSignal<bool>,
+) -> impl IntoView {
     let session = use_session();
     let state = session.state_now();
     let sentence = text::refusal(&refused.why, &*state);

@@ -2,6 +2,8 @@
 
 use leptos::prelude::*;
 
+use crate::memo::Memo;
+
 /// What a field takes, and so which keys the phone shows for it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum InputKind {

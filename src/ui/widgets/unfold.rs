@@ -3,6 +3,8 @@
 use leptos::html;
 use leptos::prelude::*;
 
+use crate::memo::Memo;
+
 /// A button with what it unfolds. What was unfolded once stays built, with all that was typed into it.
 #[component]
 pub fn Unfold(

@@ -5,6 +5,7 @@ use learn::Topic;
 use leptos::prelude::*;
 
 use super::{Shows, Trainer};
+use crate::memo::Memo;
 use crate::practised;
 use crate::shell::{use_shell, Screen};
 use text::learn as words;

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::film::{Film, Reel};
 use super::{answer, questions, steps, Current, Form, Trainer};
+use crate::memo::Memo;
 use text::learn as words;
 
 /// How long the first moment is held, in milliseconds, so that the eye finds the ball.
