@@ -354,7 +354,7 @@ const WATCH_LIST: &str = "
       requestAnimationFrame(() => setTimeout(() => {
         document.documentElement.dataset[name] = performance.now();
       }));
-    }).observe(document, { childList: true, subtree: true });
+    }).observe(document, { childList: true, characterData: true, subtree: true });
     note('buttons', () => document.querySelector('#new-match'));
     note('list', () => document.querySelector('.sheet-line') || document.body.innerText.includes('None yet.'));";
 
