@@ -71,8 +71,9 @@ impl Project {
     }
 }
 
-/// The name of a file without folder and ending.
+/// The name of a module: of a file without folder and ending, of a folder for its `mod.rs`.
 fn module(path: &str) -> &str {
+    let path = path.strip_suffix("/mod.rs").unwrap_or(path);
     let file = path.rsplit('/').next().unwrap_or(path);
     file.strip_suffix(".rs").unwrap_or(file)
 }

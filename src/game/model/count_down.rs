@@ -1,6 +1,5 @@
 //! Count-downs: what is timed, and for how long.
 
-use super::entry::{Timer, TimerAction};
 use rules::{Rules, Team};
 
 /// Seconds for a hurt player to recover (17.1.2).
@@ -80,3 +79,41 @@ impl Timed {
         })
     }
 }
+
+/// A count-down.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Timer {
+    /// What is timed.
+    pub what: Timed,
+    /// For whom.
+    pub team: Option<Team>,
+    /// How long.
+    pub seconds: u32,
+    /// Started or stopped.
+    pub action: TimerAction,
+}
+
+impl Timer {
+    /// The end of this one.
+    #[must_use]
+    pub fn stopped(&self) -> Timer {
+        Timer {
+            action: TimerAction::Stop,
+            ..self.clone()
+        }
+    }
+}
+
+/// What happened to a count-down.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TimerAction {
+    /// It starts.
+    Start,
+    /// It stops.
+    Stop,
+}
+
+rules::codes!(TimerAction {
+    Start = "start",
+    Stop = "stop",
+});

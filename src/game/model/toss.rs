@@ -1,7 +1,53 @@
-//! What the captains choose after the toss (7.1.2).
+//! The toss, and what the captains choose after it (7.1.2).
 
-use super::entry::{About, Toss, Won};
 use rules::Team;
+
+/// The outcome of a toss.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Toss {
+    /// Who serves first.
+    pub first_service: Team,
+    /// Who starts on the left, seen from the stand.
+    pub left: Team,
+    /// Who won it and what about that captain chose, where it was noted.
+    pub won: Option<Won>,
+}
+
+impl Toss {
+    /// An outcome of which is not noted who chose it.
+    #[must_use]
+    pub const fn new(first_service: Team, left: Team) -> Toss {
+        Toss {
+            first_service,
+            left,
+            won: None,
+        }
+    }
+}
+
+/// Who won a toss, and about which of the two things that captain chose; the other captain had the
+/// other (7.1.2). What was chosen follows from the outcome.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Won {
+    /// The team.
+    pub by: Team,
+    /// What its captain chose about.
+    pub chose: About,
+}
+
+/// What can be chosen about after a toss (7.1.2).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// To serve or to receive.
+    Service,
+    /// The side of the court.
+    Side,
+}
+
+rules::codes!(About {
+    Service = "service",
+    Side = "side",
+});
 
 /// What a captain can choose (7.1.2).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
