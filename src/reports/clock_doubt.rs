@@ -42,9 +42,12 @@ impl ClockDoubt {
         }
     }
 
-    /// The doubt about the clock itself, read when a match is opened again.
+    /// The doubt about the clock itself, read when a match is opened again. One that is sealed is only looked at.
     #[must_use]
     pub fn on_opening(timeline: &Timeline, now: i64) -> Option<ClockDoubt> {
+        if timeline.state().sealed().is_some() {
+            return None;
+        }
         let last = timeline.entries().iter().rev().find_map(|e| e.at)?;
         ClockDoubt::between(timeline.state().phase(), last, now, TOLERANCE_MS)
     }
@@ -133,5 +136,12 @@ mod tests {
         // A match that is over may be looked at whenever somebody likes.
         let over = Timeline::of(all);
         assert_eq!(ClockDoubt::on_opening(&over, i64::MAX), None);
+        // So may one that was broken off and sealed.
+        let mut sealed = timeline;
+        let code = record::seal_code(sealed.entries());
+        sealed.push(game::Entry::new(61, game::Kind::Seal { code }));
+        assert!(sealed.state().sealed().is_some());
+        assert_eq!(sealed.state().phase(), Phase::Playing);
+        assert_eq!(ClockDoubt::on_opening(&sealed, i64::MAX), None);
     }
 }
