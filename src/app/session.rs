@@ -247,7 +247,7 @@ impl Session {
     fn publish_state(&self) {
         self.inner.is_busy.set(true);
         let state = Arc::new(self.with_timeline(|timeline| timeline.state().clone()));
-        self.inner.machine.keep_awake(state.phase().is_under_way());
+        self.inner.machine.keep_awake(state.is_under_way());
         if let Some(keeper) = self.keeper() {
             keeper.runs(state.phase() != Phase::Finished);
         }

@@ -8,7 +8,7 @@ use record::broken;
 use rules::{ByTeam, Score, Team};
 
 /// Grows whenever a field is added that a list cannot do without; an older summary is made anew.
-const VERSION: u32 = 2;
+const VERSION: u32 = 3;
 
 /// Where a match stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -55,6 +55,8 @@ pub struct Summary {
     pub unreadable: usize,
     /// Whether a link or a seal does not fit.
     pub is_changed: bool,
+    /// Whether it is sealed: nothing is entered until it is opened again.
+    pub is_sealed: bool,
 }
 
 fn pair<T>(of: ByTeam<T>) -> [T; 2] {
@@ -100,6 +102,7 @@ impl Summary {
                 Phase::BetweenSets => Stage::BetweenSets,
                 Phase::Finished => Stage::Finished,
             },
+            is_sealed: state.sealed().is_some(),
             set: state.set_number(),
             sets_won: pair(state.sets_won()),
             score: [state.score().a, state.score().b],
@@ -155,6 +158,21 @@ impl Summary {
     pub fn is_over(&self) -> bool {
         self.stage == Stage::Finished
     }
+
+    /// Whether somebody may want to go on with it; not with one that was broken off and sealed.
+    #[must_use]
+    pub fn may_go_on(&self) -> bool {
+        self.is_readable && !self.is_over() && !self.is_sealed
+    }
+
+    /// Whether it has begun and may go on.
+    #[must_use]
+    pub fn is_under_way(&self) -> bool {
+        match self.stage {
+            Stage::Playing | Stage::BetweenSets => !self.is_sealed,
+            Stage::Preparation | Stage::Finished => false,
+        }
+    }
 }
 
 fn score([a, b]: [u16; 2]) -> Score {
@@ -164,7 +182,7 @@ fn score([a, b]: [u16; 2]) -> Score {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use game::simulate;
+    use game::{simulate, Entry, Kind};
     use rules::Preset;
 
     #[test]
@@ -183,6 +201,16 @@ mod tests {
                 state.heading().map(|h| h.names.b.as_str())
             );
         }
+        // Broken off, then sealed.
+        let mut timeline = Timeline::of(simulate(Preset::SchoolJunior, 1)[..60].to_vec());
+        let summary = Summary::of(&timeline, 7, "abc", 0);
+        assert!(summary.may_go_on() && summary.is_under_way());
+        let code = record::seal_code(timeline.entries());
+        timeline.push(Entry::new(timeline.next_number(), Kind::Seal { code }));
+        let summary = Summary::of(&timeline, 8, "abd", 0);
+        assert!(summary.is_sealed && !summary.is_over());
+        assert!(!summary.may_go_on() && !summary.is_under_way());
+        assert!(!timeline.state().is_under_way());
         assert_eq!(Summary::read("{}"), None);
         assert_eq!(Summary::read("no"), None);
     }

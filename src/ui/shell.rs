@@ -262,11 +262,7 @@ impl Shell {
         let session = self.session;
         let playing = Memo::new(move |_| {
             let state = session.state();
-            Some((
-                session.id()?,
-                state.phase().is_under_way(),
-                state.set_number(),
-            ))
+            Some((session.id()?, state.is_under_way(), state.set_number()))
         });
         Effect::new(move |_| {
             // A worker that comes into office hears of it then.

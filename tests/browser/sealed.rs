@@ -7,7 +7,8 @@ use rules::Preset;
 use serde_json::json;
 
 use crate::driver::Engine;
-use crate::referee::Referee;
+use crate::kept::begun;
+use crate::referee::{Referee, Side};
 use crate::stage::Stage;
 use crate::{Ran, Test, BOTH};
 
@@ -17,6 +18,11 @@ pub const TESTS: &[Test] = &[
         name: "a_match_is_signed_sealed_and_reopened",
         engines: &[Engine::Chromium],
         run: a_match_is_signed_sealed_and_reopened,
+    },
+    Test {
+        name: "a_match_that_was_broken_off_and_sealed_is_not_continued",
+        engines: &[Engine::Chromium],
+        run: broken_off_and_sealed,
     },
     Test {
         name: "a_changed_byte_of_an_export_is_said_with_its_place",
@@ -66,6 +72,31 @@ fn draw_name(referee: &mut Referee) {
     let at = |i: usize| place[i].as_i64().expect("a place");
     let line = [(at(0), at(1)), (at(2), at(3)), (at(2), at(1))];
     referee.browser().draw(&line);
+}
+
+/// Nothing can be entered under a seal, so nobody is led back to the court; the sheet opens the record again.
+fn broken_off_and_sealed(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("broken-off", begun());
+    referee.point(Side::Left);
+    referee.tap("Menu");
+    referee.tap("Sheet");
+    referee.tap_at("#broken-off");
+    referee.tap_at("#seal");
+    referee.reads("Write this code on paper");
+    referee.saved();
+    referee.stage.open();
+    referee.browser().find(".sheet-open");
+    assert_eq!(
+        referee
+            .browser()
+            .value("document.querySelector('#continue')"),
+        json!(null)
+    );
+    referee.tap_at(".sheet-open");
+    referee.tap_at("#reopen");
+    referee.browser().find("#reopen-why, .drawer input");
+    Ok(())
 }
 
 fn a_match_is_signed_sealed_and_reopened(stage: &mut Stage) -> Ran {

@@ -124,6 +124,12 @@ impl State {
         self.heading.as_deref()
     }
 
+    /// Whether the match is being played: it has begun, is not over, and was not broken off and sealed.
+    #[must_use]
+    pub fn is_under_way(&self) -> bool {
+        self.phase().is_under_way() && self.sealed.is_none()
+    }
+
     /// The entry of the seal, while it holds.
     #[must_use]
     pub fn sealed(&self) -> Option<u32> {

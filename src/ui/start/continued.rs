@@ -64,6 +64,7 @@ impl Continued {
 pub fn screen_of(id: &str, summary: &Summary) -> Screen {
     let id = id.to_owned();
     match summary.stage {
+        _ if summary.is_sealed => Screen::Sheet { id },
         Stage::Finished => Screen::Sheet { id },
         Stage::Preparation if summary.line_ups => Screen::Before { id },
         Stage::Preparation | Stage::Playing | Stage::BetweenSets => Screen::Play { id },
@@ -126,8 +127,8 @@ pub fn remember_open_match(session: Session) {
         after_the_frame(move || {
             waits.set_value(false);
             let summary = Summary::of_state(&session.state_now());
-            // A match that is over is taken out by the list.
-            if let (Some(id), false) = (session.id_now(), summary.is_over()) {
+            // A match that is over, or sealed, is taken out by the list.
+            if let (Some(id), true) = (session.id_now(), summary.may_go_on()) {
                 Continued::of(&id, &summary).keep();
             }
         });

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::setup::drawn;
 use app::store::Found;
-use app::summary::{Stage, Summary};
+use app::summary::Summary;
 use game::{Entry, State, Timeline};
 use record::{KeptMatch, Log};
 use text::setup::library as words;
@@ -64,17 +64,13 @@ impl Listed {
             .summary
             .last_at
             .map(|last| last.saturating_add(RUNS_MS));
-        let begun = match self.summary.stage {
-            Stage::Playing | Stage::BetweenSets => true,
-            Stage::Preparation | Stage::Finished => false,
-        };
-        begun && until.is_some_and(|until| until > now)
+        self.summary.is_under_way() && until.is_some_and(|until| until > now)
     }
 
     /// Whether somebody may want to go on with it.
     #[must_use]
     pub fn is_running(&self) -> bool {
-        self.summary.is_readable && !self.summary.is_over() && !self.archived
+        self.summary.may_go_on() && !self.archived
     }
 }
 
