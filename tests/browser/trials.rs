@@ -716,7 +716,7 @@ fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &
                 empty(&mut referee);
                 referee.browser().wait_until(
                     "it is written again",
-                    "document.querySelector('#damaged')?.innerText.includes('written again') ?? false",
+                    "document.querySelector('#damaged')?.innerText.includes('saved again') ?? false",
                 );
                 // Or the next emptied storage would seem to be said already.
                 referee.tap("Understood");
