@@ -23,6 +23,8 @@ pub const NOT_A_PLAYER: &str = "Not a player";
 pub const CARE_FIRST: [&str; 3] = [super::CARE_STOP, super::CARE_NO_DIAGNOSIS, super::CARE_HEAD];
 /// What comes before anybody plays on.
 pub const CARE_RETURN: [&str; 2] = [super::CARE_HEAD, super::CARE_NOT_REPLACED];
+/// To the pages of the book about it.
+pub const CARE_READ: &str = "Read about safety";
 /// The legend.
 pub const CARE_THEN: &str = "When the adult in charge has decided";
 /// The player goes on.

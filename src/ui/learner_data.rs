@@ -81,6 +81,18 @@ pub fn merge_logbook(text: &str) -> Came {
     }
 }
 
+/// All notes, the latest first.
+pub fn all_notes() -> Vec<Observed> {
+    let texts = OBSERVED.texts().into_iter();
+    let read = texts.filter_map(|text| match Observed::read(&text) {
+        ObservedReading::Notes(observed, _) => Some(*observed),
+        ObservedReading::Newer | ObservedReading::Foreign => None,
+    });
+    let mut all: Vec<Observed> = read.collect();
+    all.sort_by_key(|observed| std::cmp::Reverse(observed.began));
+    all
+}
+
 /// All notes as the texts that are kept.
 pub fn notes_texts() -> Vec<String> {
     OBSERVED.texts()
@@ -97,6 +109,11 @@ pub fn notes(id: &str) -> Option<Observed> {
 /// Keeps notes; false where the phone did not.
 pub fn keep_notes(observed: &Observed) -> bool {
     OBSERVED.put(&observed.id, &observed.write())
+}
+
+/// Forgets notes.
+pub fn forget_notes(id: &str) {
+    OBSERVED.forget(id);
 }
 
 /// Takes notes in that came from elsewhere. Of the same ones those stay that say more: words may have been added

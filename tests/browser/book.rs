@@ -36,6 +36,11 @@ pub const TESTS: &[Test] = &[
         run: from_a_reason_and_back,
     },
     Test {
+        name: "book_leads_from_an_injury_to_the_pages_about_safety_and_back",
+        engines: ALL,
+        run: from_an_injury_and_back,
+    },
+    Test {
         name: "book_finds_a_signal_and_shows_it_from_every_side",
         engines: ALL,
         run: finds_a_signal,
@@ -275,6 +280,31 @@ fn a_slider_follows_the_keys(stage: &mut Stage) -> Ran {
         decides(referee, situation, &set);
     }
     assert!(!situation.decide(&set)[0].ruling.is_fault());
+    Ok(())
+}
+
+fn from_an_injury_and_back(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.go_on_with("hurt", begun());
+    referee.saved();
+    let before = referee.timeline().entries().to_vec();
+    for back in ["Back", "Back to the match"] {
+        referee.tap(&format!("More {A}"));
+        referee.tap(text::HURT);
+        referee.reads_at("#care-steps", "Stop play at once.");
+        referee.tap_at("#to-safety");
+        referee.reads(words::CARE_MORE);
+        if back == "Back" {
+            referee.tap("Head injury");
+            referee.reads(text::CARE_HEAD);
+            referee.tap("Back");
+            referee.reads(words::CARE_MORE);
+        }
+        referee.tap(back);
+        referee.browser().find("#half-left");
+    }
+    assert_eq!(referee.timeline().entries(), before);
     Ok(())
 }
 

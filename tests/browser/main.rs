@@ -25,6 +25,7 @@ mod first_set;
 mod in_sight;
 mod incidents;
 mod kept;
+mod learner;
 mod library;
 mod light;
 mod pages;
@@ -105,6 +106,7 @@ const FILES: &[&[Test]] = &[
     book::TESTS,
     trainer::TESTS,
     briefed::TESTS,
+    learner::TESTS,
     library::TESTS,
     sealed::TESTS,
     seldom::TESTS,

@@ -299,6 +299,20 @@ pub fn first_simulated(holds: impl Fn(&Timeline) -> bool) -> Vec<Entry> {
         .expect("a simulated match comes there")
 }
 
+/// Notes as an observer makes them.
+const NOTES: &str = r#"{"log":"volleyball-observer","version":1,"id":"n1","began":1764057600000,
+    "teams":{"A":"Blue","B":"White"},"events":[{"at":20,"kind":"rally","won_by":"A"},
+    {"at":25,"kind":"late_whistle","words":"The ball was down"},{"at":50,"kind":"rally","won_by":"B"},
+    {"at":60,"kind":"good_calm"}]}"#;
+
+/// A logbook with matches and goals.
+const LOGBOOK: &str = r#"{"log":"volleyball-logbook","version":1,"matches":[
+    {"id":"m1","date":"2026-11-28","role":"first_referee","level":"U14 girls","teams":"Otters, Herons",
+     "minutes":62,"talk":"Late twice. Good calm.","next":"Look at the line judge first"},
+    {"id":"m0","date":"2026-11-21","role":"scorer"}],"goals":[
+    {"what":"matches","role":"scorer","count":3,"from":"School league"},
+    {"what":"task","words":"A test of signals","done":"2026-11-20"}]}"#;
+
 fn to_learn(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
@@ -321,7 +335,17 @@ fn to_learn(stage: &mut Stage) -> Ran {
         ),
         ("safety".into(), text::learn::CARE_MORE.into()),
         ("safety/head".into(), text::CARE_HEAD.into()),
+        ("observer".into(), text::learn::OBSERVER_HOW[0].into()),
+        ("observer/watch/n1".into(), "Good calm".into()),
+        ("observer/notes/n1".into(), "2 notes".into()),
+        ("logbook".into(), text::learn::GOALS.into()),
+        ("logbook/match/m1".into(), text::learn::LOGGED_KEPT.into()),
+        ("logbook/goal".into(), text::learn::GOAL_WHAT.into()),
     ];
+    referee.open_file("notes.json", NOTES.as_bytes());
+    referee.reads("notes.json: the notes of an observer are on this phone.");
+    referee.open_file("logbook.json", LOGBOOK.as_bytes());
+    referee.reads("logbook.json: 2 matches and 2 goals are new in your logbook.");
     for topic in Topic::ALL {
         let reads = text::learn::look_for(topic)[0];
         places.push((format!("decisions/{}", topic.code()), reads.into()));

@@ -368,7 +368,7 @@ fn codes_on_the_screen_are_the_record(stage: &mut Stage) -> Ran {
 }
 
 /// A picture of a code as a BMP of eight bits, grey.
-fn photo(text: &str) -> Vec<u8> {
+pub fn photo(text: &str) -> Vec<u8> {
     let code = Code::of_digits(text).expect("it fits");
     let pixels = 4;
     // A multiple of four, as rows of this format are.

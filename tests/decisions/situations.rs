@@ -229,3 +229,33 @@ proptest! {
         }
     }
 }
+
+/// What wins at a service, by every combination of the three (7.5.2, 7.5.3, 12.7).
+#[test]
+fn the_page_of_two_faults_tells_the_precedence_at_the_service() {
+    let lost_by = |server: bool, receivers: bool, wide: bool| {
+        let mut set = Situation::AtTheService.start();
+        for (dial, yes) in [
+            (Dial::ServerOnLine, server),
+            (Dial::ReceiversSwapped, receivers),
+            (Dial::ServiceWide, wide),
+        ] {
+            set.set(dial, f64::from(u8::from(yes)));
+        }
+        match Situation::AtTheService.decide(&set)[0].ruling.call {
+            Call::Fault { cause, .. } => Some(cause),
+            Call::PlayOn | Call::Replay => None,
+        }
+    };
+    for (receivers, wide) in [(false, false), (false, true), (true, false), (true, true)] {
+        assert_eq!(lost_by(true, receivers, wide), Some(Cause::ServiceFoot));
+    }
+    for wide in [false, true] {
+        assert_eq!(lost_by(false, true, wide), Some(Cause::PositionFault));
+    }
+    assert_eq!(lost_by(false, false, true), Some(Cause::ServiceOut));
+    assert_eq!(lost_by(false, false, false), None);
+    assert!(Topic::TwoFaults
+        .situations()
+        .contains(&Situation::AtTheService));
+}

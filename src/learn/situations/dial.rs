@@ -99,6 +99,12 @@ pub enum Dial {
     LeftFaultAt,
     /// When the right team's fault happens, in seconds.
     RightFaultAt,
+    /// Whether the server's foot is on the line at the hit.
+    ServerOnLine,
+    /// Whether two receivers stand in each other's order.
+    ReceiversSwapped,
+    /// Whether the service crosses outside an antenna.
+    ServiceWide,
 }
 
 /// What a dial can be set to.
@@ -181,6 +187,9 @@ impl Dial {
             | Dial::BlockedBall
             | Dial::Towards
             | Dial::HandsUp
+            | Dial::ServerOnLine
+            | Dial::ReceiversSwapped
+            | Dial::ServiceWide
             | Dial::ServiceFlight => Scale::Choice(2),
             Dial::Row(_) => Scale::Choice(3),
         }

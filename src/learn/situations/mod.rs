@@ -71,6 +71,8 @@ pub enum Situation {
     Screen,
     /// Two faults, one after the other.
     TwoFaults,
+    /// Several faults at one service.
+    AtTheService,
 }
 
 /// By which reading a ruling is made, where there are several.
@@ -104,7 +106,7 @@ fn only(ruling: Ruling) -> Vec<Decided> {
 
 impl Situation {
     /// All of them.
-    pub const ALL: [Situation; 23] = [
+    pub const ALL: [Situation; 24] = [
         Situation::NetTouch,
         Situation::OverNet,
         Situation::Foot,
@@ -128,6 +130,7 @@ impl Situation {
         Situation::Crossing,
         Situation::Screen,
         Situation::TwoFaults,
+        Situation::AtTheService,
     ];
 
     /// What can be set, each as it stands at first.
@@ -157,6 +160,7 @@ impl Situation {
             Situation::Crossing => ball::crossing_start(),
             Situation::Screen => screening::start(),
             Situation::TwoFaults => service::two_faults_start(),
+            Situation::AtTheService => service::precedence_start(),
         }
     }
 
@@ -185,6 +189,7 @@ impl Situation {
             Situation::Crossing => only(ball::crossing_of(set)),
             Situation::Screen => only(screening::decide(set)),
             Situation::TwoFaults => only(service::two_faults(set)),
+            Situation::AtTheService => only(service::precedence(set)),
         }
     }
 }

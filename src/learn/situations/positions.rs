@@ -38,6 +38,15 @@ pub(super) fn start() -> Values {
     Values::of(&all)
 }
 
+/// The feet of the usual shape, with position 6 and position 5 in each other's place where that is wanted.
+pub(super) fn usual(swapped: bool) -> Formation {
+    let mut places = PLACES;
+    if swapped {
+        places.swap(4, 5);
+    }
+    Formation(places.map(|(depth, right)| feet_at(depth, right)))
+}
+
 /// The feet of all six as they are set.
 #[must_use]
 pub fn formation(set: &Values) -> Formation {

@@ -1,17 +1,20 @@
 //! The service of the left team, and two faults in their order.
 
 use super::net::{shoe, SHOE_LENGTH};
+use super::positions::usual;
 use super::{Dial, Values};
 use crate::centre_line::foot_over_centre_line;
 use crate::court::{End, Foot};
+use crate::crossing::{crossing, Crossing, TeamHit};
 use crate::net_contact::{net_contact, NetContact};
-use crate::order::{first_fault, Timed};
-use crate::ruling::Ruling;
+use crate::order::{at_the_service, first_fault, Timed};
+use crate::positions::positions;
+use crate::ruling::{Margin, Ruling};
 use crate::service::{
     server_in_order, service_at_the_net, service_execution, service_foot, service_time,
     ServiceExecution,
 };
-use rules::Preset;
+use rules::{Edition, Preset};
 
 pub(super) fn foot_start() -> Values {
     Values::of(&[(Dial::ServerDepth, 9.04), (Dial::ServerRight, 4.1)])
@@ -99,4 +102,35 @@ pub(super) fn two_faults(set: &Values) -> Ruling {
             ruling: line,
         },
     ])
+}
+
+pub(super) fn precedence_start() -> Values {
+    Values::of(&[
+        (Dial::ServerOnLine, 0.0),
+        (Dial::ReceiversSwapped, 1.0),
+        (Dial::ServiceWide, 1.0),
+    ])
+}
+
+/// The left team serves: what its server does at the hit, how the right team stands then, where the ball goes.
+/// Nothing here is measured, so no margin is told.
+pub(super) fn precedence(set: &Values) -> Ruling {
+    let toe = if set.is(Dial::ServerOnLine) { 8.9 } else { 9.1 };
+    let wide = Crossing {
+        from: End::Left,
+        aside: if set.is(Dial::ServiceWide) { 5.2 } else { 2.0 },
+        hit: TeamHit::Service,
+        touches_antenna: false,
+        towards_free_zone: false,
+    };
+    let formation = usual(set.is(Dial::ReceiversSwapped));
+    let ruling = at_the_service(
+        service_foot(End::Left, &server_feet(toe, 2.0)),
+        positions(End::Right, &formation, false, Edition::E2025),
+        crossing(wide, Edition::E2025),
+    );
+    Ruling {
+        margin: Margin::Seen,
+        ..ruling
+    }
 }

@@ -142,7 +142,7 @@ impl Topic {
                 Situation::LiberoPass,
                 Situation::LiberoBlock,
             ],
-            Topic::TwoFaults => &[Situation::TwoFaults],
+            Topic::TwoFaults => &[Situation::TwoFaults, Situation::AtTheService],
         }
     }
 }

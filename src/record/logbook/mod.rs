@@ -47,6 +47,12 @@ impl Day {
         (1..=days).contains(&day).then(|| Day(text.to_owned()))
     }
 
+    /// The first day that there is, where nothing says which one it was.
+    #[must_use]
+    pub fn first() -> Day {
+        Day("0001-01-01".to_owned())
+    }
+
     /// As it is written.
     #[must_use]
     pub fn as_str(&self) -> &str {

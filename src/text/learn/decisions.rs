@@ -44,7 +44,7 @@ pub const fn topic_more(topic: Topic) -> &'static str {
         Topic::BackRow => "Foot before or behind the line, ball above or below the net?",
         Topic::Block => "Who may block, and which ball?",
         Topic::Libero => "What a libero may not do.",
-        Topic::TwoFaults => "Which came first? Or both at once?",
+        Topic::TwoFaults => "Which came first? Which one counts at a service?",
     }
 }
 
@@ -99,10 +99,15 @@ pub const fn look_for(topic: Topic) -> &'static [&'static str] {
             "Look at the foot at the hit, or at the jump before it. Line judges help.",
             "Count the time from your whistle.",
         ],
-        // 12.5
+        // 12.5.1 to 12.5.3; how to prevent one: FIVB Refereeing Guidelines 2024, rule 12.
         Topic::Screen => &[
             "Stand in the receiver's place with your eyes.",
-            "It is a screen only if both the hit and the flight are hidden.",
+            "It is a screen only if both the hit and the flight are hidden, until the ball reaches the net.",
+            "One player can make a screen, or a group. They stand close together, wave, jump or move \
+             sideways.",
+            "Since 2025 the server's team must keep its hands below the head until the ball is over the net.",
+            "Do they crowd together before the service? Tell the captain, or whistle so that they move apart.",
+            "You call it after the service. The receiving team gets the point.",
         ],
         // 7.4, 24.3.2.2
         Topic::Positions => &[
@@ -126,10 +131,13 @@ pub const fn look_for(topic: Topic) -> &'static [&'static str] {
             "The libero wears another shirt. Find it before each service.",
             "A libero may not block or try to. A libero may not attack a ball above the net.",
         ],
-        // 6.1.2
+        // 6.1.2, 7.5.2, 7.5.3, 12.7
         Topic::TwoFaults => &[
             "The first fault counts. What comes later does not.",
             "Both teams at the same moment: no point, play it again.",
+            "At a service the order is fixed. First comes a fault of the server at the hit, such as a foot \
+             on the line.",
+            "Then comes a wrong order of the receivers. Last comes what the ball does after the hit.",
         ],
     }
 }
@@ -149,6 +157,7 @@ pub const fn situation(situation: Situation) -> &'static str {
         Situation::LiberoAttack => "The libero attacks",
         Situation::LiberoPass => "The libero passes",
         Situation::LiberoBlock => "The libero at the net",
+        Situation::AtTheService => "Several faults at one service",
         Situation::NetTouch
         | Situation::OverNet
         | Situation::Catch
@@ -184,7 +193,8 @@ pub const fn drawn(situation: Situation) -> &'static str {
         Situation::ServiceHit => "How was the ball put into play?",
         Situation::ServiceNet => "A service touches the net. Drag the ball to where it drops.",
         Situation::ServerOrder => "The left team has the service. Drag the ball to who serves.",
-        Situation::Positions => "The left court from above. Drag the players.",
+        Situation::Positions => "The left court from above. Drag the players. Below it, four times as large: the feet of the two who \
+             are nearest to a fault.",
         Situation::Attack => "The left court from the side. Drag the take-off foot and the ball.",
         Situation::LiberoAttack => "The left court from the side. Drag the ball that the libero hits.",
         Situation::LiberoPass => {
@@ -200,6 +210,7 @@ pub const fn drawn(situation: Situation) -> &'static str {
         Situation::TwoFaults => {
             "The left team touches the net, the right team lands beyond the line. Drag both in time."
         }
+        Situation::AtTheService => "The left team serves. What did you see?",
     }
 }
 

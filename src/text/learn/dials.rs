@@ -58,6 +58,9 @@ pub fn dial(dial: Dial) -> String {
         Dial::ServiceFlight => "How does the service fly?",
         Dial::LeftFaultAt => "Net touch of the left team",
         Dial::RightFaultAt => "Foot of the right team",
+        Dial::ServerOnLine => "At the hit: is the server's foot on the end line?",
+        Dial::ReceiversSwapped => "At the hit: do the receivers stand in the wrong order?",
+        Dial::ServiceWide => "After the hit: does the ball fly outside the antenna?",
     };
     words.to_owned()
 }
@@ -84,9 +87,14 @@ pub const fn choices(dial: Dial) -> &'static [&'static str] {
         ],
         Dial::HandDoes => &["Blocks", "Hits it like an attack"],
         Dial::Opponents => &["Yes", "No, nobody can reach it"],
-        Dial::Hinders | Dial::OwnBlock | Dial::Completed | Dial::BlockTouches | Dial::HandsUp => {
-            NO_YES
-        }
+        Dial::Hinders
+        | Dial::OwnBlock
+        | Dial::Completed
+        | Dial::BlockTouches
+        | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide => NO_YES,
         Dial::BodyPart => &["A hand", "A knee, the back"],
         Dial::Contact => &[
             "It rebounds at once",
@@ -223,6 +231,9 @@ pub fn set_to(dial: Dial, value: f64) -> String {
         | Dial::TeamHit
         | Dial::Towards
         | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide
         | Dial::ServiceFlight => {
             let words = choices(dial).get(value as usize);
             words.copied().unwrap_or_default().to_owned()

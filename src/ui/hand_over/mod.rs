@@ -5,13 +5,14 @@ mod take;
 
 use leptos::prelude::*;
 
-use self::show::Codes;
 use super::session::use_session;
 use super::shell::{use_shell, Screen};
 use super::start::parcel;
 use device::Handed;
+use record::{frames, pack};
 use text::hand_over as words;
 
+pub use show::Codes;
 pub use take::Receive;
 
 /// The screen on which a record leaves the phone.
@@ -37,6 +38,9 @@ pub fn HandOver() -> impl IntoView {
             shell.go(Screen::Sheet { id });
         }
     };
+    let texts = Callback::new(move |digits| {
+        pack(&session.log()).and_then(|packed| frames(&packed, digits))
+    });
     let sealed = move || session.state().sealed().is_some();
     view! {
         <div class="hand-over stack">
@@ -64,7 +68,7 @@ pub fn HandOver() -> impl IntoView {
             <section class="card stack">
                 <h2>{words::CODES}</h2>
                 <p>{words::CODES_MORE}</p>
-                <Codes />
+                <Codes texts />
             </section>
         </div>
     }

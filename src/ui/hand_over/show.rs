@@ -2,9 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::session::use_session;
 use device::{every, prefers_reduced_motion, Ticker};
-use record::{frames, pack, Code, DIGITS_LARGE, DIGITS_SMALL};
+use record::{Code, PackProblem, DIGITS_LARGE, DIGITS_SMALL};
 use text::hand_over as words;
 
 /// How long a code stands before the next one comes: a camera needs two or three pictures of it. Our own
@@ -24,8 +23,10 @@ enum Shown {
 
 /// The button, then the codes.
 #[component]
-pub fn Codes() -> impl IntoView {
-    let session = use_session();
+pub fn Codes(
+    /// The texts of the codes, none longer than so many digits; or why there are none.
+    texts: Callback<usize, Result<Vec<String>, PackProblem>>,
+) -> impl IntoView {
     let shown = RwSignal::new(Shown::Nothing);
     let at = RwSignal::new(0usize);
     let small = RwSignal::new(false);
@@ -48,7 +49,7 @@ pub fn Codes() -> impl IntoView {
         } else {
             DIGITS_LARGE
         };
-        let made = pack(&session.log()).and_then(|packed| frames(&packed, digits));
+        let made = texts.run(digits);
         at.set(0);
         let several = made.as_ref().is_ok_and(|texts| texts.len() > 1);
         shown.set(match made {

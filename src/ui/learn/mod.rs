@@ -6,7 +6,9 @@ mod care;
 mod court;
 mod decisions;
 mod drawings;
+mod logbook;
 mod match_line;
+mod observer;
 mod place;
 mod roles;
 mod signals;
@@ -16,6 +18,7 @@ mod trainer;
 use leptos::prelude::*;
 
 use crate::shell::{use_shell, Screen};
+use crate::widgets::dialog::Confirm;
 use place::Place;
 use text::learn as words;
 
@@ -36,6 +39,12 @@ pub fn show(code: &str) -> AnyView {
         Place::Signals => signals::all(),
         Place::Signal(signal) => signals::one(signal),
         Place::Trainer => trainer::page(),
+        Place::Observer => observer::list(),
+        Place::Watch(id) => observer::watch(&id),
+        Place::Notes(id) => observer::notes(&id),
+        Place::Logbook => logbook::page(),
+        Place::Logged(id) => logbook::one(&id),
+        Place::NewGoal => logbook::new_goal(),
     };
     view! {
         {match_line::match_line()}
@@ -52,6 +61,8 @@ fn book() -> AnyView {
         (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
         (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
         (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
+        (words::OBSERVER, words::OBSERVER_MORE, Place::Observer),
+        (words::LOGBOOK, words::LOGBOOK_MORE, Place::Logbook),
         (words::CARE, words::CARE_MORE, Place::Cares),
     ];
     view! {
@@ -60,6 +71,41 @@ fn book() -> AnyView {
         {ways(of)}
     }
     .into_any()
+}
+
+/// The question before one of several things goes. Copies are the same.
+#[derive(Clone, Copy)]
+struct OneGoes {
+    asking: RwSignal<bool>,
+    which: StoredValue<usize>,
+}
+
+impl OneGoes {
+    fn new() -> OneGoes {
+        OneGoes {
+            asking: RwSignal::new(false),
+            which: StoredValue::new(0),
+        }
+    }
+
+    /// Asks about the one in this place.
+    fn ask(self, place: usize) {
+        self.which.set_value(place);
+        self.asking.set(true);
+    }
+
+    /// The question, with what happens to that one.
+    fn question(self, question: &str, yes: &str, go: Callback<usize>) -> AnyView {
+        view! {
+            <Confirm
+                open=self.asking
+                question=Signal::stored(question.to_owned())
+                yes=Signal::stored(yes.to_owned())
+                on_yes=Callback::new(move |()| go.run(self.which.get_value()))
+            />
+        }
+        .into_any()
+    }
 }
 
 /// Sentences, one below the other.

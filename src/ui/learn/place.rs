@@ -5,7 +5,7 @@ use rules::Signal;
 use text::learn::{self as words, Care, Role};
 
 /// A learning page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
     /// What there is.
     Book,
@@ -31,6 +31,18 @@ pub enum Place {
     Signal(Signal),
     /// The rally trainer.
     Trainer,
+    /// Notes of observers.
+    Observer,
+    /// Somebody watches, and taps.
+    Watch(String),
+    /// What was tapped.
+    Notes(String),
+    /// The logbook.
+    Logbook,
+    /// A match in it.
+    Logged(String),
+    /// A goal that is set.
+    NewGoal,
 }
 
 /// The number of a signal, which two of them share.
@@ -43,7 +55,7 @@ const fn code_of(signal: Signal) -> &'static str {
 
 impl Place {
     /// The part of the address behind `#/learn/`.
-    pub fn code(self) -> String {
+    pub fn code(&self) -> String {
         match self {
             Place::Book => String::new(),
             Place::Court => "court".into(),
@@ -55,8 +67,14 @@ impl Place {
             Place::Decisions => "decisions".into(),
             Place::Decision(topic) => format!("decisions/{}", topic.code()),
             Place::Signals => "signals".into(),
-            Place::Signal(signal) => format!("signals/{}", code_of(signal)),
+            Place::Signal(signal) => format!("signals/{}", code_of(*signal)),
             Place::Trainer => "trainer".into(),
+            Place::Observer => "observer".into(),
+            Place::Watch(id) => format!("observer/watch/{id}"),
+            Place::Notes(id) => format!("observer/notes/{id}"),
+            Place::Logbook => "logbook".into(),
+            Place::Logged(id) => format!("logbook/match/{id}"),
+            Place::NewGoal => "logbook/goal".into(),
         }
     }
 
@@ -74,12 +92,22 @@ impl Place {
                 .find(|signal| code_of(*signal) == below)
                 .map_or(Place::Signals, Place::Signal),
             "trainer" => Place::Trainer,
+            "observer" => match below.split_once('/') {
+                Some(("watch", id)) => Place::Watch(id.to_owned()),
+                Some(("notes", id)) => Place::Notes(id.to_owned()),
+                _ => Place::Observer,
+            },
+            "logbook" if below == "goal" => Place::NewGoal,
+            "logbook" => match below.split_once('/') {
+                Some(("match", id)) => Place::Logged(id.to_owned()),
+                _ => Place::Logbook,
+            },
             _ => Place::Book,
         }
     }
 
     /// What the bar and the window call it.
-    pub fn name(self) -> &'static str {
+    pub fn name(&self) -> &'static str {
         match self {
             Place::Book => text::LEARN,
             Place::Court => words::COURT,
@@ -89,10 +117,13 @@ impl Place {
             Place::Cares => words::CARE,
             Place::Care(care) => care.name(),
             Place::Decisions => words::DECISIONS,
-            Place::Decision(topic) => words::topic(topic),
+            Place::Decision(topic) => words::topic(*topic),
             Place::Signals => text::SIGNALS,
-            Place::Signal(signal) => text::signal(signal),
+            Place::Signal(signal) => text::signal(*signal),
             Place::Trainer => words::TRAINER,
+            Place::Observer | Place::Watch(_) | Place::Notes(_) => words::OBSERVER,
+            Place::Logbook | Place::Logged(_) => words::LOGBOOK,
+            Place::NewGoal => words::SET_GOAL,
         }
     }
 }

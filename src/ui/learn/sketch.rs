@@ -143,6 +143,32 @@ impl Sketch {
         ));
     }
 
+    /// A part of the drawing once more, so many times as large: what is drawn around a middle, in a rectangle
+    /// from its left upper corner on.
+    pub fn lens(
+        &mut self,
+        (from, size): (Place, (f64, f64)),
+        middle: Place,
+        times: f64,
+        draw: impl FnOnce(&mut Sketch),
+    ) {
+        let seen = Window {
+            from: (
+                middle.0 - size.0 / times / 2.0,
+                middle.1 - size.1 / times / 2.0,
+            ),
+            size: (size.0 / times, size.1 / times),
+        };
+        let (x, y, w, h) = (cm(from.0), cm(from.1), cm(size.0), cm(size.1));
+        let view_box = seen.view_box();
+        self.write(format_args!(
+            "<svg x='{x}' y='{y}' width='{w}' height='{h}' viewBox='{view_box}'>"
+        ));
+        draw(self);
+        self.write(format_args!("</svg>"));
+        self.area("lens", from, (from.0 + size.0, from.1 + size.1));
+    }
+
     /// Something to drag.
     pub fn handle(&mut self, handle: Handle) {
         self.0.handles.push(handle);

@@ -7,6 +7,7 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use super::replay::Which;
 use crate::session::use_session;
+use crate::shell::{use_shell, Screen};
 use crate::widgets::picker::{asked, buttons, fixed, teams, Choice, Layout};
 use game::entry::{By, Forced, ReplayWhy};
 use game::{legal_for, preview_substitution, Kind, State};
@@ -31,6 +32,17 @@ fn care_steps(steps: &'static [&'static str]) -> AnyView {
         <ul class="care" id="care-steps">
             {steps.iter().map(|step| view! { <li>{*step}</li> }).collect_view()}
         </ul>
+    }
+    .into_any()
+}
+
+/// To the pages about injuries; the match stays as it is, with a way back above them.
+fn to_safety() -> AnyView {
+    let shell = use_shell();
+    view! {
+        <button type="button" class="button quiet" id="to-safety" on:click=move |_| shell.go(Screen::safety())>
+            {text::CARE_READ}
+        </button>
     }
     .into_any()
 }
@@ -81,6 +93,7 @@ pub fn Hurt(
     view! {
         <Frame title=text::HURT.to_owned()>
             {care_steps(&text::CARE_FIRST)}
+            {to_safety()}
             {asked(text::HURT_TEAM, teams(team))}
             {which}
             <button type="button" class="button" on:click=move |_| go_on(None)>
@@ -123,6 +136,7 @@ pub fn Care(
     view! {
         <Frame title>
             {care_steps(&text::CARE_RETURN)}
+            {to_safety()}
             {asked(text::CARE_THEN, then)}
         </Frame>
     }

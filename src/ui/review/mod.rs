@@ -1,5 +1,7 @@
 //! The look back on a match: pictures first, each with the same in words, and a card for the talk.
 
+mod observed;
+
 use leptos::prelude::*;
 
 use super::session::use_session;
@@ -45,12 +47,14 @@ fn all(review: &Review, state: &State) -> AnyView {
                 <p class="muted">{words::CARD_MORE}</p>
                 <ol class="questions">{questions}</ol>
             </section>
+            {observed::observed()}
             {part(words::LEAD, words::LEAD_MORE, leads)}
             {part(words::CALLED, words::CALLED_MORE, calls(review, state))}
             {part(words::PAUSES, "", pauses(review))}
             {part(words::ROTATIONS, words::ROTATIONS_MORE, rotations(review, &names))}
             {part(words::TIME_OUTS, words::TIME_OUTS_MORE, time_outs(review, &names))}
             {part(words::TAKEN_BACK, "", taken_back(review, state))}
+            {(state.phase() == Phase::Finished).then(observed::to_logbook)}
         </div>
     }
     .into_any()

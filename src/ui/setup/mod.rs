@@ -22,6 +22,7 @@ mod sign;
 mod stand;
 mod team_list;
 mod team_tabs;
+mod to_try;
 mod toss;
 mod warm_up;
 
@@ -74,7 +75,11 @@ pub fn Before() -> impl IntoView {
         }
     };
     move || match phase.get() {
-        Phase::Preparation => view! { <PlanList /> }.into_any(),
+        Phase::Preparation => view! {
+            {to_try::to_try()}
+            <PlanList />
+        }
+        .into_any(),
         Phase::Finished => view! {
             <div class="before stack">
                 <p>{words::MATCH_IS_OVER}</p>

@@ -64,6 +64,14 @@ impl Screen {
         }
     }
 
+    /// What there is to read about injuries and other dangers.
+    #[must_use]
+    pub fn safety() -> Screen {
+        Screen::Learn {
+            place: "safety".into(),
+        }
+    }
+
     /// What there is to read and try about something that is decided in a rally.
     #[must_use]
     pub fn decision(cause: Cause) -> Screen {

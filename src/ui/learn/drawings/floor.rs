@@ -1,8 +1,8 @@
 //! The floor from above.
 
 use learn::{
-    edition_of, formation, receiver_view, server_feet, shoe, Dial, End, Pair, Point, Values,
-    ATTACK_LINE, CENTRE_LINE_HALF, HALF_LENGTH, HALF_WIDTH, HIT_DEPTH, LINE_WIDTH,
+    edition_of, formation, receiver_view, server_feet, shoe, Dial, End, Foot, Formation, Pair,
+    Point, Values, ATTACK_LINE, CENTRE_LINE_HALF, HALF_LENGTH, HALF_WIDTH, HIT_DEPTH, LINE_WIDTH,
 };
 
 use rules::Edition;
@@ -104,7 +104,7 @@ const fn positions_of(pair: Pair) -> (u8, u8) {
 }
 
 pub(super) fn positions(set: &Values) -> Drawing {
-    let mut sketch = Sketch::new((-10.0, -5.3), (10.4, 10.6));
+    let mut sketch = Sketch::new((-10.0, -5.1), (10.4, 10.2 + LENS_HIGH));
     courts(&mut sketch);
     let place = |position: u8| {
         (
@@ -134,6 +134,10 @@ pub(super) fn positions(set: &Values) -> Drawing {
             sketch.foot("team-a", foot, on_left);
         }
     }
+    sketch.area("lens-ground", (-10.0, 5.1), (0.4, 5.1 + LENS_HIGH));
+    if !free {
+        lenses(&mut sketch, &stands);
+    }
     for position in 1..=6 {
         sketch.handle(Handle {
             mark: position.to_string(),
@@ -145,6 +149,82 @@ pub(super) fn positions(set: &Values) -> Drawing {
         });
     }
     sketch.done()
+}
+
+/// How high the strip with the feet drawn larger is, in metres.
+const LENS_HIGH: f64 = 1.7;
+/// How many times as large they are.
+const LENS_TIMES: f64 = 4.0;
+/// How much of a foot has to be seen beside its edge, in metres.
+const LENS_AROUND: f64 = 0.2;
+
+/// The two players who stand rightly by the least, or wrongly by the most: their feet once more, larger, each in
+/// its own lens. Both lenses show the same lines, so that the feet can be compared.
+fn lenses(sketch: &mut Sketch, stands: &Formation) {
+    let (pair, slack) = stands.tightest();
+    let (one, other) = positions_of(pair);
+    let foot_of = |position: u8, farther: fn(&Foot) -> f64| {
+        let [a, b] = stands.0[usize::from(position) - 1];
+        if farther(&a) >= farther(&b) {
+            a
+        } else {
+            b
+        }
+    };
+    // The feet that are compared, and where their edges are along the axis that counts.
+    let (feet, edges, is_depth) = match pair {
+        Pair::Depth { front, back } => {
+            let front = foot_of(front, |foot| -foot.nearest());
+            let back = foot_of(back, Foot::farthest);
+            ([front, back], [-front.nearest(), -back.farthest()], true)
+        }
+        Pair::Lateral { left, right } => {
+            let left = foot_of(left, |foot| -foot.leftmost());
+            let right = foot_of(right, Foot::rightmost);
+            ([left, right], [left.leftmost(), right.rightmost()], false)
+        }
+    };
+    let high = LENS_HIGH - 0.2;
+    let size = if is_depth {
+        (10.2, high / 2.0 - 0.05)
+    } else {
+        (5.05, high)
+    };
+    let seen = if is_depth { size.0 } else { size.1 } / LENS_TIMES / 2.0;
+    // Where both edges are in sight both lenses show the same stretch; else each shows its own foot.
+    let is_near = slack.abs() / 2.0 + LENS_AROUND <= seen;
+    let between = (edges[0] + edges[1]) / 2.0;
+    let line = if slack < 0.0 { "joint wrong" } else { "joint" };
+    for (n, (position, foot)) in [one, other].into_iter().zip(feet).enumerate() {
+        let step = n as f64;
+        let from = if is_depth {
+            (-9.9, 5.2 + step * (size.1 + 0.1))
+        } else {
+            (-9.9 + step * (size.0 + 0.1), 5.2)
+        };
+        let (heel, toe) = (on_left(foot.heel), on_left(foot.toe));
+        let here = ((heel.0 + toe.0) / 2.0, (heel.1 + toe.1) / 2.0);
+        let middle = match (is_near, is_depth) {
+            (true, true) => (between, here.1),
+            (true, false) => (here.0, between),
+            (false, _) => here,
+        };
+        sketch.lens((from, size), middle, LENS_TIMES, |sketch| {
+            courts(sketch);
+            for foot in &stands.0[usize::from(position) - 1] {
+                sketch.foot("team-a", foot, on_left);
+            }
+            for edge in edges {
+                if is_depth {
+                    sketch.line(line, &[(edge, here.1 - 2.0), (edge, here.1 + 2.0)]);
+                } else {
+                    sketch.line(line, &[(here.0 - 4.0, edge), (here.0 + 4.0, edge)]);
+                }
+            }
+        });
+        let mark = (from.0 + 0.35, from.1 + 0.34);
+        sketch.mark("lens-mark", mark, 0.5, &position.to_string());
+    }
 }
 
 /// Where position 1 to position 6 stand by their numbers, from the net and to the right.

@@ -25,7 +25,7 @@ pub fn drawing(situation: Situation, set: &Values) -> Option<Drawing> {
         Situation::Foot => floor::foot(set),
         Situation::Body => floor::body(set),
         Situation::BallUnder => net::under(set),
-        Situation::Catch | Situation::ServiceHit => return None,
+        Situation::Catch | Situation::ServiceHit | Situation::AtTheService => return None,
         Situation::DoubleContact | Situation::FourHits => rows::hits(set),
         Situation::ServiceFoot => floor::server(set),
         Situation::ServiceTime => time::service(set),

@@ -1,0 +1,293 @@
+//! The logbook: the matches of the phone's owner, the goals, and what goes to whoever signs it off.
+
+mod goals;
+mod one;
+mod paper;
+
+use leptos::prelude::*;
+
+use super::place::Place;
+use crate::learner_data;
+use crate::memo::Memo;
+use crate::session::use_session;
+use crate::shell::{use_shell, Screen, Shell};
+use crate::start::{hand_over, Library};
+use crate::widgets::dialog::Confirm;
+use app::summary::Stage;
+use device::ExportFile;
+use record::{Day, Logbook, Officiated};
+use render::logbook_csv;
+use rules::{Duty, Team};
+use text::learn as words;
+
+pub use goals::new_goal;
+pub use one::one;
+
+/// The open logbook. Copies are the same.
+#[derive(Clone, Copy)]
+struct Open {
+    logbook: RwSignal<Logbook>,
+    /// Whether the phone kept the last change.
+    kept: RwSignal<bool>,
+}
+
+impl Open {
+    fn begin() -> Open {
+        Open {
+            logbook: RwSignal::new(learner_data::logbook()),
+            kept: RwSignal::new(true),
+        }
+    }
+
+    /// Changes it: kept first, then shown. What another tab has written meanwhile stays.
+    fn change<T>(self, change: impl FnOnce(&mut Logbook) -> T) -> T {
+        let mut logbook = if self.kept.get_untracked() {
+            learner_data::logbook()
+        } else {
+            self.logbook.get_untracked()
+        };
+        let changed = change(&mut logbook);
+        self.kept.set(learner_data::keep_logbook(&logbook));
+        self.logbook.set(logbook);
+        changed
+    }
+
+    /// Said where the phone is full.
+    fn trouble(self) -> AnyView {
+        (move || {
+            (!self.kept.get()).then(|| {
+                view! {
+                    <p class="sentence bad" role="alert">
+                        {words::LOGBOOK_NOT_KEPT}
+                    </p>
+                }
+            })
+        })
+        .into_any()
+    }
+}
+
+/// A day as the phone's calendar has it.
+fn day_at(ms: i64) -> Day {
+    let day = Day::read(&text::day_of(device::local_time(ms)));
+    day.unwrap_or_else(Day::first)
+}
+
+fn to(shell: Shell, place: &Place) {
+    shell.go(Screen::Learn {
+        place: place.code(),
+    });
+}
+
+/// The page.
+pub fn page() -> AnyView {
+    let open = Open::begin();
+    let shell = use_shell();
+    let now = use_session().time_now();
+    let add = move |_| {
+        let id = device::new_id();
+        let new = Officiated {
+            id: id.clone(),
+            day: day_at(now),
+            duty: Duty::FirstReferee,
+            level: String::new(),
+            teams: String::new(),
+            minutes: None,
+            talk: String::new(),
+            next: String::new(),
+        };
+        begin(open, shell, new);
+    };
+    let to_try = move || {
+        open.logbook.read().to_try().map(|one| {
+            view! {
+                <section class="card stack to-try">
+                    <h2>{words::TO_TRY}</h2>
+                    <p>{one.next.clone()}</p>
+                </section>
+            }
+        })
+    };
+    let matches = move || {
+        let logbook = open.logbook.read();
+        if logbook.matches().is_empty() {
+            return view! { <p>{words::LOGBOOK_EMPTY}</p> }.into_any();
+        }
+        let all = logbook.matches().iter().map(|one| {
+            let place = Place::Logged(one.id.clone());
+            let next = (!one.next.is_empty()).then(|| words::next_time(&one.next));
+            view! {
+                <button type="button" class="button" on:click=move |_| to(shell, &place)>
+                    <strong>{words::logged(one)}</strong>
+                    {next.map(|next| view! { <span>{next}</span> })}
+                </button>
+            }
+        });
+        let all = all.collect_view();
+        view! {
+            <p class="tabular">{words::by_duty(&logbook.by_duty())}</p>
+            <div class="learn-ways">{all}</div>
+        }
+        .into_any()
+    };
+    view! {
+        <div class="logbook stack on-screen">
+            {to_try}
+            {open.trouble()}
+            <section class="stack">
+                <h2>{words::LOGGED}</h2>
+                <button type="button" class="button primary" id="log-match" on:click=add>
+                    {words::LOG_MATCH}
+                </button>
+                {matches}
+            </section>
+            {from_records(open)}
+            {goals::goals(open)}
+            {shared(open)}
+        </div>
+        {paper::paper(open)}
+    }
+    .into_any()
+}
+
+/// Writes a match into the logbook and opens it there.
+fn begin(open: Open, shell: Shell, new: Officiated) {
+    let id = new.id.clone();
+    if !open.change(|logbook| logbook.put(new)) {
+        shell.news(words::LOGBOOK_FULL.to_owned());
+    } else if open.kept.get_untracked() {
+        to(shell, &Place::Logged(id));
+    }
+}
+
+/// Finished matches of this phone that are not in the logbook yet.
+fn from_records(open: Open) -> AnyView {
+    let shell = use_shell();
+    let library = Library::begin();
+    let list = move || {
+        let logbook = open.logbook.read();
+        let all = library.listed().unwrap_or_default();
+        let new = all.into_iter().filter(|listed| {
+            listed.summary.stage == Stage::Finished && logbook.of_id(&listed.id).is_none()
+        });
+        let ways: Vec<AnyView> = new
+            .map(|listed| {
+                let place = Place::Logged(listed.id.clone());
+                let teams = text::listed_teams(&listed.summary);
+                let day = listed
+                    .summary
+                    .last_at
+                    .map(|at| text::day_of(device::local_time(at)));
+                view! {
+                    <button type="button" class="button" on:click=move |_| to(shell, &place)>
+                        <strong>{teams}</strong>
+                        {day.map(|day| view! { <span class="tabular">{day}</span> })}
+                    </button>
+                }
+                .into_any()
+            })
+            .collect();
+        (!ways.is_empty()).then(|| {
+            view! {
+                <section class="stack">
+                    <h2>{words::LOG_FROM_RECORD}</h2>
+                    <p class="muted">{words::LOG_FROM_RECORD_MORE}</p>
+                    <div class="learn-ways">{ways}</div>
+                </section>
+            }
+        })
+    };
+    list.into_any()
+}
+
+/// What a record says of a match for the logbook.
+fn of_record(id: &str, timeline: &game::Timeline) -> Officiated {
+    let state = timeline.state();
+    let times = || timeline.entries().iter().filter_map(|entry| entry.at);
+    let began = timeline
+        .entries()
+        .iter()
+        .find(|entry| matches!(entry.kind, game::Kind::BeginSet | game::Kind::Rally { .. }))
+        .and_then(|entry| entry.at);
+    let ended = timeline.last_rally().and_then(|rally| rally.at);
+    let minutes = match (began, ended) {
+        (Some(began), Some(ended)) if ended >= began => {
+            u16::try_from((ended - began + 30_000) / 60_000).ok()
+        }
+        _ => None,
+    };
+    let heading = state.heading();
+    let division = heading.and_then(|h| h.details[game::entry::Detail::Division].clone());
+    Officiated {
+        id: id.to_owned(),
+        day: day_at(times().next_back().unwrap_or_default()),
+        duty: Duty::FirstReferee,
+        level: division.unwrap_or_default(),
+        teams: Team::BOTH
+            .map(|team| text::team_name(state, team))
+            .join(", "),
+        minutes,
+        talk: String::new(),
+        next: String::new(),
+    }
+}
+
+/// Printed, as a table, as a file, and the end of it.
+fn shared(open: Open) -> AnyView {
+    let now = use_session().time_now();
+    let asking = RwSignal::new(false);
+    let share = move |ending: &'static str, mime: &'static str, bytes: fn(&Logbook) -> String| {
+        let content = open.logbook.with_untracked(bytes);
+        hand_over(ExportFile {
+            name: words::logbook_file(day_at(now).as_str(), ending),
+            mime: mime.into(),
+            bytes: content.into_bytes(),
+        });
+    };
+    let some = Memo::new(move |_| !open.logbook.read().is_empty());
+    let forget = Callback::new(move |()| open.change(|logbook| *logbook = Logbook::default()));
+    let shown = move || {
+        some.get().then(|| {
+            view! {
+                <section class="stack">
+                    <h2>{words::LOGBOOK_SHARE}</h2>
+                    <div class="row">
+                        // Where a browser cannot print, the file is left.
+                        <button type="button" class="button" on:click=move |_| { device::print_page(); }>
+                            {words::LOGBOOK_PRINT}
+                        </button>
+                        <button
+                            type="button"
+                            class="button"
+                            id="logbook-table"
+                            on:click=move |_| share("csv", "text/csv", logbook_csv)
+                        >
+                            {words::LOGBOOK_TABLE}
+                        </button>
+                        <button
+                            type="button"
+                            class="button"
+                            id="logbook-file"
+                            on:click=move |_| share("json", "application/json", Logbook::write)
+                        >
+                            {words::LOGBOOK_FILE}
+                        </button>
+                    </div>
+                    <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
+                        {words::LOGBOOK_DELETE}
+                    </button>
+                </section>
+            }
+        })
+    };
+    view! {
+        {shown}
+        <Confirm
+            open=asking
+            question=Signal::stored(words::LOGBOOK_DELETE_ASK.to_owned())
+            yes=Signal::stored(words::LOGBOOK_DELETE.to_owned())
+            on_yes=forget
+        />
+    }
+    .into_any()
+}

@@ -1,0 +1,149 @@
+//! While somebody watches: two halves for the score, a button a note, the last tap with its way back.
+
+use leptos::prelude::*;
+
+use super::{not_here, Open};
+use crate::learn::place::Place;
+use crate::memo::Memo;
+use crate::shell::{use_shell, Screen};
+use game::NO_RALLY_MS;
+use record::{NoteKind, Observation, MAX_EVENTS};
+use rules::Team;
+use text::learn as words;
+
+/// The screen.
+pub fn watch(id: &str) -> AnyView {
+    let Some(open) = Open::of(id) else {
+        return not_here();
+    };
+    // Nobody wants to wake the phone between two rallies.
+    let session = open.session;
+    session.machine().keep_awake(true);
+    on_cleanup(move || {
+        // A match that is open here wants it as well.
+        let plays = session.state_now().phase().is_under_way();
+        session.machine().keep_awake(plays);
+    });
+    let turned = RwSignal::new(false);
+    let rallied = StoredValue::new(None::<i64>);
+    let standing = Memo::new(move |_| {
+        let observed = open.observed.read();
+        observed.standing(observed.events.len())
+    });
+    // The teams change courts after each set (18.2.1).
+    let is_turned = Memo::new(move |_| turned.get() != (standing.get().set % 2 == 0));
+    let add = move |seen: Observation| {
+        let now = open.session.time_now();
+        open.change(|observed| {
+            observed.add(seen, now);
+        });
+    };
+    let rally = move |won_by: Team| {
+        let now = open.session.time_now();
+        let last = rallied.get_value();
+        // Nobody plays two rallies in a second: the thumb slipped.
+        if last.is_some_and(|last| (0..NO_RALLY_MS).contains(&(now - last))) {
+            return;
+        }
+        rallied.set_value(Some(now));
+        add(Observation::Rally { won_by });
+    };
+    let half = move |side: usize| {
+        let team = move || Team::BOTH[usize::from(is_turned.get() != (side == 1))];
+        let name = Memo::new(move |_| {
+            let team = team();
+            open.observed
+                .with(|observed| words::observed_team(&observed.teams, team))
+        });
+        let points = Memo::new(move |_| standing.get().score[team()]);
+        let label = move || words::wins_rally(&name.get(), points.get());
+        view! {
+            <button
+                type="button"
+                class=move || match team() {
+                    Team::A => "watch-half team-a",
+                    Team::B => "watch-half team-b",
+                }
+                id=["watch-left", "watch-right"][side]
+                aria-label=label
+                on:click=move |_| rally(untrack(team))
+            >
+                <span>{move || name.get()}</span>
+                <strong class="tabular">{move || points.get()}</strong>
+            </button>
+        }
+        .into_any()
+    };
+    let note = move |kind: NoteKind| {
+        let tap = move |_| {
+            add(Observation::Note {
+                kind,
+                words: String::new(),
+            });
+        };
+        view! {
+            <button type="button" class="button watch-note" class:good=kind.is_good() on:click=tap>
+                {words::note(kind)}
+            </button>
+        }
+        .into_any()
+    };
+    let last = Memo::new(move |_| {
+        let observed = open.observed.read();
+        let last = observed.events.last()?;
+        Some(words::last_tap(&last.seen, standing.get(), &observed.teams))
+    });
+    let is_full = Memo::new(move |_| open.observed.read().events.len() >= MAX_EVENTS);
+    let undo = move |_| {
+        rallied.set_value(None);
+        open.change(|observed| {
+            observed.undo();
+        });
+    };
+    let shell = use_shell();
+    let place = Place::Notes(id.to_owned()).code();
+    view! {
+        <div class="watch stack">
+            <div class="watch-court">{half(0)} {half(1)}</div>
+            <div class="watch-line">
+                <strong>{move || words::watched_set(standing.get().set)}</strong>
+                <button type="button" class="button quiet" on:click=move |_| add(Observation::NewSet)>
+                    {words::NEXT_SET}
+                </button>
+                <button
+                    type="button"
+                    class="button quiet"
+                    on:click=move |_| turned.update(|turned| *turned = !*turned)
+                >
+                    {words::SWAP_SIDES}
+                </button>
+            </div>
+            <div class="watch-notes">{NoteKind::ALL.map(note).into_iter().collect_view()}</div>
+            <div class="watch-last">
+                <p role="status">
+                    {move || last.get().unwrap_or_else(|| words::NOTHING_NOTED.to_owned())}
+                </p>
+                <button
+                    type="button"
+                    class="button"
+                    id="watch-undo"
+                    disabled=move || last.with(Option::is_none)
+                    on:click=undo
+                >
+                    {text::UNDO}
+                </button>
+            </div>
+            {move || is_full.get().then(|| view! { <p class="sentence bad" role="alert">{words::NOTES_FULL}</p> })}
+            {open.trouble()}
+            <button
+                type="button"
+                class="button"
+                id="watch-stop"
+                on:click=move |_| shell.go(Screen::Learn { place: place.clone() })
+            >
+                {words::OBSERVER_STOP}
+            </button>
+        </div>
+    }
+    .into_any()
+}
