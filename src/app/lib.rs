@@ -13,6 +13,7 @@ pub mod machine;
 pub mod merge;
 pub mod parts;
 pub mod ports;
+pub mod practice;
 pub mod session;
 pub mod skew;
 pub mod snapshot;

@@ -57,6 +57,8 @@ pub struct Summary {
     pub is_changed: bool,
     /// Whether it is sealed: nothing is entered until it is opened again.
     pub is_sealed: bool,
+    /// Whether it is a practice match.
+    pub is_practice: bool,
 }
 
 fn pair<T>(of: ByTeam<T>) -> [T; 2] {
@@ -90,6 +92,7 @@ impl Summary {
         Summary {
             version: VERSION,
             is_readable: heading.is_some(),
+            is_practice: heading.is_some_and(|h| h.practice),
             names: pair(ByTeam::new(|team| {
                 heading.map_or_else(String::new, |h| h.names[team].clone())
             })),

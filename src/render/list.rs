@@ -40,7 +40,7 @@ pub fn json(lines: &[(String, Line)]) -> Value {
             "sets": line.points.iter().map(|p| json!({ "A": p.a, "B": p.b })).collect::<Vec<_>>(),
             "over": line.is_over, "paper": line.on_paper, "seal": line.seal.code(),
             "findings": line.findings, "last_at": line.last_at,
-            "doubt": line.doubt.map(Doubt::code),
+            "doubt": line.doubt.map(Doubt::code), "practice": line.is_practice,
         })
     });
     json!({ "list": list.collect::<Vec<_>>() })
@@ -67,6 +67,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
         "last_utc",
         "last_local",
         "doubt",
+        "practice",
     ]);
     for (name, line) in lines {
         let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
@@ -88,6 +89,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
             number(line.last_at.map(|at| WallClock::default().moment(at))),
             number(line.last_at.map(|at| hall.moment(at))),
             number(line.doubt.map(Doubt::code)),
+            number(Some(if line.is_practice { "yes" } else { "no" })),
         ]);
     }
     table.finish()

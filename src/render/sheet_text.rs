@@ -28,6 +28,9 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
             writeln!(out, "{}", parts.join(" · "))?;
         }
     }
+    if sheet.heading.as_ref().is_some_and(|h| h.practice) {
+        writeln!(out, "{}", words::PRACTICE)?;
+    }
     if !sheet.broken.is_empty() {
         writeln!(out, "{}", words::CHANGED.to_uppercase())?;
         for sentence in words::broken(&sheet.broken) {

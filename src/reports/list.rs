@@ -39,6 +39,8 @@ pub struct Line {
     pub doubt: Option<Doubt>,
     /// The result as a pool counts it; none where the match is not over.
     pub played: Option<Played>,
+    /// Whether it is a practice match, which no pool counts.
+    pub is_practice: bool,
 }
 
 /// The state of a seal.
@@ -114,6 +116,7 @@ impl Line {
                 _ => (is_changed || reading.lacks_a_part()).then_some(Doubt::Damaged),
             },
             played: standings::of_match(state),
+            is_practice: heading.is_some_and(|h| h.practice),
         }
     }
 
@@ -142,12 +145,17 @@ impl Line {
             time: None,
             doubt: in_doubt.then_some(Doubt::Paper),
             played: standings::of_paper(&sheet).filter(|_| is_over),
+            is_practice: false,
         }
     }
 
-    /// The result under the name of its file; of a match that is not over what is known of it.
+    /// The result under the name of its file; of a match that is not over what is known of it. None for a practice
+    /// match.
     #[must_use]
-    pub fn result(&self, name: String) -> Played {
+    pub fn result(&self, name: String) -> Option<Played> {
+        if self.is_practice {
+            return None;
+        }
         let evidence = match self.seal {
             SealState::OnPaper => Evidence::Paper,
             SealState::Broken => Evidence::Changed,
@@ -163,7 +171,7 @@ impl Line {
             is_open: self.played.is_none(),
             doubt: self.doubt,
         };
-        match &self.played {
+        Some(match &self.played {
             Some(played) => Played {
                 source,
                 ..played.clone()
@@ -175,7 +183,7 @@ impl Line {
                 default: None,
                 source,
             },
-        }
+        })
     }
 
     /// The name of a team, or its letter.

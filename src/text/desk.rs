@@ -420,7 +420,12 @@ pub fn teams_of(line: &Line) -> String {
         "" => format!("Team {team}"),
         name => name.to_owned(),
     };
-    format!("{} – {}", name(Team::A), name(Team::B))
+    let teams = format!("{} – {}", name(Team::A), name(Team::B));
+    if line.is_practice {
+        format!("{}: {teams}", crate::learn::PRACTICE_MARK)
+    } else {
+        teams
+    }
 }
 
 /// Where a match stands: sets, and in brackets the points of each.

@@ -281,7 +281,12 @@ pub fn listed_teams(summary: &Summary) -> String {
         return UNREADABLE.into();
     }
     let name = |team| name_or_letter(summary.name(team), team);
-    format!("{} – {}", name(Team::A), name(Team::B))
+    let teams = format!("{} – {}", name(Team::A), name(Team::B));
+    if summary.is_practice {
+        format!("{}: {teams}", learn::PRACTICE_MARK)
+    } else {
+        teams
+    }
 }
 
 /// A button about one match of a list.

@@ -6,6 +6,8 @@ use record::{spaced, Broken, Seal};
 use reports::{ClockDoubt, LiberoTurn, SealBox, SetSheet, Sheet};
 use rules::{ByTeam, Score, Shirt, Team};
 
+/// On the sheet of a practice match.
+pub const PRACTICE: &str = "Practice: nobody played this match.";
 /// Before anything was played.
 pub const NOTHING_PLAYED: &str = "Nothing has been played yet. The sheet fills itself in.";
 /// Name of the results box.

@@ -42,6 +42,7 @@ impl Part {
             Part::Desk => screens::load_desk().await,
             Part::Learn => {
                 screens::load_learn().await?;
+                screens::load_practice().await?;
                 // Its screens are drawn without their style where that does not come.
                 device::load_style(STYLE).await;
                 Ok(())

@@ -144,6 +144,16 @@ pub(crate) fn record(what: Record) -> Result<AnyView, SplitLoaderError> {
     })
 }
 
+/// What is told beside the court of a practice match.
+pub fn practice() -> AnyView {
+    of_part(Part::Learn, practice_told)
+}
+
+#[wasm_split(learn, preload(load_practice), fallible)]
+pub(crate) fn practice_told() -> Result<AnyView, SplitLoaderError> {
+    Ok(learn::told())
+}
+
 #[wasm_split(learn, preload(load_learn), fallible)]
 pub(crate) fn learn_screen(place: String) -> Result<AnyView, SplitLoaderError> {
     Ok(learn::show(&place))

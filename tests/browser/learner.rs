@@ -1,5 +1,6 @@
 //! What belongs to a learner: the notes of an observer from the thumb to the review, and the logbook.
 
+use app::practice::{Practice, Told};
 use game::{simulate, Kind, Timeline};
 use record::{
     note_frames, Logbook, LogbookReading, NoteKind, Observation, Observed, ObservedReading,
@@ -32,6 +33,16 @@ pub const TESTS: &[Test] = &[
         name: "logbook_keeps_matches_goals_and_what_to_try",
         engines: ALL,
         run: keeps_a_logbook,
+    },
+    Test {
+        name: "practice_match_is_told_kept_and_compared",
+        engines: ALL,
+        run: a_practice_match,
+    },
+    Test {
+        name: "lesson_shows_a_scene_counts_hands_and_answers",
+        engines: ALL,
+        run: a_lesson,
     },
     Test {
         name: "logbook_is_printed_and_given_as_a_table",
@@ -400,5 +411,143 @@ fn signed_off(stage: &mut Stage) -> Ran {
         .browser()
         .cdp("Emulation.setEmulatedMedia", json!({ "media": "" }));
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+fn a_practice_match(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.quick();
+    open(referee, words::PRACTICE, words::PRACTICE_MORE);
+    referee.reads(words::PRACTICE_MARKED);
+    referee.browser().picture("practice-empty");
+    referee.tap_at("#practice-begin");
+    referee.browser().find("#half-left");
+    referee.browser().find("#practice-told");
+    let address = referee.browser().value("location.hash");
+    let address = address.as_str().expect("an address").to_owned();
+    let seed = address.trim_start_matches("#/play/practice-");
+    let seed: u64 = seed
+        .split('-')
+        .next()
+        .and_then(|seed| seed.parse().ok())
+        .expect("a seed");
+    let practice = Practice::from_seed(seed).expect("the match");
+    let mut entered = 0;
+    for (i, told) in practice.steps.iter().enumerate() {
+        let said = words::practice_told(told, practice.truth(0).state());
+        referee.reads_at("#practice-told", &said);
+        match told {
+            Told::Rally { won_by, .. } => {
+                let name = practice.truth(0).state().name(*won_by).to_owned();
+                referee.point_for(&name);
+                referee.saved();
+            }
+            Told::TimeOut { .. } | Told::Substitution { .. } => break,
+        }
+        entered = i + 1;
+        if entered == 3 {
+            // The page goes in the middle, and comes back as it was.
+            referee.browser().picture("practice-told");
+            referee.stage.reload();
+            referee.browser().find("#half-left");
+            referee.reads_at("#practice-told", &said);
+        }
+        if entered == 5 {
+            break;
+        }
+        referee.tap_at("#practice-next");
+    }
+    let entries = referee.timeline().entries().to_vec();
+    assert!(matches!(&entries[0].kind, Kind::Match(heading) if heading.practice));
+    referee.tap_at("#practice-compare");
+    // Points are right, and no reason was given that could differ.
+    referee.browser().find("#practice-result");
+    referee.reads(words::PRACTICE_SAME);
+    referee.browser().picture("practice-same");
+    referee.tap(words::PRACTICE_BACK);
+    referee.browser().find("#half-left");
+
+    // A wrong point is said.
+    assert!(entered > 0);
+    if let Some(Told::Rally { won_by, .. }) = practice.steps.get(entered) {
+        referee.tap_at("#practice-next");
+        let name = practice.truth(0).state().name(won_by.other()).to_owned();
+        referee.point_for(&name);
+        referee.saved();
+        referee.tap_at("#practice-compare");
+        referee.browser().find("#practice-result");
+        referee.reads(words::PRACTICE_RECORDS);
+        referee.reads(&words::practice_differs(1));
+        referee.browser().picture("practice-result");
+        referee.tap(words::PRACTICE_BACK);
+        referee.browser().find("#half-left");
+    }
+    let here = referee.stage.url();
+    referee.browser().goto(&format!("{here}#/desk"));
+    referee.stage.started();
+    let listed = referee
+        .browser()
+        .value("document.querySelector('main').innerText.includes('Practice')");
+    assert_eq!(listed, json!(false), "no practice match lies on the desk");
+    referee.browser().goto(&format!("{here}#/start"));
+    referee.stage.started();
+    referee.reads_at("#continue", words::PRACTICE_MARK);
+    Ok(())
+}
+
+fn a_lesson(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    open(referee, words::TRAINER, words::TRAINER_MORE);
+    referee.tap_at("#to-lesson");
+    referee.reads(words::LESSON_HOW[0]);
+    referee.browser().picture("lesson-choice");
+    referee.tap_at("#lesson-begin");
+    let shown = "(document.querySelector('.lesson-field')?.dataset.scene ?? '')";
+    let mut before = String::new();
+    for round in 0..2 {
+        referee.browser().wait_until(
+            "another scene",
+            &format!("{shown} && {shown} !== {}", json!(before)),
+        );
+        let from = referee.browser().value(shown);
+        let from = from.as_str().expect("what it was drawn from").to_owned();
+        let parts: Vec<&str> = from.split(' ').collect();
+        let kind = learn::Kind::from_code(parts[0]).expect("a kind");
+        let band = learn::Level::Clear.band(kind);
+        let drawn = learn::draw(kind, band, parts[2].parse().expect("a seed")).expect("the scene");
+        for _ in 0..3 {
+            referee.tap_at(".lesson-vote:nth-child(1)");
+        }
+        referee.tap_at(".lesson-vote:nth-child(3)");
+        let votes = referee.browser().value(
+            "[...document.querySelectorAll('.lesson-vote strong')].map((e) => Number(e.innerText))",
+        );
+        assert_eq!(votes, json!([3, 0, 1, 0]));
+        if round == 0 {
+            referee.browser().picture("lesson-vote");
+            referee.browser().screen(1180, 820);
+            referee.browser().picture("lesson-vote-1180x820");
+        }
+        referee.tap_at("#lesson-answer");
+        referee.reads(&words::decided(&drawn.verdict));
+        if round == 0 {
+            referee.browser().picture("lesson-answer-1180x820");
+            referee.browser().screen(360, 740);
+            referee.browser().picture("lesson-answer");
+        }
+        before = from;
+        referee.tap_at("#lesson-next");
+    }
+    // The phone's back button leaves the lesson, nothing of it is kept.
+    referee.browser().back();
+    referee.reads(words::TRAINER_HOW[0]);
+    assert_eq!(
+        referee
+            .browser()
+            .value("localStorage.getItem('dutystand/s/learner')"),
+        json!(null)
+    );
     Ok(())
 }

@@ -423,7 +423,9 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
         }
         _ => {
             let (listed, verdict) = listed(given);
-            let results = listed.into_iter().map(|(name, line)| line.result(name));
+            let results = listed
+                .into_iter()
+                .filter_map(|(name, line)| line.result(name));
             let mut pool = scheme.pool(rank_by, results.collect());
             pool.meetings = Some(meetings);
             (pool, Vec::new(), verdict)

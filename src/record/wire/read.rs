@@ -36,6 +36,7 @@ fn read_kind(f: &Fields) -> Result<mem::Kind, EntryProblem> {
             };
             K::Match(Box::new(mem::Heading {
                 details: read_details(f)?,
+                practice: f.flag("practice")?,
                 ..mem::Heading::new(names, frozen_rules::read(f.object("rules")?.0)?)
             }))
         }

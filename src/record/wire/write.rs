@@ -27,6 +27,7 @@ fn write_kind(w: &mut Writer, kind: &mem::Kind) {
             write_details(w, &h.details);
             write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
             w.value("rules", &frozen_rules::write(&h.rules));
+            w.flag("practice", h.practice);
         }
         K::Heading(given) => {
             write_details(w, &given.details);

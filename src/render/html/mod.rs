@@ -125,6 +125,10 @@ impl Paper {
 
     fn all(&mut self, sheet: &Sheet) {
         self.heading(sheet);
+        if sheet.heading.as_ref().is_some_and(|h| h.practice) {
+            self.part("sheet-broken", words::PRACTICE);
+            self.put("</section>");
+        }
         self.broken(&sheet.broken);
         self.cut();
         if sheet.sets.is_empty() {

@@ -81,6 +81,37 @@ pub const READ_ABOUT: &str = "Read and try it";
 /// Another session.
 pub const ONCE_MORE: &str = "Another five minutes";
 
+/// Title of the page for a class.
+pub const LESSON: &str = "Lesson";
+/// The way to it.
+pub const LESSON_WAY: &str = "For a class, on a large screen";
+/// How it goes.
+pub const LESSON_HOW: [&str; 3] = [
+    "Show a rally to the class. Everybody decides alone, without a word.",
+    "Ask who is for what, and count the hands with taps.",
+    "Then show the answer in slow motion, and talk about it.",
+];
+/// Begins.
+pub const LESSON_BEGIN: &str = "Show the first rally";
+/// What it is about.
+pub const LESSON_ABOUT: &str = "What about?";
+/// All of it.
+pub const EVERYTHING: &str = "Everything";
+/// The question to the class.
+pub const LESSON_ASK: &str = "What do you decide? One tap for each hand.";
+/// Shows the answer.
+pub const LESSON_ANSWER: &str = "Show the answer";
+/// Back to the choice.
+pub const LESSON_END: &str = "End";
+/// A vote.
+pub const VOTE_LEFT: &str = "Fault of the left team";
+/// A vote.
+pub const VOTE_RIGHT: &str = "Fault of the right team";
+/// A vote.
+pub const VOTE_PLAY_ON: &str = "Play on";
+/// A vote.
+pub const VOTE_REPLAY: &str = "Play it again";
+
 /// A place to look from.
 #[must_use]
 pub const fn place(place: Place) -> &'static str {

@@ -128,7 +128,12 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
     let records = library.all()?;
     let records = records.into_iter();
     let mut items: Vec<Item> = records
-        .filter(|kept| kept.state().heading().is_some())
+        // Practice matches are nothing of a coordinator's.
+        .filter(|kept| {
+            kept.state()
+                .heading()
+                .is_some_and(|heading| !heading.practice)
+        })
         .map(|kept| {
             let id = kept.id.clone();
             let state = format!("{} {}", kept.entries().len(), kept.problems.len());
@@ -145,7 +150,7 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
     // A paper sheet does not say its pool.
     let results: Vec<Played> = items
         .iter()
-        .filter_map(|item| Some(item.line.as_ref()?.result(String::new())))
+        .filter_map(|item| item.line.as_ref()?.result(String::new()))
         .collect();
     for id in PAPERS.ids() {
         let Some(written) = PAPERS.get(&id) else {
@@ -153,7 +158,8 @@ fn all(library: Library, made: Made) -> Option<Vec<Item>> {
         };
         let draft = Draft::of_written(&written);
         let line = line(made, &id, written, || Line::of_paper(&draft));
-        let pool = line.result(String::new()).pool_among(&results).to_owned();
+        let played = line.result(String::new());
+        let pool = played.map_or_else(String::new, |played| played.pool_among(&results).to_owned());
         let mut item = Item::of_line(id, line, Source::Paper(draft));
         item.group = pool;
         items.push(item);

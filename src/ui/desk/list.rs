@@ -217,7 +217,7 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
 
 fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
     let matches = items.iter().filter_map(|item| {
-        let played = item.line.as_ref()?.result(String::new());
+        let played = item.line.as_ref()?.result(String::new())?;
         let known = (played.known(), played.source.evidence);
         Some((item.id.as_str(), known))
     });

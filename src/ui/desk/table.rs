@@ -71,7 +71,7 @@ fn results(chosen: &[&Item]) -> Vec<Played> {
     let result = |item: &&Item| {
         let line = item.line.as_ref()?;
         let name = format!("{} ({})", item.title, kind_of(line));
-        let mut played = line.result(name);
+        let mut played = line.result(name)?;
         played.source.pool.clone_from(&item.group);
         Some(played)
     };

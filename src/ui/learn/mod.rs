@@ -10,6 +10,7 @@ mod logbook;
 mod match_line;
 mod observer;
 mod place;
+mod practice;
 mod roles;
 mod signals;
 mod sketch;
@@ -20,6 +21,8 @@ use leptos::prelude::*;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
 use place::Place;
+
+pub use practice::told;
 use text::learn as words;
 
 /// The page of an address.
@@ -39,6 +42,9 @@ pub fn show(code: &str) -> AnyView {
         Place::Signals => signals::all(),
         Place::Signal(signal) => signals::one(signal),
         Place::Trainer => trainer::page(),
+        Place::Lesson => trainer::lesson(),
+        Place::Practice => practice::page(),
+        Place::Compared(id) => practice::compared(&id),
         Place::Observer => observer::list(),
         Place::Watch(id) => observer::watch(&id),
         Place::Notes(id) => observer::notes(&id),
@@ -61,6 +67,7 @@ fn book() -> AnyView {
         (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
         (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
         (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
+        (words::PRACTICE, words::PRACTICE_MORE, Place::Practice),
         (words::OBSERVER, words::OBSERVER_MORE, Place::Observer),
         (words::LOGBOOK, words::LOGBOOK_MORE, Place::Logbook),
         (words::CARE, words::CARE_MORE, Place::Cares),

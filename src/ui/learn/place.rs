@@ -31,6 +31,12 @@ pub enum Place {
     Signal(Signal),
     /// The rally trainer.
     Trainer,
+    /// Scenes for a class.
+    Lesson,
+    /// Practice matches.
+    Practice,
+    /// What happened in one, beside what was entered.
+    Compared(String),
     /// Notes of observers.
     Observer,
     /// Somebody watches, and taps.
@@ -69,6 +75,9 @@ impl Place {
             Place::Signals => "signals".into(),
             Place::Signal(signal) => format!("signals/{}", code_of(*signal)),
             Place::Trainer => "trainer".into(),
+            Place::Lesson => "trainer/lesson".into(),
+            Place::Practice => "practice".into(),
+            Place::Compared(id) => format!("practice/{id}"),
             Place::Observer => "observer".into(),
             Place::Watch(id) => format!("observer/watch/{id}"),
             Place::Notes(id) => format!("observer/notes/{id}"),
@@ -91,7 +100,10 @@ impl Place {
                 .into_iter()
                 .find(|signal| code_of(*signal) == below)
                 .map_or(Place::Signals, Place::Signal),
+            "trainer" if below == "lesson" => Place::Lesson,
             "trainer" => Place::Trainer,
+            "practice" if !below.is_empty() => Place::Compared(below.to_owned()),
+            "practice" => Place::Practice,
             "observer" => match below.split_once('/') {
                 Some(("watch", id)) => Place::Watch(id.to_owned()),
                 Some(("notes", id)) => Place::Notes(id.to_owned()),
@@ -121,6 +133,8 @@ impl Place {
             Place::Signals => text::SIGNALS,
             Place::Signal(signal) => text::signal(*signal),
             Place::Trainer => words::TRAINER,
+            Place::Lesson => words::LESSON,
+            Place::Practice | Place::Compared(_) => words::PRACTICE,
             Place::Observer | Place::Watch(_) | Place::Notes(_) => words::OBSERVER,
             Place::Logbook | Place::Logged(_) => words::LOGBOOK,
             Place::NewGoal => words::SET_GOAL,

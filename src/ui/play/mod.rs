@@ -82,12 +82,30 @@ pub fn Play() -> impl IntoView {
     });
     view! {
         {move || match shows.get() {
-            Shows::Between => around(Around::SetOver),
-            Shows::Finished => around(Around::MatchOver),
+            Shows::Between => view! {
+                {practice()}
+                {around(Around::SetOver)}
+            }
+            .into_any(),
+            Shows::Finished => view! {
+                {practice()}
+                {around(Around::MatchOver)}
+            }
+            .into_any(),
             Shows::Nothing => ().into_any(),
             Shows::Floor => view! { <Floor /> }.into_any(),
         }}
     }
+}
+
+/// What is told of a practice match; nothing in any other.
+fn practice() -> Option<AnyView> {
+    let session = use_session();
+    let is_practice = session
+        .state_now()
+        .heading()
+        .is_some_and(|heading| heading.practice);
+    is_practice.then(screens::practice)
 }
 
 /// What the screen shows; it is built anew only when this changes, so that the court under a finger
@@ -174,6 +192,7 @@ fn Floor() -> impl IntoView {
                     node_ref=strip
                     on:scroll=move |_| moved.set_value(true)
                 >
+                    {practice()}
                     {defer_render(move || {
                         view! {
                             <Show when=move || !court.wants_glance()>

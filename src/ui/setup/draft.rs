@@ -46,7 +46,7 @@ pub(super) fn unwritten(text: &str) -> Option<Kind> {
 }
 
 /// Names of everything that may be half typed about a match, for whoever wipes one.
-const ALL: [&str; 7] = [
+const ALL: [&str; 8] = [
     "toss",
     "list-A",
     "list-B",
@@ -54,11 +54,27 @@ const ALL: [&str; 7] = [
     "line-up-B",
     BRIEFED,
     DRAWN,
+    PRACTICE,
 ];
 /// What was read aloud.
 pub(super) const BRIEFED: &str = "briefed";
 /// Signatures drawn with a finger.
 pub(super) const DRAWN: &str = "drawn";
+
+/// How far a practice match was told.
+const PRACTICE: &str = "practice";
+
+/// Keeps how far a practice match was told. Where storage is full it holds as long as the page.
+pub fn keep_practice_step(id: &str, step: usize) {
+    keep(id, PRACTICE, &step.to_string());
+}
+
+/// How far a practice match was told.
+pub fn practice_step(id: &str) -> usize {
+    kept(id, PRACTICE)
+        .and_then(|step| step.parse().ok())
+        .unwrap_or(0)
+}
 
 /// Under this name stays what is remembered from match to match: the unit of the gauge, the height of
 /// the net, the minutes to wait.

@@ -315,6 +315,7 @@ impl Fields {
                 b: words(Field::NameB).unwrap_or_default(),
             },
             rules: self.rules()?,
+            practice: false,
         })
     }
 }

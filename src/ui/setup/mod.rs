@@ -29,7 +29,7 @@ mod warm_up;
 use leptos::prelude::*;
 
 pub use details::DetailsForm;
-pub use draft::forget_drafts;
+pub use draft::{forget_drafts, keep_practice_step, practice_step};
 pub use drawn::{drawn, keep_drawn, Drawing};
 pub use new_match::NewMatch;
 pub use sign::{SignPad, SignRow};

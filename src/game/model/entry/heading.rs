@@ -13,6 +13,8 @@ pub struct Heading {
     pub names: ByTeam<String>,
     /// What it is played by.
     pub rules: Rules,
+    /// Whether it is a practice match that nobody played: no table of results counts it.
+    pub practice: bool,
 }
 
 impl Heading {
@@ -23,6 +25,7 @@ impl Heading {
             details: Details::default(),
             names,
             rules,
+            practice: false,
         }
     }
 }

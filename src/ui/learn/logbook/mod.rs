@@ -168,7 +168,10 @@ fn from_records(open: Open) -> AnyView {
         let logbook = open.logbook.read();
         let all = library.listed().unwrap_or_default();
         let new = all.into_iter().filter(|listed| {
-            listed.summary.stage == Stage::Finished && logbook.of_id(&listed.id).is_none()
+            let summary = &listed.summary;
+            summary.stage == Stage::Finished
+                && !summary.is_practice
+                && logbook.of_id(&listed.id).is_none()
         });
         let ways: Vec<AnyView> = new
             .map(|listed| {

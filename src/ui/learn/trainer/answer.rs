@@ -10,14 +10,14 @@ use crate::widgets::signal_figure::SignalFigure;
 use text::learn as words;
 
 /// How long before the deciding moment the slow film begins, in seconds of the scene.
-const BEFORE: f64 = 0.7;
+pub const BEFORE: f64 = 0.7;
 /// How slow it is.
-const SLOW: f64 = 0.25;
+pub const SLOW: f64 = 0.25;
 /// What was no fault and farther from one than this is not told, in metres.
 const NEAR: f64 = 0.35;
 
 /// The thing that the answer looks at: what decides, or where play goes on what the scene is about.
-fn looked_at(drawn: &Drawn) -> Option<Judged> {
+pub fn looked_at(drawn: &Drawn) -> Option<Judged> {
     if let Some(decides) = drawn.verdict.decided_by() {
         return Some(*decides);
     }
@@ -120,7 +120,7 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
 }
 
 /// What was seen, why that is so, by which rule, and how near it was.
-fn why(drawn: &Drawn, one: &Judged) -> AnyView {
+pub fn why(drawn: &Drawn, one: &Judged) -> AnyView {
     let (rule, why) = words::why_in_scene(one);
     let margin = match one.ruling.margin {
         Margin::Seen => None,

@@ -2,6 +2,7 @@
 
 mod answer;
 mod film;
+mod lesson;
 mod over;
 mod paint;
 mod questions;
@@ -14,9 +15,12 @@ use leptos::prelude::*;
 
 use crate::practised;
 use crate::session::{use_session, Session};
+use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use text::learn as words;
+
+pub use lesson::page as lesson;
 
 /// How a scene is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -94,6 +98,12 @@ pub fn page() -> AnyView {
 
 /// Before a session.
 fn choice(trainer: Trainer) -> AnyView {
+    let shell = use_shell();
+    let to_lesson = move |_| {
+        shell.go(Screen::Learn {
+            place: crate::learn::place::Place::Lesson.code(),
+        });
+    };
     let lines = words::TRAINER_HOW.map(|line| view! { <li>{line}</li> });
     let places = fixed(Place::ALL.map(words::place));
     let is_place = Callback::new(move |i: usize| trainer.place.get() == Place::ALL[i]);
@@ -115,6 +125,9 @@ fn choice(trainer: Trainer) -> AnyView {
             words::IN_WHICH_FORM,
             buttons(Layout::Grid, fixed(forms.map(|form| form.1)), Some(is_form), to_form),
         )}
+        <button type="button" class="button quiet" id="to-lesson" on:click=to_lesson>
+            {words::LESSON_WAY}
+        </button>
         {over::practised(trainer)}
     }
     .into_any()

@@ -1,0 +1,160 @@
+//! A practice match: an invented one whose first set is told to a learner, who keeps it on the court as a real one.
+//! What was told is laid beside what was kept.
+//!
+//! It is marked in its heading, wherever it goes, and no table of results takes it in.
+
+use game::entry::{By, Change};
+use game::{simulate, Entry, Kind, Timeline};
+use rules::{Cause, Preset, Team};
+
+/// What is told at once.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Told {
+    /// How a rally ended; who wins it the learner decides.
+    Rally {
+        /// Who serves.
+        serves: Option<Team>,
+        /// Who wins it, for the answer.
+        won_by: Team,
+        /// Why it ended.
+        cause: Cause,
+        /// Who did it.
+        by: Option<By>,
+    },
+    /// A team asks for a time-out.
+    TimeOut {
+        /// Whose.
+        team: Team,
+    },
+    /// A team asks for a substitution.
+    Substitution {
+        /// Whose.
+        team: Team,
+        /// Who goes and who comes.
+        changes: Vec<Change>,
+    },
+}
+
+/// A practice match.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Practice {
+    /// All before the first service, as it is given to the learner.
+    pub opening: Vec<Entry>,
+    /// The first set, told step by step.
+    pub steps: Vec<Told>,
+    /// The entries of the truth; of each step so many belong to it and to what went before.
+    truth: Vec<Entry>,
+    ends: Vec<usize>,
+}
+
+/// The rules that it is played by: short, and without a libero.
+const RULES: Preset = Preset::SchoolJunior;
+/// More seeds are not tried; 485 of the first 500 give a match at once (measured).
+const MAX_SEEDS: u64 = 20;
+/// A set of fewer rallies teaches little. Our own choice.
+const MIN_RALLIES: usize = 30;
+
+impl Practice {
+    /// The first one from a seed on whose first set holds nothing but what can be told; none where so many seeds
+    /// give none.
+    #[must_use]
+    pub fn from_seed(seed: u64) -> Option<Practice> {
+        (seed..seed.saturating_add(MAX_SEEDS)).find_map(Practice::of)
+    }
+
+    fn of(seed: u64) -> Option<Practice> {
+        let mut all = simulate(RULES, seed);
+        if let Some(Kind::Match(heading)) = all.first_mut().map(|entry| &mut entry.kind) {
+            heading.practice = true;
+        }
+        let begins = all
+            .iter()
+            .position(|entry| matches!(entry.kind, Kind::BeginSet))?;
+        let opening = all[..=begins].to_vec();
+        let mut practice = Practice {
+            truth: opening.clone(),
+            opening,
+            ..Practice::default()
+        };
+        let mut timeline = Timeline::of(practice.opening.clone());
+        let mut rest = all[begins + 1..].iter().peekable();
+        // What cannot be told in a sentence is left out; whatever comes after it is told where it is legal then.
+        while let Some(entry) = rest.next() {
+            if timeline.state().sets().next().is_some() {
+                break;
+            }
+            let serves = timeline.state().serving().map(|(team, _)| team);
+            let mut explained = None;
+            let mut told = match &entry.kind {
+                Kind::Rally { won_by, .. } => {
+                    let (cause, by) = match rest.peek().map(|next| &next.kind) {
+                        Some(Kind::Explain { cause, by, .. }) => (*cause, *by),
+                        // Nothing was said of it: the ball came down somewhere.
+                        Some(_) | None if entry.n.is_multiple_of(2) => (Cause::BallIn, None),
+                        Some(_) | None => (Cause::BallOut, None),
+                    };
+                    explained = Some((cause, by));
+                    Told::Rally {
+                        serves,
+                        won_by: *won_by,
+                        cause,
+                        by,
+                    }
+                }
+                Kind::TimeOut { team } => Told::TimeOut { team: *team },
+                Kind::Substitution {
+                    team,
+                    changes,
+                    reason: None,
+                } => Told::Substitution {
+                    team: *team,
+                    changes: changes.clone(),
+                },
+                _ => continue,
+            };
+            let mut push = |kind: Kind| {
+                let entry = Entry {
+                    at: entry.at,
+                    ..Entry::new(timeline.next_number(), kind)
+                };
+                timeline.check(&entry).ok()?;
+                timeline.push(entry.clone());
+                practice.truth.push(entry);
+                practice.truth.last().map(|entry| entry.n)
+            };
+            let Some(n) = push(entry.kind.clone()) else {
+                continue;
+            };
+            if let Some((cause, by)) = explained {
+                let explain = |cause, by| Kind::Explain {
+                    entry: n,
+                    cause,
+                    by,
+                    seen_by: None,
+                };
+                // A reason that no longer fits is told as a ball that came down.
+                if push(explain(cause, by)).is_none() {
+                    push(explain(Cause::BallIn, None));
+                    if let Told::Rally { cause, by, .. } = &mut told {
+                        (*cause, *by) = (Cause::BallIn, None);
+                    }
+                }
+            }
+            practice.steps.push(told);
+            practice.ends.push(practice.truth.len());
+        }
+        let rallies = practice.steps.iter();
+        let rallies = rallies
+            .filter(|told| matches!(told, Told::Rally { .. }))
+            .count();
+        (rallies >= MIN_RALLIES && timeline.state().sets().next().is_some()).then_some(practice)
+    }
+
+    /// What is true once so many steps have been told.
+    #[must_use]
+    pub fn truth(&self, told: usize) -> Timeline {
+        let end = told.checked_sub(1).and_then(|last| self.ends.get(last));
+        let end = end.copied().unwrap_or(self.opening.len());
+        Timeline::of(self.truth[..end.min(self.truth.len())].to_vec())
+    }
+}

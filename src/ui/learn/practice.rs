@@ -1,0 +1,195 @@
+//! A practice match: how it goes, what is told on the court while it is kept, and the comparison afterwards.
+
+use leptos::prelude::*;
+
+use super::lines;
+use super::place::Place;
+use crate::memo::Memo;
+use crate::session::use_session;
+use crate::setup::{keep_practice_step, practice_step};
+use crate::shell::{use_shell, Screen};
+use crate::start::Library;
+use app::practice::{Practice, Told};
+use game::Timeline;
+use reports::compare::compare;
+use text::comparison::difference;
+use text::learn as words;
+
+/// With this the id of a practice match begins; the seed follows.
+const ID: &str = "practice-";
+
+/// The practice match of an id.
+fn of_id(id: &str) -> Option<Practice> {
+    let seed = id.strip_prefix(ID)?.split('-').next()?.parse().ok()?;
+    Practice::from_seed(seed)
+}
+
+/// How it goes, and the beginning.
+pub fn page() -> AnyView {
+    let session = use_session();
+    let shell = use_shell();
+    let library = Library::begin();
+    let begin = move |_| {
+        let now = session.time_now();
+        // The seed stands in an address, so it is kept short.
+        let seed = now.unsigned_abs() / 1000 % 1_000_000;
+        let id = format!("{ID}{seed}-{}", device::new_id());
+        let Some(practice) = Practice::from_seed(seed) else {
+            shell.news(words::PRACTICE_NOT_KEPT.to_owned());
+            return;
+        };
+        let mut opening = practice.opening;
+        for entry in &mut opening {
+            entry.at = Some(now);
+        }
+        device::spawn(async move {
+            if library.keep(&id, &opening).await {
+                shell.go(Screen::Play { id });
+            } else {
+                shell.news(words::PRACTICE_NOT_KEPT.to_owned());
+            }
+        });
+    };
+    view! {
+        {lines(words::PRACTICE_HOW.map(str::to_owned).into())}
+        <p class="muted">{words::PRACTICE_MARKED}</p>
+        <button type="button" class="button primary" id="practice-begin" on:click=begin>
+            {words::PRACTICE_BEGIN}
+        </button>
+    }
+    .into_any()
+}
+
+/// What is told on the court's screen.
+pub fn told() -> AnyView {
+    let session = use_session();
+    let shell = use_shell();
+    let Some(id) = untrack(|| session.id()) else {
+        return ().into_any();
+    };
+    let Some(practice) = of_id(&id) else {
+        return ().into_any();
+    };
+    let count = practice.steps.len();
+    let steps: StoredValue<Vec<Told>> = StoredValue::new(practice.steps);
+    let step = RwSignal::new(practice_step(&id).min(count));
+    let compare_id = id.clone();
+    let to = move |next: usize| {
+        keep_practice_step(&id, next);
+        step.set(next);
+    };
+    let to = StoredValue::new(to);
+    let go = move |next: usize| to.with_value(|to| to(next));
+    let said = Memo::new(move |_| {
+        let step = step.get();
+        let state = session.state();
+        steps.with_value(|steps| match steps.get(step) {
+            Some(told) => words::practice_told(told, &state),
+            None => words::PRACTICE_OVER.to_owned(),
+        })
+    });
+    let is_over = move || step.get() >= count;
+    let place = Place::Compared(compare_id).code();
+    view! {
+        <section class="practice-told card" id="practice-told">
+            <p role="status">
+                <span class="muted tabular">
+                    {move || words::practice_step((step.get() + 1).min(count), count)}
+                </span>
+                " "
+                {move || said.get()}
+            </p>
+            <div class="row">
+                <button
+                    type="button"
+                    class="button quiet"
+                    disabled=move || step.get() == 0
+                    on:click=move |_| go(step.get_untracked().saturating_sub(1))
+                >
+                    {words::PRACTICE_BEFORE}
+                </button>
+                <button
+                    type="button"
+                    class="button"
+                    id="practice-next"
+                    disabled=is_over
+                    on:click=move |_| go(step.get_untracked() + 1)
+                >
+                    {words::PRACTICE_NEXT}
+                </button>
+                <button
+                    type="button"
+                    class="button quiet"
+                    id="practice-compare"
+                    on:click=move |_| shell.go(Screen::Learn { place: place.clone() })
+                >
+                    {words::PRACTICE_COMPARE}
+                </button>
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// What happened beside what was entered.
+pub fn compared(id: &str) -> AnyView {
+    let store = use_session().store();
+    let shell = use_shell();
+    let id = id.to_owned();
+    let Some(practice) = of_id(&id) else {
+        return view! { <p class="card">{words::PRACTICE_GONE}</p> }.into_any();
+    };
+    let kept = RwSignal::new(None::<Timeline>);
+    let of = id.clone();
+    device::spawn(async move {
+        let found = store.read(&of).await;
+        // The screen may be gone by now.
+        kept.try_set(Some(Timeline::of(found.merged.entries)));
+    });
+    // What was told last has been entered by whoever comes here.
+    let told = practice_step(&id);
+    let shown = move || {
+        let Some(timeline) = kept.get() else {
+            return view! { <p class="card">{text::LOADING}</p> }.into_any();
+        };
+        if timeline.state().heading().is_none() {
+            return view! { <p class="card">{words::PRACTICE_GONE}</p> }.into_any();
+        }
+        result(&practice.truth(told), &practice.truth(told + 1), &timeline)
+    };
+    let back = move |_| shell.go(Screen::Play { id: id.clone() });
+    view! {
+        {shown}
+        <button type="button" class="button" on:click=back>
+            {words::PRACTICE_BACK}
+        </button>
+    }
+    .into_any()
+}
+
+/// Whether what is told now was entered already is seen in the record: the truth that differs by less counts.
+fn result(before: &Timeline, with: &Timeline, kept: &Timeline) -> AnyView {
+    let [before, with] = [before, with].map(|truth| compare(truth, kept));
+    let fewer = if with.within().count() <= before.within().count() {
+        with
+    } else {
+        before
+    };
+    let count = fewer.within().count();
+    if count == 0 {
+        return view! { <p class="card" id="practice-result">{words::PRACTICE_SAME}</p> }
+            .into_any();
+    }
+    let all = fewer.within().map(|found| {
+        view! { <li>{difference(found, &fewer)}</li> }
+    });
+    let all = all.collect_view();
+    view! {
+        <section class="card stack" id="practice-result">
+            <p>{words::practice_differs(count)}</p>
+            <p class="muted">{words::PRACTICE_RECORDS}</p>
+            <ol class="lines">{all}</ol>
+        </section>
+    }
+    .into_any()
+}

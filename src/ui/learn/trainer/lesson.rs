@@ -1,0 +1,310 @@
+//! A lesson: a scene large for a class, everybody decides, then the answer in slow motion. Nothing of it is kept.
+
+use learn::{draw, measure, Call, Drawn, End, Kind, Level, Place};
+use leptos::prelude::*;
+use rules::Group;
+
+use super::answer::{looked_at, why, BEFORE, SLOW};
+use super::film::{Film, Reel};
+use crate::memo::Memo;
+use crate::session::{use_session, Session};
+use crate::widgets::deferred::after_the_frame;
+use crate::widgets::picker::{asked, buttons, fixed, Layout};
+use app::learner::order;
+use text::learn as words;
+
+/// What a class can vote for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Vote {
+    Left,
+    Right,
+    PlayOn,
+    Replay,
+}
+
+impl Vote {
+    const ALL: [Vote; 4] = [Vote::Left, Vote::Right, Vote::PlayOn, Vote::Replay];
+
+    /// The one that is right.
+    const fn of(call: Call) -> Vote {
+        match call {
+            Call::PlayOn => Vote::PlayOn,
+            Call::Replay => Vote::Replay,
+            Call::Fault { by: End::Left, .. } => Vote::Left,
+            Call::Fault { by: End::Right, .. } => Vote::Right,
+        }
+    }
+
+    const fn words(self) -> &'static str {
+        match self {
+            Vote::Left => words::VOTE_LEFT,
+            Vote::Right => words::VOTE_RIGHT,
+            Vote::PlayOn => words::VOTE_PLAY_ON,
+            Vote::Replay => words::VOTE_REPLAY,
+        }
+    }
+}
+
+/// What the page shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Shows {
+    Choice,
+    Scene,
+}
+
+/// A lesson. Copies are the same.
+#[derive(Clone, Copy)]
+struct Lesson {
+    /// For its clock.
+    session: Session,
+    shows: RwSignal<Shows>,
+    /// What it is about; everything where none is chosen.
+    about: RwSignal<Option<Group>>,
+    level: RwSignal<Level>,
+    place: RwSignal<Place>,
+    turn: StoredValue<u64>,
+    /// The scene with what it was drawn from; none while it is drawn.
+    scene: RwSignal<Option<(String, StoredValue<Drawn>)>>,
+    answered: RwSignal<bool>,
+    votes: RwSignal<[u16; Vote::ALL.len()]>,
+}
+
+/// The page.
+pub fn page() -> AnyView {
+    let lesson = Lesson {
+        session: use_session(),
+        shows: RwSignal::new(Shows::Choice),
+        about: RwSignal::new(None),
+        level: RwSignal::new(Level::Clear),
+        place: RwSignal::new(Place::Stand),
+        turn: StoredValue::new(0),
+        scene: RwSignal::new(None),
+        answered: RwSignal::new(false),
+        votes: RwSignal::new([0; Vote::ALL.len()]),
+    };
+    let shown = move || match lesson.shows.get() {
+        Shows::Choice => choice(lesson),
+        Shows::Scene => large(lesson),
+    };
+    view! { <div class="trainer stack">{shown}</div> }.into_any()
+}
+
+/// Before the first scene.
+fn choice(lesson: Lesson) -> AnyView {
+    let lines = words::LESSON_HOW.map(|line| view! { <li>{line}</li> });
+    let about = move |i: usize| i.checked_sub(1).map(|i| Group::ALL[i]);
+    let names = std::iter::once(words::EVERYTHING).chain(Group::ALL.map(text::group));
+    let is_about = Callback::new(move |i: usize| lesson.about.get() == about(i));
+    let to_about = Callback::new(move |i: usize| lesson.about.set(about(i)));
+    let is_level = Callback::new(move |i: usize| lesson.level.get() == Level::ALL[i]);
+    let to_level = Callback::new(move |i: usize| lesson.level.set(Level::ALL[i]));
+    let is_place = Callback::new(move |i: usize| lesson.place.get() == Place::ALL[i]);
+    let to_place = Callback::new(move |i: usize| lesson.place.set(Place::ALL[i]));
+    let begin = move |_| {
+        lesson.shows.set(Shows::Scene);
+        lesson.next();
+    };
+    view! {
+        <ul class="lines">{lines.into_iter().collect_view()}</ul>
+        <button type="button" class="button primary" id="lesson-begin" on:click=begin>
+            {words::LESSON_BEGIN}
+        </button>
+        {asked(
+            words::LESSON_ABOUT,
+            buttons(Layout::Grid, fixed(names), Some(is_about), to_about),
+        )}
+        {asked(
+            words::HOW_CLOSE,
+            buttons(Layout::Grid, fixed(Level::ALL.map(words::level)), Some(is_level), to_level),
+        )}
+        {asked(
+            words::FROM_WHERE,
+            buttons(Layout::Grid, fixed(Place::ALL.map(words::place)), Some(is_place), to_place),
+        )}
+    }
+    .into_any()
+}
+
+/// The scene at hand, as large as the screen.
+fn large(lesson: Lesson) -> AnyView {
+    let current = Memo::new(move |_| {
+        lesson
+            .scene
+            .with(|scene| scene.as_ref().map(|s| s.0.clone()))
+    });
+    let shown = move || {
+        let from = current.get();
+        let drawn = lesson.scene.get_untracked().map(|scene| scene.1);
+        match (from, drawn) {
+            (Some(from), Some(drawn)) => scene(lesson, from, drawn),
+            _ => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+        }
+    };
+    view! { <div class="lesson">{shown}</div> }.into_any()
+}
+
+fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
+    let film = Film::new(drawn, lesson.place.get_untracked());
+    let until = drawn.with_value(|drawn| drawn.scene.until());
+    let still = device::prefers_reduced_motion();
+    let play = move || {
+        film.run(
+            Reel {
+                from: if still { until } else { 0.0 },
+                to: until,
+                speed: 1.0,
+                held: 0.0,
+                measure: None,
+            },
+            || (),
+        );
+    };
+    let slowly = move || {
+        let (moment, measure) = drawn.with_value(|drawn| {
+            let looked = looked_at(drawn);
+            let moment = looked.map_or(until, |one| one.moment);
+            (moment, looked.and_then(|one| measure(&drawn.scene, &one)))
+        });
+        film.run(
+            Reel {
+                from: if still {
+                    moment
+                } else {
+                    (moment - BEFORE).max(0.0)
+                },
+                to: moment,
+                speed: SLOW,
+                held: 0.0,
+                measure,
+            },
+            || (),
+        );
+    };
+    play();
+    let again = move |_| {
+        if lesson.answered.get_untracked() {
+            slowly();
+        } else {
+            play();
+        }
+    };
+    let answer = move |_| {
+        lesson.answered.set(true);
+        slowly();
+    };
+    let right = drawn.with_value(|drawn| Vote::of(drawn.verdict.ruling.call));
+    let vote = move |i: usize| {
+        let vote = Vote::ALL[i];
+        let count = move || lesson.votes.read()[i];
+        let is_right = move || lesson.answered.get() && vote == right;
+        view! {
+            <button
+                type="button"
+                class="button lesson-vote"
+                class:right=is_right
+                disabled=move || lesson.answered.get()
+                on:click=move |_| lesson.votes.update(|votes| votes[i] = votes[i].saturating_add(1))
+            >
+                <span>{move || is_right().then_some("\u{2713} ")} {vote.words()}</span>
+                <strong class="tabular">{count}</strong>
+            </button>
+        }
+        .into_any()
+    };
+    let told = move || {
+        lesson.answered.get().then(|| {
+            drawn.with_value(|drawn| {
+                view! {
+                    <div class="lesson-answer" role="status">
+                        <h2>{words::decided(&drawn.verdict)}</h2>
+                        {looked_at(drawn).map(|one| why(drawn, &one))}
+                    </div>
+                }
+            })
+        })
+    };
+    let forward = move || {
+        if lesson.answered.get() {
+            view! {
+                <button type="button" class="button primary" id="lesson-next" on:click=move |_| lesson.next()>
+                    {words::NEXT_SCENE}
+                </button>
+            }
+            .into_any()
+        } else {
+            view! {
+                <button type="button" class="button primary" id="lesson-answer" on:click=answer>
+                    {words::LESSON_ANSWER}
+                </button>
+            }
+            .into_any()
+        }
+    };
+    view! {
+        <canvas
+            class="trainer-field lesson-field"
+            role="img"
+            aria-label=words::PICTURE
+            data-scene=from
+            node_ref=film.node
+        ></canvas>
+        <div class="lesson-below">
+            {told}
+            <p class="lesson-ask" hidden=move || lesson.answered.get()>
+                {words::LESSON_ASK}
+            </p>
+            <div class="lesson-votes">{(0..Vote::ALL.len()).map(vote).collect_view()}</div>
+            <div class="row">
+                {forward}
+                <button type="button" class="button" on:click=again>
+                    {words::SEE_AGAIN}
+                </button>
+                <button
+                    type="button"
+                    class="button quiet"
+                    id="lesson-end"
+                    on:click=move |_| lesson.shows.set(Shows::Choice)
+                >
+                    {words::LESSON_END}
+                </button>
+            </div>
+        </div>
+    }
+    .into_any()
+}
+
+impl Lesson {
+    /// Another scene, drawn after the frame that says so.
+    fn next(self) {
+        self.scene.set(None);
+        self.answered.set(false);
+        self.votes.set([0; Vote::ALL.len()]);
+        let now = self.session.time_now().unsigned_abs();
+        after_the_frame(move || {
+            let Some(turn) = self.turn.try_get_value() else {
+                return;
+            };
+            self.turn.set_value(turn + 1);
+            let about = self.about.get_untracked();
+            let fits = |kind: &Kind| {
+                about.is_none_or(|about| {
+                    kind.cause()
+                        .is_some_and(|cause| cause.group() == Some(about))
+                })
+            };
+            let kinds: Vec<Kind> = order().filter(fits).collect();
+            let level = self.level.get_untracked();
+            // A step that no small count divides, so that neighbours in the order do not follow each other.
+            let drawn = (now..now + 32).find_map(|seed| {
+                let at = (seed + turn * 7) % (kinds.len() as u64).max(1);
+                let kind = *kinds.get(usize::try_from(at).ok()?)?;
+                let drawn = draw(kind, level.band(kind), seed)?;
+                Some((format!("{} {level:?} {seed}", kind.code()), drawn))
+            });
+            match drawn {
+                Some((from, drawn)) => self.scene.set(Some((from, StoredValue::new(drawn)))),
+                None => self.shows.set(Shows::Choice),
+            }
+        });
+    }
+}
