@@ -580,7 +580,10 @@ pub fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
             format!("{name} is far too large for a match. Choose another file.")
         }
         ReadTrouble::Unreadable(why) => {
-            format!("{name} could not be read ({why}). Choose it again.")
+            format!(
+                "{name} could not be read{}. Choose it again.",
+                machine::in_its_words(why)
+            )
         }
     }
 }
