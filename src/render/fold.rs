@@ -3,7 +3,7 @@
 
 use serde_json::{json, Map, Value};
 
-use game::{notices, speaker, Notice, Outcome, PointFor, Refusal, SetPlay, State, Timeline, Who};
+use game::{notices, speaker, Notice, Outcome, Refusal, SetPlay, State, Timeline, Who};
 use record::Reading;
 use rules::{ByTeam, Score, Shirt, Team};
 
@@ -185,14 +185,8 @@ fn cancelled(state: &State) -> Value {
         .chain(state.play())
         .flat_map(|play| play.points.iter().map(move |p| (play.number, p)))
         .filter_map(|(set, p)| {
-            let why = match p.why {
-                PointFor::Rally => "rally",
-                PointFor::Penalty => "penalty",
-                PointFor::LateFault => "late_fault",
-                PointFor::Correction => "correction",
-            };
             p.cancelled_by.map(|by| {
-                json!({ "set": set, "team": p.to.letter(), "entry": p.entry, "given_for": why,
+                json!({ "set": set, "team": p.to.letter(), "entry": p.entry, "given_for": p.why.code(),
                     "cancelled_by": by })
             })
         })

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::spreadsheet::{number, quoted, Table};
 use game::entry::Detail;
-use game::{PointFor, SetPlay, Timeline};
+use game::{SetPlay, Timeline};
 use reports::WallClock;
 use rules::{Shirt, Team};
 
@@ -92,12 +92,6 @@ fn of_set(
         let server = point
             .served
             .and(servers.get(&point.entry).copied().flatten());
-        let given_for = match point.why {
-            PointFor::Rally => "rally",
-            PointFor::Penalty => "penalty",
-            PointFor::LateFault => "late_fault",
-            PointFor::Correction => "correction",
-        };
         let mut cells = of_match.to_vec();
         cells.extend([
             number(Some(point.entry)),
@@ -112,7 +106,7 @@ fn of_set(
             quoted(state.name(point.to)),
             number(counts.then_some(score.a)),
             number(counts.then_some(score.b)),
-            number(Some(given_for)),
+            number(Some(point.why.code())),
             number(said.map(|s| s.cause.code())),
             number(by.map(|b| b.team)),
             number(by.and_then(|b| b.number)),

@@ -15,6 +15,13 @@ pub enum PointFor {
     Correction,
 }
 
+rules::codes!(PointFor {
+    Rally = "rally",
+    Penalty = "penalty",
+    LateFault = "late_fault",
+    Correction = "correction",
+});
+
 /// One point of a set, in the order given; a cancelled one stays and says what cancelled it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Point {
