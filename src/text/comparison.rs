@@ -1,8 +1,9 @@
 //! The words of every difference between two records.
 
-use crate::score_sheet::change;
-use game::entry::{Change, ReplayWhy, Scope};
-use game::{Kind, Level, Who};
+use crate::refusal::level;
+use crate::score_sheet::changes;
+use game::entry::{ReplayWhy, Scope};
+use game::{Kind, Who};
 use reports::compare::{Comparison, Difference, What, Which};
 use reports::one_match::Part;
 use rules::{ByTeam, Score, Team};
@@ -181,13 +182,7 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
                 Who::Player(number) => format!("number {number}"),
                 Who::Staff(role) => role.clone(),
             };
-            let level = match sanction {
-                Level::Warning => "a warning",
-                Level::Penalty => "a penalty",
-                Level::Expulsion => "an expulsion",
-                Level::Disqualification => "a disqualification",
-            };
-            format!("{} ({who})", of(level, team))
+            format!("{} ({who})", of(level(*sanction), team))
         }
         Kind::LateFault(fault) => of("a fault found late", &fault.team),
         Kind::LateReplacement { team } => of("a late libero replacement", team),
@@ -210,12 +205,6 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
         Kind::Resume { .. } => "the resumption".to_owned(),
         _ => "another entry".to_owned(),
     }
-}
-
-/// Who came for whom.
-fn changes(list: &[Change]) -> String {
-    let list: Vec<String> = list.iter().map(|c| change(c.out, c.into)).collect();
-    list.join(", ")
 }
 
 /// How far two records go together in the set in which they part, and how many points each has in all.

@@ -1,7 +1,6 @@
 //! Every refusal in words: what is wrong, and what would be legal.
 
 use crate::Teams;
-use game::entry::Change;
 use game::{Barred, InSet, Level, OutFor, Refusal, Who, RECOVERY_SECONDS};
 use rules::{Invalid, Shirt, Team};
 
@@ -264,11 +263,7 @@ fn say(refusal: &Refusal, teams: Teams) -> String {
         R::PartlyIllegal { legal, because } => format!(
             "{} You can grant: {}.",
             say(because, teams),
-            legal
-                .iter()
-                .map(|Change { out, into }| format!("{into} for {out}"))
-                .collect::<Vec<_>>()
-                .join(", ")
+            crate::score_sheet::changes(legal)
         ),
 
         R::NotALibero { number } => format!("Number {number} is not a libero of this team."),
@@ -446,7 +441,8 @@ fn person(who: &Who) -> String {
     }
 }
 
-fn level(level: Level) -> &'static str {
+/// A level of misconduct, in words that fit behind *has had*.
+pub(crate) const fn level(level: Level) -> &'static str {
     match level {
         Level::Warning => "a warning",
         Level::Penalty => "a penalty",

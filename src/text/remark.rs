@@ -1,8 +1,8 @@
 //! The remarks of a sheet in words.
 
-use crate::score_sheet::{change, clock_doubt};
+use crate::score_sheet::{changes, clock_doubt};
 use crate::{question, refusal, Teams};
-use game::entry::{Change, Forced};
+use game::entry::Forced;
 use game::{Joined, Protest};
 use reports::{Corrected, Remark};
 
@@ -145,11 +145,6 @@ pub fn remark<'a>(remark: &Remark, teams: impl Into<Teams<'a>>) -> String {
             format!("Decided by the first referee: {chosen}.")
         }
     }
-}
-
-fn changes(all: &[Change]) -> String {
-    let all: Vec<String> = all.iter().map(|c| change(c.out, c.into)).collect();
-    all.join(", ")
 }
 
 fn corrected(corrected: &Corrected) -> String {

@@ -1,6 +1,7 @@
 //! The words of the score sheet.
 
 use crate::audit;
+use game::entry::Change;
 use game::{Choice, DecidedBy, Level, Sanction, SanctionKind, Who};
 use record::{spaced, Broken, Seal};
 use reports::{ClockDoubt, LiberoTurn, SealBox, SetSheet, Sheet};
@@ -333,6 +334,13 @@ pub fn own_first(score: Score, team: Team) -> String {
 #[must_use]
 pub fn change(out: Shirt, into: Shirt) -> String {
     format!("{into} for {out}")
+}
+
+/// Several of them.
+#[must_use]
+pub fn changes(all: &[Change]) -> String {
+    let all: Vec<String> = all.iter().map(|c| change(c.out, c.into)).collect();
+    all.join(", ")
 }
 
 /// A libero's time on court.

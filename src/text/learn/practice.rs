@@ -1,11 +1,11 @@
 //! The words of a practice match: what is told, and what the comparison is.
 
 use app::practice::Told;
-use game::entry::{By, Change};
+use game::entry::By;
 use game::State;
 use rules::{Cause, Team};
 
-use crate::team_name;
+use crate::{one_change, team_name};
 
 /// Title of the page.
 pub const PRACTICE: &str = "Practice match";
@@ -68,7 +68,7 @@ pub fn practice_told(told: &Told, state: &State) -> String {
             team_name(state, *team)
         ),
         Told::Substitution { team, changes } => {
-            let changes: Vec<String> = changes.iter().map(change).collect();
+            let changes: Vec<String> = changes.iter().map(one_change).collect();
             format!(
                 "{} ask for a substitution: {}.",
                 team_name(state, *team),
@@ -88,10 +88,6 @@ pub fn practice_told(told: &Told, state: &State) -> String {
             }
         }
     }
-}
-
-fn change(change: &Change) -> String {
-    format!("{} in for {}", change.into, change.out)
 }
 
 /// How a rally ends.
