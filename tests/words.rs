@@ -122,8 +122,8 @@ const SET_BY_RULES: [&str; 20] = [
 
 /// The files of words that hold sentences: all but the tables of options on the command line.
 fn with_sentences() -> Vec<Source> {
-    let mut all = sources("src/text");
-    all.retain(|source| source.path != "src/text/command_help.rs");
+    let mut all = sources("src/text/en");
+    all.retain(|source| source.path != "src/text/en/command_help.rs");
     all
 }
 
@@ -332,16 +332,16 @@ fn the_page_begins_in_the_words_of_the_start_screen() {
     let page = include_str!("../index.html");
     for words in [
         text::APP,
-        text::LEAD,
-        text::REFEREE_A_MATCH,
-        text::NEW_MATCH_MORE,
-        text::QUICK_TALLY,
-        text::QUICK_TALLY_MORE,
-        text::LEARN,
-        text::LEARN_MORE,
-        text::SIGNALS,
-        text::DESK,
-        text::THIS_PHONE,
+        text::lead(),
+        text::referee_a_match(),
+        text::new_match_more(),
+        text::quick_tally(),
+        text::quick_tally_more(),
+        text::learn(),
+        text::learn_more(),
+        text::signals(),
+        text::desk(),
+        text::this_phone(),
     ] {
         let found = ["h1", "p", "strong", "span", "a", "button"]
             .iter()

@@ -28,7 +28,7 @@ pub fn json(comparison: &Comparison) -> Value {
 #[must_use]
 pub fn text(comparison: &Comparison) -> String {
     if comparison.differences.is_empty() {
-        return format!("{}\n", text::comparison::NO_DIFFERENCE);
+        return format!("{}\n", text::comparison::no_difference());
     }
     let mut out = String::new();
     for d in &comparison.differences {

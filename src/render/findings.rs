@@ -11,7 +11,7 @@ use text::audit::finding as say;
 pub fn json(file: &str, finding: &Finding, state: &State) -> Value {
     json!({
         "file": file, "entry": finding.entry, "code": finding.what.code(),
-        "rule": finding.what.rule(), "say": say(finding, state),
+        "rule": finding.what.rule(), "say": say(finding, state.into()),
     })
 }
 
@@ -28,5 +28,8 @@ pub fn text(file: &str, finding: &Finding, state: &State) -> String {
         .map(|r| format!(" ({r})"))
         .unwrap_or_default();
     let code = finding.what.code();
-    format!("{file}: {entry}{code}{rule}: {}", say(finding, state))
+    format!(
+        "{file}: {entry}{code}{rule}: {}",
+        say(finding, state.into())
+    )
 }

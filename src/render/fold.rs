@@ -45,7 +45,7 @@ pub fn fold(reading: &Reading) -> Value {
 }
 
 fn refusal_json(n: u32, refusal: &Refusal, state: &State) -> Value {
-    json!({ "entry": n, "rule": refusal.rule(), "say": text::refusal(refusal, state) })
+    json!({ "entry": n, "rule": refusal.rule(), "say": text::refusal(refusal, state.into()) })
 }
 
 /// A state as JSON, without what only the whole log knows.
@@ -158,7 +158,7 @@ fn questions(state: &State) -> Value {
         .questions()
         .iter()
         .map(|question| {
-            let (say, _) = text::question(question, state);
+            let (say, _) = text::question(question, state.into());
             json!({ "entry": question.entry, "code": question.ask.code(),
                 "choices": question.ask.choices(), "say": say })
         })

@@ -14,7 +14,7 @@ pub fn json(sheet: &PaperSheet, checked: &Checked) -> Value {
     let rallies: Vec<String> = checked.rallies.iter().map(|set| letters(set)).collect();
     let findings = checked.findings.iter().map(|f| {
         json!({ "set": f.set, "where": f.place, "code": f.fault.code(), "rule": f.fault.rule(),
-            "say": say(f, sheet) })
+            "say": say(f, sheet.into()) })
     });
     json!({ "rallies": rallies, "findings": findings.collect::<Vec<_>>() })
 }
@@ -44,10 +44,15 @@ pub fn text(sheet: &PaperSheet, checked: &Checked) -> String {
             .map(|r| format!(" ({r})"))
             .unwrap_or_default();
         let code = f.fault.code();
-        let _ = writeln!(out, "{set}{}: {code}{rule}: {}", f.place, say(f, sheet));
+        let _ = writeln!(
+            out,
+            "{set}{}: {code}{rule}: {}",
+            f.place,
+            say(f, sheet.into())
+        );
     }
     if checked.findings.is_empty() {
-        out.push_str(text::paper::ALL_AGREES);
+        out.push_str(text::paper::all_agrees());
         out.push('\n');
     }
     out

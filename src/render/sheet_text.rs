@@ -29,10 +29,10 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
         }
     }
     if sheet.heading.as_ref().is_some_and(|h| h.practice) {
-        writeln!(out, "{}", words::PRACTICE)?;
+        writeln!(out, "{}", words::practice())?;
     }
     if !sheet.broken.is_empty() {
-        writeln!(out, "{}", words::CHANGED.to_uppercase())?;
+        writeln!(out, "{}", words::changed().to_uppercase())?;
         for sentence in words::broken(&sheet.broken) {
             writeln!(out, "{sentence}")?;
         }
@@ -87,7 +87,7 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
         if let Some(open) = words::left_open(sheet) {
             writeln!(out, "{open}")?;
         }
-        writeln!(out, "{}", words::SEAL_SHOWS)?;
+        writeln!(out, "{}", words::seal_shows())?;
     }
     let result = &sheet.result;
     writeln!(out, "{}", lines::totals(result))?;
@@ -98,8 +98,8 @@ fn write_all(out: &mut String, sheet: &Sheet, clock: WallClock) -> std::fmt::Res
 fn player(player: &Player) -> String {
     let mut words = player.number.to_string();
     for (is, (short, _)) in [
-        (player.captain, words::CAPTAIN),
-        (player.libero, words::LIBERO),
+        (player.captain, words::captain()),
+        (player.libero, words::libero()),
     ] {
         if is {
             words.push(' ');
@@ -117,9 +117,9 @@ fn write_set(out: &mut String, set: &SetSheet, clock: WallClock) -> std::fmt::Re
     let time = |at: Option<i64>| at.map(|at| clock.time(at));
     let (began, ended) = (time(set.began), time(set.ended));
     let mut facts = words::times(began.as_deref(), ended.as_deref(), set.minutes());
-    facts.extend(words::kept_from(set, time));
+    facts.extend(words::kept_from(set, &time));
     match set.won {
-        None => facts.push(lines::NOT_FINISHED.to_owned()),
+        None => facts.push(lines::not_finished().to_owned()),
         Some((_, how)) => facts.extend(words::how(how).map(str::to_owned)),
     }
     facts.extend(set.courts_changed.map(words::courts_changed));
@@ -166,7 +166,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
         out,
         "  {team} {}{}",
         heads.join(" "),
-        named(lines::TIME_OUTS, &time_outs)
+        named(lines::time_outs(), &time_outs)
     )?;
     let half = Half::of(set, team);
     for (i, place) in half.places.iter().enumerate() {
@@ -175,7 +175,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
             .iter()
             .map(|e| {
                 let exceptional = if e.exceptional {
-                    words::EXCEPTIONAL
+                    words::exceptional()
                 } else {
                     ""
                 };
@@ -201,7 +201,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
             .iter()
             .map(|r| r.total.to_string())
             .collect();
-        writeln!(out, "    {} {}", lines::ROUNDS, totals.join(" "))?;
+        writeln!(out, "    {} {}", lines::rounds(), totals.join(" "))?;
     }
     for s in &half.elsewhere {
         let score = words::own_first(s.score, team);
@@ -213,7 +213,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
     }
     let spoke = words::game_captains(set, team);
     if !spoke.is_empty() {
-        writeln!(out, "    {} {}", lines::GAME_CAPTAIN, spoke.join(", "))?;
+        writeln!(out, "    {} {}", lines::game_captain(), spoke.join(", "))?;
     }
     let liberos = libero_turns(set, team);
     let liberos: Vec<String> = liberos
@@ -221,7 +221,7 @@ fn write_half(out: &mut String, set: &SetSheet, team: Team) -> std::fmt::Result 
         .map(|t| words::libero_turn(t, team))
         .collect();
     if !liberos.is_empty() {
-        writeln!(out, "    {} {}", lines::LIBEROS, liberos.join(", "))?;
+        writeln!(out, "    {} {}", lines::liberos(), liberos.join(", "))?;
     }
     Ok(())
 }

@@ -1,138 +1,45 @@
 //! The words about who speaks for a team, and about protests (Official Volleyball Rules 2025-2028, 5.1.2,
 //! 5.1.3).
 
-use super::{team_name, ScoreOrder};
-use game::{captain, requester, speaker, Protest, Requester, Speaker, State};
+use crate::ScoreOrder;
+use game::{Protest, Speaker, State};
 use rules::{Shirt, Team};
 
-/// Who speaks.
-pub const GAME_CAPTAIN: &str = "Game captain";
-/// Opens the choice.
-pub const NAME_SOMEBODY: &str = "Choose one";
-/// The legend.
-pub const WHO_SPEAKS: &str = "Ask the coach: who is game captain?";
-/// 5.1.2.1, 5.1.2.2
-pub const SPEAKS_MORE: &str =
-    "Only the game captain speaks to the referees, and only while the ball is out of play. The game \
-     captain may ask for an explanation or for a check of positions, floor, net or ball. The game captain \
-     may announce a protest.";
-
-/// The button of whoever was named before.
-#[must_use]
-pub fn speaks_again(number: Shirt) -> String {
-    format!("{number} again")
-}
-
-/// A number, for those who do not see it.
-#[must_use]
-pub fn speaks_now(number: Shirt) -> String {
-    format!("{number} is game captain")
-}
-
-/// Nobody speaks.
-#[must_use]
-pub fn game_captain_missing(state: &State, team: Team) -> String {
-    let name = team_name(state, team);
-    match captain(state, team) {
-        Some(captain) => format!("{name}: captain {captain} is off. Who is game captain?"),
-        None => format!("{name}: who is game captain?"),
-    }
-}
-
-/// Who speaks for a team, in one sentence.
-#[must_use]
-pub fn who_speaks(state: &State, team: Team) -> String {
-    match (speaker(state, team), captain(state, team)) {
-        (Some(Speaker::TeamCaptain(number)), _) => {
-            format!("Captain {number} is on court and speaks for the team.")
-        }
-        (Some(Speaker::GameCaptain(number)), _) => format!(
-            "Number {number} speaks for the team until substituted, until the captain is back or until \
-             the set ends."
-        ),
-        (None, Some(captain)) => format!(
-            "Captain {captain} is not on court. The coach or the captain names a game captain on court."
-        ),
-        (None, None) => "Nobody is marked as captain on the list.".into(),
-    }
-}
-
-/// The same behind the score of a half, for those who do not see it.
-#[must_use]
-pub fn speaks_said(speaker: Option<Speaker>) -> String {
-    match speaker {
-        Some(Speaker::TeamCaptain(number)) => format!(", captain {number}"),
-        Some(Speaker::GameCaptain(number)) => format!(", game captain {number}"),
-        None => String::new(),
-    }
-}
-
-/// Who asks for time-outs and substitutions, where that is not the coach (5.1.2.3, 15.3.1).
-#[must_use]
-pub fn requests_by(state: &State, team: Team) -> Option<String> {
-    let name = team_name(state, team);
-    match (requester(state, team), speaker(state, team)) {
-        (Requester::Coach, _) => None,
-        (Requester::AssistantCoach, _) => Some(format!(
-            "{name} have no coach. The assistant coach makes the requests."
-        )),
-        (Requester::GameCaptain, Some(speaker)) => Some(format!(
-            "{name} have no coach. The game captain, number {}, makes the requests.",
-            speaker.number()
-        )),
-        (Requester::GameCaptain, None) => Some(format!(
-            "{name} have no coach. The game captain makes the requests."
-        )),
-    }
-}
-
-/// The panel.
-pub const PROTEST: &str = "Protest";
-/// The field.
-pub const PROTEST_ABOUT: &str = "What is it about? (optional)";
-/// Enters it.
-pub const PROTEST_ANNOUNCED: &str = "Record the protest";
-/// It has to say something.
-pub const PROTEST_NEEDS_WORDS: &str = "Write what the captain says. It goes on the sheet.";
-/// 5.1.2.1, 5.1.3, 23.2.4
-pub const PROTEST_MORE: &str =
-    "A protest is announced at once, after the first referee has explained the decision. The first \
-     referee must allow it. It is written on the sheet after the match. A protest that was not announced \
-     is not written.";
-
-/// Who announces it.
-#[must_use]
-pub fn protest_by(number: Option<Shirt>) -> String {
-    match number {
-        Some(number) => format!("Announced by the game captain, number {number}."),
-        None => "Announced by the game captain.".into(),
-    }
-}
-
-/// Writes it on the sheet.
-#[must_use]
-pub const fn protest_write(announced: bool) -> &'static str {
-    if announced {
-        "Write it on the sheet"
-    } else {
-        "Write one that was not announced"
-    }
-}
-
-/// One that was announced.
-#[must_use]
-pub fn announced(protest: &Protest, order: ScoreOrder) -> String {
-    let about = match protest.text.as_str() {
-        "" => String::new(),
-        text => format!(": {text}"),
-    };
-    let written = match &protest.written {
-        Some((_, text)) => format!(" Written: {text}"),
-        None => String::new(),
-    };
-    let score = order.write(&protest.score);
-    format!(
-        "Announced in set {} at {score}{about}.{written}",
-        protest.set
-    )
+words! { CaptainsWords in captains;
+    /// Who speaks.
+    game_captain -> &'static str;
+    /// Opens the choice.
+    name_somebody -> &'static str;
+    /// The legend.
+    who_speaks_label -> &'static str;
+    /// 5.1.2.1, 5.1.2.2
+    speaks_more -> &'static str;
+    /// The button of whoever was named before.
+    speaks_again(number: Shirt) -> String;
+    /// A number, for those who do not see it.
+    speaks_now(number: Shirt) -> String;
+    /// Nobody speaks.
+    game_captain_missing(state: &State, team: Team) -> String;
+    /// Who speaks for a team, in one sentence.
+    who_speaks(state: &State, team: Team) -> String;
+    /// The same behind the score of a half, for those who do not see it.
+    speaks_said(speaker: Option<Speaker>) -> String;
+    /// Who asks for time-outs and substitutions, where that is not the coach (5.1.2.3, 15.3.1).
+    requests_by(state: &State, team: Team) -> Option<String>;
+    /// The panel.
+    protest -> &'static str;
+    /// The field.
+    protest_about -> &'static str;
+    /// Enters it.
+    protest_announced -> &'static str;
+    /// It has to say something.
+    protest_needs_words -> &'static str;
+    /// 5.1.2.1, 5.1.3, 23.2.4
+    protest_more -> &'static str;
+    /// Who announces it.
+    protest_by(number: Option<Shirt>) -> String;
+    /// Writes it on the sheet.
+    protest_write(announced: bool) -> &'static str;
+    /// One that was announced.
+    announced(protest: &Protest, order: ScoreOrder) -> String;
 }

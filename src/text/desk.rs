@@ -1,476 +1,213 @@
 //! The words of the desk, in one place; a second language is a second file like this one.
 
-use crate::score_sheet::roman;
-use crate::{form_problem, standings};
 use app::machine::LocalTime;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
 use reports::{FileKind, FormProblem};
-use rules::{ByTeam, Score, Team};
-
-pub const DESK: &str = "Desk";
-pub const FINDINGS: &str = "To check";
-pub const COMPARE: &str = "Two records";
-pub const TABLE: &str = "Table";
-pub const PAPER: &str = "Paper sheet";
-pub const REVIEW: &str = "Review";
-pub const FROM_PAPER: &str = "From paper";
-pub const KEY_IN: &str = "Key in a paper sheet";
-pub const KEY_IN_MORE: &str =
-    "Type what is on the paper, box by box. A box that cannot be right is marked at once. Open files of \
-     keyed-in sheets and pools like match files.";
-pub const POOL_FILE: &str = "Results of a pool, with its ranking rule";
-pub const RULE_OF_FILE: &str =
-    "Taken from the file. The first line decides. The next one counts only for teams that are level.";
-pub const AGAIN: &str = "Another record of the same match";
-pub const GIVE_BACK: &str = "Undo";
-pub const LIST_CSV: &str = "List for a spreadsheet (CSV)";
-pub const LEAD_OF_BOTH: &str = "How the lead changed in both";
-pub const TOUR: &str = "Where to look first";
-pub const TOUR_TABLE: &str = "The table of pool 2, and why";
-pub const TOUR_COMPARE: &str = "Two records that differ";
-pub const TOUR_PAPER: &str = "A paper sheet with an error";
-pub const TOUR_FINDINGS: &str = "What to check in a record";
-pub const TOUR_REVIEW: &str = "The review of a match";
-pub const LOOK_AROUND: &str = "Look around";
-pub const DAY_BRING: &str = "Add the sample tournament";
-pub const DAY_MORE: &str =
-    "Eight invented teams, two pools, a paper sheet with an error and two records that differ. One tap \
-     removes it again.";
-pub const DAY_TAKE_AWAY: &str = "Remove the sample tournament";
-pub const DAY_COMES: &str = "Adding the sample tournament …";
-pub const DAY_IS_HERE: &str = "The sample tournament is here.";
-pub const DAY_NOT_KEPT: &str = "This phone could not store the whole sample tournament.";
-pub const DAY_IS_GONE: &str = "The sample tournament is gone. Your own matches are untouched.";
-pub const NOTHING_HERE: &str =
-    "The desk is empty. Open match files, many at once if you like. Or key in a paper sheet, or add the \
-     sample tournament to look around.";
-pub const NO_COMPETITION: &str = "Without a competition";
-pub const CHOOSE_ALL: &str = "Select these";
-pub const CHOSEN: &str = "With the selected ones";
-pub const COMPARE_THEM: &str = "Compare two";
-pub const TABLE_OF_THEM: &str = "Make a table";
-pub const CHOOSE_TWO: &str =
-    "Tick exactly two records of one match, or a record and its paper sheet, to compare them.";
-pub const CHOOSE_SOME: &str =
-    "Tick the matches of a pool first, or tap \u{201c}Select these\u{201d} beside its name.";
-pub const FIRST: &str = "First";
-pub const SECOND: &str = "Second";
-pub const THEY_AGREE: &str = "The two records agree on everything.";
-pub const SAME_POINTS: &str =
-    "Both records agree on every point. They differ in what is listed below.";
-pub const SAME_COURSE: &str = "Both records agree on the match itself.";
-pub const RALLIES_AROUND: &str = "The rallies around it";
-pub const RALLY: &str = "Rally";
-pub const WHY: &str = "Why in this order";
-pub const CSV: &str = "Table for a spreadsheet (CSV)";
-pub const PRINT: &str = "Print";
-pub const NO_RESULTS: &str =
-    "None of the selected matches is over, so there is no table. Go back and select matches with a result.";
-pub const RULE_OF_ORDER: &str = "The competition's ranking rule";
-pub const RULE_OF_ORDER_MORE: &str =
-    "The first line decides. The next one counts only for teams that are level. Teams that are level in \
-     all of them share a place.";
-pub const MOVE_UP: &str = "Move up";
-pub const REMOVE: &str = "Remove";
-pub const POINTS_FOR: &str = "Match points";
-pub const MEETINGS: &str = "How often two teams meet";
-pub const MATCH_POINTS: &str = "Match points";
-pub const COLUMNS: [&str; 10] = [
-    "Place",
-    "Team",
-    "Played",
-    "Won",
-    "Lost",
-    MATCH_POINTS,
-    "Sets",
-    "Set ratio",
-    "Points",
-    "Point ratio",
-];
-pub const PARTS: &str = "Parts of the sheet";
-pub const CHECK_ALL: &str = "Check every box";
-pub const EXPORT_PAPER: &str = "Export the keyed sheet";
-pub const NOT_KEPT: &str =
-    "This phone cannot store what you key in. Export the sheet before you leave this page.";
-pub const KEYS: &str = "Digits are enough: a full box moves on to the next one. Enter or Space ends a \
-    box. In the empty box at the end of a list, it moves on too. Backspace in an empty box moves back. \
-    Everything you type is saved at once.";
-
-pub fn findings_of(count: usize, teams: &str) -> String {
-    format!("{}, {teams}", to_check(count))
-}
-
-pub fn found(count: usize) -> String {
-    match count {
-        0 => "Nothing in this record needs a check.".into(),
-        1 => "One thing in this record needs a check.".into(),
-        n => format!(
-            "{n} things in this record need a check. Those about the whole match come first."
-        ),
-    }
-}
-
-/// What an item is, and when its last entry was made.
-pub fn kind_of(line: &Line, last: Option<LocalTime>) -> String {
-    let what = if line.on_paper { "On paper" } else { "Record" };
-    let number = match line.number.as_str() {
-        "" => String::new(),
-        number => format!(", match {number}"),
-    };
-    let when = match crate::when(last).as_str() {
-        "" => String::new(),
-        when => format!(", last entry {when}"),
-    };
-    format!("{what}{number}{when}")
-}
-
-/// Why the result of a match may not be what was played.
-pub fn in_doubt(line: &Line) -> Option<String> {
-    let name = if line.on_paper {
-        "this sheet"
-    } else {
-        "this record"
-    };
-    Some(format!("In doubt: {}", standings::doubt(name, line.doubt?)))
-}
-
-/// The rule of order in a line.
-pub fn ranked_by(criteria: &[Criterion]) -> String {
-    let names: Vec<&str> = criteria.iter().map(|c| standings::criterion(*c)).collect();
-    format!("Ranked by {}.", names.join(", then "))
-}
-
-pub fn pool_of(results: usize) -> String {
-    match results {
-        1 => "Pool of one match".into(),
-        n => format!("Pool of {n} matches"),
-    }
-}
-
-pub fn deleted(title: &str) -> String {
-    format!("{title} is deleted.")
-}
-
-/// A file of the desk that is here now, with the fields of it that nobody knows.
-pub fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} is on the desk now.");
-    if !problems.is_empty() {
-        say.push(' ');
-        say.push_str(&places(problems));
-    }
-    say
-}
-
-pub fn form_here(name: &str) -> String {
-    format!("{name} is already here. Nothing was changed.")
-}
-
-pub fn form_not_kept(name: &str) -> String {
-    format!("{name} could not be stored on this phone. Free some space, and keep the file.")
-}
-
-/// A file of the desk that cannot be read, and where.
-pub fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} was not imported. {}", places(problems))
-}
-
-/// The first problems of a form, each with its place.
-fn places(problems: &[FormProblem]) -> String {
-    const MOST: usize = 3;
-    let mut say: Vec<String> = problems
-        .iter()
-        .take(MOST)
-        .map(|p| match p.place.as_str() {
-            "" => form_problem(&p.kind),
-            place => format!("{place}: {}", form_problem(&p.kind)),
-        })
-        .collect();
-    if problems.len() > MOST {
-        say.push(format!("{} more like this.", problems.len() - MOST));
-    }
-    say.join(" ")
-}
-
-pub fn how_many_chosen(count: usize) -> String {
-    match count {
-        0 => "None selected".into(),
-        n => format!("{n} selected"),
-    }
-}
-
-pub fn choose_all(group: &str) -> String {
-    format!("Select these: {group}")
-}
-
-pub fn about_entry(n: u32, words: &str, time: &str) -> String {
-    match time {
-        "" => format!("Entry {n}: {words}"),
-        time => format!("Entry {n} at {time}: {words}"),
-    }
-}
-
-pub fn rule(rule: &str) -> String {
-    match rule {
-        "log" => "How a record is kept".into(),
-        "school" => "A limit of this competition".into(),
-        rule => format!("Rule {rule}"),
-    }
-}
-
-pub fn they_part(set: u8, rally: usize, score: Score) -> String {
-    format!(
-        "They differ from set {set}, rally {rally} on, at {}.",
-        score.marked()
-    )
-}
-
-pub fn who_won(names: &ByTeam<String>) -> String {
-    format!("Who won each rally: A is {}, B is {}.", names.a, names.b)
-}
-
-pub fn differences(count: usize) -> String {
-    match count {
-        1 => "One difference".into(),
-        n => format!("{n} differences, in the order of the match"),
-    }
-}
-
-pub fn entries_of(entries: (Option<u32>, Option<u32>)) -> String {
-    match entries {
-        (Some(a), Some(b)) => format!("Entry {a} of the first record, entry {b} of the second"),
-        (Some(a), None) => format!("Entry {a} of the first record"),
-        (None, Some(b)) => format!("Entry {b} of the second record"),
-        (None, None) => "The records as a whole".into(),
-    }
-}
+use rules::{ByTeam, Score};
 
 pub fn pair((won, lost): (u64, u64)) -> String {
     format!("{won}:{lost}")
 }
 
-pub fn times(times: u8) -> String {
-    match times {
-        1 => "Once".into(),
-        2 => "Twice".into(),
-        n => format!("{n} times"),
-    }
-}
+words! { DeskWords in desk;
 
-pub fn put_higher(criterion: &str) -> String {
-    format!("{MOVE_UP}: {criterion}")
-}
+    desk -> &'static str;
 
-pub fn put_out(criterion: &str) -> String {
-    format!("{REMOVE}: {criterion}")
-}
+    findings -> &'static str;
 
-pub fn add(criterion: &str) -> String {
-    format!("Then {criterion}")
-}
+    compare -> &'static str;
 
-pub fn part_of_sheet(set: u8) -> String {
-    match set {
-        Cell::HEAD => "Teams".into(),
-        Cell::RESULT => "Result".into(),
-        set => format!("Set {set}"),
-    }
-}
+    table -> &'static str;
 
-pub const fn part(part: Part) -> &'static str {
-    match part {
-        Part::Name => "Names",
-        Part::List => "Numbers on the list",
-        Part::Libero => "Liberos, again",
-        Part::First => "First service (A or B)",
-        Part::LineUp => "Line-up, place I to VI",
-        Part::Round => "Service rounds: own total at the end of each turn",
-        Part::Final => "Points at the end",
-        Part::TimeOut => "Time-outs: own points, the other team's",
-        Part::Change => "Substitutions: out, in, own points, the other team's",
-        Part::Sanction => "Sanctions: what, who, own points, the other team's",
-        Part::Start => "Start (1805)",
-        Part::End => "End (1827)",
-        Part::Minutes => "Minutes",
-        Part::Winner => "Winner (A or B)",
-        Part::Sets => "Sets won",
-        Part::AllPoints => "Points of all sets",
-        Part::AllTimeOuts => "Time-outs of all sets",
-        Part::AllChanges => "Substitutions of all sets",
-        Part::AllMinutes => "Minutes of all sets",
-    }
-}
+    paper -> &'static str;
 
-/// The letters that the boxes of a part know.
-pub const fn letters_of(part: Part) -> Option<&'static str> {
-    Some(match part {
-        Part::Change => "Write E anywhere in a line if the substitution was exceptional.",
-        Part::Sanction => {
-            "What: W warning, P penalty, E expulsion, D disqualification, I a first improper request. Who: \
-             a number, C coach, AC assistant coach, T therapist, M doctor; D with W or P for a delay."
-        }
-        Part::AllPoints => "These are optional: few sheets have them all.",
-        _ => return None,
-    })
-}
+    review -> &'static str;
 
-/// A box among several of its part, in words; none where it has only one.
-pub fn place_of(cell: Cell, draft: &Draft) -> Option<String> {
-    let n = cell.row + 1;
-    Some(match cell.part {
-        Part::LineUp => format!("Place {n}"),
-        Part::Round => round_of(cell, draft),
-        Part::TimeOut => format!("Time-out {n}"),
-        Part::Change => format!("Substitution {n}"),
-        Part::Sanction => format!("Sanction {n}"),
-        Part::List => "List".into(),
-        _ => return None,
-    })
-}
+    from_paper -> &'static str;
 
-/// A total of a turn at service as the paper has it: by column and round.
-fn round_of(cell: Cell, draft: &Draft) -> String {
-    let (column, round) = draft.round_of(cell);
-    format!("column {}, round {round}", roman(column.into()))
-}
+    key_in -> &'static str;
 
-/// The full name of a box, for whoever listens.
-pub fn name_of(cell: Cell, draft: &Draft) -> String {
-    let team = draft.name(cell.team);
-    let n = cell.row + 1;
-    let column = match (cell.part, cell.column) {
-        (Part::TimeOut, 0) | (Part::Change | Part::Sanction, 2) => "own points",
-        (Part::TimeOut, _) | (Part::Change | Part::Sanction, 3) => "other points",
-        (Part::Change, 0) => "out",
-        (Part::Change, 1) => "in",
-        (Part::Change, _) => "E where it was exceptional",
-        (Part::Sanction, 0) => "what: W, P, E, D or I",
-        (Part::Sanction, _) => "who",
-        _ => "",
-    };
-    match cell.part {
-        Part::Name => format!("Name of team {}", cell.team),
-        Part::List => format!("{team}, number {n} of the list"),
-        Part::First => "First service, A or B".into(),
-        Part::LineUp => format!("{team}, place {n}"),
-        Part::Round => format!("{team}, {}, total", round_of(cell, draft)),
-        Part::Final => format!("{team}, points at the end"),
-        Part::TimeOut => format!("{team}, time-out {n}, {column}"),
-        Part::Change => format!("{team}, substitution {n}, {column}"),
-        Part::Libero => format!("{team}, libero {n}"),
-        Part::Sanction => format!("{team}, sanction {n}, {column}"),
-        Part::Start => "Time the set began".into(),
-        Part::End => "Time the set ended".into(),
-        Part::Minutes => "Minutes the set lasted".into(),
-        Part::Winner => "Winner, A or B".into(),
-        Part::Sets => format!("{team}, sets won"),
-        Part::AllPoints => format!("{team}, points of all sets"),
-        Part::AllTimeOuts => format!("{team}, time-outs of all sets"),
-        Part::AllChanges => format!("{team}, substitutions of all sets"),
-        Part::AllMinutes => "Minutes of all sets".into(),
-    }
-}
+    key_in_more -> &'static str;
 
-/// What stands in an empty box of a list, so that its columns can be told apart.
-pub const fn short_column(cell: Cell) -> &'static str {
-    match (cell.part, cell.column) {
-        (Part::Change, 0) => "out",
-        (Part::Change, 1) => "in",
-        (Part::Change, 4) => "exc.",
-        (Part::Sanction, 0) => "what",
-        (Part::Sanction, 1) => "who",
-        (Part::Change | Part::Sanction | Part::TimeOut, _) => "pts",
-        _ => "",
-    }
-}
+    pool_file -> &'static str;
 
-/// A box on the whole sheet.
-pub fn where_is(cell: Cell, draft: &Draft) -> String {
-    format!(
-        "{}: {}",
-        part_of_sheet(cell.set),
-        name_of(Cell { column: 0, ..cell }, draft)
-    )
-}
+    rule_of_file -> &'static str;
 
-/// In the place of the first total of a team that receives first: the paper has a cross there.
-pub const NO_FIRST_TURN: &str = "X";
+    again -> &'static str;
 
-pub fn rally_order(order: &str) -> String {
-    if order.is_empty() {
-        "The order of the rallies appears here, as far as the boxes make it clear.".into()
-    } else {
-        format!("Order of the rallies, as far as the boxes make it clear: {order}")
-    }
-}
+    give_back -> &'static str;
 
-pub fn marks(count: usize, all: bool) -> String {
-    match (count, all) {
-        (0, true) => "Every box agrees.".into(),
-        (0, false) => "Nothing marked so far.".into(),
-        (1, _) => "One box is marked:".into(),
-        (n, _) => format!("{n} boxes are marked:"),
-    }
-}
+    list_csv -> &'static str;
 
-/// Both teams of a line.
-pub fn teams_of(line: &Line) -> String {
-    let name = |team: Team| match line.teams[team].as_str() {
-        "" => format!("Team {team}"),
-        name => name.to_owned(),
-    };
-    let teams = format!("{} – {}", name(Team::A), name(Team::B));
-    if line.is_practice {
-        format!("{}: {teams}", crate::learn::PRACTICE_MARK)
-    } else {
-        teams
-    }
-}
+    lead_of_both -> &'static str;
 
-/// Where a match stands: sets, and in brackets the points of each.
-pub fn result_of(line: &Line) -> String {
-    let points: Vec<String> = line.points.iter().map(ToString::to_string).collect();
-    let sets = match line.sets {
-        Some(sets) => sets.to_string(),
-        None if points.is_empty() => return "Nothing played yet".to_owned(),
-        None => "No result".to_owned(),
-    };
-    let open = if line.is_over { "" } else { ", not over" };
-    if points.is_empty() {
-        format!("{sets}{open}")
-    } else {
-        format!("{sets} ({}){open}", points.join(", "))
-    }
-}
+    tour -> &'static str;
 
-/// How many things are to be looked at.
-pub fn to_check(count: usize) -> String {
-    match count {
-        0 => "Nothing to check".to_owned(),
-        n => format!("{n} to check"),
-    }
-}
+    tour_table -> &'static str;
 
-/// The state of a seal.
-pub const fn seal_state(seal: SealState) -> &'static str {
-    match seal {
-        SealState::OnPaper => "On paper",
-        SealState::None => "Not sealed",
-        SealState::Broken => "The seal does not fit: something before it was changed",
-        SealState::GoneOn => "Sealed, then continued",
-        SealState::Holds => "Sealed, and the seal fits",
-    }
-}
+    tour_compare -> &'static str;
 
-/// A kind of file, in words that fit behind *This is*.
-pub const fn file_kind(kind: FileKind) -> &'static str {
-    match kind {
-        FileKind::Match => "a match record",
-        FileKind::Backup => "a backup",
-        FileKind::Paper => "a keyed-in paper sheet",
-        FileKind::Pool => "the results of a pool",
-        FileKind::Observer => "the notes of an observer",
-        FileKind::Logbook => "a logbook",
-    }
+    tour_paper -> &'static str;
+
+    tour_findings -> &'static str;
+
+    tour_review -> &'static str;
+
+    look_around -> &'static str;
+
+    day_bring -> &'static str;
+
+    day_more -> &'static str;
+
+    day_take_away -> &'static str;
+
+    day_comes -> &'static str;
+
+    day_is_here -> &'static str;
+
+    day_not_kept -> &'static str;
+
+    day_is_gone -> &'static str;
+
+    nothing_here -> &'static str;
+
+    no_competition -> &'static str;
+
+    choose_all_label -> &'static str;
+
+    chosen -> &'static str;
+
+    compare_them -> &'static str;
+
+    table_of_them -> &'static str;
+
+    choose_two -> &'static str;
+
+    choose_some -> &'static str;
+
+    first -> &'static str;
+
+    second -> &'static str;
+
+    they_agree -> &'static str;
+
+    same_points -> &'static str;
+
+    same_course -> &'static str;
+
+    rallies_around -> &'static str;
+
+    rally -> &'static str;
+
+    why -> &'static str;
+
+    csv -> &'static str;
+
+    print -> &'static str;
+
+    no_results -> &'static str;
+
+    rule_of_order -> &'static str;
+
+    rule_of_order_more -> &'static str;
+
+    move_up -> &'static str;
+
+    remove -> &'static str;
+
+    points_for -> &'static str;
+
+    meetings -> &'static str;
+
+    match_points -> &'static str;
+
+    columns -> [&'static str; 10];
+
+    parts -> &'static str;
+
+    check_all -> &'static str;
+
+    export_paper -> &'static str;
+
+    not_kept -> &'static str;
+
+    keys -> &'static str;
+
+    findings_of(count: usize, teams: &str) -> String;
+
+    found(count: usize) -> String;
+    /// What an item is, and when its last entry was made.
+    kind_of(line: &Line, last: Option<LocalTime>) -> String;
+    /// Why the result of a match may not be what was played.
+    in_doubt(line: &Line) -> Option<String>;
+    /// The rule of order in a line.
+    ranked_by(criteria: &[Criterion]) -> String;
+
+    pool_of(results: usize) -> String;
+
+    deleted(title: &str) -> String;
+    /// A file of the desk that is here now, with the fields of it that nobody knows.
+    form_taken(name: &str, problems: &[FormProblem]) -> String;
+
+    form_here(name: &str) -> String;
+
+    form_not_kept(name: &str) -> String;
+    /// A file of the desk that cannot be read, and where.
+    form_unreadable(name: &str, problems: &[FormProblem]) -> String;
+
+    how_many_chosen(count: usize) -> String;
+
+    choose_all(group: &str) -> String;
+
+    about_entry(n: u32, words: &str, time: &str) -> String;
+
+    rule(rule: &str) -> String;
+
+    they_part(set: u8, rally: usize, score: Score) -> String;
+
+    who_won(names: &ByTeam<String>) -> String;
+
+    differences(count: usize) -> String;
+
+    entries_of(entries: (Option<u32>, Option<u32>)) -> String;
+
+    times(times: u8) -> String;
+
+    put_higher(criterion: &str) -> String;
+
+    put_out(criterion: &str) -> String;
+
+    add(criterion: &str) -> String;
+
+    part_of_sheet(set: u8) -> String;
+
+    part(part: Part) -> &'static str;
+    /// The letters that the boxes of a part know.
+    letters_of(part: Part) -> Option<&'static str>;
+    /// A box among several of its part, in words; none where it has only one.
+    place_of(cell: Cell, draft: &Draft) -> Option<String>;
+    /// The full name of a box, for whoever listens.
+    name_of(cell: Cell, draft: &Draft) -> String;
+    /// What stands in an empty box of a list, so that its columns can be told apart.
+    short_column(cell: Cell) -> &'static str;
+    /// A box on the whole sheet.
+    where_is(cell: Cell, draft: &Draft) -> String;
+    /// In the place of the first total of a team that receives first: the paper has a cross there.
+    no_first_turn -> &'static str;
+
+    rally_order(order: &str) -> String;
+
+    marks(count: usize, all: bool) -> String;
+    /// Both teams of a line.
+    teams_of(line: &Line) -> String;
+    /// Where a match stands: sets, and in brackets the points of each.
+    result_of(line: &Line) -> String;
+    /// How many things are to be looked at.
+    to_check(count: usize) -> String;
+    /// The state of a seal.
+    seal_state(seal: SealState) -> &'static str;
+    /// A kind of file, in words that fit behind *This is*.
+    file_kind(kind: FileKind) -> &'static str;
 }

@@ -3,70 +3,19 @@
 use app::machine::{CameraTrouble, HandOverTrouble};
 use app::ports::StorageTrouble;
 
-/// Storage that does not take a line.
-#[must_use]
-pub fn storage(trouble: &StorageTrouble) -> String {
-    match trouble {
-        StorageTrouble::Refused => {
-            "This browser does not allow this page to store anything.".to_owned()
-        }
-        StorageTrouble::Full => {
-            "The storage of this browser is full. Is there still room on this device? Then close the whole \
-             browser and open it again. After a crash some browsers count their room wrongly."
-                .to_owned()
-        }
-        StorageTrouble::Lost => {
-            "The browser lost its storage for a moment. The app is trying again.".to_owned()
-        }
-        StorageTrouble::Unknown(why) => {
-            format!("The browser could not store the entry{}.", in_its_words(why))
-        }
-    }
-}
-
-/// No picture to find a code in.
-#[must_use]
-pub fn camera(trouble: &CameraTrouble) -> String {
-    match trouble {
-        CameraTrouble::Refused => {
-            "The camera is not allowed for this page. Allow it in the browser's settings, or take a photo of \
-             the code and choose it here."
-                .to_owned()
-        }
-        CameraTrouble::NoCamera => {
-            "There is no camera that this browser can use. Take a photo of the code and choose it here, or \
-             ask for the file."
-                .to_owned()
-        }
-        CameraTrouble::Failed(why) => format!(
-            "The code could not be looked at{}. Try again, or ask for the file.",
-            in_its_words(why)
-        ),
-    }
-}
-
-/// A file that was not handed over.
-#[must_use]
-pub fn hand_over(trouble: &HandOverTrouble) -> String {
-    match trouble {
-        HandOverTrouble::Refused => {
-            "The phone did not allow the file to be shared. Tap again.".to_owned()
-        }
-        HandOverTrouble::NoWay => {
-            "The phone's list of apps does not take this file, and an installed app has no downloads. Show \
-             the record as codes to another phone."
-                .to_owned()
-        }
-        HandOverTrouble::Failed(why) => {
-            format!("The file could not be shared{}. Tap again.", in_its_words(why))
-        }
-    }
-}
-
 /// The browser's own words in brackets; nothing where it has none.
 pub(crate) fn in_its_words(why: &str) -> String {
     match why {
         "" => String::new(),
         why => format!(" ({why})"),
     }
+}
+
+words! { MachineWords in machine;
+    /// Storage that does not take a line.
+    storage(trouble: &StorageTrouble) -> String;
+    /// No picture to find a code in.
+    camera(trouble: &CameraTrouble) -> String;
+    /// A file that was not handed over.
+    hand_over(trouble: &HandOverTrouble) -> String;
 }

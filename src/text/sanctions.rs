@@ -1,319 +1,44 @@
 //! What a request, a delay or misconduct becomes, in words: before it is recorded, and in the log
 //! afterwards. Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028.
 
-use super::{differences, person, team_name, ScoreOrder};
+use crate::ScoreOrder;
 use game::{
-    Conduct, Kind, Level, MayReturn, Sanction, SanctionKind, SanctionPreview, State,
-    SubstitutionPreview, Timeline, Who,
+    Conduct, Kind, Level, Sanction, SanctionKind, SanctionPreview, State, SubstitutionPreview,
+    Timeline, Who,
 };
 use rules::{Arm, Shirt};
 
-/// Takes over a number that was typed.
-pub const THIS_PLAYER: &str = "This player";
-
-/// What a line of the sanctions box is called.
-#[must_use]
-pub const fn sanction(kind: SanctionKind) -> &'static str {
-    match kind {
-        SanctionKind::ImproperRequest => "Improper request",
-        SanctionKind::DelayWarning => "Delay warning",
-        SanctionKind::DelayPenalty => "Delay penalty",
-        SanctionKind::Misconduct(level) => super::level(level),
-    }
-}
-
-/// The cards that show it (21.6, diagram 9b and signals 6 to 8 and 25).
-#[must_use]
-pub const fn cards(kind: SanctionKind) -> &'static str {
-    match kind {
-        SanctionKind::ImproperRequest => "No card",
-        SanctionKind::DelayWarning => "Yellow card on the wrist",
-        SanctionKind::DelayPenalty => "Red card on the wrist",
-        SanctionKind::Misconduct(Level::Warning) => "Yellow card",
-        SanctionKind::Misconduct(Level::Penalty) => "Red card",
-        SanctionKind::Misconduct(Level::Expulsion) => "Both cards in one hand",
-        SanctionKind::Misconduct(Level::Disqualification) => "One card in each hand",
-    }
-}
-
-/// The same with the arm that shows it, where it is one arm alone (30.1: the side of the team at fault).
-#[must_use]
-pub fn cards_and_arm(kind: SanctionKind, arm: Option<Arm>) -> String {
-    match arm {
-        Some(arm @ (Arm::Left | Arm::Right)) => {
-            format!("{}, {}", cards(kind), lower(super::arm(arm)))
-        }
-        Some(Arm::Both) | None => cards(kind).to_owned(),
-    }
-}
-
-fn ordinal(n: u8) -> String {
-    match n {
-        1 => "First".into(),
-        2 => "Second".into(),
-        3 => "Third".into(),
-        4 => "Fourth".into(),
-        n => format!("{n}th"),
-    }
-}
-
-/// The same within a sentence.
-fn lower(words: &str) -> String {
-    let mut letters = words.chars();
-    let first = letters.next().map(|c| c.to_lowercase().to_string());
-    first.unwrap_or_default() + letters.as_str()
-}
-
-/// What it becomes, on one line; `before` is the state before it.
-#[must_use]
-pub fn becomes(preview: &SanctionPreview, before: &State) -> String {
-    let line = &preview.sanction;
-    match (&line.who, line.improper) {
-        (Some(who), _) => format!("{}, {}", sanction(line.kind), person(who)),
-        (None, Some(1)) => "First improper request in this match: only noted".into(),
-        (None, Some(n)) => format!(
-            "{} improper request in this match: {}",
-            ordinal(n),
-            lower(sanction(line.kind))
-        ),
-        (None, None) => format!(
-            "{} delay in this match: {}",
-            ordinal(before.team(line.team).delays.saturating_add(1)),
-            lower(sanction(line.kind))
-        ),
-    }
-}
-
-/// What it costs.
-#[must_use]
-pub fn cost(preview: &SanctionPreview, state: &State) -> String {
-    match preview.point {
-        Some(to) if preview.in_coming_set => format!(
-            "When set {} begins: point and service to {}",
-            preview.sanction.set,
-            team_name(state, to)
-        ),
-        Some(to) => format!("Point and service to {}", team_name(state, to)),
-        None => "No point, service stays".into(),
-    }
-}
-
-/// The same in a few words, beside a level.
-#[must_use]
-pub fn row_cost(preview: &SanctionPreview, state: &State) -> String {
-    match preview.sanction.kind {
-        SanctionKind::Misconduct(Level::Expulsion) => {
-            "No point. Out for the rest of the set".into()
-        }
-        SanctionKind::Misconduct(Level::Disqualification) => {
-            "No point. Out for the rest of the match".into()
-        }
-        _ => cost(preview, state),
-    }
-}
-
-/// Everything that follows from it, one line each.
-#[must_use]
-pub fn sanction_follows(
-    preview: &SanctionPreview,
-    before: &Timeline,
-    after: &Timeline,
-    order: ScoreOrder,
-) -> Vec<String> {
-    let (old, new) = (before.state(), after.state());
-    let team = preview.sanction.team;
-    let name = team_name(old, team);
-    let mut lines = vec![cost(preview, old)];
-    lines.extend(differences(before, after, order));
-    if preview.barred {
-        lines.push(format!(
-            "{name} may make no more requests until the next rally is over"
-        ));
-    }
-    match (preview.sanction.kind, &preview.sanction.who) {
-        (SanctionKind::Misconduct(level), Some(who)) => {
-            lines.extend(person_follows(preview, level, who, new));
-        }
-        (SanctionKind::ImproperRequest, _) => lines.extend(
-            preview
-                .next
-                .map(|next| format!("Next improper request of {name}: {}", lower(sanction(next)))),
-        ),
-        _ => lines.extend(
-            preview
-                .next
-                .map(|next| format!("Next delay of {name}: {}", lower(sanction(next)))),
-        ),
-    }
-    lines
-}
-
-/// What misconduct means for the person and the team (21.1, 21.3, 21.5; who is told how, from the
-/// Refereeing Guidelines 2024, rule 21).
-fn person_follows(
-    preview: &SanctionPreview,
-    level: Level,
-    who: &Who,
-    after: &State,
-) -> Vec<String> {
-    let team = preview.sanction.team;
-    let mut lines = Vec::new();
-    match level {
-        Level::Warning => lines.push(format!(
-            "This is the only yellow card of {} in this match. From now on, minor misconduct is a penalty",
-            team_name(after, team)
-        )),
-        Level::Penalty => {}
-        Level::Expulsion | Level::Disqualification => lines.extend(leaving(preview, level, who)),
-    }
-    if let (Some(next), true) = (preview.next, level > Level::Warning) {
-        lines.push(format!(
-            "Next for {}: {}",
-            person(who),
-            lower(sanction(next))
-        ));
-    }
-    if preview.in_coming_set {
-        let set = preview.sanction.set;
-        lines.push(match level {
-            Level::Warning | Level::Penalty => format!("The card is shown when set {set} begins"),
-            Level::Expulsion | Level::Disqualification => format!(
-                "Tell the coach at once, through the game captain. The cards are shown when set {set} \
-                 begins"
-            ),
-        });
-    }
-    lines
-}
-
-/// Who leaves, for how long and to where (21.3.2.1, 21.3.3.1; a coach, 5.3.2).
-fn leaving(preview: &SanctionPreview, level: Level, who: &Who) -> Vec<String> {
-    let (how_long, until) = match level {
-        Level::Disqualification => ("the match", "No way back in this match"),
-        _ => ("the set", "May come back in the next set"),
-    };
-    let mut lines = Vec::new();
-    if let Some(number) = preview.must_leave {
-        lines.push(format!("Number {number} is substituted at once"));
-    }
-    lines.push(format!(
-        "Goes to the team's dressing room for the rest of {how_long}"
-    ));
-    match who {
-        Who::Player(_) => lines.push(until.into()),
-        Who::Staff(role) => lines.push(format!(
-            "{until}. Until then the {role} may not lead the team. For a coach, the assistant may, if the \
-             game captain asks"
-        )),
-    }
-    lines
-}
-
-/// Beside everybody who has to leave the hall: nobody young is left alone. Our own choice, no source.
-pub const NOT_ALONE: &str = "A young person does not wait alone: ask the adult in charge. Your \
-    competition may want a report.";
-
-/// How it is given to a person (Refereeing Guidelines 2024, rules 21 and 23).
-#[must_use]
-pub const fn how_to_give(who: &Who) -> &'static str {
-    match who {
-        Who::Player(_) => "Whistle, call the player to the stand and show it.",
-        Who::Staff(_) => "Whistle, tell the person through the game captain and show it.",
-    }
-}
-
-/// What leads to a level for this person now, in the words of chapter 21.
-#[must_use]
-pub fn for_what(level: Level, conducts: &[Conduct]) -> String {
-    if conducts.len() == Conduct::ALL.len() {
-        return "Any misconduct again".into();
-    }
-    if conducts.is_empty() {
-        return ONLY_IF_DECIDED.into();
-    }
-    let one = |conduct: &Conduct| match (conduct, level) {
-        (Conduct::Minor, Level::Warning) => {
-            "minor misconduct that goes on after a word through the game captain"
-        }
-        (Conduct::Minor, _) => "minor misconduct again",
-        (Conduct::Rude, Level::Penalty) => "rude: against good manners",
-        (Conduct::Rude, _) => "rude again",
-        (Conduct::Offensive, Level::Expulsion) => "offensive: insult or contempt",
-        (Conduct::Offensive, _) => "offensive again",
-        (Conduct::Aggressive, _) => "aggressive: an attack or a threat",
-    };
-    let all: Vec<&str> = conducts.iter().map(one).collect();
-    let all = all.join("; ");
-    let mut letters = all.chars();
-    let first = letters.next().map(|c| c.to_uppercase().to_string());
-    first.unwrap_or_default() + letters.as_str()
-}
-
-/// Nothing leads there now, and yet it may be given.
-const ONLY_IF_DECIDED: &str = "Only if the first referee decides it";
-
-/// The button that records it.
-#[must_use]
-pub fn record_it(preview: &SanctionPreview) -> String {
-    let what = lower(sanction(preview.sanction.kind));
-    match &preview.sanction.who {
-        Some(who) => format!("Record the {what}, {}", person(who)),
-        None => format!("Record the {what}"),
-    }
-}
-
-/// Back to the levels.
-pub const OTHER_LEVEL: &str = "Another level";
-
-/// A request or a delay that was entered, as what it became.
-#[must_use]
-pub fn became(kind: &Kind, line: &Sanction, state: &State) -> Option<String> {
-    let improper = match kind {
-        Kind::ImproperRequest { .. } => line.improper?,
-        Kind::Delay { .. } => 0,
-        _ => return None,
-    };
-    let name = team_name(state, line.team);
-    let what = sanction(line.kind);
-    let point = match line.kind {
-        SanctionKind::DelayPenalty => format!(
-            ": point and service to {}",
-            team_name(state, line.team.other())
-        ),
-        _ => String::new(),
-    };
-    Some(match improper {
-        0 => format!("{what} {name}{point}"),
-        1 => format!("{what} {name}, the first: only noted"),
-        n => format!(
-            "{what} {name}, {} improper request{point}",
-            lower(&ordinal(n))
-        ),
-    })
-}
-
-/// What a substitution is (15.7).
-#[must_use]
-pub const fn sort(preview: SubstitutionPreview) -> &'static str {
-    if preview.exceptional {
-        "Exceptional substitution"
-    } else {
-        "Regular substitution"
-    }
-}
-
-/// What a substitution is, and what it means for whoever goes out (15.6, 15.7, 21.3).
-#[must_use]
-pub fn sort_means(preview: SubstitutionPreview, out: Shirt) -> String {
-    let back = match preview.may_return {
-        MayReturn::ThisSet => "may come back in this set",
-        MayReturn::NextSet => "may come back in the next set, not in this one",
-        MayReturn::Never => "may not come back in this match",
-    };
-    let counts = if preview.exceptional {
-        "It does not count as one of the set's substitutions."
-    } else {
-        "It counts as one of the set's substitutions."
-    };
-    format!("{}: number {out} {back}. {counts}", sort(preview))
+words! { SanctionsWords in sanctions;
+    /// Takes over a number that was typed.
+    this_player -> &'static str;
+    /// What a line of the sanctions box is called.
+    sanction(kind: SanctionKind) -> &'static str;
+    /// The cards that show it (21.6, diagram 9b and signals 6 to 8 and 25).
+    cards(kind: SanctionKind) -> &'static str;
+    /// The same with the arm that shows it, where it is one arm alone (30.1: the side of the team at fault).
+    cards_and_arm(kind: SanctionKind, arm: Option<Arm>) -> String;
+    /// What it becomes, on one line; `before` is the state before it.
+    becomes(preview: &SanctionPreview, before: &State) -> String;
+    /// What it costs.
+    cost(preview: &SanctionPreview, state: &State) -> String;
+    /// The same in a few words, beside a level.
+    row_cost(preview: &SanctionPreview, state: &State) -> String;
+    /// Everything that follows from it, one line each.
+    sanction_follows(preview: &SanctionPreview, before: &Timeline, after: &Timeline, order: ScoreOrder) -> Vec<String>;
+    /// Beside everybody who has to leave the hall: nobody young is left alone. Our own choice, no source.
+    not_alone -> &'static str;
+    /// How it is given to a person (Refereeing Guidelines 2024, rules 21 and 23).
+    how_to_give(who: &Who) -> &'static str;
+    /// What leads to a level for this person now, in the words of chapter 21.
+    for_what(level: Level, conducts: &[Conduct]) -> String;
+    /// The button that records it.
+    record_it(preview: &SanctionPreview) -> String;
+    /// Back to the levels.
+    other_level -> &'static str;
+    /// A request or a delay that was entered, as what it became.
+    became(kind: &Kind, line: &Sanction, state: &State) -> Option<String>;
+    /// What a substitution is (15.7).
+    sort(preview: SubstitutionPreview) -> &'static str;
+    /// What a substitution is, and what it means for whoever goes out (15.6, 15.7, 21.3).
+    sort_means(preview: SubstitutionPreview, out: Shirt) -> String;
 }

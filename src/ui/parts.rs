@@ -110,7 +110,7 @@ where
     parts.load(part);
     let loaded = parts.of(part);
     (move || match loaded.get() {
-        Loaded::No | Loaded::OnItsWay => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+        Loaded::No | Loaded::OnItsWay => view! { <p class="card">{text::loading()}</p> }.into_any(),
         Loaded::Here => untrack(|| at_once(draw())).unwrap_or_else(|| not_loaded(parts, part)),
         Loaded::Failed => not_loaded(parts, part),
     })
@@ -129,9 +129,9 @@ fn at_once(view: impl Future<Output = Result<AnyView, SplitLoaderError>>) -> Opt
 fn not_loaded(parts: Parts, part: Part) -> AnyView {
     view! {
         <section class="card stack" role="alert">
-            <p>{text::PART_NOT_LOADED}</p>
+            <p>{text::part_not_loaded()}</p>
             <button type="button" class="button primary" on:click=move |_| parts.load(part)>
-                {text::TRY_AGAIN}
+                {text::try_again()}
             </button>
         </section>
     }

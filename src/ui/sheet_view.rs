@@ -49,27 +49,27 @@ pub fn SheetScreen() -> impl IntoView {
         <div class="sheet stack">
             <div class="row sheet-tools">
                 <button id="print-sheet" type="button" class="button" on:click=move |_| cannot_print.set(!print_page())>
-                    {words::PRINT}
+                    {words::print()}
                 </button>
                 <button id="sheet-page" type="button" class="button" on:click=page>
-                    {words::PAGE}
+                    {words::page()}
                 </button>
                 <button id="sheet-points" type="button" class="button" on:click=points>
-                    {words::POINTS}
+                    {words::points()}
                 </button>
                 <button id="sheet-talk" type="button" class="button"
                     on:click=move |_| go(|id| Screen::Review { id })
                 >
-                    {words::TALK}
+                    {words::talk()}
                 </button>
                 <button id="export-sheet" type="button" class="button primary"
                     on:click=move |_| go(|id| Screen::HandOver { id })
                 >
-                    {words::HAND_OVER}
+                    {words::hand_over()}
                 </button>
             </div>
             {move || cannot_print.get().then(|| view! {
-                <p class="sentence bad" role="alert">{words::CANNOT_PRINT}</p>
+                <p class="sentence bad" role="alert">{words::cannot_print()}</p>
             })}
             <Closing sheet />
             {defer_render(move || view! { <Paper sheet /> }.into_any())}

@@ -86,7 +86,7 @@ impl Shell {
             worker: StoredValue::new_local(None),
             trail: StoredValue::new(Vec::new()),
             opened: Opened::begin(),
-            lesson: RwSignal::new(text::LEARN),
+            lesson: RwSignal::new(text::learn()),
             back_to: StoredValue::new(None),
             places: StoredValue::new(HashMap::new()),
             roomy: RwSignal::new(device::media_matches(ROOMY)),
@@ -373,7 +373,7 @@ fn Frame() -> impl IntoView {
 /// One screen; those of a match once that match is open.
 fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
     let screen = screen.get();
-    let opening = || view! { <p class="card">{text::OPENING}</p> }.into_any();
+    let opening = || view! { <p class="card">{text::opening()}</p> }.into_any();
     let Some(id) = screen.match_id() else {
         return screens::show(&screen);
     };
@@ -396,13 +396,13 @@ fn NotHere() -> impl IntoView {
     let shell = use_shell();
     view! {
         <section class="card stack">
-            <h2>{text::NOT_HERE}</h2>
-            <p>{text::NOT_HERE_MORE}</p>
+            <h2>{text::not_here()}</h2>
+            <p>{text::not_here_more()}</p>
             <For each=move || session.notices() key=text::session_notice let:notice>
                 <p class="sentence bad">{text::session_notice(&notice)}</p>
             </For>
             <button type="button" class="button primary" on:click=move |_| shell.go(Screen::Start)>
-                {text::TO_START}
+                {text::to_start()}
             </button>
         </section>
     }
@@ -411,16 +411,16 @@ fn NotHere() -> impl IntoView {
 fn heading(session: Session, shell: Shell, screen: &Screen) -> String {
     match screen {
         Screen::Start => text::APP.into(),
-        Screen::NewMatch => text::NEW_MATCH.into(),
+        Screen::NewMatch => text::new_match().into(),
         Screen::Learn { .. } => shell.lesson.get().into(),
-        Screen::ThisPhone => text::THIS_PHONE.into(),
-        Screen::About => text::ABOUT_TITLE.into(),
-        Screen::Before { .. } => text::BEFORE.into(),
-        Screen::Log { .. } => text::LOG.into(),
-        Screen::Sheet { .. } => text::SHEET.into(),
-        Screen::HandOver { .. } => text::HAND_OVER.into(),
-        Screen::Receive => text::RECEIVE.into(),
-        Screen::Review { .. } => super::review::REVIEW.into(),
+        Screen::ThisPhone => text::this_phone().into(),
+        Screen::About => text::about_title().into(),
+        Screen::Before { .. } => text::before().into(),
+        Screen::Log { .. } => text::log().into(),
+        Screen::Sheet { .. } => text::sheet().into(),
+        Screen::HandOver { .. } => text::hand_over().into(),
+        Screen::Receive => text::receive().into(),
+        Screen::Review { .. } => text::review::review().into(),
         Screen::Desk(place) => place.heading().into(),
         Screen::Play { .. } => text::play_title(&session.state()),
     }
@@ -449,7 +449,7 @@ fn Bar() -> impl IntoView {
     view! {
         <header class="bar" inert=move || shell.locked.get()>
             <Show when=move || !at_start.get()>
-                <button type="button" class="bar-button" id="up" aria-label=text::BACK on:click=up>
+                <button type="button" class="bar-button" id="up" aria-label=text::back() on:click=up>
                     {icon(Icon::Back)}
                 </button>
             </Show>
@@ -547,7 +547,7 @@ fn Keeper() -> impl IntoView {
             <div class="keeper bad" role="alert" id="clock-doubt">
                 <p>{move || clock_doubt.get().map(text::clock_doubt)}</p>
                 <button type="button" class="button" on:click=move |_| clock_doubt.set(None)>
-                    {text::UNDERSTOOD}
+                    {text::understood()}
                 </button>
             </div>
         </Show>
@@ -555,7 +555,7 @@ fn Keeper() -> impl IntoView {
             <div class="keeper bad" role="alert" id="damaged">
                 <p>{move || text::session_notices(&notices.get())}</p>
                 <button type="button" class="button" on:click=move |_| session.notices_read()>
-                    {text::UNDERSTOOD}
+                    {text::understood()}
                 </button>
             </div>
         </Show>

@@ -67,15 +67,15 @@ pub fn print() {
     let mut referee = Referee::at(&mut stage);
     referee.browser().screen(360, 740);
     referee.tap_at("#to-learn");
-    referee.tap(&format!("{} {}", words::TRAINER, words::TRAINER_MORE));
-    referee.tap(words::MOVING);
+    referee.tap(&format!("{} {}", words::trainer(), words::trainer_more()));
+    referee.tap(words::moving());
     referee.browser().run(
         "window.counts = () => !!document.querySelector('#whistle');",
         json!([]),
     );
     referee.browser().slow_down(4.0);
     referee.browser().run(WATCH, json!([]));
-    referee.tap(words::BEGIN);
+    referee.tap(words::begin());
     for _ in 0..SCENES {
         referee.browser().find("#next");
         referee.tap_at("#next");

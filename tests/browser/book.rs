@@ -142,8 +142,8 @@ fn by_step_and_by_choice(stage: &mut Stage) -> Ran {
                 choose_mover(referee, situation, dial);
                 match dial.scale() {
                     Scale::Metres { step, .. } | Scale::Seconds { step, .. } => {
-                        let more = format!("{}: {}", words::MORE_OF_IT, words::dial(dial));
-                        let less = format!("{}: {}", words::LESS, words::dial(dial));
+                        let more = format!("{}: {}", words::more_of_it(), words::dial(dial));
+                        let less = format!("{}: {}", words::less(), words::dial(dial));
                         for (name, by) in [(&more, step), (&less, -step), (&less, -step)] {
                             referee.tap_in(&board(situation), name);
                             set.set(dial, set.get(dial) + by);
@@ -160,7 +160,7 @@ fn by_step_and_by_choice(stage: &mut Stage) -> Ran {
                 }
                 decides(referee, situation, &set);
             }
-            referee.tap_in(&board(situation), words::AS_AT_FIRST);
+            referee.tap_in(&board(situation), words::as_at_first());
             decides(referee, situation, &situation.start());
         }
     }
@@ -291,15 +291,15 @@ fn from_an_injury_and_back(stage: &mut Stage) -> Ran {
     let before = referee.timeline().entries().to_vec();
     for back in ["Back", "Back to the match"] {
         referee.tap(&format!("More {A}"));
-        referee.tap(text::HURT);
+        referee.tap(text::hurt());
         referee.reads_at("#care-steps", "Stop play at once.");
         referee.tap_at("#to-safety");
-        referee.reads(words::CARE_MORE);
+        referee.reads(words::care_more());
         if back == "Back" {
             referee.tap("Head injury");
-            referee.reads(text::CARE_HEAD);
+            referee.reads(text::care_head());
             referee.tap("Back");
-            referee.reads(words::CARE_MORE);
+            referee.reads(words::care_more());
         }
         referee.tap(back);
         referee.browser().find("#half-left");
@@ -386,10 +386,10 @@ fn finds_a_signal(stage: &mut Stage) -> Ran {
             ),
         );
         if expected.is_empty() {
-            referee.reads(words::FIND_NOTHING);
+            referee.reads(words::find_nothing());
         }
     }
-    referee.tap(words::FIND_EXAMPLES[0]);
+    referee.tap(words::find_examples()[0]);
     referee.browser().wait_until(
         "an example is looked for",
         &format!("{list}[0] === '19 Net touch'"),
@@ -404,17 +404,17 @@ fn finds_a_signal(stage: &mut Stage) -> Ran {
         json!([null, true])
     );
     // Who stands in front sees the other side; from behind there is no mouth.
-    referee.tap(words::VIEWS[1]);
+    referee.tap(words::views()[1]);
     referee
         .browser()
         .wait_until("it is turned over", &format!("{x} !== null && {face}"));
-    referee.tap(words::VIEWS[2]);
+    referee.tap(words::views()[2]);
     referee.browser().wait_until(
         "it is seen from behind",
         &format!("{x} === null && !{face}"),
     );
     referee.browser().picture("signal-from-behind");
-    referee.tap(words::SIDES[1]);
+    referee.tap(words::sides()[1]);
     referee.reads("Right arm");
     referee
         .browser()
@@ -485,7 +485,7 @@ fn the_court(stage: &mut Stage) -> Ran {
     );
     referee.browser().picture("court-tapped");
     // The heights of the net stand below, and the way leads to a decision.
-    referee.reads(words::NET_YOUNG);
+    referee.reads(words::net_young());
     referee.reads("Under 16");
     referee.tap_in(".court-page", words::mark(Mark::CentreLine));
     referee.tap(&format!(
@@ -505,7 +505,11 @@ fn jobs_and_care(stage: &mut Stage) -> Ran {
     let rules = Preset::International.rules();
     open(referee, "jobs");
     for role in Role::ALL {
-        referee.tap(&format!("{} {}", role.name(), role.more()));
+        referee.tap(&format!(
+            "{} {}",
+            words::role_name(role),
+            words::role_more(role)
+        ));
         for phase in Phase::ALL {
             for line in words::job(role, phase, &rules) {
                 referee.reads(&line);
@@ -515,8 +519,8 @@ fn jobs_and_care(stage: &mut Stage) -> Ran {
     }
     referee.tap(&format!(
         "{} {}",
-        words::FOR_THE_TABLE,
-        words::FOR_THE_TABLE_MORE
+        words::for_the_table(),
+        words::for_the_table_more()
     ));
     for line in words::job(Role::Scorer, Phase::During, &rules) {
         referee.reads(&line);
@@ -529,8 +533,8 @@ fn jobs_and_care(stage: &mut Stage) -> Ran {
         .is_some_and(|px| px >= 22.0));
     open(referee, "safety");
     for care in Care::ALL {
-        referee.tap(care.name());
-        for line in care.lines(&rules) {
+        referee.tap(words::care_name(care));
+        for line in words::care_lines(care, &rules) {
             referee.reads(&line);
         }
         referee.tap("Back");
@@ -542,9 +546,13 @@ fn every_address(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     referee.tap_at("#to-learn");
-    referee.reads(words::BOOK_MORE);
+    referee.reads(words::book_more());
     referee.browser().picture("book");
-    referee.tap(&format!("{} {}", words::DECISIONS, words::DECISIONS_MORE));
+    referee.tap(&format!(
+        "{} {}",
+        words::decisions(),
+        words::decisions_more()
+    ));
     referee.reads(words::topic_more(Topic::InOut));
     referee.tap(&format!(
         "{} {}",
@@ -565,18 +573,18 @@ fn every_address(stage: &mut Stage) -> Ran {
         }
     }
     for (place, reads) in [
-        ("", words::BOOK_MORE),
-        ("nowhere", words::BOOK_MORE),
-        ("decisions", words::DECISIONS_MORE),
-        ("signals", text::SIGNALS_MORE),
+        ("", words::book_more()),
+        ("nowhere", words::book_more()),
+        ("decisions", words::decisions_more()),
+        ("signals", text::signals_more()),
         ("signals/25-red", "Cover the wrist with the red card."),
-        ("signals/99", text::SIGNALS_MORE),
+        ("signals/99", text::signals_more()),
     ] {
         open(referee, place);
         referee.reads(reads);
     }
     let here = referee.stage.url();
     referee.browser().goto(&format!("{here}#/signals"));
-    referee.reads(text::SIGNALS_MORE);
+    referee.reads(text::signals_more());
     Ok(())
 }

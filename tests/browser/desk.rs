@@ -255,7 +255,7 @@ fn desk_keys_in_a_paper_set_without_a_mouse(stage: &mut Stage) -> Ran {
             mark.cell.key()
         ),
     );
-    referee.reads(&text::paper::mark(mark, &bare));
+    referee.reads(&text::paper::mark(mark, (&bare).into()));
     is_fit(&mut referee)?;
     // Put right: the box of the slip gets the total that is due.
     let row = mark.cell.row;

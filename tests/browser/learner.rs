@@ -90,15 +90,15 @@ fn rally(referee: &mut Referee, half: &str) {
 fn taps_and_goes_on(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
-    open(referee, words::OBSERVER, words::OBSERVER_MORE);
-    referee.reads(words::OBSERVER_HOW[0]);
+    open(referee, words::observer(), words::observer_more());
+    referee.reads(words::observer_how()[0]);
     referee.browser().picture("observer-empty");
     for (team, name) in [("A", "Blue"), ("B", "White")] {
         let field = referee.browser().find(&format!("#observed-{team}"));
         referee.browser().write(&field, name);
     }
     referee.tap_at("#observer-begin");
-    referee.reads(words::NOTHING_NOTED);
+    referee.reads(words::nothing_noted());
     rally(referee, "#watch-left");
     referee.reads("Point for Blue, 1:0");
     referee.tap(words::note(NoteKind::LateWhistle));
@@ -113,7 +113,7 @@ fn taps_and_goes_on(stage: &mut Stage) -> Ran {
     assert_eq!(notes(referee).rallies().count(), 3);
     referee.tap_at("#watch-undo");
     referee.reads("Point for White, 1:1");
-    referee.tap(words::NEXT_SET);
+    referee.tap(words::next_set());
     referee.reads("Set 2 begins");
     // The teams have changed courts.
     rally(referee, "#watch-left");
@@ -131,7 +131,7 @@ fn taps_and_goes_on(stage: &mut Stage) -> Ran {
     referee
         .browser()
         .write(&input, "The ball was down long before");
-    referee.reads(words::NOTES_HAND_OVER);
+    referee.reads(words::notes_hand_over());
     referee.tap_at("#show-codes");
     referee.browser().find("svg.code");
     referee.browser().picture("observer-notes");
@@ -139,7 +139,7 @@ fn taps_and_goes_on(stage: &mut Stage) -> Ran {
     referee.browser().back();
     referee.reads("Set 2");
     referee.browser().back();
-    referee.reads(words::OBSERVER_HOW[0]);
+    referee.reads(words::observer_how()[0]);
     let kept = notes(referee);
     assert_eq!(kept.teams[Team::A], "Blue");
     let said: Vec<(NoteKind, &str)> = kept.notes().map(|(_, kind, said)| (kind, said)).collect();
@@ -156,12 +156,12 @@ fn taps_and_goes_on(stage: &mut Stage) -> Ran {
     let place = format!("observer/notes/{}", kept.id);
     let here = referee.stage.url();
     referee.browser().goto(&format!("{here}#/learn/{place}"));
-    referee.tap(words::NOTES_DELETE);
-    referee.reads(words::NOTES_DELETE_ASK);
-    referee.tap_in("[role=dialog]", words::NOTES_DELETE);
-    referee.reads(words::OBSERVER_HOW[0]);
+    referee.tap(words::notes_delete());
+    referee.reads(words::notes_delete_ask());
+    referee.tap_in("[role=dialog]", words::notes_delete());
+    referee.reads(words::observer_how()[0]);
     referee.browser().goto(&format!("{here}#/learn/{place}"));
-    referee.reads(words::NO_SUCH_NOTES);
+    referee.reads(words::no_such_notes());
     Ok(())
 }
 
@@ -211,7 +211,7 @@ fn beside_the_match(stage: &mut Stage) -> Ran {
     referee.reads("watched.json is on this phone now.");
     let here = referee.stage.url();
     referee.browser().goto(&format!("{here}#/review/watched"));
-    referee.reads(words::OBSERVED_NONE);
+    referee.reads(words::observed_none());
     // The code as a photo of the other phone's screen shows it.
     referee.tap_at("#scan-notes");
     let packed = observed.pack().expect("it packs");
@@ -221,7 +221,7 @@ fn beside_the_match(stage: &mut Stage) -> Ran {
     std::fs::write(&file, photo(&codes[0])).expect("room for a photo");
     let field = referee.browser().find("#photo");
     referee.browser().choose_file(&field, &file);
-    referee.reads(text::hand_over::NOTES_TAKEN);
+    referee.reads(text::hand_over::notes_taken());
     referee.browser().back();
     referee.reads("The clock of the observer is 10 minutes ahead.");
     let shown = referee
@@ -254,13 +254,13 @@ fn beside_the_match(stage: &mut Stage) -> Ran {
     referee.open_file("other.json", other.write().as_bytes());
     referee.reads("other.json: the notes of an observer are on this phone.");
     referee.browser().goto(&format!("{here}#/review/watched"));
-    referee.reads(words::OBSERVED_OTHER);
-    referee.tap(words::OBSERVED_ANYWAY);
-    referee.reads(words::NO_PLACE);
+    referee.reads(words::observed_other());
+    referee.tap(words::observed_anyway());
+    referee.reads(words::no_place());
 
     // The talk goes into the logbook.
     referee.tap_at("#log-this");
-    referee.reads(words::LOGGED_KEPT);
+    referee.reads(words::logged_kept());
     let logged = logbook(referee);
     assert_eq!(logged.matches().len(), 1);
     assert!(logged.matches()[0].minutes.is_some());
@@ -270,12 +270,12 @@ fn beside_the_match(stage: &mut Stage) -> Ran {
 fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
-    open(referee, words::LOGBOOK, words::LOGBOOK_MORE);
-    referee.reads(words::LOGBOOK_EMPTY);
-    referee.reads(words::NO_GOALS);
+    open(referee, words::logbook(), words::logbook_more());
+    referee.reads(words::logbook_empty());
+    referee.reads(words::no_goals());
     referee.browser().picture("logbook-empty");
     referee.tap_at("#log-match");
-    referee.reads(words::LOGGED_KEPT);
+    referee.reads(words::logged_kept());
     referee.tap(words::duty(Duty::Scorer));
     let write = |referee: &mut Referee, field: &str, text: &str| {
         let input = referee.browser().find(field);
@@ -283,14 +283,14 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     };
     write(referee, "#logged-teams", "Otters, Herons");
     write(referee, "#logged-minutes", "an hour");
-    referee.reads(words::LOGGED_MINUTES_WRONG);
+    referee.reads(words::logged_minutes_wrong());
     write(referee, "#logged-minutes", "62");
     write(referee, "#logged-talk", "Libero missed twice.");
     write(referee, "#logged-next", "Say the number aloud");
     referee.browser().picture("logbook-match");
     // Interrupted in the middle: nothing is lost.
     referee.stage.reload();
-    referee.reads(words::LOGGED_KEPT);
+    referee.reads(words::logged_kept());
     let value = |referee: &mut Referee, id: &str| {
         referee
             .browser()
@@ -307,14 +307,14 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
         (Duty::Scorer, Some(62), "Otters, Herons")
     );
     referee.tap_at("#to-logbook");
-    referee.reads(words::TO_TRY);
+    referee.reads(words::to_try());
     referee.reads("Next time: Say the number aloud");
 
     // Goals: a wrong number, two of one's own, some of a league.
     referee.tap_at("#set-goal");
     write(referee, "#goal-count", "none");
     referee.tap_at("#goal-save");
-    referee.reads(words::GOAL_COUNT_WRONG);
+    referee.reads(words::goal_count_wrong());
     write(referee, "#goal-count", "2");
     referee.tap(words::duty(Duty::Scorer));
     referee.browser().picture("logbook-goal");
@@ -322,13 +322,13 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     referee.reads("2 matches as scorer");
     referee.reads("1 of 2");
     referee.tap_at("#set-goal");
-    referee.tap(words::GOAL_TASK);
+    referee.tap(words::goal_task());
     referee.tap_at("#goal-save");
-    referee.reads(words::GOAL_WORDS_WRONG);
+    referee.reads(words::goal_words_wrong());
     write(referee, "#goal-words", "A test of signals");
     referee.tap_at("#goal-save");
     referee.reads("A test of signals");
-    referee.tap(words::GOAL_DONE);
+    referee.tap(words::goal_done());
     referee.reads("Done on 20");
     let league = r#"{"log":"volleyball-logbook","version":1,"goals":[
         {"what":"matches","role":"first_referee","count":5,"from":"School league"},
@@ -342,7 +342,7 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     std::fs::write(&file, "no").expect("it can be written");
     let field = referee.browser().find("#goal-file");
     referee.browser().choose_file(&field, &file);
-    referee.reads(words::NO_LOGBOOK_FILE);
+    referee.reads(words::no_logbook_file());
     referee.browser().picture("logbook-full");
 
     // What to try is said before the next match.
@@ -358,13 +358,13 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     referee
         .browser()
         .goto(&format!("{here}#/learn/logbook/match/{id}"));
-    referee.tap(words::LOGGED_DELETE);
-    referee.tap_in("[role=dialog]", words::LOGGED_DELETE);
-    referee.reads(words::LOGBOOK_EMPTY);
+    referee.tap(words::logged_delete());
+    referee.tap_in("[role=dialog]", words::logged_delete());
+    referee.reads(words::logbook_empty());
     referee
         .browser()
         .goto(&format!("{here}#/learn/logbook/match/{id}"));
-    referee.reads(words::NOT_LOGGED);
+    referee.reads(words::not_logged());
     Ok(())
 }
 
@@ -379,7 +379,7 @@ fn signed_off(stage: &mut Stage) -> Ran {
         "goals":[{"what":"matches","count":10}]}"#;
     referee.open_file("logbook.json", file.as_bytes());
     referee.reads("logbook.json: 2 matches and 1 goal are new in your logbook.");
-    open(referee, words::LOGBOOK, words::LOGBOOK_MORE);
+    open(referee, words::logbook(), words::logbook_more());
     referee.reads("2 of 10");
     referee.tap_at("#logbook-table");
     let (name, table) = referee.caught(&downloads);
@@ -400,11 +400,11 @@ fn signed_off(stage: &mut Stage) -> Ran {
         .value("document.querySelector('main').innerText");
     let printed = printed.as_str().expect("words");
     assert!(
-        printed.contains(words::SIGNED_OFF) && printed.contains("2026-11-28"),
+        printed.contains(words::signed_off()) && printed.contains("2026-11-28"),
         "{printed}"
     );
     assert!(
-        !printed.contains(words::LOG_MATCH) && !printed.contains(words::NO_GOALS),
+        !printed.contains(words::log_match()) && !printed.contains(words::no_goals()),
         "{printed}"
     );
     referee
@@ -442,8 +442,8 @@ fn a_practice_match(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     referee.quick();
-    open(referee, words::PRACTICE, words::PRACTICE_MORE);
-    referee.reads(words::PRACTICE_MARKED);
+    open(referee, words::practice(), words::practice_more());
+    referee.reads(words::practice_marked());
     referee.browser().picture("practice-empty");
     let practice = begun_with_rallies(referee);
     let mut entered = 0;
@@ -476,9 +476,9 @@ fn a_practice_match(stage: &mut Stage) -> Ran {
     referee.tap_at("#practice-compare");
     // Points are right, and no reason was given that could differ.
     referee.browser().find("#practice-result");
-    referee.reads(words::PRACTICE_SAME);
+    referee.reads(words::practice_same());
     referee.browser().picture("practice-same");
-    referee.tap(words::PRACTICE_BACK);
+    referee.tap(words::practice_back());
     referee.browser().find("#half-left");
 
     // A wrong point is said.
@@ -490,10 +490,10 @@ fn a_practice_match(stage: &mut Stage) -> Ran {
         referee.saved();
         referee.tap_at("#practice-compare");
         referee.browser().find("#practice-result");
-        referee.reads(words::PRACTICE_RECORDS);
+        referee.reads(words::practice_records());
         referee.reads(&words::practice_differs(1));
         referee.browser().picture("practice-result");
-        referee.tap(words::PRACTICE_BACK);
+        referee.tap(words::practice_back());
         referee.browser().find("#half-left");
     }
     let here = referee.stage.url();
@@ -505,16 +505,16 @@ fn a_practice_match(stage: &mut Stage) -> Ran {
     assert_eq!(listed, json!(false), "no practice match lies on the desk");
     referee.browser().goto(&format!("{here}#/start"));
     referee.stage.started();
-    referee.reads_at("#continue", words::PRACTICE_MARK);
+    referee.reads_at("#continue", words::practice_mark());
     Ok(())
 }
 
 fn a_lesson(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
-    open(referee, words::TRAINER, words::TRAINER_MORE);
+    open(referee, words::trainer(), words::trainer_more());
     referee.tap_at("#to-lesson");
-    referee.reads(words::LESSON_HOW[0]);
+    referee.reads(words::lesson_how()[0]);
     referee.browser().picture("lesson-choice");
     referee.tap_at("#lesson-begin");
     let shown = "(document.querySelector('.lesson-field')?.dataset.scene ?? '')";
@@ -555,7 +555,7 @@ fn a_lesson(stage: &mut Stage) -> Ran {
     }
     // The phone's back button leaves the lesson, nothing of it is kept.
     referee.browser().back();
-    referee.reads(words::TRAINER_HOW[0]);
+    referee.reads(words::trainer_how()[0]);
     assert_eq!(
         referee
             .browser()

@@ -319,28 +319,28 @@ fn to_learn(stage: &mut Stage) -> Ran {
     let mut look = Look::new();
     let here = referee.stage.url();
     let mut places = vec![
-        (String::new(), text::learn::BOOK_MORE.to_owned()),
-        ("decisions".into(), text::learn::DECISIONS_MORE.into()),
-        ("signals".into(), text::SIGNALS_MORE.into()),
+        (String::new(), text::learn::book_more().to_owned()),
+        ("decisions".into(), text::learn::decisions_more().into()),
+        ("signals".into(), text::signals_more().into()),
         (
             "signals/19".into(),
             text::signal_how(Signal::NetTouch).into(),
         ),
-        ("court".into(), text::learn::NET_MEASURED.into()),
-        ("jobs".into(), text::learn::ROLES_MORE.into()),
-        ("jobs/table".into(), text::learn::PRINT.into()),
+        ("court".into(), text::learn::net_measured().into()),
+        ("jobs".into(), text::learn::roles_more().into()),
+        ("jobs/table".into(), text::learn::print().into()),
         (
             "jobs/first_referee".into(),
-            text::learn::Role::FirstReferee.more().into(),
+            text::learn::role_more(text::learn::Role::FirstReferee).into(),
         ),
-        ("safety".into(), text::learn::CARE_MORE.into()),
-        ("safety/head".into(), text::CARE_HEAD.into()),
-        ("observer".into(), text::learn::OBSERVER_HOW[0].into()),
+        ("safety".into(), text::learn::care_more().into()),
+        ("safety/head".into(), text::care_head().into()),
+        ("observer".into(), text::learn::observer_how()[0].into()),
         ("observer/watch/n1".into(), "Good calm".into()),
         ("observer/notes/n1".into(), "2 notes".into()),
-        ("logbook".into(), text::learn::GOALS.into()),
-        ("logbook/match/m1".into(), text::learn::LOGGED_KEPT.into()),
-        ("logbook/goal".into(), text::learn::GOAL_WHAT.into()),
+        ("logbook".into(), text::learn::goals().into()),
+        ("logbook/match/m1".into(), text::learn::logged_kept().into()),
+        ("logbook/goal".into(), text::learn::goal_what().into()),
     ];
     referee.open_file("notes.json", NOTES.as_bytes());
     referee.reads("notes.json: the notes of an observer are on this phone.");
@@ -379,32 +379,32 @@ fn of_the_trainer(stage: &mut Stage) -> Ran {
     let mut look = Look::new();
     let here = referee.stage.url();
     referee.browser().goto(&format!("{here}#/learn/trainer"));
-    referee.reads(text::learn::TRAINER_HOW[0]);
+    referee.reads(text::learn::trainer_how()[0]);
     look.at(referee, "trainer-choice");
     // The first session begins with a ball that goes out, then with one that is saved.
-    referee.tap(text::learn::MOVING);
-    referee.tap(text::learn::BEGIN);
+    referee.tap(text::learn::moving());
+    referee.tap(text::learn::begin());
     referee.browser().find("#next");
     // The slow film has come to its end, and the margin is drawn in.
     std::thread::sleep(std::time::Duration::from_secs(4));
     look.at(referee, "trainer-margin");
-    referee.tap(text::learn::STOP);
-    referee.tap(text::learn::ONCE_MORE);
+    referee.tap(text::learn::stop());
+    referee.tap(text::learn::once_more());
     referee.browser().find("#next");
     std::thread::sleep(std::time::Duration::from_secs(4));
     look.at(referee, "trainer-near-miss");
-    referee.tap(text::learn::STOP);
+    referee.tap(text::learn::stop());
     look.at(referee, "trainer-end");
     for (place, name) in [
         (learn::Place::SecondReferee, "second"),
         (learn::Place::LineJudge, "line"),
     ] {
         referee.browser().goto(&format!("{here}#/learn"));
-        referee.reads(text::learn::BOOK_MORE);
+        referee.reads(text::learn::book_more());
         referee.browser().goto(&format!("{here}#/learn/trainer"));
         referee.tap(text::learn::place(place));
-        referee.tap(text::learn::IN_STEPS);
-        referee.tap(text::learn::BEGIN);
+        referee.tap(text::learn::in_steps());
+        referee.tap(text::learn::begin());
         for _ in 0..2 {
             referee.tap_at("#step");
         }

@@ -28,8 +28,8 @@ pub const TESTS: &[Test] = &[
 /// To the page.
 fn open(referee: &mut Referee) {
     referee.tap_at("#to-learn");
-    referee.tap(&format!("{} {}", words::TRAINER, words::TRAINER_MORE));
-    referee.reads(words::TRAINER_HOW[0]);
+    referee.tap(&format!("{} {}", words::trainer(), words::trainer_more()));
+    referee.reads(words::trainer_how()[0]);
 }
 
 /// The scene at hand, drawn here from what it was drawn from there. It is another one than `before`.
@@ -78,7 +78,7 @@ fn step_through(referee: &mut Referee, drawn: &Drawn) {
 fn decides(referee: &mut Referee, drawn: &Drawn) {
     match drawn.verdict.ruling.call {
         Call::PlayOn => {}
-        Call::Replay => referee.tap(words::PLAY_AGAIN),
+        Call::Replay => referee.tap(words::play_again()),
         Call::Fault { cause, .. } => {
             let side = serves_next(&drawn.scene, &drawn.verdict).expect("somebody serves");
             referee.tap(&words::arm_of(side));
@@ -92,8 +92,8 @@ fn in_steps(stage: &mut Stage) -> Ran {
     let referee = &mut referee;
     open(referee);
     referee.browser().picture("trainer");
-    referee.tap(words::IN_STEPS);
-    referee.tap(words::BEGIN);
+    referee.tap(words::in_steps());
+    referee.tap(words::begin());
     let mut scene = String::new();
     for _ in 0..4 {
         let drawn = at_hand(referee, &mut scene);
@@ -121,8 +121,8 @@ fn in_steps(stage: &mut Stage) -> Ran {
         step_through(referee, &drawn);
         decides(referee, &drawn);
     }
-    referee.tap(words::STOP);
-    referee.reads(words::TRY_NEXT);
+    referee.tap(words::stop());
+    referee.reads(words::try_next());
     referee.reads("5 rallies, ");
     referee.browser().picture("trainer-over");
     let kept = "localStorage.getItem('dutystand/s/learner') ?? ''";
@@ -135,14 +135,14 @@ fn in_steps(stage: &mut Stage) -> Ran {
     // It is still there after a reload, and gone with one tap.
     referee.browser().reload();
     referee.stage.started();
-    referee.reads(words::PRACTISED);
-    referee.tap(words::FORGET);
-    referee.reads(words::FORGOTTEN);
+    referee.reads(words::practised());
+    referee.tap(words::forget());
+    referee.reads(words::forgotten());
     assert_eq!(referee.browser().value(kept), json!(""));
     referee.browser().reload();
     referee.stage.started();
-    referee.reads(words::TRAINER_HOW[0]);
-    assert!(!referee.sees(words::FORGET));
+    referee.reads(words::trainer_how()[0]);
+    assert!(!referee.sees(words::forget()));
     Ok(())
 }
 
@@ -150,8 +150,8 @@ fn as_it_happens(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
     open(referee);
-    referee.tap(words::MOVING);
-    referee.tap(words::BEGIN);
+    referee.tap(words::moving());
+    referee.tap(words::begin());
     let mut scene = String::new();
     // Nobody whistles: the scene runs to its end and says whether that was right.
     let first = at_hand(referee, &mut scene);
@@ -186,7 +186,7 @@ fn as_it_happens(stage: &mut Stage) -> Ran {
             referee.browser().picture("trainer-side");
             let side = serves_next(&drawn.scene, &drawn.verdict).expect("somebody serves");
             referee.tap(&words::arm_of(side));
-            referee.reads(words::WHY);
+            referee.reads(words::why_label());
             referee.browser().picture("trainer-why");
             if let Call::Fault { cause, .. } = drawn.verdict.ruling.call {
                 referee.tap(&text::cause(cause, &Preset::International.rules()));

@@ -82,7 +82,7 @@ fn timed(kinds: Vec<Kind>) -> Vec<Entry> {
 fn remarks(sheet: &Sheet) -> Vec<String> {
     let lines = sheet.remarks.iter();
     lines
-        .map(|line| text::remark(&line.remark, sheet))
+        .map(|line| text::remark(&line.remark, sheet.into()))
         .collect()
 }
 
@@ -96,7 +96,7 @@ fn audited(entries: Vec<Entry>) -> Vec<Finding> {
     let findings = audit::audit(&reading, &timeline);
     for finding in &findings {
         // Every finding has a line and no empty sentence.
-        assert!(!text::audit::finding(finding, timeline.state())
+        assert!(!text::audit::finding(finding, timeline.state().into())
             .trim()
             .is_empty());
     }

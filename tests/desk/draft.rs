@@ -97,7 +97,7 @@ fn marks_name_the_box_of_the_finding() {
     let marks = draft.check(false).marks;
     assert_eq!(marks.len(), 1);
     assert_eq!(marks[0].cell, cell(Part::Final, Team::B, 0));
-    let say = text::paper::mark(&marks[0], &draft);
+    let say = text::paper::mark(&marks[0], (&draft).into());
     assert!(say.contains("24"), "{say}");
     // Times, a player nobody knows, the winner.
     let mut draft = Draft::of(&sheet(380));

@@ -56,7 +56,7 @@ pub fn packed(name: &str) -> Option<Log> {
         Handed::Text(text) => match FileKind::of(&text) {
             Some(kind) => is_another(name, kind),
             None => {
-                complain(name, words::NOT_PACKED);
+                complain(name, words::not_packed());
                 None
             }
         },
@@ -148,7 +148,7 @@ pub fn given(name: &str, expected: FileKind) -> Option<Given> {
         Given::Paper(..) | Given::Pool(..) => None,
     };
     if part.is_none() {
-        complain(name, words::NO_SUCH_PART);
+        complain(name, words::no_such_part());
     }
     part
 }

@@ -51,7 +51,7 @@ fn main() -> ExitCode {
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
         ("simulate", _) => simulate(&rest),
-        ("", _) => Err(words::NO_COMMAND.to_owned()),
+        ("", _) => Err(words::no_command().to_owned()),
         (other, _) => Err(words::unknown_command(other)),
     };
     let verdict = done.unwrap_or_else(|say| {
@@ -110,7 +110,7 @@ impl Asked {
             }
         }
         if asked.files.is_empty() {
-            return Err(words::NO_FILE.to_owned());
+            return Err(words::no_file().to_owned());
         }
         Ok(asked)
     }
@@ -171,7 +171,7 @@ fn replay(_name: &str, reading: &Reading) -> Verdict {
 /// The hall's clock, which is in no record.
 fn hall_clock(asked: &Asked) -> Result<WallClock, String> {
     match asked.value("--clock") {
-        Some(value) => WallClock::read(value).ok_or_else(|| words::CLOCK.to_owned()),
+        Some(value) => WallClock::read(value).ok_or_else(|| words::clock().to_owned()),
         None => Ok(WallClock::default()),
     }
 }
@@ -210,7 +210,7 @@ fn say_problems(name: &str, reading: &Reading) {
 
 /// A record as bytes for a hand-over.
 fn pack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one(words::ONE_RECORD)?;
+    let name = asked.one(words::one_record())?;
     let Some(reading) = files::record(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -229,7 +229,7 @@ fn pack(asked: &Asked) -> Result<Verdict, String> {
 
 /// The record of a hand-over.
 fn unpack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one(words::ONE_PACKED)?;
+    let name = asked.one(words::one_packed())?;
     let Some(log) = files::packed(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -378,7 +378,7 @@ fn fold(name: &str) -> Option<Timeline> {
 
 fn compare_two(asked: &Asked) -> Result<Verdict, String> {
     let [a, b] = &asked.files[..] else {
-        return Err(words::NOT_TWO.to_owned());
+        return Err(words::not_two().to_owned());
     };
     let (Some(first), Some(second)) = (fold(a), fold(b)) else {
         return Ok(Verdict::Unreadable);
@@ -408,7 +408,7 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
         Some(times) => {
             let times = times.parse().ok();
             let times = times.filter(|times| (1..=standings::MAX_MEETINGS).contains(times));
-            times.ok_or(words::MEETINGS)?
+            times.ok_or(words::meetings())?
         }
         None => 1,
     };
@@ -416,7 +416,7 @@ fn rank(asked: &Asked) -> Result<Verdict, String> {
     let (pool, problems, verdict) = match &mut given[..] {
         [(_, None)] => return Ok(Verdict::Unreadable),
         [(_, Some(Given::Pool(..)))] if !asked.values.is_empty() => {
-            return Err(words::RANKED_ALREADY.to_owned());
+            return Err(words::ranked_already().to_owned());
         }
         [(_, Some(Given::Pool(pool, problems)))] => {
             ((**pool).clone(), std::mem::take(problems), Verdict::Fine)

@@ -36,17 +36,17 @@ impl Paper {
         let (began, ended) = sheet.result.times;
         let mut facts = sheet.heading.as_ref().map(about).unwrap_or_default();
         if let Some(began) = began {
-            facts.push((words::DATE, self.clock.date(began)));
-            facts.push((words::BEGAN, self.clock.time(began)));
+            facts.push((words::date(), self.clock.date(began)));
+            facts.push((words::began(), self.clock.time(began)));
         }
         if let Some(ended) = ended.filter(|_| sheet.result.ended.is_some()) {
-            facts.push((words::ENDED, self.clock.time(ended)));
+            facts.push((words::ended(), self.clock.time(ended)));
         }
         if let Some(minutes) = sheet.result.lasted() {
-            facts.push((words::LASTED, words::lasted(minutes)));
+            facts.push((words::lasted_label(), words::lasted(minutes)));
         }
         if began.is_some() {
-            facts.push((words::CLOCK, self.clock.name()));
+            facts.push((words::clock(), self.clock.name()));
         }
         facts
     }
@@ -58,8 +58,8 @@ impl Paper {
                 let (sets, how) = (result.sets, how.unwrap_or_default());
                 format!("{}{how}", words::won_by(&self.names[winner], sets, winner))
             }
-            (None, Some(_)) => words::LEVEL_END.to_owned(),
-            (None, None) => words::NOT_OVER.to_owned(),
+            (None, Some(_)) => words::level_end().to_owned(),
+            (None, None) => words::not_over().to_owned(),
         };
         // The name in it is harmless already.
         let _ = write!(
@@ -78,9 +78,9 @@ impl Paper {
             self.html,
             "<table class=\"sheet-table tabular\"><caption class=\"visually-hidden\">{}</caption>\
              <thead><tr><th scope=\"col\" rowspan=\"2\">{}</th><th scope=\"col\" rowspan=\"2\">{}</th>",
-            words::RESULT,
-            words::SET,
-            words::MINUTES
+            words::result(),
+            words::set(),
+            words::minutes()
         );
         for team in Team::BOTH {
             self.put("<th scope=\"colgroup\" colspan=\"4\">");
@@ -93,7 +93,7 @@ impl Paper {
         }
         self.put("</tr><tr>");
         for _ in Team::BOTH {
-            for (short, long) in words::COLUMNS {
+            for (short, long) in words::columns() {
                 let _ = write!(
                     self.html,
                     "<th scope=\"col\"><abbr title=\"{long}\">{short}</abbr></th>"
@@ -122,7 +122,7 @@ impl Paper {
             self.put("</tr>");
         }
         self.put("</tbody><tfoot><tr>");
-        self.head_cell(words::TOTAL);
+        self.head_cell(words::total());
         let minutes = result.minutes.map(|m| m.to_string()).unwrap_or_default();
         self.element("td", "", minutes);
         for team in Team::BOTH {
@@ -150,11 +150,11 @@ impl Paper {
             self.names.a, self.names.b
         );
         for (what, fact) in self.facts(sheet) {
-            if matches!(what, words::MATCH_NO | words::COMPETITION | words::DATE) {
+            if [words::match_no(), words::competition(), words::date()].contains(&what) {
                 let _ = write!(self.html, " <span>{what} {}</span>", escaped(&fact));
             }
         }
-        let _ = write!(self.html, " <span>{}</span></p>", words::SECOND_PAGE);
+        let _ = write!(self.html, " <span>{}</span></p>", words::second_page());
     }
 }
 
@@ -168,17 +168,17 @@ fn won_class(won: Option<bool>) -> &'static str {
 /// What is known of the match, each under its name.
 fn about(heading: &Heading) -> Vec<(&'static str, String)> {
     let fields = [
-        (words::COMPETITION, Detail::Competition),
-        (words::DIVISION, Detail::Division),
-        (words::MATCH_NO, Detail::MatchNo),
-        (words::VENUE, Detail::Venue),
-        (words::COURT, Detail::Court),
+        (words::competition(), Detail::Competition),
+        (words::division(), Detail::Division),
+        (words::match_no(), Detail::MatchNo),
+        (words::venue(), Detail::Venue),
+        (words::court(), Detail::Court),
     ];
     let scheduled = heading.details[Detail::Scheduled]
         .as_deref()
         .unwrap_or_default();
     // A day and a time are one word in the record.
-    let scheduled = (words::SCHEDULED, scheduled.replacen('T', " ", 1));
+    let scheduled = (words::scheduled(), scheduled.replacen('T', " ", 1));
     fields
         .into_iter()
         .filter_map(|(what, detail)| {

@@ -126,13 +126,13 @@ impl Paper {
     fn all(&mut self, sheet: &Sheet) {
         self.heading(sheet);
         if sheet.heading.as_ref().is_some_and(|h| h.practice) {
-            self.part("sheet-broken", words::PRACTICE);
+            self.part("sheet-broken", words::practice());
             self.put("</section>");
         }
         self.broken(&sheet.broken);
         self.cut();
         if sheet.sets.is_empty() {
-            self.element("p", "", words::NOTHING_PLAYED);
+            self.element("p", "", words::nothing_played());
         }
         for (i, set) in sheet.sets.iter().enumerate() {
             if i == FIRST_PAGE {

@@ -29,7 +29,7 @@ impl Paper {
         if sheet.sanctions.is_empty() {
             return;
         }
-        self.part("sheet-sanctions", words::SANCTIONS);
+        self.part("sheet-sanctions", words::sanctions());
         self.put("<ul class=\"sheet-lines\">");
         for sanction in &sheet.sanctions {
             self.line(&words::at(sanction.set, sanction.score));
@@ -48,11 +48,11 @@ impl Paper {
         if sheet.remarks.is_empty() {
             return;
         }
-        self.part("sheet-remarks", words::REMARKS);
+        self.part("sheet-remarks", words::remarks());
         self.put("<ul class=\"sheet-lines\">");
         for line in &sheet.remarks {
             self.line(&words::at(line.set, line.score));
-            self.word(&text::remark(&line.remark, sheet));
+            self.word(&text::remark(&line.remark, sheet.into()));
             self.put("</li>");
         }
         self.put("</ul></section>");
@@ -70,7 +70,7 @@ impl Paper {
         if sets.iter().all(|set| set.liberos.is_empty()) {
             return;
         }
-        self.part("sheet-liberos", words::LIBEROS);
+        self.part("sheet-liberos", words::liberos());
         for set in sets {
             for team in Team::BOTH {
                 let of: Vec<String> = libero_turns(set, team)
@@ -97,7 +97,7 @@ impl Paper {
         if teams.a.players.is_empty() && teams.b.players.is_empty() {
             return;
         }
-        self.part("sheet-players", words::PLAYERS);
+        self.part("sheet-players", words::players());
         for team in Team::BOTH {
             let block = &teams[team];
             self.put("<div><h3>");
@@ -131,8 +131,8 @@ impl Paper {
             player.number
         );
         for (is, word) in [
-            (player.captain, words::CAPTAIN),
-            (player.libero, words::LIBERO),
+            (player.captain, words::captain()),
+            (player.libero, words::libero()),
         ] {
             if is {
                 let (short, long) = word;
@@ -156,19 +156,19 @@ impl Paper {
         let places = sets.iter().any(|s| !s.line_ups.a.is_empty());
         let with_liberos = sheet.heading.as_ref().is_none_or(|h| h.rules.liberos > 0);
         let keys = [
-            (true, words::KEY_RESULT),
-            (with_liberos, words::KEY_ROUNDS),
-            (!with_liberos, words::KEY_ROUNDS_NO_LIBERO),
-            (places, words::KEY_PLACES),
-            (places && changes().next().is_some(), words::KEY_ENTERED),
-            (changes().any(|c| c.exceptional), words::KEY_EXCEPTIONAL),
+            (true, words::key_result()),
+            (with_liberos, words::key_rounds()),
+            (!with_liberos, words::key_rounds_no_libero()),
+            (places, words::key_places()),
+            (places && changes().next().is_some(), words::key_entered()),
+            (changes().any(|c| c.exceptional), words::key_exceptional()),
             (
                 points().any(|p| p.given_for != PointFor::Rally),
-                words::KEY_PENALTY,
+                words::key_penalty(),
             ),
             (
                 points().any(|p| p.cancelled_by.is_some()),
-                words::KEY_CANCELLED,
+                words::key_cancelled(),
             ),
         ];
         let keys: Vec<&str> = keys.iter().filter(|k| k.0).map(|k| k.1).collect();

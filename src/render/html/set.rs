@@ -26,7 +26,7 @@ impl Paper {
         let time = |at: Option<i64>| at.map(|at| self.clock.time(at));
         let (began, ended) = (time(set.began), time(set.ended));
         let mut facts = words::times(began.as_deref(), ended.as_deref(), set.minutes());
-        facts.extend(words::kept_from(set, time));
+        facts.extend(words::kept_from(set, &time));
         facts.extend(
             set.won
                 .and_then(|(_, how)| words::how(how))
@@ -85,11 +85,11 @@ impl Paper {
                 format!("{change} {}", words::own_first(s.score, team))
             });
             let changes: Vec<String> = changes.collect();
-            self.listed(words::SUBSTITUTIONS, &changes);
+            self.listed(words::substitutions(), &changes);
         }
         let spoke = words::game_captains(set, team);
         if !spoke.is_empty() {
-            self.listed(words::GAME_CAPTAINS, &spoke);
+            self.listed(words::game_captains_label(), &spoke);
         }
         self.put("</div>");
     }
@@ -104,20 +104,20 @@ impl Paper {
             return;
         }
         self.put("<p class=\"time-outs tabular\">");
-        self.element("span", "muted", words::TIME_OUTS);
+        self.element("span", "muted", words::time_outs());
         for i in 0..boxes {
             let score = taken.get(i).map_or("", String::as_str);
             let _ = write!(self.html, " <span class=\"time-out-box\">{score}</span>");
         }
         if taken.is_empty() {
-            self.element("span", "visually-hidden", words::NONE);
+            self.element("span", "visually-hidden", words::none());
         }
         self.put("</p>");
     }
 
     fn places(&mut self, places: &[Place], team: Team) {
         self.put("<table class=\"sheet-places tabular\"><thead><tr>");
-        for column in words::PLACE_COLUMNS {
+        for column in words::place_columns() {
             let _ = write!(self.html, "<th scope=\"col\">{column}</th>");
         }
         self.put("</tr></thead><tbody>");
@@ -153,7 +153,7 @@ impl Paper {
             entered.shirt,
             words::own_first(entered.score, team),
             if entered.exceptional {
-                words::EXCEPTIONAL
+                words::exceptional()
             } else {
                 ""
             }
@@ -166,7 +166,7 @@ impl Paper {
                 let _ = write!(
                     self.html,
                     "<span class=\"turn none\"><span class=\"visually-hidden\">{}</span></span>",
-                    words::NO_TURN
+                    words::no_turn()
                 );
             }
             Turn::Ended { round, last } => self.ended(round, Some(place.starter), *last),
@@ -215,7 +215,7 @@ impl Paper {
             self.html,
             "<div class=\"running-line\"><h4>{}</h4><div class=\"running-score tabular\" role=\"img\" \
              aria-label=\"{}\"><span class=\"point whose\"><span>{}</span><span>{}</span></span>",
-            words::RUNNING_SCORE,
+            words::running_score(),
             label.join(", "),
             Team::A,
             Team::B

@@ -10,12 +10,12 @@ use text::score_sheet as words;
 impl Paper {
     /// A box for everybody who signs: what was drawn, the name, the time; or room for a pen.
     pub(super) fn signatures(&mut self, sheet: &Sheet) {
-        self.part("signatures", words::SIGNATURES);
+        self.part("signatures", words::signatures());
         let lists = sheet.has_lists();
         let before: &[_] = if lists { &words::SIGNERS_BEFORE } else { &[] };
         for (when, first, roles) in [
-            (words::SIGNED_BEFORE, true, before),
-            (words::SIGNED_AFTER, false, &words::SIGNERS[..]),
+            (words::signed_before(), true, before),
+            (words::signed_after(), false, &words::SIGNERS[..]),
         ] {
             let given: Vec<&Signed> = sheet
                 .signatures
@@ -28,15 +28,18 @@ impl Paper {
             self.put("<div>");
             self.element("h3", "", when);
             if !first && given.is_empty() {
-                self.element("p", "muted", words::NOT_SIGNED);
+                self.element("p", "muted", words::not_signed());
             }
             self.put("<ul class=\"sign-boxes\">");
-            for (role, who) in roles {
+            for role in roles {
                 let of_role = |s: &&&Signed| words::same_role(&s.role, role);
-                self.sign_box(who, given.iter().rev().find(of_role).copied());
+                self.sign_box(
+                    &words::signer(role),
+                    given.iter().rev().find(of_role).copied(),
+                );
             }
             for other in given {
-                if !roles.iter().any(|r| words::same_role(&other.role, r.0)) {
+                if !roles.iter().any(|r| words::same_role(&other.role, r)) {
                     self.sign_box(&words::signer(&other.role), Some(other));
                 }
             }
@@ -52,7 +55,7 @@ impl Paper {
                 "<li class=\"sign-box open\"><span class=\"pen\"></span><b>{}</b> \
                  <span class=\"muted on-screen-only\">{}</span></li>",
                 escaped(who),
-                words::SIGN_OPEN
+                words::sign_open()
             );
             return;
         };
@@ -63,7 +66,7 @@ impl Paper {
                     self.html,
                     "<svg class=\"pen\" viewBox=\"0 0 {WIDTH} {HEIGHT}\" role=\"img\" \
                      aria-label=\"{}\"><path d=\"{}\"/></svg>",
-                    words::DRAWN,
+                    words::drawn(),
                     strokes.path()
                 );
             }
@@ -71,7 +74,7 @@ impl Paper {
                 let _ = write!(
                     self.html,
                     "<span class=\"pen by-tap\">\u{2713} {}</span>",
-                    words::SIGNED_BY_TAP
+                    words::signed_by_tap()
                 );
             }
         }
@@ -90,7 +93,7 @@ impl Paper {
         if broken.is_empty() {
             return;
         }
-        self.part("sheet-broken", words::CHANGED);
+        self.part("sheet-broken", words::changed());
         for sentence in words::broken(broken) {
             self.element("p", "", sentence);
         }
@@ -102,7 +105,7 @@ impl Paper {
         let Some(last) = seal.seals.last() else {
             return;
         };
-        self.part("sheet-seal", words::SEAL);
+        self.part("sheet-seal", words::seal_label());
         let at = last
             .at
             .map(|at| format!("{} {}", self.clock.date(at), self.clock.time(at)));
@@ -113,7 +116,7 @@ impl Paper {
         if let Some(open) = words::left_open(sheet) {
             self.element("p", "seal-open", open);
         }
-        self.element("p", "muted", words::SEAL_SHOWS);
+        self.element("p", "muted", words::seal_shows());
         self.put("</section>");
     }
 }

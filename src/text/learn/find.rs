@@ -1,71 +1,7 @@
 //! Finding a signal by a word, or by what has just happened, also where it is spelled wrongly.
 
-use rules::{Cause, Preset, Signal};
-
 use crate::{cause, signal, signal_for, signal_how};
-
-/// The field.
-pub const FIND: &str = "Find a signal";
-/// What may be typed.
-pub const FIND_HINT: &str = "A word, or what happened";
-/// Nothing was found.
-pub const FIND_NOTHING: &str = "No signal found. Try another word, or look through all of them.";
-
-/// Examples to tap.
-pub const FIND_EXAMPLES: [&str; 4] = [
-    "touched the net",
-    "stepped on the line",
-    "ball hit the antenna",
-    "two players change",
-];
-
-/// What people say when they mean a signal; its name, how it is made and the reasons that it announces are
-/// searched as well.
-const fn said(of: Signal) -> &'static str {
-    match of {
-        Signal::AuthoriseService => "serve allowed start whistle go begin play",
-        Signal::TeamToServe => "point won who serves next side winner rally",
-        Signal::ChangeOfCourts => "swap sides switch ends",
-        Signal::TimeOut => "break pause timeout coach asks",
-        Signal::Substitution => "swap player players change sub exchange comes in goes out",
-        Signal::Warning => "yellow card misconduct first bad behaviour",
-        Signal::Penalty => "red card misconduct rude swearing argues behaviour point",
-        Signal::Expulsion => "sent off set both cards one hand offensive",
-        Signal::Disqualification => "sent off match both cards two hands aggressive fight",
-        Signal::EndOfSet => "over finished last point match set won",
-        Signal::NotTossed => "toss released threw held out of the hand service serve",
-        Signal::ServiceDelay => "too late slow seconds time waited service serve",
-        Signal::BlockOrScreen => "blocked the serve back row blocker screen hides libero blocked hidden",
-        Signal::Position => "rotation order wrong place wrong server out of position overlap",
-        Signal::BallIn => "on the line inside landed floor good",
-        Signal::BallOut => {
-            "outside wide long antenna ceiling wall outside object hit the coach out of court"
-        }
-        Signal::Catch => "held carried lift lifted threw thrown hold caught rest",
-        Signal::DoubleContact => "twice two touches double hit hits touched it two times bad set",
-        Signal::FourHits => "fourth touch four touches too many hits",
-        Signal::NetTouch => "touched the net touch hand net serve into the net did not cross",
-        Signal::OverNet => "reached over the net across other side block too early beyond",
-        Signal::AttackFault => {
-            "spike smash back row attack attacked three metre line in front libero finger set attacked \
-             the serve"
-        }
-        Signal::LineOrUnder => {
-            "foot fault stepped on the line over under the net crossed centre penetration below outside \
-             court at service"
-        }
-        Signal::Replay => "again both fault at once same time double fault ball on court interference repeat",
-        Signal::BallTouched => "touched out tip fingertips off the block deflected brushed",
-        Signal::DelayWarning => "slow wasting time late delay yellow card first",
-        Signal::DelayPenalty => "slow wasting time late delay red card second repeated",
-    }
-}
-
-/// Words that say nothing about a signal.
-const EMPTY: [&str; 17] = [
-    "the", "a", "an", "was", "is", "it", "has", "had", "have", "and", "he", "she", "they", "his",
-    "her", "player", "ball",
-];
+use rules::{Cause, Preset, Signal};
 
 /// The signals that a person may mean, the likeliest first. None where nothing is like it; all of them in
 /// their order where nothing was typed.
@@ -76,7 +12,11 @@ pub fn find_signals(typed: &str) -> Vec<Signal> {
     if all.is_empty() {
         return Signal::ALL.to_vec();
     }
-    let mut wanted: Vec<&str> = all.iter().copied().filter(|w| !EMPTY.contains(w)).collect();
+    let mut wanted: Vec<&str> = all
+        .iter()
+        .copied()
+        .filter(|w| !filler().contains(w))
+        .collect();
     if wanted.is_empty() {
         wanted.clone_from(&all);
     }
@@ -161,4 +101,20 @@ fn alike(typed: &str, word: &str) -> u32 {
     } else {
         0
     }
+}
+
+words! { FindWords in learn::find;
+    /// The field.
+    find -> &'static str;
+    /// What may be typed.
+    find_hint -> &'static str;
+    /// Nothing was found.
+    find_nothing -> &'static str;
+    /// Examples to tap.
+    find_examples -> [&'static str; 4];
+    /// What people say when they mean a signal; its name, how it is made and the reasons that it announces
+    /// are searched as well.
+    said(of: Signal) -> &'static str;
+    /// Words that say nothing about a signal.
+    filler -> &'static [&'static str];
 }

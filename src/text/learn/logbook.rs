@@ -1,234 +1,135 @@
 //! The words of the logbook.
 
-use record::{Goal, GoalKind, Officiated, Progress};
+use record::{Goal, Officiated, Progress};
 use rules::Duty;
 
-use super::Role;
-
-/// Title of the page.
-pub const LOGBOOK: &str = "Logbook";
-/// What is on it.
-pub const LOGBOOK_MORE: &str = "Your matches, your goals, one thing to try next time.";
-/// Nothing is in it.
-pub const LOGBOOK_EMPTY: &str =
-    "Write down each match in which you were on duty. Nobody else sees it unless you share it.";
-/// The matches.
-pub const LOGGED: &str = "Matches";
-/// Writes one down.
-pub const LOG_MATCH: &str = "Add a match";
-/// From a record.
-pub const LOG_FROM_RECORD: &str = "From this phone";
-/// What those are.
-pub const LOG_FROM_RECORD_MORE: &str = "Finished matches that are not in your logbook yet.";
-/// In the review.
-pub const LOG_THIS: &str = "Write it in the logbook";
-/// The same where it is there.
-pub const LOG_THIS_AGAIN: &str = "Open it in the logbook";
-/// The logbook is full.
-pub const LOGBOOK_FULL: &str = "Your logbook is full. Share it as a file, then delete old matches.";
-/// The phone was full.
-pub const LOGBOOK_NOT_KEPT: &str =
-    "This phone could not store your logbook. Delete what you do not need, then try again.";
-/// What was to be tried.
-pub const TO_TRY: &str = "To try next time";
-/// The same before a match.
-pub const TO_TRY_TODAY: &str = "You wanted to try this today";
-
-/// The day.
-pub const LOGGED_DAY: &str = "Date";
-/// The day is missing.
-pub const LOGGED_DAY_WRONG: &str = "This is no date. The old one stays.";
-/// The role.
-pub const LOGGED_DUTY: &str = "What was your job?";
-/// The level.
-pub const LOGGED_LEVEL: &str = "Level, such as U14 girls (optional)";
-/// The teams.
-pub const LOGGED_TEAMS: &str = "Teams (optional)";
-/// How long.
-pub const LOGGED_MINUTES: &str = "Minutes (optional)";
-/// It is no number.
-pub const LOGGED_MINUTES_WRONG: &str = "Use a whole number of minutes.";
-/// What the talk was about.
-pub const LOGGED_TALK: &str = "What did you talk about afterwards?";
-/// One thing.
-pub const LOGGED_NEXT: &str = "One thing to try next time";
-/// Everything is kept as it is typed.
-pub const LOGGED_KEPT: &str = "What you type is stored at once.";
-/// Takes it out.
-pub const LOGGED_DELETE: &str = "Delete this match from the logbook";
-/// Asked before.
-pub const LOGGED_DELETE_ASK: &str = "Delete this match from your logbook? Its record stays.";
-/// There is none.
-pub const NOT_LOGGED: &str = "This match is not in your logbook.";
-/// Back to all of them.
-pub const TO_LOGBOOK: &str = "To the logbook";
-
-/// Goals.
-pub const GOALS: &str = "Goals";
-/// There are none.
-pub const NO_GOALS: &str = "Set yourself a goal, or open a file with goals of your league.";
-/// Sets one.
-pub const SET_GOAL: &str = "Set a goal";
-/// Opens a file.
-pub const GOAL_FILE: &str = "Open a file";
-/// Which kind.
-pub const GOAL_WHAT: &str = "What do you want to reach?";
-/// Matches in a role.
-pub const GOAL_MATCHES: &str = "A number of matches";
-/// Something else.
-pub const GOAL_TASK: &str = "Something else";
-/// Which role.
-pub const GOAL_DUTY: &str = "In which job?";
-/// Any of them.
-pub const ANY_DUTY: &str = "Any job";
-/// How many.
-pub const GOAL_COUNT: &str = "How many matches, from today on?";
-/// It is no number.
-pub const GOAL_COUNT_WRONG: &str = "Use a number from 1 to 500.";
-/// What it is.
-pub const GOAL_WORDS: &str = "What is it? Such as: a test of signals";
-/// It is empty.
-pub const GOAL_WORDS_WRONG: &str = "Write what you want to reach.";
-/// By when.
-pub const GOAL_UNTIL: &str = "Until (optional)";
-/// Sets it.
-pub const GOAL_SAVE: &str = "Save the goal";
-/// It is there already, or there are too many.
-pub const GOAL_NOT_SET: &str = "This goal is in your logbook already.";
-/// Ticks it off.
-pub const GOAL_DONE: &str = "Done";
-/// Takes it out.
-pub const GOAL_DROP: &str = "Delete this goal";
-/// Asked before.
-pub const GOAL_DROP_ASK: &str = "Delete this goal from your logbook?";
-
-/// Sharing.
-pub const LOGBOOK_SHARE: &str = "For whoever signs it";
-/// Prints it.
-pub const LOGBOOK_PRINT: &str = "Print";
-/// As a table.
-pub const LOGBOOK_TABLE: &str = "Table (CSV)";
-/// As a file.
-pub const LOGBOOK_FILE: &str = "File";
-/// Forgets it.
-pub const LOGBOOK_DELETE: &str = "Delete the whole logbook";
-/// Asked before.
-pub const LOGBOOK_DELETE_ASK: &str =
-    "Delete your logbook from this phone for good? Match records and files you have shared stay.";
-/// Under what is printed.
-pub const SIGNED_OFF: &str = "Name and signature of whoever signs it off:";
-
-/// The columns of what is printed.
-pub const LOGBOOK_COLUMNS: [&str; 6] = [
-    "Date",
-    "Job",
-    "Level",
-    "Teams",
-    "Minutes",
-    "Talk, next time",
-];
-
-/// A role.
-#[must_use]
-pub const fn duty(duty: Duty) -> &'static str {
-    match duty {
-        Duty::FirstReferee => Role::FirstReferee.name(),
-        Duty::SecondReferee => Role::SecondReferee.name(),
-        Duty::Scorer => Role::Scorer.name(),
-        Duty::AssistantScorer => Role::AssistantScorer.name(),
-        Duty::LineJudge => Role::LineJudge.name(),
-    }
+words! { LogbookWords in learn::logbook;
+    /// Title of the page.
+    logbook -> &'static str;
+    /// What is on it.
+    logbook_more -> &'static str;
+    /// Nothing is in it.
+    logbook_empty -> &'static str;
+    /// The matches.
+    logged_label -> &'static str;
+    /// Writes one down.
+    log_match -> &'static str;
+    /// From a record.
+    log_from_record -> &'static str;
+    /// What those are.
+    log_from_record_more -> &'static str;
+    /// In the review.
+    log_this -> &'static str;
+    /// The same where it is there.
+    log_this_again -> &'static str;
+    /// The logbook is full.
+    logbook_full -> &'static str;
+    /// The phone was full.
+    logbook_not_kept -> &'static str;
+    /// What was to be tried.
+    to_try -> &'static str;
+    /// The same before a match.
+    to_try_today -> &'static str;
+    /// The day.
+    logged_day -> &'static str;
+    /// The day is missing.
+    logged_day_wrong -> &'static str;
+    /// The role.
+    logged_duty -> &'static str;
+    /// The level.
+    logged_level -> &'static str;
+    /// The teams.
+    logged_teams -> &'static str;
+    /// How long.
+    logged_minutes -> &'static str;
+    /// It is no number.
+    logged_minutes_wrong -> &'static str;
+    /// What the talk was about.
+    logged_talk -> &'static str;
+    /// One thing.
+    logged_next -> &'static str;
+    /// Everything is kept as it is typed.
+    logged_kept -> &'static str;
+    /// Takes it out.
+    logged_delete -> &'static str;
+    /// Asked before.
+    logged_delete_ask -> &'static str;
+    /// There is none.
+    not_logged -> &'static str;
+    /// Back to all of them.
+    to_logbook -> &'static str;
+    /// Goals.
+    goals -> &'static str;
+    /// There are none.
+    no_goals -> &'static str;
+    /// Sets one.
+    set_goal -> &'static str;
+    /// Opens a file.
+    goal_file -> &'static str;
+    /// Which kind.
+    goal_what -> &'static str;
+    /// Matches in a role.
+    goal_matches -> &'static str;
+    /// Something else.
+    goal_task -> &'static str;
+    /// Which role.
+    goal_duty -> &'static str;
+    /// Any of them.
+    any_duty -> &'static str;
+    /// How many.
+    goal_count -> &'static str;
+    /// It is no number.
+    goal_count_wrong -> &'static str;
+    /// What it is.
+    goal_words -> &'static str;
+    /// It is empty.
+    goal_words_wrong -> &'static str;
+    /// By when.
+    goal_until -> &'static str;
+    /// Sets it.
+    goal_save -> &'static str;
+    /// It is there already, or there are too many.
+    goal_not_set -> &'static str;
+    /// Ticks it off.
+    goal_done -> &'static str;
+    /// Takes it out.
+    goal_drop -> &'static str;
+    /// Asked before.
+    goal_drop_ask -> &'static str;
+    /// Sharing.
+    logbook_share -> &'static str;
+    /// Prints it.
+    logbook_print -> &'static str;
+    /// As a table.
+    logbook_table -> &'static str;
+    /// As a file.
+    logbook_file_label -> &'static str;
+    /// Forgets it.
+    logbook_delete -> &'static str;
+    /// Asked before.
+    logbook_delete_ask -> &'static str;
+    /// Under what is printed.
+    signed_off -> &'static str;
+    /// The columns of what is printed.
+    logbook_columns -> [&'static str; 6];
+    /// A role.
+    duty(duty: Duty) -> &'static str;
+    /// A match in the list.
+    logged(one: &Officiated) -> String;
+    /// What a talk said, in the list.
+    next_time(next: &str) -> String;
+    /// How often in each role.
+    by_duty(all: &[(Duty, usize)]) -> String;
+    /// A goal.
+    goal(goal: &Goal) -> String;
+    /// How far it is.
+    progress(goal: &Goal, progress: Progress) -> String;
+    /// The names of its files.
+    logbook_file(day: &str, ending: &str) -> String;
+    /// What a file of goals brought.
+    goals_came(matches: usize, goals: usize, left_out: usize) -> String;
+    /// A file that is none.
+    no_logbook_file -> &'static str;
+    /// A file of a newer version.
+    newer_logbook_file -> &'static str;
 }
-
-/// A match in the list.
-#[must_use]
-pub fn logged(one: &Officiated) -> String {
-    let mut words = format!("{}, {}", one.day.as_str(), duty(one.duty));
-    for more in [&one.level, &one.teams] {
-        if !more.is_empty() {
-            words += &format!(", {more}");
-        }
-    }
-    words
-}
-
-/// What a talk said, in the list.
-#[must_use]
-pub fn next_time(next: &str) -> String {
-    format!("Next time: {next}")
-}
-
-/// How often in each role.
-#[must_use]
-pub fn by_duty(all: &[(Duty, usize)]) -> String {
-    let all: Vec<String> = all
-        .iter()
-        .map(|(of, count)| format!("{} {count} ×", duty(*of)))
-        .collect();
-    all.join(", ")
-}
-
-/// A goal.
-#[must_use]
-pub fn goal(goal: &Goal) -> String {
-    let mut words = match &goal.kind {
-        GoalKind::Matches { duty: of, count } => {
-            let matches = if *count == 1 { "match" } else { "matches" };
-            match of {
-                Some(of) => format!("{count} {matches} as {}", duty(*of).to_lowercase()),
-                None => format!("{count} {matches}"),
-            }
-        }
-        GoalKind::Task { words, .. } => words.clone(),
-    };
-    if let Some(until) = &goal.until {
-        words += &format!(", until {}", until.as_str());
-    }
-    if !goal.from.is_empty() {
-        words += &format!(" ({})", goal.from);
-    }
-    words
-}
-
-/// How far it is.
-#[must_use]
-pub fn progress(goal: &Goal, progress: Progress) -> String {
-    match (&goal.kind, progress.is_reached()) {
-        (
-            GoalKind::Task {
-                done: Some(day), ..
-            },
-            _,
-        ) => format!("Done on {}", day.as_str()),
-        (GoalKind::Task { done: None, .. }, _) => "Not yet".to_owned(),
-        (GoalKind::Matches { .. }, true) => {
-            format!("Reached: {} of {}", progress.done, progress.of)
-        }
-        (GoalKind::Matches { .. }, false) => format!("{} of {}", progress.done, progress.of),
-    }
-}
-
-/// The names of its files.
-#[must_use]
-pub fn logbook_file(day: &str, ending: &str) -> String {
-    format!("logbook-{day}.{ending}")
-}
-
-/// What a file of goals brought.
-#[must_use]
-pub fn goals_came(matches: usize, goals: usize, left_out: usize) -> String {
-    let mut words = match (matches, goals) {
-        (0, 0) => "Everything in the file is here already.".to_owned(),
-        (matches, goals) => format!("New: matches {matches}, goals {goals}."),
-    };
-    if left_out > 0 {
-        words += &format!(" Could not be read: {left_out}.");
-    }
-    words
-}
-
-/// A file that is none.
-pub const NO_LOGBOOK_FILE: &str = "This is no logbook and no file of goals. Choose another file.";
-/// A file of a newer version.
-pub const NEWER_LOGBOOK_FILE: &str =
-    "A newer version of this app made this file. Update the app, then open it again.";

@@ -1,19 +1,21 @@
 //! The words of what there is to learn.
 
-mod care;
-mod court;
-mod decisions;
-mod dials;
-mod find;
-mod logbook;
-mod observer;
-mod practice;
-mod roles;
-mod scenes;
-mod signals;
-mod trainer;
-mod why;
+pub(crate) mod book;
+pub(crate) mod care;
+pub(crate) mod court;
+pub(crate) mod decisions;
+pub(crate) mod dials;
+pub(crate) mod find;
+pub(crate) mod logbook;
+pub(crate) mod observer;
+pub(crate) mod practice;
+pub(crate) mod roles;
+pub(crate) mod scenes;
+pub(crate) mod signals;
+pub(crate) mod trainer;
+pub(crate) mod why;
 
+pub use book::*;
 pub use care::*;
 pub use court::*;
 pub use decisions::*;
@@ -27,28 +29,3 @@ pub use scenes::*;
 pub use signals::*;
 pub use trainer::*;
 pub use why::*;
-
-/// What is on the first page.
-pub const BOOK_MORE: &str =
-    "Read it, then try it. Nothing is counted and nothing leaves this phone.";
-/// In which order.
-pub const BOOK_ORDER: &str = "New to it? Go from top to bottom.";
-/// Title of the page of all decisions.
-pub const DECISIONS: &str = "Decisions";
-/// What is on it.
-pub const DECISIONS_MORE: &str =
-    "Drag feet, ball and players. See what is a fault and what is not.";
-/// Title of the page of the court.
-pub const COURT: &str = "Court";
-/// What is on it.
-pub const COURT_MORE: &str = "Tap a zone or a line. See what it is for.";
-/// Title of the page of all jobs.
-pub const ROLES: &str = "Jobs";
-/// What is on it.
-pub const ROLES_MORE: &str = "What each of the duty team does before, during and after.";
-/// Title of the page about care.
-pub const CARE: &str = "Safety";
-/// What is on it.
-pub const CARE_MORE: &str = "Floor, posts, injuries, weather: when not to play, and whom to ask.";
-/// Back into the match that is open.
-pub const BACK_TO_MATCH: &str = "Back to the match";

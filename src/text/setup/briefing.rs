@@ -6,26 +6,6 @@
 
 use rules::Rules;
 
-/// Name of the choice.
-pub const WHOM: &str = "Who is this briefing for?";
-/// How to use it.
-pub const READ_ALOUD: &str = "Read them aloud, about a minute each. Tick as you go.";
-/// After the last tick.
-pub const ALL_BRIEFED: &str = "Everybody is briefed";
-/// The phone reads instead.
-pub const LET_IT_READ: &str = "Let the phone read it";
-/// It reads.
-pub const STOP_READING: &str = "Stop reading";
-
-/// After the last sentence.
-#[must_use]
-pub fn brief_next(name: &str) -> String {
-    format!("Next: {name}")
-}
-
-/// For whom.
-pub const BRIEFED: [&str; 3] = ["Second referee", "Scorer", "Line judges"];
-
 /// A part of a match.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Phase {
@@ -42,113 +22,23 @@ impl Phase {
     pub const ALL: [Phase; 3] = [Phase::Before, Phase::During, Phase::After];
 }
 
-/// What is said to each of them, in the order of [`BRIEFED`], by the rules of the match.
-#[must_use]
-pub fn briefings(rules: &Rules) -> [Vec<String>; 3] {
-    [0, 1, 2].map(|of| {
-        let all = lines(of, rules).into_iter();
-        all.map(|(_, line)| line).collect()
-    })
-}
-
-/// What one of them is told about a part of the match.
-#[must_use]
-pub fn briefing_of(of: usize, phase: Phase, rules: &Rules) -> Vec<String> {
-    let all = lines(of, rules).into_iter();
-    all.filter(|(when, _)| *when == phase)
-        .map(|(_, line)| line)
-        .collect()
-}
-
-/// The sentences for one of them, each with the part of the match that it is about.
-fn lines(of: usize, rules: &Rules) -> Vec<(Phase, String)> {
-    use Phase::{Before, During};
-    let with_liberos = rules.liberos > 0;
-    // 7.3.5, 24.3.1, 19.3.2.1
-    let compare = if with_liberos {
-        "Before each set, check both teams against their line-up sheets. Then a libero may go in."
-    } else {
-        "Before each set, check both teams against their line-up sheets."
-    };
-    // 27.2.1.1
-    let write_down = if with_liberos {
-        "Before the match, write down teams, players and liberos. Make sure that captains and coaches \
-         sign."
-    } else {
-        "Before the match, write down teams and players. Make sure that captains and coaches sign."
-    };
-    // 27.2.2.4, 27.2.2.5; 18.2.2
-    let last = rules.sets_at_most();
-    let change_at = rules
-        .decider
-        .change_courts_at
-        .filter(|_| rules.is_decider(last));
-    let say_when = match change_at {
-        Some(at) => format!(
-            "Tell us when a request is not allowed and when a set ends. Tell us when the first team has \
-             {at} points in set {last}: then the teams change courts."
-        ),
-        None => "Tell us when a request is not allowed and when a set ends.".to_owned(),
-    };
-    let lines: [&[(Phase, &str)]; 3] = [
-        &[
-            // 22.2.1; eye contact: Guidelines, rule 23.
-            (During, "Stand at the net on the table's side. We look at each other after every rally and before \
-             every service."),
-            (Before, compare),
-            // 24.3.2.1 to 24.3.2.5
-            (During, "During play, watch the receiving team's positions and the centre line. Watch the blocker's \
-             side of the net and the antenna next to you."),
-            // 22.2.3.2
-            (During, "When you whistle, show the fault first, then the player if needed. Then follow my arm to \
-             show who serves."),
-            // 24.2.2
-            (During, "If you see a fault that is mine to call, you may show it. Do not insist."),
-            // 24.2.6, 24.2.7
-            (During, "Allow and time the time-outs, and let substitutes in. Tell me and the coach when few are \
-             left."),
-            // 24.2.4, 24.2.5, 17.1
-            (During, "Watch the benches. If somebody is hurt, stop play at once and get the adult in charge."),
-        ],
-        &[
-            (Before, write_down),
-            // 27.2.1.2
-            (Before, "Before each set, copy the line-ups. If one is missing, tell the second referee at once."),
-            // 27.2.2.2, 7.7.1.1
-            (During, "Check who serves. If it is the wrong player, stay silent until the ball is hit. Then tell us \
-             at once."),
-            // 27.2.2.1
-            (During, "Write down each point when I show the team to serve. Check the scoreboard."),
-            // 27.2.2.3; both hands: Guidelines, rule 25.
-            (During, "Write down time-outs and substitutions, and tell the second referee how many there were. \
-             Raise both hands when you are ready. I wait for that."),
-            (During, &say_when),
-            // 27.2.2.6
-            (During, "Write down sanctions as we tell you."),
-            // common practice, no source
-            (During, "If something looks wrong, stop us before the next service."),
-        ],
-        &[
-            // 29.1
-            (Before, "If there are two of you, each stands one or two metres from the corner at a referee's right \
-             hand. Each watches one end line and one side line."),
-            // 29.2.1.1, diagram 12 (1, 2)
-            (During, "Ball in: flag down. Ball out: flag straight up."),
-            // 29.2.1.2, diagram 12 (3)
-            (During, "Ball touched before it went out: flag up, free hand on top of it."),
-            // 29.2.1.3 to 29.2.1.6, diagram 12 (4)
-            (During, "Wave the flag and point if the ball hits the antenna or crosses outside it. Do the same if \
-             the server steps on the line, or another player stands outside the court at the service."),
-            // diagram 12 (5)
-            (During, "If you could not see it, cross your arms. That is a good answer."),
-            // Casebook 2024, 3.9
-            (During, "Give no signal while the ball can still be played."),
-            // 29.2.2, 30.2
-            (During, "Show your signal at once and hold it until I have seen it. I may decide differently. Then \
-             just carry on."),
-        ],
-    ];
-    let all = lines[of].iter();
-    all.map(|(phase, line)| (*phase, (*line).to_owned()))
-        .collect()
+words! { BriefingWords in setup::briefing;
+    /// Name of the choice.
+    whom -> &'static str;
+    /// How to use it.
+    read_aloud -> &'static str;
+    /// After the last tick.
+    all_briefed -> &'static str;
+    /// The phone reads instead.
+    let_it_read -> &'static str;
+    /// It reads.
+    stop_reading -> &'static str;
+    /// After the last sentence.
+    brief_next(name: &str) -> String;
+    /// For whom.
+    briefed -> [&'static str; 3];
+    /// What is said to each of them, in the order of [`BRIEFED`], by the rules of the match.
+    briefings(rules: &Rules) -> [Vec<String>; 3];
+    /// What one of them is told about a part of the match.
+    briefing_of(of: usize, phase: Phase, rules: &Rules) -> Vec<String>;
 }

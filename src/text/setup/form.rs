@@ -1,244 +1,63 @@
 //! The words of the forms for a match: names, circumstances, rules.
 
 use app::field::Field;
-use rules::{Preset, Rules, Sets, SubstitutionPolicy, WarmUpStyle};
+use rules::{Preset, Rules, Sets};
 
-/// Above the form.
-pub const ALL_CAN_WAIT: &str = "Choose the rules. Everything else is optional.";
-/// Over the presets.
-pub const RULES: &str = "Rules";
-/// Over the names.
-pub const TEAMS: &str = "Teams";
-/// Opens the rest of the form.
-pub const MORE: &str = "More: competition, hall, rules in detail";
-/// Over the adjustable rules.
-pub const RULES_IN_DETAIL: &str = "Rules in detail";
-/// In the place of the summary.
-pub const RULES_NOT_USABLE: &str = "One of the rules below does not work yet.";
-/// The form's button.
-pub const OPEN_MATCH: &str = "Open the match";
-/// Where a match could not be opened.
-pub const NOT_OPENED: &str = "The match could not be opened. Nothing is lost. Try again.";
-
-/// Over the form for what was left for later.
-pub const MATCH_DETAILS: &str = "Names, start, hall, rules";
-/// Beside the rules of an open match.
-pub const RULES_CLEAR_LINE_UPS: &str = "If you change the rules now, confirm the line-ups again.";
-/// Keeps it.
-pub const KEEP_DETAILS: &str = "Save changes";
-
-/// A preset by name.
-#[must_use]
-pub fn preset(preset: Preset) -> &'static str {
-    match preset {
-        Preset::SchoolJunior => "School, juniors",
-        Preset::SchoolSenior => "School, seniors",
-        Preset::International => "International",
-        Preset::Tally => "Points only",
-    }
-}
-
-/// What a preset is for.
-#[must_use]
-pub fn preset_is_for(preset: Preset) -> String {
-    let with = match preset.rules().liberos {
-        0 => "no libero".to_owned(),
-        1 => "one libero".to_owned(),
-        n => format!("{n} liberos"),
-    };
-    match preset {
-        Preset::SchoolJunior => format!("Shorter, {with}"),
-        Preset::SchoolSenior => format!("Full length, {with}"),
-        Preset::International => "The official rules".to_owned(),
-        Preset::Tally => "No line-ups, no limits".to_owned(),
-    }
-}
-
-/// The most important rules in a line.
-#[must_use]
-pub fn rules_in_short(rules: &Rules) -> String {
-    let mut parts = vec![sets(rules.sets), format!("to {}", rules.set.target)];
-    if matches!(rules.sets, Sets::BestOf(n) if n > 1) {
-        parts.push(format!("last set to {}", rules.decider.to.target));
-    }
-    parts.push(match rules.time_outs.per_set {
-        Some(1) => "1 time-out a set".to_owned(),
-        Some(n) => format!("{n} time-outs a set"),
-        None => "time-outs without limit".to_owned(),
-    });
-    parts.push(match rules.substitutions.per_set {
-        Some(n) => format!("{n} substitutions a set"),
-        None => "substitutions without limit".to_owned(),
-    });
-    parts.push(liberos(&rules.liberos.to_string()));
-    if rules.players_on_court != 6 {
-        parts.push(format!("{} players on court", rules.players_on_court));
-    }
-    if !rules.line_ups {
-        parts.push("no line-ups".to_owned());
-    }
-    parts.push(match rules.warm_up.style {
-        WarmUpStyle::Shared => format!("warm-up {} min together", rules.warm_up.minutes),
-        WarmUpStyle::Separate => format!("warm-up {} min each", rules.warm_up.minutes),
-    });
-    parts.join(", ") + "."
-}
-
-/// A format.
-#[must_use]
-pub fn sets(sets: Sets) -> String {
-    match sets {
-        Sets::BestOf(1) => "One set".to_owned(),
-        Sets::BestOf(n) => format!("Best of {n}"),
-        Sets::Fixed(n) => format!("All {n} sets are played"),
-    }
-}
-
-/// A set ends by one of the two.
-pub const ONE_LIMIT: &str = "Limit a set by minutes or by rallies, not by both.";
-
-/// Label of a field.
-#[must_use]
-pub fn field(field: Field) -> &'static str {
-    match field {
-        Field::Preset => "Rules",
-        Field::NameA => "Team A",
-        Field::NameB => "Team B",
-        Field::Time => "Planned start",
-        Field::Day => "Day",
-        Field::Competition => "Competition",
-        Field::Division => "Division",
-        Field::Hall => "Hall",
-        Field::Court => "Court",
-        Field::MatchNumber => "Match number",
-        Field::Edition => "Edition of the rules",
-        Field::Sets => "Sets",
-        Field::Target => "Points that win a set",
-        Field::Lead => "Lead needed to win",
-        Field::Cap => "Cap: here any lead wins (empty: no cap)",
-        Field::SetCourts => "Change of courts within a set at (empty: never)",
-        Field::SetMinutes => "Minutes until a set ends (empty: only points end it)",
-        Field::SetRallies => "Rallies until a set ends (empty: only points end it)",
-        Field::DeciderTarget => "Points that win the deciding set",
-        Field::DeciderLead => "Lead needed in the deciding set",
-        Field::DeciderCap => "Cap in the deciding set (empty: no cap)",
-        Field::ChangeCourts => "Deciding set: change of courts at (empty: never)",
-        Field::TimeOuts => "Time-outs a set for each team (empty: no limit)",
-        Field::TimeOutsInMatch => "Time-outs in the match for each team (empty: no limit)",
-        Field::TimeOutSeconds => "Seconds of a time-out",
-        Field::Policy => "Substitutions: who for whom",
-        Field::Substitutions => "Substitutions a set for each team (empty: no limit)",
-        Field::Entries => "Times on court for one player in a set (empty: no limit)",
-        Field::Liberos => "Liberos",
-        Field::OnCourt => "Players on court",
-        Field::ListMost => "Players on a team list, at most",
-        Field::LowestNumber => "Lowest shirt number",
-        Field::HighestNumber => "Highest shirt number",
-        Field::WarmUp => "Warm-up at the net",
-        Field::WarmUpMinutes => "Minutes of warm-up (each team, or together)",
-        Field::Interval => "Seconds between sets",
-        Field::SecondInterval => "Seconds between sets 2 and 3 (empty: same as the others)",
-        Field::ServiceSeconds => "Seconds for the service",
-        Field::UnderNet => "Feet and hands under the net",
-    }
-}
-
-/// The part of an id that names a field.
-#[must_use]
-pub fn field_id(field: Field) -> String {
-    format!("{field:?}").to_lowercase()
-}
-
-/// A field and what is wrong with it.
-#[must_use]
-pub fn field_says(wrong: Field, say: &str) -> String {
-    format!("{}: {say}", field(wrong))
-}
-
-/// What a number field takes.
-#[must_use]
-pub fn number_wanted(lowest: u16, highest: u16, may_be_empty: bool) -> String {
-    if may_be_empty {
-        format!("Write a whole number from {lowest} to {highest}, or leave it empty.")
-    } else {
-        format!("Write a whole number from {lowest} to {highest}.")
-    }
-}
-
-/// A policy of substitutions, by its value in the form.
-#[must_use]
-pub fn policy(code: &str) -> String {
-    policy_words(match code {
-        "paired" => SubstitutionPolicy::Paired,
-        "free" => SubstitutionPolicy::Free,
-        _ => SubstitutionPolicy::SamePlace,
-    })
-    .to_owned()
-}
-
-fn policy_words(policy: SubstitutionPolicy) -> &'static str {
-    match policy {
-        SubstitutionPolicy::Paired => "A starter and one substitute, once",
-        SubstitutionPolicy::SamePlace => "Always back to the same place",
-        SubstitutionPolicy::Free => "Anybody for anybody",
-    }
-}
-
-/// A number of liberos.
-#[must_use]
-pub fn liberos(code: &str) -> String {
-    match code {
-        "0" => "no libero".to_owned(),
-        "1" => "1 libero".to_owned(),
-        n => format!("{n} liberos"),
-    }
-}
-
-/// How many are on court.
-#[must_use]
-pub fn on_court(code: &str) -> String {
-    match code {
-        "0" => "No line-ups".to_owned(),
-        n => format!("{n} players of each team"),
-    }
-}
-
-/// How the teams warm up.
-#[must_use]
-pub fn warm_up_style(code: &str) -> String {
-    match code {
-        "shared" => "Both teams together",
-        _ => "One team after the other",
-    }
-    .to_owned()
-}
-
-/// How strict the centre line is.
-#[must_use]
-pub fn under_net(code: &str) -> String {
-    match code {
-        "junior" => "Junior: stricter",
-        _ => "As in the official rules",
-    }
-    .to_owned()
-}
-
-/// An edition of the rules.
-#[must_use]
-pub fn edition(code: &str) -> String {
-    match code {
-        "2021" => "2021\u{2013}2024",
-        _ => "2025\u{2013}2028",
-    }
-    .to_owned()
-}
-
-/// Below the day.
-pub const DAY_EMPTY: &str = "If empty: today, or tomorrow if that time is long past.";
-
-/// When a match starts of which only a time was given.
-#[must_use]
-pub fn starts(tomorrow: bool, time: &str) -> String {
-    let day = if tomorrow { "Tomorrow" } else { "Today" };
-    format!("{day} at {time}.")
+words! { SetupFormWords in setup::form;
+    /// Above the form.
+    all_can_wait -> &'static str;
+    /// Over the presets.
+    rules -> &'static str;
+    /// Over the names.
+    teams -> &'static str;
+    /// Opens the rest of the form.
+    more -> &'static str;
+    /// Over the adjustable rules.
+    rules_in_detail -> &'static str;
+    /// In the place of the summary.
+    rules_not_usable -> &'static str;
+    /// The form's button.
+    open_match -> &'static str;
+    /// Where a match could not be opened.
+    not_opened -> &'static str;
+    /// Over the form for what was left for later.
+    match_details -> &'static str;
+    /// Beside the rules of an open match.
+    rules_clear_line_ups -> &'static str;
+    /// Keeps it.
+    keep_details -> &'static str;
+    /// A preset by name.
+    preset(preset: Preset) -> &'static str;
+    /// What a preset is for.
+    preset_is_for(preset: Preset) -> String;
+    /// The most important rules in a line.
+    rules_in_short(rules: &Rules) -> String;
+    /// A format.
+    sets(sets: Sets) -> String;
+    /// A set ends by one of the two.
+    one_limit -> &'static str;
+    /// Label of a field.
+    field(field: Field) -> &'static str;
+    /// The part of an id that names a field.
+    field_id(field: Field) -> String;
+    /// A field and what is wrong with it.
+    field_says(wrong: Field, say: &str) -> String;
+    /// What a number field takes.
+    number_wanted(lowest: u16, highest: u16, may_be_empty: bool) -> String;
+    /// A policy of substitutions, by its value in the form.
+    policy(code: &str) -> String;
+    /// A number of liberos.
+    liberos(code: &str) -> String;
+    /// How many are on court.
+    on_court(code: &str) -> String;
+    /// How the teams warm up.
+    warm_up_style(code: &str) -> String;
+    /// How strict the centre line is.
+    under_net(code: &str) -> String;
+    /// An edition of the rules.
+    edition(code: &str) -> String;
+    /// Below the day.
+    day_empty -> &'static str;
+    /// When a match starts of which only a time was given.
+    starts(tomorrow: bool, time: &str) -> String;
 }

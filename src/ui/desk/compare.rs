@@ -29,7 +29,7 @@ fn both(a: &Item, b: &Item) -> Option<AnyView> {
     let (first, second) = (a.timeline()?, b.timeline()?);
     let (first, second): (&Timeline, &Timeline) = (&first, &second);
     let comparison = compare(first, second);
-    let which = [(words::FIRST, a), (words::SECOND, b)].map(|(which, item)| {
+    let which = [(words::first(), a), (words::second(), b)].map(|(which, item)| {
         view! {
             <li>
                 <strong>{which}</strong>
@@ -74,24 +74,24 @@ fn parting(comparison: &Comparison, replays: [&Timeline; 2]) -> AnyView {
         .and_then(|d| Some((d.set?, d.rally?, d.score?)));
     let Some((set, rally, score)) = point else {
         let agree = if comparison.within().next().is_some() {
-            words::SAME_POINTS
+            words::same_points()
         } else if comparison.other_match().is_some() {
-            words::SAME_COURSE
+            words::same_course()
         } else {
-            words::THEY_AGREE
+            words::they_agree()
         };
         return view! { <p id="parting">{agree}</p> }.into_any();
     };
     let exchanged = comparison.is_exchanged();
     let drawn = render::parting(comparison, replays).map(|drawn| {
         view! {
-            <h2>{words::LEAD_OF_BOTH}</h2>
+            <h2>{words::lead_of_both()}</h2>
             {picture(drawn, true)}
         }
     });
     let from = rally.saturating_sub(BEFORE + 1);
     let to = rally + AFTER;
-    let rows = [(words::FIRST, false), (words::SECOND, exchanged)]
+    let rows = [(words::first(), false), (words::second(), exchanged)]
         .into_iter()
         .zip(replays)
         .map(|((which, turned), timeline)| {
@@ -121,12 +121,12 @@ fn parting(comparison: &Comparison, replays: [&Timeline; 2]) -> AnyView {
         .collect_view();
     view! {
         <p id="parting" class="parting">{words::they_part(set, rally, score)}</p>
-        <div class="wide" tabindex="0" role="region" aria-label=words::RALLIES_AROUND>
+        <div class="wide" tabindex="0" role="region" aria-label=words::rallies_around()>
             <table class="rallies tabular">
                 <caption class="muted">{words::who_won(&comparison.names)}</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{words::RALLY}</th>
+                        <th scope="col">{words::rally()}</th>
                         {head}
                     </tr>
                 </thead>

@@ -34,9 +34,9 @@ pub fn DemoDay(
             busy.try_set(false);
             shell.news(
                 if kept {
-                    words::DAY_IS_HERE
+                    words::day_is_here()
                 } else {
-                    words::DAY_NOT_KEPT
+                    words::day_not_kept()
                 }
                 .to_owned(),
             );
@@ -54,7 +54,7 @@ pub fn DemoDay(
         for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
             library.delete(kept.id);
         }
-        shell.news(words::DAY_IS_GONE.to_owned());
+        shell.news(words::day_is_gone().to_owned());
     };
     let bring = StoredValue::new_local(bring);
     let is_here = move || {
@@ -64,14 +64,14 @@ pub fn DemoDay(
     };
     move || {
         if busy.get() {
-            view! { <p class="muted" role="status">{words::DAY_COMES}</p> }.into_any()
+            view! { <p class="muted" role="status">{words::day_comes()}</p> }.into_any()
         } else if is_here() {
-            button(words::DAY_TAKE_AWAY, "button", Box::new(take_away))
+            button(words::day_take_away(), "button", Box::new(take_away))
         } else {
             view! {
                 <div class="stack">
-                    {button(words::DAY_BRING, "button", Box::new(move || bring.with_value(|b| b())))}
-                    <p class="muted">{words::DAY_MORE}</p>
+                    {button(words::day_bring(), "button", Box::new(move || bring.with_value(|b| b())))}
+                    <p class="muted">{words::day_more()}</p>
                 </div>
             }
             .into_any()
@@ -118,12 +118,12 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
     };
     let review = Screen::Review { id: looked_back_on };
     let steps: [Step; 5] = [
-        (words::TOUR_TABLE, Box::new(table)),
-        (words::TOUR_COMPARE, to(Place::Compare(first, second))),
-        (words::TOUR_PAPER, to(Place::Paper(on_paper))),
-        (words::TOUR_FINDINGS, to(Place::Findings(most.clone()))),
+        (words::tour_table(), Box::new(table)),
+        (words::tour_compare(), to(Place::Compare(first, second))),
+        (words::tour_paper(), to(Place::Paper(on_paper))),
+        (words::tour_findings(), to(Place::Findings(most.clone()))),
         (
-            words::TOUR_REVIEW,
+            words::tour_review(),
             Box::new(move || shell.go(review.clone())),
         ),
     ];
@@ -131,7 +131,7 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
     Some(
         view! {
             <section class="card stack tour" id="tour">
-                <h2>{words::TOUR}</h2>
+                <h2>{words::tour()}</h2>
                 <ol class="row">{steps}</ol>
             </section>
         }

@@ -37,9 +37,9 @@ fn of_record(kept: &Kept) -> AnyView {
                 <p class="tabular">{text::standing(kept.state())}</p>
                 <p>{words::found(found.len() + kept.problems.len())}</p>
                 <div class="row">
-                    {way(text::SHEET, Screen::Sheet { id: id.clone() })}
-                    {way(text::LOG, Screen::Log { id: id.clone() })}
-                    {way(words::REVIEW, Screen::Review { id })}
+                    {way(text::sheet(), Screen::Sheet { id: id.clone() })}
+                    {way(text::log(), Screen::Log { id: id.clone() })}
+                    {way(words::review(), Screen::Review { id })}
                 </div>
             </section>
             <ol class="desk-findings">
@@ -65,7 +65,7 @@ fn one(finding: &Finding, timeline: &Timeline) -> AnyView {
         });
     view! {
         <li class="card finding">
-            <p>{text::audit::finding(finding, state)}</p>
+            <p>{text::audit::finding(finding, state.into())}</p>
             {about.map(|about| view! { <p class="muted">{about}</p> })}
             {finding.what.rule().map(|rule| view! { <p class="muted">{words::rule(rule)}</p> })}
         </li>

@@ -65,16 +65,16 @@ pub fn form(id: &str) -> AnyView {
     view! {
         <div class="desk keying stack">
             {move || form.not_kept.get().then(|| view! {
-                <p class="sentence bad" role="alert">{words::NOT_KEPT}</p>
+                <p class="sentence bad" role="alert">{words::not_kept()}</p>
             })}
-            <nav class="row" aria-label=words::PARTS>{move || tabs(form)}</nav>
+            <nav class="row" aria-label=words::parts()>{move || tabs(form)}</nav>
             {move || part(form)}
             {move || marks_of_all(form)}
             <div class="row">
-                {button(words::CHECK_ALL, "button", Box::new(move || form.all.set(true)))}
-                {button(words::EXPORT_PAPER, "button", Box::new(move || form.export()))}
+                {button(words::check_all(), "button", Box::new(move || form.all.set(true)))}
+                {button(words::export_paper(), "button", Box::new(move || form.export()))}
             </div>
-            <p class="muted">{words::KEYS}</p>
+            <p class="muted">{words::keys()}</p>
         </div>
     }
     .into_any()
@@ -271,7 +271,7 @@ fn rules(form: Form) -> AnyView {
     });
     view! {
         <fieldset>
-            <legend>{text::setup::RULES}</legend>
+            <legend>{text::setup::rules()}</legend>
             <div class="row">{buttons}</div>
         </fieldset>
     }
@@ -309,7 +309,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
                 view! {
                     <li id=says(m.cell) class="sentence bad">
                         {place.map(|p| view! { <strong>{p}</strong> ": " })}
-                        {text::paper::mark(m, &*form.draft.read())}
+                        {text::paper::mark(m, (&*form.draft.read()).into())}
                         {rule.map(|r| view! { " " <span class="muted">{r}</span> })}
                     </li>
                 }
@@ -359,7 +359,7 @@ fn columns_of_rounds(form: Form, set: u8, team: Team) -> AnyView {
             .map(|column| view! { <span class="column" aria-hidden="true">{roman(column.into())}</span> })
             .collect_view()}
         {move || (0..left_out())
-            .map(|_| view! { <span class="column" aria-hidden="true">{words::NO_FIRST_TURN}</span> })
+            .map(|_| view! { <span class="column" aria-hidden="true">{words::no_first_turn()}</span> })
             .collect_view()}
     }
     .into_any()

@@ -178,7 +178,7 @@ pub fn of_all(library: Library, show: impl Fn(Vec<Item>) -> AnyView + Send + 'st
     let made: Made = StoredValue::new(BTreeMap::new());
     let show: Box<dyn Fn(Vec<Item>) -> AnyView + Send> = Box::new(show);
     (move || match all(library, made) {
-        None => view! { <p class="muted">{text::READING}</p> }.into_any(),
+        None => view! { <p class="muted">{text::reading()}</p> }.into_any(),
         Some(items) => show(items),
     })
     .into_any()

@@ -74,12 +74,12 @@ pub fn list() -> AnyView {
             <div class="desk-in">
                 <Import library also=also />
                 <section class="stack">
-                    <h2>{words::FROM_PAPER}</h2>
-                    {button(words::KEY_IN, "button", Box::new(key_in))}
-                    <p class="muted">{words::KEY_IN_MORE}</p>
+                    <h2>{words::from_paper()}</h2>
+                    {button(words::key_in(), "button", Box::new(key_in))}
+                    <p class="muted">{words::key_in_more()}</p>
                 </section>
                 <section class="stack">
-                    <h2>{words::LOOK_AROUND}</h2>
+                    <h2>{words::look_around()}</h2>
                     <DemoDay library />
                 </section>
             </div>
@@ -107,7 +107,7 @@ fn given_back(desk: Desk) -> Option<AnyView> {
         view! {
             <div class="sentence row" role="status" id="desk-deleted">
                 <p>{words::deleted(&title)}</p>
-                {button(words::GIVE_BACK, "button", Box::new(back))}
+                {button(words::give_back(), "button", Box::new(back))}
             </div>
         }
         .into_any(),
@@ -121,7 +121,7 @@ fn groups(desk: Desk, items: &[Item]) -> AnyView {
         desk.chosen.update(|c| c.retain(|id| !gone(id)));
     }
     if items.is_empty() {
-        return view! { <p class="card">{words::NOTHING_HERE}</p> }.into_any();
+        return view! { <p class="card">{words::nothing_here()}</p> }.into_any();
     }
     let mut groups: Vec<&str> = items.iter().map(|i| i.group.as_str()).collect();
     groups.sort_unstable();
@@ -156,11 +156,11 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
         [first, second] if !pools.iter().any(|p| p == first || p == second) => {
             shell.go(Screen::Desk(Place::Compare(first.clone(), second.clone())));
         }
-        _ => refused.set(Some(words::CHOOSE_TWO)),
+        _ => refused.set(Some(words::choose_two())),
     };
     let table = move |_| {
         if chosen.read_untracked().is_empty() {
-            refused.set(Some(words::CHOOSE_SOME));
+            refused.set(Some(words::choose_some()));
         } else {
             shell.go(Screen::Desk(Place::Table));
         }
@@ -176,16 +176,16 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
     view! {
         <div class="row">
             <button type="button" class="button" id="desk-csv" on:click=spreadsheet>
-                {words::LIST_CSV}
+                {words::list_csv()}
             </button>
         </div>
-        <div class="desk-tools" role="group" aria-label=words::CHOSEN>
+        <div class="desk-tools" role="group" aria-label=words::chosen()>
             <p role="status" class="desk-refused" id="desk-refused">
                 {move || {
                     let chosen = chosen.read().len();
                     let needs = match chosen {
-                        0 => Some(words::CHOOSE_SOME),
-                        1 => Some(words::CHOOSE_TWO),
+                        0 => Some(words::choose_some()),
+                        1 => Some(words::choose_two()),
                         _ => None,
                     };
                     refused.get().or(needs)
@@ -199,7 +199,7 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
                 class:barred=move || chosen.read().len() != 2
                 on:click=compare
             >
-                {words::COMPARE_THEM}
+                {words::compare_them()}
             </button>
             <button
                 type="button"
@@ -208,7 +208,7 @@ fn tools(desk: Desk, items: &[Item]) -> AnyView {
                 class:barred=move || chosen.read().is_empty()
                 on:click=table
             >
-                {words::TABLE_OF_THEM}
+                {words::table_of_them()}
             </button>
         </div>
     }
@@ -234,7 +234,7 @@ fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
         .map(|item| one(desk, item, twice.contains(&item.id.as_str())))
         .collect_view();
     let name = match group {
-        "" => words::NO_COMPETITION.to_owned(),
+        "" => words::no_competition().to_owned(),
         group => group.to_owned(),
     };
     let choose_all = (!ids.is_empty()).then(|| {
@@ -242,7 +242,7 @@ fn one_group(desk: Desk, group: &str, items: &[&Item]) -> AnyView {
         let tap = move |_| desk.chosen.set(ids.clone());
         view! {
             <button type="button" class="button quiet" aria-label=label on:click=tap>
-                {words::CHOOSE_ALL}
+                {words::choose_all_label()}
             </button>
         }
     });
@@ -267,8 +267,8 @@ fn one(desk: Desk, item: &Item, again: bool) -> AnyView {
     };
     let more = match &item.source {
         Source::Record(_) => view! {
-            {way(words::REVIEW, Screen::Review { id: id.clone() })}
-            {way(text::SHEET, Screen::Sheet { id: id.clone() })}
+            {way(words::review(), Screen::Review { id: id.clone() })}
+            {way(text::sheet(), Screen::Sheet { id: id.clone() })}
         }
         .into_any(),
         Source::Paper(_) => delete(desk, &PAPERS, item),
@@ -277,8 +277,8 @@ fn one(desk: Desk, item: &Item, again: bool) -> AnyView {
     let count = item.line.as_ref().map_or(0, |line| line.findings);
     let (say, label) = match item.source {
         Source::Pool(_) => (
-            words::TABLE.to_owned(),
-            text::of_teams(words::TABLE, &item.title),
+            words::table().to_owned(),
+            text::of_teams(words::table(), &item.title),
         ),
         _ => (
             words::to_check(count),
@@ -313,7 +313,7 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
         return view! {
             <p class="desk-words">
                 <strong>{item.title.clone()}</strong>
-                <span class="muted">{words::POOL_FILE}</span>
+                <span class="muted">{words::pool_file()}</span>
             </p>
         }
         .into_any();
@@ -340,7 +340,7 @@ fn what(desk: Desk, item: &Item, again: bool) -> AnyView {
                 <span class="tabular">{words::result_of(line)}</span>
                 <span class="muted">{kind_of(line)}</span>
                 {words::in_doubt(line).map(|doubt| view! { <span class="sentence warn">{doubt}</span> })}
-                {again.then(|| view! { <span>{words::AGAIN}</span> })}
+                {again.then(|| view! { <span>{words::again()}</span> })}
                 {seal.map(|seal| view! { <span class="muted">{seal}</span> })}
             </span>
         </label>
@@ -363,7 +363,7 @@ fn delete(desk: Desk, store: &'static DeskStore, item: &Item) -> AnyView {
         desk.library.refresh();
     };
     button(
-        text::of_teams(text::DELETE, &item.title),
+        text::of_teams(text::delete(), &item.title),
         "button quiet",
         Box::new(tap),
     )

@@ -66,13 +66,13 @@ impl Place {
 
     /// What the bar says.
     #[must_use]
-    pub const fn heading(&self) -> &'static str {
+    pub fn heading(&self) -> &'static str {
         match self {
-            Place::List => words::DESK,
-            Place::Findings(_) => words::FINDINGS,
-            Place::Compare(..) => words::COMPARE,
-            Place::Table | Place::Pool(_) => words::TABLE,
-            Place::Paper(_) => words::PAPER,
+            Place::List => words::desk(),
+            Place::Findings(_) => words::findings(),
+            Place::Compare(..) => words::compare(),
+            Place::Table | Place::Pool(_) => words::table(),
+            Place::Paper(_) => words::paper(),
         }
     }
 }
@@ -130,8 +130,8 @@ fn way(words: impl Into<String>, screen: Screen) -> AnyView {
 fn not_here() -> AnyView {
     view! {
         <section class="card stack">
-            <h2>{text::NOT_HERE}</h2>
-            <p>{text::NOT_HERE_MORE}</p>
+            <h2>{text::not_here()}</h2>
+            <p>{text::not_here_more()}</p>
         </section>
     }
     .into_any()

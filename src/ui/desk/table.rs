@@ -56,8 +56,8 @@ pub fn of_file(id: String) -> AnyView {
             <div class="desk stack">
                 {standings("", pool, &rank(pool))}
                 <section class="card stack">
-                    <h2>{words::RULE_OF_ORDER}</h2>
-                    <p class="muted">{words::RULE_OF_FILE}</p>
+                    <h2>{words::rule_of_order()}</h2>
+                    <p class="muted">{words::rule_of_file()}</p>
                     <ol class="numbered">{order.collect_view()}</ol>
                 </section>
             </div>
@@ -101,9 +101,9 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
             }
         })
         .collect_view();
-    let heads = words::COLUMNS
+    let heads = words::columns()
         .into_iter()
-        .filter(|head| with_points || *head != words::MATCH_POINTS)
+        .filter(|head| with_points || *head != words::match_points())
         .map(|head| view! { <th scope="col">{head}</th> })
         .collect_view();
     // The last team stands where it does for the reason of the one before it.
@@ -129,7 +129,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
     let findings = view! { <ul class="desk-findings">{findings}</ul> };
     if pool.results.iter().all(|played| played.source.is_open) {
         return view! {
-            <p class="card">{words::NO_RESULTS}</p>
+            <p class="card">{words::no_results()}</p>
             {doubts}
             {findings}
         }
@@ -144,7 +144,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
     view! {
         {doubts}
         <section class="card stack">
-            <div class="wide" tabindex="0" role="region" aria-label=words::TABLE>
+            <div class="wide" tabindex="0" role="region" aria-label=words::table()>
                 <table class="standings tabular" id="standings">
                     <caption>
                         {(!heading.is_empty()).then(|| view! { <strong>{heading.to_owned()}</strong> })}
@@ -156,11 +156,11 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
                     <tbody>{rows}</tbody>
                 </table>
             </div>
-            <h2>{words::WHY}</h2>
+            <h2>{words::why()}</h2>
             <ul class="lines" id="reasons">{reasons}</ul>
             <div class="row no-print">
-                {button(words::CSV, "button", Box::new(to_file))}
-                {button(words::PRINT, "button", Box::new(print))}
+                {button(words::csv(), "button", Box::new(to_file))}
+                {button(words::print(), "button", Box::new(print))}
             </div>
         </section>
         {findings}
@@ -186,7 +186,7 @@ fn rule(
             let name = ranking::criterion(*criterion);
             let higher = (i > 0).then(|| {
                 let tap = move || change(&|all| all.swap(i - 1, i));
-                named(words::MOVE_UP, words::put_higher(name), Box::new(tap))
+                named(words::move_up(), words::put_higher(name), Box::new(tap))
             });
             let out = (all.len() > 1).then(|| {
                 let tap = move || {
@@ -194,7 +194,7 @@ fn rule(
                         all.remove(i);
                     });
                 };
-                named(words::REMOVE, words::put_out(name), Box::new(tap))
+                named(words::remove(), words::put_out(name), Box::new(tap))
             });
             view! {
                 <li class="row">
@@ -242,15 +242,15 @@ fn rule(
     let times = times.collect_view();
     view! {
         <section class="card stack no-print">
-            <h2>{words::RULE_OF_ORDER}</h2>
-            <p class="muted">{words::RULE_OF_ORDER_MORE}</p>
+            <h2>{words::rule_of_order()}</h2>
+            <p class="muted">{words::rule_of_order_more()}</p>
             {chosen}
             <fieldset class="stack">
-                <legend>{words::POINTS_FOR}</legend>
+                <legend>{words::points_for()}</legend>
                 <div class="row">{schemes}</div>
             </fieldset>
             <fieldset class="stack">
-                <legend>{words::MEETINGS}</legend>
+                <legend>{words::meetings()}</legend>
                 <div class="row">{times}</div>
             </fieldset>
         </section>

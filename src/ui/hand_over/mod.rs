@@ -25,8 +25,8 @@ pub fn HandOver() -> impl IntoView {
         let parcel = parcel(&session.log(), &session.state_now(), &session.unread());
         device::spawn(async move {
             let words = match device::hand_over(&parcel).await {
-                Ok(Handed::Shared) => words::SHARED.to_owned(),
-                Ok(Handed::Cancelled) => words::CANCELLED.to_owned(),
+                Ok(Handed::Shared) => words::shared().to_owned(),
+                Ok(Handed::Cancelled) => words::cancelled().to_owned(),
                 Ok(Handed::Downloaded) => words::downloaded(&parcel.name),
                 Err(trouble) => text::machine::hand_over(&trouble),
             };
@@ -46,19 +46,19 @@ pub fn HandOver() -> impl IntoView {
         <div class="hand-over stack">
             {move || (!sealed()).then(|| view! {
                 <section class="card stack">
-                    <p>{words::NOT_SEALED}</p>
+                    <p>{words::not_sealed()}</p>
                     <div class="row">
-                        <button type="button" class="button" on:click=to_sheet>{words::TO_SHEET}</button>
+                        <button type="button" class="button" on:click=to_sheet>{words::to_sheet()}</button>
                     </div>
                 </section>
             })}
-            <p>{words::WHAT_GOES}</p>
+            <p>{words::what_goes()}</p>
             <section class="card stack">
-                <h2>{words::FILE}</h2>
+                <h2>{words::file()}</h2>
                 <p>{words::file_goes(device::can_share_files(), device::is_ios_installed())}</p>
                 <div class="row">
                     <button type="button" class="button primary" id="hand-over-file" on:click=file>
-                        {words::FILE_GO}
+                        {words::file_go()}
                     </button>
                 </div>
                 <p role="status" class="sentence" hidden=move || said.read().is_none()>
@@ -66,8 +66,8 @@ pub fn HandOver() -> impl IntoView {
                 </p>
             </section>
             <section class="card stack">
-                <h2>{words::CODES}</h2>
-                <p>{words::CODES_MORE}</p>
+                <h2>{words::codes()}</h2>
+                <p>{words::codes_more()}</p>
                 <Codes texts />
             </section>
         </div>

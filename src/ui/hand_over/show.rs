@@ -63,7 +63,7 @@ pub fn Codes(
             Shown::Nothing => view! {
                 <div class="row">
                     <button type="button" class="button primary" id="show-codes" on:click=move |_| show()>
-                        {words::SHOW}
+                        {words::show()}
                     </button>
                 </div>
             }
@@ -79,13 +79,13 @@ pub fn Codes(
                         <div class="row">
                             // One back is all but one forward.
                             <button type="button" class="button" on:click=move |_| { run(false); step(count as isize - 1); }>
-                                {words::BEFORE}
+                                {words::before()}
                             </button>
                             <button type="button" class="button" id="codes-run" on:click=move |_| run(!runs.get_untracked())>
-                                {move || if runs.get() { words::HOLD } else { words::RUN }}
+                                {move || if runs.get() { words::hold() } else { words::run() }}
                             </button>
                             <button type="button" class="button" id="codes-next" on:click=move |_| { run(false); step(1); }>
-                                {words::NEXT}
+                                {words::next()}
                             </button>
                         </div>
                     })}
@@ -93,10 +93,10 @@ pub fn Codes(
                         <button type="button" class="button quiet" id="codes-size"
                             on:click=move |_| { small.update(|s| *s = !*s); show(); }
                         >
-                            {move || if small.get() { words::FEWER } else { words::SIMPLER }}
+                            {move || if small.get() { words::fewer() } else { words::simpler() }}
                         </button>
                     </div>
-                    <p class="muted">{words::CODES_CARE}</p>
+                    <p class="muted">{words::codes_care()}</p>
                 }
                 .into_any()
             }

@@ -57,16 +57,18 @@ pub fn Receive() -> impl IntoView {
                 Some((Seen::Notes(notes), _)) => {
                     off();
                     said.set(Some(match learner_data::take_notes(*notes, 0) {
-                        Came::NotKept => (true, words::NOTES_NOT_KEPT.to_owned()),
+                        Came::NotKept => (true, words::notes_not_kept().to_owned()),
                         Came::Notes { .. } | Came::Logbook { .. } | Came::Newer | Came::Foreign => {
-                            (false, words::NOTES_TAKEN.to_owned())
+                            (false, words::notes_taken().to_owned())
                         }
                     }));
                 }
                 Some((Seen::Part { have, of }, missing)) => {
                     said.set(Some((false, words::part(have, of, &missing))));
                 }
-                Some((Seen::OtherRecord, _)) => said.set(Some((true, words::OTHER_RECORD.into()))),
+                Some((Seen::OtherRecord, _)) => {
+                    said.set(Some((true, words::other_record().into())))
+                }
                 Some((Seen::Nothing(why), _)) => {
                     said.set(Some((true, text::problem::packed(&why))));
                 }
@@ -80,7 +82,7 @@ pub fn Receive() -> impl IntoView {
             return;
         };
         taken.set(None);
-        said.set(Some((false, words::LOOKING.into())));
+        said.set(Some((false, words::looking().into())));
         on.set(true);
         device::spawn(async move {
             match Camera::open(&element).await {
@@ -128,7 +130,7 @@ pub fn Receive() -> impl IntoView {
         let text = digits.get_untracked();
         taken.set(None);
         if text.trim().is_empty() {
-            said.set(Some((true, words::NO_DIGITS.into())));
+            said.set(Some((true, words::no_digits().into())));
         }
         see(lines(&text));
         digits.set(String::new());
@@ -146,8 +148,8 @@ pub fn Receive() -> impl IntoView {
     };
     view! {
         <div class="receive stack">
-            <p>{words::RECEIVE_MORE}</p>
-            <video class="sight" class:on=move || on.get() node_ref=video playsinline muted aria-label=words::SIGHT></video>
+            <p>{words::receive_more()}</p>
+            <video class="sight" class:on=move || on.get() node_ref=video playsinline muted aria-label=words::sight()></video>
             <p role="status" id="received" class="sentence"
                 class:bad=move || said.read().as_ref().is_some_and(|s| s.0)
                 hidden=move || said.read().is_none()
@@ -157,40 +159,40 @@ pub fn Receive() -> impl IntoView {
             <div class="row">
                 {move || if on.get() {
                     view! {
-                        <button type="button" class="button" on:click=move |_| off()>{words::CAMERA_OFF}</button>
+                        <button type="button" class="button" on:click=move |_| off()>{words::camera_off()}</button>
                     }.into_any()
                 } else if taken.read().is_some() {
                     view! {
                         <button type="button" class="button primary" id="received-open" on:click=open>
-                            {words::OPEN}
+                            {words::open()}
                         </button>
                     }.into_any()
                 } else {
                     view! {
                         <button type="button" class="button primary" id="camera-on" on:click=start>
-                            {words::CAMERA_ON}
+                            {words::camera_on()}
                         </button>
                     }.into_any()
                 }}
                 <label class="button import">
-                    <span>{words::PHOTO}</span>
+                    <span>{words::photo()}</span>
                     <input type="file" id="photo" multiple accept="image/*" on:change=photo />
                 </label>
-                <button type="button" class="button quiet" on:click=again>{words::ANEW}</button>
+                <button type="button" class="button quiet" on:click=again>{words::anew()}</button>
             </div>
             <div class="field">
-                <label for="digits">{words::DIGITS}</label>
+                <label for="digits">{words::digits()}</label>
                 <textarea id="digits" rows="2" inputmode="numeric" autocomplete="off" spellcheck="false"
                     aria-describedby="digits-more" prop:value=move || digits.get() on:input=typed
                 ></textarea>
-                <p class="muted" id="digits-more">{words::DIGITS_MORE}</p>
+                <p class="muted" id="digits-more">{words::digits_more()}</p>
                 <div class="row">
                     <button type="button" class="button" id="digits-read" on:click=read_digits>
-                        {words::DIGITS_READ}
+                        {words::digits_read()}
                     </button>
                 </div>
             </div>
-            <p class="muted">{words::RECEIVE_CARE}</p>
+            <p class="muted">{words::receive_care()}</p>
         </div>
     }
 }

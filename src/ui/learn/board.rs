@@ -47,7 +47,7 @@ pub fn board(situation: Situation) -> AnyView {
                     class="button quiet"
                     on:click=move |_| set.set(situation.start())
                 >
-                    {words::AS_AT_FIRST}
+                    {words::as_at_first()}
                 </button>
             </div>
         </section>
@@ -265,8 +265,8 @@ fn slider(dial: Dial, set: RwSignal<Values>, (from, to, step): (f64, f64, f64)) 
         }
         .into_any()
     };
-    let less = stepper(-1.0, "\u{2212}", words::LESS);
-    let more = stepper(1.0, "+", words::MORE_OF_IT);
+    let less = stepper(-1.0, "\u{2212}", words::less());
+    let more = stepper(1.0, "+", words::more_of_it());
     view! {
         <div class="slider">
             <p>

@@ -10,10 +10,10 @@ use text::learn::{self as words, Care};
 
 /// All of them.
 pub fn list() -> AnyView {
-    let to = Care::ALL.map(|care| (care.name(), "", Place::Care(care)));
+    let to = Care::ALL.map(|care| (words::care_name(care), "", Place::Care(care)));
     view! {
-        <p>{words::CARE_MORE}</p>
-        <p class="sentence warn">{text::CARE_NOT_REPLACED}</p>
+        <p>{words::care_more()}</p>
+        <p class="sentence warn">{text::care_not_replaced()}</p>
         {ways(to.into())}
     }
     .into_any()
@@ -21,5 +21,6 @@ pub fn list() -> AnyView {
 
 /// One of them.
 pub fn one(care: Care) -> AnyView {
-    view! { <div class="stack care-page">{lines(care.lines(&rules()))}</div> }.into_any()
+    view! { <div class="stack care-page">{lines(words::care_lines(care, &rules()))}</div> }
+        .into_any()
 }

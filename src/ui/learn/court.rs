@@ -35,11 +35,11 @@ pub fn page() -> AnyView {
         after_the_frame(|| device::bring_into_sight(ABOUT));
     });
     let list = asked(
-        words::ALL_MARKS,
+        words::all_marks(),
         buttons(Layout::Lines, names, Some(is), tap),
     );
     view! {
-        <p>{words::COURT_MORE}</p>
+        <p>{words::court_more()}</p>
         <div class="board court-page">
             <div class="stack">
                 {drawing(chosen)} <div class="card stack">{move || about(chosen.get())}</div>
@@ -82,7 +82,7 @@ fn drawing(chosen: RwSignal<Mark>) -> AnyView {
         }
     };
     view! {
-        <p class="muted">{words::COURT_DRAWN}</p>
+        <p class="muted">{words::court_drawn()}</p>
         <div class="board-field whole-court" aria-hidden="true" node_ref=node on:click=tapped>
             <svg viewBox=window.view_box()>
                 <g inner_html=drawn.inside></g>
@@ -197,19 +197,19 @@ fn heights() -> AnyView {
         .iter()
         .map(|one| row(words::under(one.under), of(one.boys), of(one.girls)))
         .collect_view();
-    let head = words::NET_COLUMNS.map(|words| view! { <th scope="col">{words}</th> });
+    let head = words::net_columns().map(|words| view! { <th scope="col">{words}</th> });
     view! {
         <section class="card stack" aria-labelledby="net-heights">
-            <h2 id="net-heights">{words::NET_HEIGHTS}</h2>
-            <p>{words::NET_HEIGHTS_MORE}</p>
+            <h2 id="net-heights">{words::net_heights()}</h2>
+            <p>{words::net_heights_more()}</p>
             <table class="net-table">
                 <thead>
                     <tr>{head.into_iter().collect_view()}</tr>
                 </thead>
-                <tbody>{row(words::NET_ADULTS.into(), of(MEN), of(WOMEN))} {young}</tbody>
+                <tbody>{row(words::net_adults().into(), of(MEN), of(WOMEN))} {young}</tbody>
             </table>
-            <p class="muted">{words::NET_YOUNG}</p>
-            <p>{words::NET_MEASURED}</p>
+            <p class="muted">{words::net_young()}</p>
+            <p>{words::net_measured()}</p>
         </section>
     }
     .into_any()

@@ -18,7 +18,7 @@ pub fn list() -> AnyView {
         )
     };
     view! {
-        <p>{words::DECISIONS_MORE}</p>
+        <p>{words::decisions_more()}</p>
         {ways(Topic::ALL.map(one).into())}
     }
     .into_any()

@@ -40,7 +40,7 @@ pub fn match_line() -> AnyView {
                     class="button primary"
                     on:click=move |_| shell.go(Screen::Play { id: id.clone() })
                 >
-                    {words::BACK_TO_MATCH}
+                    {words::back_to_match()}
                 </button>
                 <span class="tabular">{move || stands.get()}</span>
                 <For each=move || timers.get() key=|timer| timer.entry let:timer>

@@ -62,19 +62,23 @@ pub fn show(code: &str) -> AnyView {
 /// What there is.
 fn book() -> AnyView {
     let of = vec![
-        (words::COURT, words::COURT_MORE, Place::Court),
-        (words::ROLES, words::ROLES_MORE, Place::Roles),
-        (text::SIGNALS, text::SIGNALS_ARE, Place::Signals),
-        (words::DECISIONS, words::DECISIONS_MORE, Place::Decisions),
-        (words::TRAINER, words::TRAINER_MORE, Place::Trainer),
-        (words::PRACTICE, words::PRACTICE_MORE, Place::Practice),
-        (words::OBSERVER, words::OBSERVER_MORE, Place::Observer),
-        (words::LOGBOOK, words::LOGBOOK_MORE, Place::Logbook),
-        (words::CARE, words::CARE_MORE, Place::Cares),
+        (words::court(), words::court_more(), Place::Court),
+        (words::roles(), words::roles_more(), Place::Roles),
+        (text::signals(), text::signals_are(), Place::Signals),
+        (
+            words::decisions(),
+            words::decisions_more(),
+            Place::Decisions,
+        ),
+        (words::trainer(), words::trainer_more(), Place::Trainer),
+        (words::practice(), words::practice_more(), Place::Practice),
+        (words::observer(), words::observer_more(), Place::Observer),
+        (words::logbook(), words::logbook_more(), Place::Logbook),
+        (words::care(), words::care_more(), Place::Cares),
     ];
     view! {
-        <p>{words::BOOK_MORE}</p>
-        <p>{words::BOOK_ORDER}</p>
+        <p>{words::book_more()}</p>
+        <p>{words::book_order()}</p>
         {ways(of)}
     }
     .into_any()

@@ -121,23 +121,23 @@ impl Place {
     /// What the bar and the window call it.
     pub fn name(&self) -> &'static str {
         match self {
-            Place::Book => text::LEARN,
-            Place::Court => words::COURT,
-            Place::Roles => words::ROLES,
-            Place::Role(role) => role.name(),
-            Place::ForTheTable => words::FOR_THE_TABLE,
-            Place::Cares => words::CARE,
-            Place::Care(care) => care.name(),
-            Place::Decisions => words::DECISIONS,
+            Place::Book => text::learn(),
+            Place::Court => words::court(),
+            Place::Roles => words::roles(),
+            Place::Role(role) => words::role_name(*role),
+            Place::ForTheTable => words::for_the_table(),
+            Place::Cares => words::care(),
+            Place::Care(care) => words::care_name(*care),
+            Place::Decisions => words::decisions(),
             Place::Decision(topic) => words::topic(*topic),
-            Place::Signals => text::SIGNALS,
+            Place::Signals => text::signals(),
             Place::Signal(signal) => text::signal(*signal),
-            Place::Trainer => words::TRAINER,
-            Place::Lesson => words::LESSON,
-            Place::Practice | Place::Compared(_) => words::PRACTICE,
-            Place::Observer | Place::Watch(_) | Place::Notes(_) => words::OBSERVER,
-            Place::Logbook | Place::Logged(_) => words::LOGBOOK,
-            Place::NewGoal => words::SET_GOAL,
+            Place::Trainer => words::trainer(),
+            Place::Lesson => words::lesson(),
+            Place::Practice | Place::Compared(_) => words::practice(),
+            Place::Observer | Place::Watch(_) | Place::Notes(_) => words::observer(),
+            Place::Logbook | Place::Logged(_) => words::logbook(),
+            Place::NewGoal => words::set_goal(),
         }
     }
 }

@@ -35,7 +35,7 @@ pub fn page() -> AnyView {
         let seed = now.unsigned_abs() / 1000 % 1_000_000;
         let id = format!("{ID}{seed}-{}", device::new_id());
         let Some(practice) = Practice::from_seed(seed) else {
-            shell.news(words::PRACTICE_NOT_KEPT.to_owned());
+            shell.news(words::practice_not_kept().to_owned());
             return;
         };
         let mut opening = practice.opening;
@@ -46,15 +46,15 @@ pub fn page() -> AnyView {
             if library.keep(&id, &opening).await {
                 shell.go(Screen::Play { id });
             } else {
-                shell.news(words::PRACTICE_NOT_KEPT.to_owned());
+                shell.news(words::practice_not_kept().to_owned());
             }
         });
     };
     view! {
-        {lines(words::PRACTICE_HOW.map(str::to_owned).into())}
-        <p class="muted">{words::PRACTICE_MARKED}</p>
+        {lines(words::practice_how().map(str::to_owned).into())}
+        <p class="muted">{words::practice_marked()}</p>
         <button type="button" class="button primary" id="practice-begin" on:click=begin>
-            {words::PRACTICE_BEGIN}
+            {words::practice_begin()}
         </button>
     }
     .into_any()
@@ -85,7 +85,7 @@ pub fn told() -> AnyView {
         let state = session.state();
         steps.with_value(|steps| match steps.get(step) {
             Some(told) => words::practice_told(told, &state),
-            None => words::PRACTICE_OVER.to_owned(),
+            None => words::practice_over().to_owned(),
         })
     });
     let is_over = move || step.get() >= count;
@@ -106,7 +106,7 @@ pub fn told() -> AnyView {
                     disabled=move || step.get() == 0
                     on:click=move |_| go(step.get_untracked().saturating_sub(1))
                 >
-                    {words::PRACTICE_BEFORE}
+                    {words::practice_before()}
                 </button>
                 <button
                     type="button"
@@ -115,7 +115,7 @@ pub fn told() -> AnyView {
                     disabled=is_over
                     on:click=move |_| go(step.get_untracked() + 1)
                 >
-                    {words::PRACTICE_NEXT}
+                    {words::practice_next()}
                 </button>
                 <button
                     type="button"
@@ -123,7 +123,7 @@ pub fn told() -> AnyView {
                     id="practice-compare"
                     on:click=move |_| shell.go(Screen::Learn { place: place.clone() })
                 >
-                    {words::PRACTICE_COMPARE}
+                    {words::practice_compare()}
                 </button>
             </div>
         </section>
@@ -137,7 +137,7 @@ pub fn compared(id: &str) -> AnyView {
     let shell = use_shell();
     let id = id.to_owned();
     let Some(practice) = of_id(&id) else {
-        return view! { <p class="card">{words::PRACTICE_GONE}</p> }.into_any();
+        return view! { <p class="card">{words::practice_gone()}</p> }.into_any();
     };
     let kept = RwSignal::new(None::<Timeline>);
     let of = id.clone();
@@ -150,10 +150,10 @@ pub fn compared(id: &str) -> AnyView {
     let told = practice_step(&id);
     let shown = move || {
         let Some(timeline) = kept.get() else {
-            return view! { <p class="card">{text::LOADING}</p> }.into_any();
+            return view! { <p class="card">{text::loading()}</p> }.into_any();
         };
         if timeline.state().heading().is_none() {
-            return view! { <p class="card">{words::PRACTICE_GONE}</p> }.into_any();
+            return view! { <p class="card">{words::practice_gone()}</p> }.into_any();
         }
         result(&practice.truth(told), &practice.truth(told + 1), &timeline)
     };
@@ -161,7 +161,7 @@ pub fn compared(id: &str) -> AnyView {
     view! {
         {shown}
         <button type="button" class="button" on:click=back>
-            {words::PRACTICE_BACK}
+            {words::practice_back()}
         </button>
     }
     .into_any()
@@ -177,7 +177,7 @@ fn result(before: &Timeline, with: &Timeline, kept: &Timeline) -> AnyView {
     };
     let count = fewer.within().count();
     if count == 0 {
-        return view! { <p class="card" id="practice-result">{words::PRACTICE_SAME}</p> }
+        return view! { <p class="card" id="practice-result">{words::practice_same()}</p> }
             .into_any();
     }
     let all = fewer.within().map(|found| {
@@ -187,7 +187,7 @@ fn result(before: &Timeline, with: &Timeline, kept: &Timeline) -> AnyView {
     view! {
         <section class="card stack" id="practice-result">
             <p>{words::practice_differs(count)}</p>
-            <p class="muted">{words::PRACTICE_RECORDS}</p>
+            <p class="muted">{words::practice_records()}</p>
             <ol class="lines">{all}</ol>
         </section>
     }

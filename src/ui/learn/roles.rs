@@ -24,17 +24,23 @@ pub fn rules() -> Rules {
 /// All of them.
 pub fn list() -> AnyView {
     let mut to: Vec<_> = Role::ALL
-        .map(|role| (role.name(), role.more(), Place::Role(role)))
+        .map(|role| {
+            (
+                words::role_name(role),
+                words::role_more(role),
+                Place::Role(role),
+            )
+        })
         .into();
     to.push((
-        words::FOR_THE_TABLE,
-        words::FOR_THE_TABLE_MORE,
+        words::for_the_table(),
+        words::for_the_table_more(),
         Place::ForTheTable,
     ));
     view! {
-        <p>{words::ROLES_MORE}</p>
+        <p>{words::roles_more()}</p>
         {ways(to)}
-        <p class="muted">{words::BY_WHICH_RULES}</p>
+        <p class="muted">{words::by_which_rules()}</p>
     }
     .into_any()
 }
@@ -44,7 +50,7 @@ pub fn one(role: Role) -> AnyView {
     let rules = rules();
     let head = |words| view! { <h2>{words}</h2> }.into_any();
     view! {
-        <p>{role.more()}</p>
+        <p>{words::role_more(role)}</p>
         {parts(role, &rules, head)}
     }
     .into_any()
@@ -72,7 +78,7 @@ pub fn for_the_table() -> AnyView {
     let head = |words| view! { <h3>{words}</h3> }.into_any();
     let of = |role: Role| {
         view! {
-            <h2>{role.name()}</h2>
+            <h2>{words::role_name(role)}</h2>
             {parts(role, &rules, head)}
         }
         .into_any()
@@ -80,7 +86,7 @@ pub fn for_the_table() -> AnyView {
     // Where a browser cannot print, the page itself is large enough to be read.
     let button = view! {
         <button type="button" class="button" on:click=move |_| { device::print_page(); }>
-            {words::PRINT}
+            {words::print()}
         </button>
     };
     view! {

@@ -28,7 +28,7 @@ pub fn all() -> AnyView {
     let typed = RwSignal::new(String::new());
     let list = move || {
         view! {
-            <p>{text::SIGNALS_MORE}</p>
+            <p>{text::signals_more()}</p>
             {search(typed)}
             {results(typed)}
             <button
@@ -41,7 +41,7 @@ pub fn all() -> AnyView {
                     quizzed.set(Some(at as usize));
                 }
             >
-                {text::LEARN_ONE_BY_ONE}
+                {text::learn_one_by_one()}
             </button>
             {flags()}
         }
@@ -70,17 +70,17 @@ fn search(typed: RwSignal<String>) -> AnyView {
     };
     view! {
         <label class="field" for="find-signal">
-            {words::FIND}
+            {words::find()}
             <input
                 id="find-signal"
                 type="search"
                 autocomplete="off"
-                placeholder=words::FIND_HINT
+                placeholder=words::find_hint()
                 prop:value=typed
                 on:input=move |event| typed.set(event_target_value(&event))
             />
         </label>
-        <div class="row examples">{words::FIND_EXAMPLES.map(example).into_iter().collect_view()}</div>
+        <div class="row examples">{words::find_examples().map(example).into_iter().collect_view()}</div>
     }
     .into_any()
 }
@@ -91,7 +91,7 @@ fn results(typed: RwSignal<String>) -> AnyView {
     let built = render_in_batches(|| Sign::ALL.len(), AT_A_TIME);
     view! {
         <p role="status" class="muted" id="found">
-            {move || found.read().is_empty().then_some(words::FIND_NOTHING)}
+            {move || found.read().is_empty().then_some(words::find_nothing())}
         </p>
         <ul class="signal-list">
             <For
@@ -149,7 +149,7 @@ fn flags() -> AnyView {
         .into_any()
     };
     view! {
-        <h2>{words::FLAGS}</h2>
+        <h2>{words::flags()}</h2>
         <ul class="flags">{FlagSignal::ALL.map(one).into_iter().collect_view()}</ul>
     }
     .into_any()
@@ -201,7 +201,7 @@ impl Looked {
                 .map(|words| {
                     view! {
                         <p>
-                            <strong>{words::MISTAKE}</strong>
+                            <strong>{words::mistake_label()}</strong>
                             " "
                             {words}
                         </p>
@@ -219,11 +219,11 @@ impl Looked {
         let side = Callback::new(move |i: usize| right.get() == (i == 1));
         let about = Callback::new(move |i: usize| right.set(i == 1));
         view! {
-            {asked(words::SEEN_FROM, buttons(Layout::Grid, fixed(words::VIEWS), Some(seen), look))}
-            {asked(words::AT_FAULT, buttons(Layout::Grid, fixed(words::SIDES), Some(side), about))}
+            {asked(words::seen_from(), buttons(Layout::Grid, fixed(words::views()), Some(seen), look))}
+            {asked(words::at_fault(), buttons(Layout::Grid, fixed(words::sides()), Some(side), about))}
             <div class="row">
                 <button type="button" class="button" on:click=move |_| again.set(())>
-                    {text::AGAIN}
+                    {text::again()}
                 </button>
             </div>
         }
@@ -252,7 +252,7 @@ pub fn one(sign: Sign) -> AnyView {
         .collect();
     let decided = (!to.is_empty()).then(|| {
         view! {
-            <h3>{words::DECIDED_BY}</h3>
+            <h3>{words::decided_by()}</h3>
             {ways(to)}
         }
     });
@@ -296,17 +296,17 @@ fn one_by_one(first: usize, quizzed: RwSignal<Option<usize>>) -> AnyView {
                     if named.get() {
                         looked.meaning(sign())
                     } else {
-                        view! { <h2>{text::HIDDEN_SIGNAL}</h2> }.into_any()
+                        view! { <h2>{text::hidden_signal()}</h2> }.into_any()
                     }
                 }}
             </div>
         </div>
         <button type="button" class="button primary" id="on" on:click=on>
-            {move || if named.get() { text::NEXT_SIGNAL } else { text::SHOW_NAME }}
+            {move || if named.get() { text::next_signal() } else { text::show_name() }}
         </button>
         {looked.tools()}
         <button type="button" class="button" on:click=move |_| quizzed.set(None)>
-            {text::ALL_SIGNALS}
+            {text::all_signals()}
         </button>
     }
     .into_any()

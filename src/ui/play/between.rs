@@ -72,7 +72,7 @@ pub fn Results() -> impl IntoView {
         <table class="set-results tabular">
             <thead>
                 <tr>
-                    <th scope="col">{text::SET}</th>
+                    <th scope="col">{text::set()}</th>
                     {head(Team::A)}
                     {head(Team::B)}
                 </tr>
@@ -120,7 +120,7 @@ fn Interval() -> impl IntoView {
                 view! {
                     <div class="card interval">
                         <div class="interval-words">
-                            <span>{text::INTERVAL}</span>
+                            <span>{text::interval()}</span>
                             <p class="in-turn">
                                 <span role="status">{due}</span>
                                 {INTERVAL_MOMENTS
@@ -142,7 +142,7 @@ fn Interval() -> impl IntoView {
             None => {
                 view! {
                     <button type="button" class="button" on:click=move |_| start_interval(session)>
-                        {text::START_INTERVAL}
+                        {text::start_interval()}
                     </button>
                 }
                     .into_any()
@@ -181,7 +181,7 @@ fn NextOfTally() -> impl IntoView {
         </button>
         {move || {
             let ask = unknown.get();
-            ask.then(|| asked(text::OR_WITH_SERVICE, buttons(Layout::Row, names, None, begin_with)))
+            ask.then(|| asked(text::or_with_service(), buttons(Layout::Row, names, None, begin_with)))
         }}
         <Aside />
     }

@@ -58,10 +58,10 @@ fn CaptainPrompt(team: Team) -> impl IntoView {
             <button
                 type="button"
                 class="button"
-                aria-label=text::of_teams(text::NAME_SOMEBODY, &name)
+                aria-label=text::of_teams(text::name_somebody(), &name)
                 on:click=move |_| court.open(Panel::GameCaptain(team))
             >
-                {text::NAME_SOMEBODY}
+                {text::name_somebody()}
             </button>
         </div>
     }
@@ -93,13 +93,13 @@ pub fn GameCaptain(
     court.ask_for_player(is_answer, move |_, shirt| tell(shirt));
     let none = Memo::new(move |_| numbers.read().is_empty());
     view! {
-        <Frame title=text::panel_title(text::GAME_CAPTAIN, &name)>
+        <Frame title=text::panel_title(text::game_captain(), &name)>
             <p>{move || text::who_speaks(&session.state(), team)}</p>
             {move || {
                 let answers = || buttons(Layout::Numbers, choices, None, tap);
-                (!none.get()).then(|| asked(text::WHO_SPEAKS, answers()))
+                (!none.get()).then(|| asked(text::who_speaks_label(), answers()))
             }}
-            <p class="muted">{text::SPEAKS_MORE}</p>
+            <p class="muted">{text::speaks_more()}</p>
         </Frame>
     }
 }

@@ -38,7 +38,7 @@ pub fn Conduct(
     let session = use_session();
     let court = use_court();
     let state = session.state_now();
-    let title = text::panel_title(text::CONDUCT, &text::team_name(&state, team));
+    let title = text::panel_title(text::conduct(), &text::team_name(&state, team));
     let chosen = RwSignal::new(None::<Who>);
     let of = move |people: Vec<Who>, lie: Layout| {
         let one = |who: &Who| Choice {
@@ -68,14 +68,14 @@ pub fn Conduct(
                 chosen.set(Some(Who::Player(shirt)));
                 court.next_question();
             });
-            view! { <NumberPad label=text::CONDUCT_WHO on_take=take take_words=text::THIS_PLAYER /> }
+            view! { <NumberPad label=text::conduct_who() on_take=take take_words=text::this_player() /> }
         });
         let all = view! {
             {of(players, Layout::Numbers)}
             {of(staff, Layout::Row)}
             {typed}
         };
-        asked(text::CONDUCT_WHO, all.into_any())
+        asked(text::conduct_who(), all.into_any())
     };
     view! {
         <Frame title>
@@ -94,7 +94,7 @@ fn ladder(team: Team) -> AnyView {
     let had = move || {
         let had = text::ladder(&session.state(), team);
         if had.is_empty() {
-            return view! { <p class="muted">{text::LADDER_CLEAR}</p> }.into_any();
+            return view! { <p class="muted">{text::ladder_clear()}</p> }.into_any();
         }
         let lines: Vec<_> = had
             .into_iter()
@@ -126,13 +126,13 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
         let rows = rows(&session.state(), team, &who.get_value());
         let rows = rows.into_iter().map(|row| row.view(level)).collect_view();
         let answers = view! {
-            <p class="muted">{had.clone()} " " {text::FIRST_REFEREE_DECIDES}</p>
+            <p class="muted">{had.clone()} " " {text::first_referee_decides()}</p>
             <div class="levels">{rows}</div>
             <button type="button" class="button quiet" on:click=move |_| {
                 chosen.set(None);
                 court.next_question();
             }>
-                {text::SOMEBODY_ELSE}
+                {text::somebody_else()}
             </button>
         };
         question(Signal::stored(legend.clone()), answers.into_any())
@@ -140,15 +140,15 @@ fn levels(team: Team, who: Who, chosen: RwSignal<Option<Who>>) -> AnyView {
     let one = move |level_is: Level| {
         view! {
             <Consequence kind />
-            <p class="muted">{give} " " {text::FIRST_REFEREE_DECIDES}</p>
+            <p class="muted">{give} " " {text::first_referee_decides()}</p>
             {(level_is >= Level::Expulsion).then(|| view! {
-                <p class="sentence warn">{text::NOT_ALONE}</p>
+                <p class="sentence warn">{text::not_alone()}</p>
             })}
             <button type="button" class="button quiet" on:click=move |_| {
                 level.set(None);
                 court.next_question();
             }>
-                {text::OTHER_LEVEL}
+                {text::other_level()}
             </button>
         }
         .into_any()
@@ -201,7 +201,7 @@ fn rows(state: &State, team: Team, who: &Who) -> Vec<Row> {
             }
             Err(why) => Row {
                 level,
-                what: text::refusal(&why, state),
+                what: text::refusal(&why, state.into()),
                 cost: None,
                 next: false,
                 label,
@@ -246,7 +246,7 @@ impl Row {
                 <span class="level-words" id=format!("level-{}", sanction.code())>
                     <strong>
                         {text::level(level)}
-                        {self.next.then(|| view! { <span class="advice">{text::NEXT_STEP}</span> })}
+                        {self.next.then(|| view! { <span class="advice">{text::next_step()}</span> })}
                     </strong>
                     <span>{text::cards(sanction)} {self.cost.map(|cost| format!(". {cost}"))}</span>
                     <span class="level-what">{self.what}</span>

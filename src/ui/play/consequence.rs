@@ -39,7 +39,7 @@ pub fn Consequence(
         let order = court.score_order();
         let after = match session.preview(&kind) {
             Ok(after) => after,
-            Err(why) => return Some(Err(text::refusal(&why, &*session.state_now()))),
+            Err(why) => return Some(Err(text::refusal(&why, (&*session.state_now()).into()))),
         };
         let state = session.state_now();
         let preview = preview_sanction(&state, &kind).ok().flatten();
@@ -76,7 +76,7 @@ pub fn Consequence(
                     Some(Err(why)) => view! { <p class="sentence warn">{why}</p> }.into_any(),
                     Some(Ok(Follows { sanction, lines })) => {
                         let heading = match sanction {
-                            None => view! { <h3>{text::WHAT_FOLLOWS}</h3> }.into_any(),
+                            None => view! { <h3>{text::what_follows()}</h3> }.into_any(),
                             Some((preview, words)) => becomes(&preview, words),
                         };
                         view! {
@@ -116,7 +116,7 @@ fn becomes(preview: &SanctionPreview, words: String) -> AnyView {
     let signal = kind.signal().map(|signal| {
         let words = text::signal_with_number(signal);
         view! {
-            <ol class="signal-steps" aria-label=text::SIGNAL>
+            <ol class="signal-steps" aria-label=text::signal_label()>
                 <SignalStep signal concerned=team left words />
             </ol>
         }

@@ -25,7 +25,7 @@ pub fn Correct() -> impl IntoView {
     // As the teams stand on the screen.
     let left = untrack(|| use_court().team_at(true));
     let fields = [left, left.other()].map(|team| {
-        let label = text::points_of(text::SCORE_NOW, &text::team_name(&state, team));
+        let label = text::points_of(text::score_now(), &text::team_name(&state, team));
         let typed = typed[usize::from(team == Team::B)];
         let id = format!("right-{}", team.letter());
         text_field(
@@ -50,11 +50,11 @@ pub fn Correct() -> impl IntoView {
         })
     });
     view! {
-        <Frame title=text::CORRECT_SCORE.to_owned()>
+        <Frame title=text::correct_score().to_owned()>
             <div class="pair">{fields}</div>
-            {asked(text::SERVES_NEXT, teams(serving))}
-            {because(why, text::MISCOUNTED)}
-            <Consequence kind yes=Signal::stored(text::CORRECT_SCORE.to_owned()) />
+            {asked(text::serves_next(), teams(serving))}
+            {because(why, text::miscounted())}
+            <Consequence kind yes=Signal::stored(text::correct_score().to_owned()) />
         </Frame>
     }
 }
@@ -77,11 +77,11 @@ pub fn WrongInformation() -> impl IntoView {
     let choose = Callback::new(move |score: Score| back_to.set(Some(score)));
     let order = Signal::derive(move || court.score_order());
     view! {
-        <Frame title=text::WRONG_INFORMATION.to_owned()>
-            <p>{text::WRONG_INFORMATION_MORE}</p>
-            {asked(text::BACK_TO, moments(stood, order, text::back_to, chosen, choose))}
-            {because(why, text::INFORMED)}
-            <Consequence kind yes=Signal::stored(text::GO_BACK_TO_IT.to_owned()) />
+        <Frame title=text::wrong_information().to_owned()>
+            <p>{text::wrong_information_more()}</p>
+            {asked(text::back_to_label(), moments(stood, order, text::back_to, chosen, choose))}
+            {because(why, text::informed())}
+            <Consequence kind yes=Signal::stored(text::go_back_to_it().to_owned()) />
         </Frame>
     }
 }
@@ -92,7 +92,7 @@ fn because(why: RwSignal<String>, usual: &'static [&'static str]) -> AnyView {
     let tap = Callback::new(move |i: usize| why.set(usual[i].to_owned()));
     let answers = view! {
         {buttons(Layout::Lines, fixed(usual.iter().copied()), Some(is), tap)}
-        {text_field("why", named(text::IN_OWN_WORDS), InputKind::Words(200), why, FieldOptions::default())}
+        {text_field("why", named(text::in_own_words()), InputKind::Words(200), why, FieldOptions::default())}
     };
-    asked(text::WHY, answers.into_any())
+    asked(text::why(), answers.into_any())
 }

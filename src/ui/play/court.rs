@@ -306,9 +306,9 @@ impl Court {
         }
         let asks = untrack(|| Team::BOTH.into_iter().any(|team| self.asks_for(team)));
         let words = if asks {
-            text::TAP_A_PLAYER
+            text::tap_a_player()
         } else {
-            text::CLOSE_FIRST
+            text::close_first()
         };
         self.hint.set(Some((self.session.next_now(), words)));
         self.shell.news(words.to_owned());
@@ -344,7 +344,7 @@ impl Court {
             if untrack(|| self.held_since()).is_none() {
                 self.ask_since(number - 1);
             }
-            self.shell.news(text::HELD_NEWS.to_owned());
+            self.shell.news(text::held_news().to_owned());
         }
         made
     }

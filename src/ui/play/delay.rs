@@ -35,7 +35,7 @@ pub fn Delay(
     });
     view! {
         <Frame title=text::panel_title(text::delaying(what), &name)>
-            <Consequence kind yes=Signal::stored(text::NOTE_IT.to_owned()) />
+            <Consequence kind yes=Signal::stored(text::note_it().to_owned()) />
             <p class="muted">{text::delay_means(what)}</p>
             {instead}
         </Frame>

@@ -121,7 +121,7 @@ fn ChangeCourts() -> impl IntoView {
     view! {
         <div class="prompt" role="alert" id="change-courts">
             {icon(Icon::Exchange)}
-            <strong class="prompt-words">{text::CHANGE_COURTS}</strong>
+            <strong class="prompt-words">{text::change_courts()}</strong>
             <button
                 type="button"
                 class="button primary"
@@ -129,7 +129,7 @@ fn ChangeCourts() -> impl IntoView {
                     session.submit(Kind::ChangeCourts);
                 }
             >
-                {text::COURTS_CHANGED}
+                {text::courts_changed()}
             </button>
         </div>
     }
@@ -160,7 +160,7 @@ fn Question(entry: u32) -> impl IntoView {
         .questions()
         .iter()
         .find(|q| q.entry == entry)
-        .map(|q| (text::question(q, &*state), q.ask.choices()));
+        .map(|q| (text::question(q, (&*state).into()), q.ask.choices()));
     asked.map(|((question, words), choices)| {
         view! {
             <div class="prompt tall" role="alert">
@@ -238,7 +238,7 @@ fn Leaves(team: Team, notice: Notice) -> impl IntoView {
                 class="button primary"
                 on:click=move |_| court.open(Panel::Substitution(team))
             >
-                {text::SUBSTITUTION}
+                {text::substitution()}
             </button>
         </div>
     }

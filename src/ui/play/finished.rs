@@ -33,10 +33,10 @@ pub fn Finished() -> impl IntoView {
             {end_of_set()}
             <Reasons />
             <button type="button" class="button primary" id="to-sheet" on:click=to_sheet>
-                {text::TO_SHEET}
+                {text::to_sheet()}
             </button>
             <button type="button" class="button" id="to-review" on:click=to_review>
-                {text::TO_REVIEW}
+                {text::to_review()}
             </button>
             <Aside />
         </div>

@@ -37,10 +37,10 @@ pub fn Foot() -> impl IntoView {
                 data-once
                 on:click=move |_| take_back_last(session, court)
             >
-                {text::UNDO}
+                {text::undo()}
             </button>
             <button type="button" class="button" id="lock" on:click=move |_| court.locked.set(true)>
-                {text::LOCK}
+                {text::lock()}
             </button>
             <button
                 type="button"
@@ -48,7 +48,7 @@ pub fn Foot() -> impl IntoView {
                 id="whole"
                 on:click=move |_| court.set_glance(false)
             >
-                {text::WHOLE}
+                {text::whole()}
             </button>
         </div>
     }
@@ -95,7 +95,7 @@ fn Locked() -> impl IntoView {
         }
     };
     view! {
-        <div class="lock" id="locked" role="dialog" aria-modal="true" aria-label=text::LOCKED>
+        <div class="lock" id="locked" role="dialog" aria-modal="true" aria-label=text::locked()>
             <div class="lock-ground" on:pointerdown=move |_| begun.set(false)></div>
             <div class="lock-says">
             <p class="lock-score tabular" aria-hidden="true">
@@ -109,13 +109,13 @@ fn Locked() -> impl IntoView {
                 }}
             </p>
             <p class="lock-serves">{move || text::serving_line(&session.state())}</p>
-            <p class="lock-how">{text::LOCKED}</p>
+            <p class="lock-how">{text::locked()}</p>
             </div>
             <button
                 type="button"
                 class="button lock-corner one"
                 id="corner-1"
-                aria-label=text::CORNER_1
+                aria-label=text::corner_1()
                 aria-pressed=move || begun.get().to_string()
                 on:click=move |_| begun.set(true)
             >
@@ -125,7 +125,7 @@ fn Locked() -> impl IntoView {
                 type="button"
                 class="button lock-corner two"
                 id="corner-2"
-                aria-label=text::CORNER_2
+                aria-label=text::corner_2()
                 on:click=open
             >
                 "2"

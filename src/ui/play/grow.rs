@@ -62,7 +62,7 @@ pub fn Names(
                 })
                 .collect_view()}
             <button type="submit" class="button primary">
-                {text::NAMES_RECORD}
+                {text::names_record()}
             </button>
         </form>
     }
@@ -97,7 +97,7 @@ pub fn Grow(
     let is = Callback::new(move |i: usize| preset.get() == Some(GROWN[i]));
     let choose = Callback::new(move |i: usize| preset.set(Some(GROWN[i])));
     view! {
-        <p>{text::GROW_MORE}</p>
+        <p>{text::grow_more()}</p>
         {buttons(Layout::Lines, fixed(GROWN.map(text::setup::preset)), Some(is), choose)}
         <Consequence kind yes done />
     }

@@ -182,7 +182,7 @@ pub fn Half(
                                         <b class="tabular">{number.to_string()}</b>
                                         " "
                                     })}
-                                    {text::SERVES}
+                                    {text::serves()}
                                 </span>
                             }
                         })

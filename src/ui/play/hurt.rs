@@ -27,7 +27,7 @@ fn players(state: &State, team: Team) -> Vec<Shirt> {
 }
 
 /// What comes before anything that is recorded.
-fn care_steps(steps: &'static [&'static str]) -> AnyView {
+fn care_steps(steps: &[&'static str]) -> AnyView {
     view! {
         <ul class="care" id="care-steps">
             {steps.iter().map(|step| view! { <li>{*step}</li> }).collect_view()}
@@ -41,7 +41,7 @@ fn to_safety() -> AnyView {
     let shell = use_shell();
     view! {
         <button type="button" class="button quiet" id="to-safety" on:click=move |_| shell.go(Screen::safety())>
-            {text::CARE_READ}
+            {text::care_read()}
         </button>
     }
     .into_any()
@@ -84,20 +84,20 @@ pub fn Hurt(
         });
         let number = None;
         Some(view! {
-            {asked(text::HURT_WHO, buttons(Layout::Numbers, choices, None, named))}
+            {asked(text::hurt_who(), buttons(Layout::Numbers, choices, None, named))}
             <button type="button" class="button" on:click=move |_| go_on(Some(By { team, number }))>
-                {text::NUMBER_LATER}
+                {text::number_later()}
             </button>
         })
     };
     view! {
-        <Frame title=text::HURT.to_owned()>
-            {care_steps(&text::CARE_FIRST)}
+        <Frame title=text::hurt().to_owned()>
+            {care_steps(&text::care_first())}
             {to_safety()}
-            {asked(text::HURT_TEAM, teams(team))}
+            {asked(text::hurt_team(), teams(team))}
             {which}
             <button type="button" class="button" on:click=move |_| go_on(None)>
-                {text::NOT_A_PLAYER}
+                {text::not_a_player()}
             </button>
         </Frame>
     }
@@ -127,7 +127,7 @@ pub fn Care(
     let state = session.state_now();
     let title = match by {
         Some(by) => text::care_title(&text::team_name(&state, by.team), by.number),
-        None => text::HURT.to_owned(),
+        None => text::hurt().to_owned(),
     };
     let then = match by {
         Some(by) => of_player(by),
@@ -135,9 +135,9 @@ pub fn Care(
     };
     view! {
         <Frame title>
-            {care_steps(&text::CARE_RETURN)}
+            {care_steps(&text::care_return())}
             {to_safety()}
-            {asked(text::CARE_THEN, then)}
+            {asked(text::care_then(), then)}
         </Frame>
     }
 }
@@ -148,10 +148,10 @@ fn of_anybody_else() -> AnyView {
     let tap = Callback::new(move |i: usize| {
         court.open(if i == 0 { Panel::Rally } else { Panel::Suspend });
     });
-    let words = fixed([text::GOES_ON, text::SUSPEND]);
+    let words = fixed([text::goes_on(), text::suspend()]);
     view! {
         {buttons(Layout::Grid, words, None, tap)}
-        <p class="muted">{text::OFFICIAL_HURT}</p>
+        <p class="muted">{text::official_hurt()}</p>
     }
     .into_any()
 }
@@ -172,7 +172,7 @@ fn grouped(state: &State, of: By) -> Vec<Means> {
                 let preview = preview_substitution(state, *team, *change, *reason)?;
                 Some(text::sort_means(preview, change.out))
             }),
-            Kind::LiberoReplacement { .. } => Some(text::LIBERO_WAY.to_owned()),
+            Kind::LiberoReplacement { .. } => Some(text::libero_way().to_owned()),
             Kind::Recovery { .. } => Some(text::recovery_way()),
             _ => None,
         };
@@ -210,13 +210,13 @@ fn of_player(by: By) -> AnyView {
         let places = state.rules().line_ups;
         let stuck = places && here && groups.is_empty();
         let note = if places && by.number.is_none() {
-            Some(text::CARE_NO_NUMBER)
+            Some(text::care_no_number())
         } else {
-            stuck.then_some(text::NOBODY_CAN_COME)
+            stuck.then_some(text::nobody_can_come())
         };
-        let mut words = vec![text::PLAYS_ON];
+        let mut words = vec![text::plays_on()];
         if stuck {
-            words.push(text::CANNOT_GO_ON);
+            words.push(text::cannot_go_on());
         }
         let tap = Callback::new(move |i: usize| match i {
             0 => court.close_panel(),

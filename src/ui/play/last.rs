@@ -42,7 +42,7 @@ pub fn Last() -> impl IntoView {
     view! {
         <div class="last">
             <p class="last-words" id="last-entry">
-                {move || last.get().map_or_else(|| text::NO_ENTRY.to_owned(), |(_, words)| words)}
+                {move || last.get().map_or_else(|| text::no_entry().to_owned(), |(_, words)| words)}
             </p>
             <Show when=move || playing.get()>
                 <button
@@ -51,12 +51,12 @@ pub fn Last() -> impl IntoView {
                     id="replay"
                     on:click=move |_| court.open(Panel::Replay)
                 >
-                    {text::REPLAY}
+                    {text::replay()}
                 </button>
             </Show>
             <Show when=move || last.get().is_some()>
                 <button type="button" class="button small" id="take-back" data-once on:click=move |_| take_back_last(session, court)>
-                    {text::UNDO}
+                    {text::undo()}
                 </button>
             </Show>
         </div>

@@ -86,7 +86,7 @@ pub fn Late(
     team: Team,
 ) -> impl IntoView {
     let session = use_session();
-    let title = text::panel_title(text::LATE, &text::team_name(&session.state_now(), team));
+    let title = text::panel_title(text::late(), &text::team_name(&session.state_now(), team));
     let told = LateFaultDraft {
         session,
         team,
@@ -97,7 +97,7 @@ pub fn Late(
         places: RwSignal::new(None),
     };
     let kind = Signal::derive(move || told.kind());
-    let yes = Signal::stored(text::LATE_RECORD.to_owned());
+    let yes = Signal::stored(text::late_record().to_owned());
     let asked = if session.state_now().correctable().is_some() {
         view! {
             {what(told)}
@@ -109,7 +109,7 @@ pub fn Late(
         }
         .into_any()
     } else {
-        view! { <p class="muted">{text::LATE_NOTHING}</p> }.into_any()
+        view! { <p class="muted">{text::late_nothing()}</p> }.into_any()
     };
     view! { <Frame title>{asked}</Frame> }
 }
@@ -128,7 +128,7 @@ fn what(told: LateFaultDraft) -> AnyView {
         }
     });
     asked(
-        text::LATE_WHAT,
+        text::late_what(),
         buttons(Layout::Grid, words, Some(is), choose),
     )
 }
@@ -138,9 +138,9 @@ const FOUND: [Found; 2] = [Found::AfterRally, Found::Rally];
 fn found_when(told: LateFaultDraft) -> AnyView {
     let is = Callback::new(move |i: usize| told.during.get() == FOUND[i]);
     let choose = Callback::new(move |i: usize| told.during.set(FOUND[i]));
-    let words = fixed([text::FOUND_AFTER, text::FOUND_RALLY]);
+    let words = fixed([text::found_after(), text::found_rally()]);
     asked(
-        text::LATE_FOUND,
+        text::late_found(),
         buttons(Layout::Row, words, Some(is), choose),
     )
 }
@@ -164,7 +164,7 @@ fn in_which_set(told: LateFaultDraft) -> AnyView {
         let is = Callback::new(move |i: usize| told.set.get() == these[i]);
         let choose = Callback::new(move |i: usize| told.in_set(sets[i]));
         Some(asked(
-            text::LATE_SET,
+            text::late_set(),
             buttons(Layout::Row, words, Some(is), choose),
         ))
     };
@@ -192,11 +192,11 @@ fn since_when(told: LateFaultDraft) -> AnyView {
             aria-pressed=unknown
             on:click=move |_| since(None)
         >
-            {text::LATE_UNKNOWN}
+            {text::late_unknown()}
         </button>
         {moments(stood, order, text::since_score, chosen, choose)}
     };
-    asked(text::LATE_SINCE, answers.into_any())
+    asked(text::late_since(), answers.into_any())
 }
 
 /// Scores that stood, each a button that `label` names for those who do not see it.
@@ -287,7 +287,7 @@ fn Places(told: LateFaultDraft) -> impl IntoView {
     });
     let open = move || {
         view! {
-            <p class="muted">{text::LATE_PLACES}</p>
+            <p class="muted">{text::late_places()}</p>
             <div class="right-places" id="right-places">
                 {buttons(Layout::Numbers, places, Some(is_picked), tap)}
             </div>
@@ -308,7 +308,7 @@ fn Places(told: LateFaultDraft) -> impl IntoView {
             <fieldset class="asked stack">
                 {move || opened.get().then(open)}
                 <button type="button" class="button" on:click=switch>
-                    {move || if opened.get() { text::KEEP_PLACES } else { text::SET_PLACES }}
+                    {move || if opened.get() { text::keep_places() } else { text::set_places() }}
                 </button>
             </fieldset>
         </Show>

@@ -60,9 +60,9 @@ pub(super) fn LogBeside() -> impl IntoView {
     view! {
         <section class="log-beside" aria-labelledby="log-beside">
             <div class="log-beside-head">
-                <h2 id="log-beside">{text::LOG}</h2>
+                <h2 id="log-beside">{text::log()}</h2>
                 <button type="button" class="button quiet" on:click=to_log>
-                    {text::WHOLE_LOG}
+                    {text::whole_log()}
                 </button>
             </div>
             <ol class="log-lines" reversed=true>

@@ -123,7 +123,7 @@ pub fn LogList() -> impl IntoView {
     let may_write = Memo::new(move |_| session.may_write());
     let built = render_in_batches(move || lines.read().len(), AT_A_TIME);
     view! {
-        <p class="muted">{text::LOG_MORE}</p>
+        <p class="muted">{text::log_more()}</p>
         <ol class="log" reversed=true>
             <For each=move || lines.get().into_iter().take(built.get()) key=|line| (line.n, line.became.clone()) let:line>
                 <li class="log-line" class:gone=!line.standing class:quiet=line.quiet>
@@ -139,10 +139,10 @@ pub fn LogList() -> impl IntoView {
                     {(may_write.get() && line.can_go).then(|| {
                         let rally = line.rally.then(|| {
                             let label = text::reason_of(line.n, &line.words);
-                            button(text::REASON, label, &line, why)
+                            button(text::reason(), label, &line, why)
                         });
                         let label = text::undo_label(line.n, &line.words);
-                        let back = button(text::UNDO, label, &line, open);
+                        let back = button(text::undo(), label, &line, open);
                         view! { <span class="log-buttons">{rally} {back}</span> }
                     })}
                 </li>
@@ -168,7 +168,7 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
         match session.preview(&strike) {
             Ok(after) => session
                 .with_untracked(|before| text::changes(before, &after, text::ScoreOrder::Marked)),
-            Err(why) => vec![text::refusal(&why, &*session.state_now())],
+            Err(why) => vec![text::refusal(&why, (&*session.state_now()).into())],
         }
     });
     let go = move || {
@@ -178,7 +178,7 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
         take_back(session, entry, why);
     };
     view! {
-        <h3>{text::WHAT_FOLLOWS}</h3>
+        <h3>{text::what_follows()}</h3>
         <ul class="follows" id="follows">
             {move || follows.get().into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}
         </ul>
@@ -190,15 +190,15 @@ fn TakingBack(entry: u32, open: RwSignal<bool>) -> impl IntoView {
             }
         >
             <label class="field">
-                <span>{text::STRIKE_WHY}</span>
+                <span>{text::strike_why()}</span>
                 <input type="text" id="strike-why" maxlength="200" node_ref=field />
             </label>
             <div class="row">
                 <button type="submit" class="button primary">
-                    {text::UNDO}
+                    {text::undo()}
                 </button>
                 <button type="button" class="button" on:click=move |_| open.set(false)>
-                    {text::LEAVE_IT}
+                    {text::leave_it()}
                 </button>
             </div>
         </form>

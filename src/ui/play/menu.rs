@@ -70,33 +70,33 @@ pub fn BarTools() -> impl IntoView {
                 on:click=move |_| court.turn(untrack(|| !court.is_turned()))
             >
                 {icon(Icon::Turn)}
-                {move || if turned() { text::TABLE } else { text::STAND }}
+                {move || if turned() { text::table() } else { text::stand() }}
             </button>
         </Show>
         <button
             type="button"
             class="bar-button"
             id="menu"
-            aria-label=text::MENU
+            aria-label=text::menu()
             on:click=move |_| open.set(true)
         >
             {icon(Icon::Menu)}
         </button>
-        <Drawer open title=Signal::stored(text::MENU.to_owned())>
+        <Drawer open title=Signal::stored(text::menu().to_owned())>
             {around(Around::Menu(menu))}
         </Drawer>
         <Confirm
             open=time_up
             question=time_up_question
-            yes=Signal::stored(text::END_SET_BY_TIME.to_owned())
+            yes=Signal::stored(text::end_set_by_time().to_owned())
             on_yes=Callback::new(move |()| {
                 court.submit(Kind::TimeUp);
             })
         />
-        <Drawer open=names title=text::NAME_TEAMS>
+        <Drawer open=names title=text::name_teams()>
             {around(Around::Names(names))}
         </Drawer>
-        <Drawer open=grow title=text::GROW>
+        <Drawer open=grow title=text::grow()>
             {around(Around::Grow(grow))}
         </Drawer>
     }
@@ -171,18 +171,18 @@ pub fn menu_lines(menu: Menu) -> AnyView {
     let words = Signal::derive(move || {
         let one = |line: Line| {
             Choice::new(match line {
-                Line::Glance => text::GLANCE.to_owned(),
-                Line::Lock => text::LOCK.to_owned(),
-                Line::Log => text::LOG.to_owned(),
-                Line::Sheet => text::SHEET.to_owned(),
-                Line::Signals => text::SIGNALS.to_owned(),
-                Line::Export => text::EXPORT_MATCH.to_owned(),
-                Line::Suspend => text::SUSPEND.to_owned(),
-                Line::TimeUp => text::TIME_IS_UP.to_owned(),
-                Line::Correct => text::CORRECT_SCORE.to_owned(),
-                Line::WrongInformation => text::WRONG_INFORMATION.to_owned(),
-                Line::Names => text::NAME_TEAMS.to_owned(),
-                Line::Grow => text::GROW.to_owned(),
+                Line::Glance => text::glance().to_owned(),
+                Line::Lock => text::lock().to_owned(),
+                Line::Log => text::log().to_owned(),
+                Line::Sheet => text::sheet().to_owned(),
+                Line::Signals => text::signals().to_owned(),
+                Line::Export => text::export_match().to_owned(),
+                Line::Suspend => text::suspend().to_owned(),
+                Line::TimeUp => text::time_is_up().to_owned(),
+                Line::Correct => text::correct_score().to_owned(),
+                Line::WrongInformation => text::wrong_information().to_owned(),
+                Line::Names => text::name_teams().to_owned(),
+                Line::Grow => text::grow().to_owned(),
                 Line::ServiceClock => {
                     let seconds = session.state().rules().service_seconds;
                     text::service_clock(court.has_service_clock(), seconds)

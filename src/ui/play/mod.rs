@@ -163,7 +163,7 @@ fn Floor() -> impl IntoView {
             class="floor"
             class:glance=move || court.is_glance()
             role="group"
-            aria-label=text::COURT
+            aria-label=text::court()
             aria-disabled=move || (!session.may_write()).then_some("true")
             inert=move || court.locked.get()
             on:keydown=on_key
@@ -288,8 +288,8 @@ pub fn Aside() -> impl IntoView {
                 <div class="aside-team">
                     <TeamMark team />
                     <span class="aside-name">{name.clone()}</span>
-                    {changes.then(|| button(text::SUBSTITUTION, Panel::Substitution(team)))}
-                    {button(text::MORE, Panel::More(team))}
+                    {changes.then(|| button(text::substitution(), Panel::Substitution(team)))}
+                    {button(text::more(), Panel::More(team))}
                 </div>
             }
             .into_any()
@@ -297,7 +297,7 @@ pub fn Aside() -> impl IntoView {
         Vec::from(Team::BOTH.map(of))
     };
     view! {
-        <section class="aside stack" aria-label=text::ASIDE>
+        <section class="aside stack" aria-label=text::aside()>
             {teams}
             <captain::CaptainPrompts />
             {move || {

@@ -61,11 +61,11 @@ fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
     let shown = move || {
         let none = offered.read().as_ref()?.is_empty();
         let answers = if none {
-            view! { <p class="muted">{text::NO_LIBERO_NOW}</p> }.into_any()
+            view! { <p class="muted">{text::no_libero_now()}</p> }.into_any()
         } else {
             buttons(Layout::Row, choices, None, tap)
         };
-        Some(asked(text::LIBERO, answers))
+        Some(asked(text::libero(), answers))
     };
     view! { {shown} }.into_any()
 }
@@ -81,17 +81,17 @@ fn happened(team: Team) -> AnyView {
         };
         let delay = |what| Panel::Delay { team, what };
         let mut all = vec![
-            (text::CONDUCT, Panel::Conduct(team)),
-            (text::HURT, hurt),
-            (text::IMPROPER, delay(Delaying::Improper)),
-            (text::REQUEST_DELAY, delay(Delaying::Request)),
-            (text::OTHER_DELAY, delay(Delaying::Other)),
-            (text::LATE, Panel::Late(team)),
+            (text::conduct(), Panel::Conduct(team)),
+            (text::hurt(), hurt),
+            (text::improper(), delay(Delaying::Improper)),
+            (text::request_delay(), delay(Delaying::Request)),
+            (text::other_delay(), delay(Delaying::Other)),
+            (text::late(), Panel::Late(team)),
         ];
         if !session.state().team(team).liberos.is_empty() {
-            all.push((text::NEW_LIBERO, Panel::NewLibero(team)));
+            all.push((text::new_libero(), Panel::NewLibero(team)));
             if session.check(&Kind::LateReplacement { team }).is_ok() {
-                all.push((text::LATE_REPLACEMENT, delay(Delaying::LateReplacement)));
+                all.push((text::late_replacement(), delay(Delaying::LateReplacement)));
             }
         }
         if session
@@ -99,10 +99,10 @@ fn happened(team: Team) -> AnyView {
             .on_floor()
             .is_some_and(|play| play.follows_places(team))
         {
-            all.push((text::GAME_CAPTAIN, Panel::GameCaptain(team)));
+            all.push((text::game_captain(), Panel::GameCaptain(team)));
         }
-        all.push((text::PROTEST, Panel::Protest(team)));
-        all.push((text::SHORT, Panel::Short(team)));
+        all.push((text::protest(), Panel::Protest(team)));
+        all.push((text::short(), Panel::Short(team)));
         all
     });
     let choices = Signal::derive(move || {
@@ -116,10 +116,10 @@ fn happened(team: Team) -> AnyView {
     });
     let answers = view! {
         {buttons(Layout::Grid, choices, None, tap)}
-        <p class="muted">{text::REQUESTS_MORE}</p>
+        <p class="muted">{text::requests_more()}</p>
         {requests_by(team)}
     };
-    asked(text::HAPPENED, answers.into_any())
+    asked(text::happened(), answers.into_any())
 }
 
 /// Words for the sheet.
@@ -140,11 +140,11 @@ fn Remark(team: Team, enter: Callback<Kind>) -> impl IntoView {
     view! {
         <form class="remark" on:submit=note>
             <label class="field">
-                <span>{text::REMARK}</span>
+                <span>{text::remark_label()}</span>
                 <input type="text" maxlength="300" node_ref=field />
             </label>
             <button type="submit" class="button">
-                {text::NOTE_IT}
+                {text::note_it()}
             </button>
         </form>
     }

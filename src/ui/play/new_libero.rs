@@ -23,7 +23,7 @@ pub fn NewLibero(
     let session = use_session();
     let court = use_court();
     let title = text::panel_title(
-        text::NEW_LIBERO,
+        text::new_libero(),
         &text::team_name(&session.state_now(), team),
     );
     let why = RwSignal::new(LiberoWhy::Unable);
@@ -89,12 +89,12 @@ pub fn NewLibero(
     let whys = fixed(WHYS.map(text::libero_why_button));
     view! {
         <Frame title>
-            {asked(text::LIBERO_WHY, buttons(Layout::Row, whys, Some(is_why), set_why))}
-            {asked(text::LIBERO_OLD, buttons(Layout::Numbers, olds, Some(goes), toggle))}
-            {asked(text::LIBERO_NEW, buttons(Layout::Numbers, news, None, name))}
+            {asked(text::libero_why(), buttons(Layout::Row, whys, Some(is_why), set_why))}
+            {asked(text::libero_old(), buttons(Layout::Numbers, olds, Some(goes), toggle))}
+            {asked(text::libero_new(), buttons(Layout::Numbers, news, None, name))}
             {move || {
                 let none = new.read().is_empty();
-                none.then(|| view! { <p class="muted">{text::NO_NEW_LIBERO}</p> })
+                none.then(|| view! { <p class="muted">{text::no_new_libero()}</p> })
             }}
         </Frame>
     }

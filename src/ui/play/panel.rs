@@ -29,7 +29,7 @@ pub fn Frame(
                     type="button"
                     class="bar-button"
                     id="panel-close"
-                    aria-label=text::CLOSE
+                    aria-label=text::close()
                     on:click=move |_| court.close_panel()
                 >
                     {icon(Icon::Close)}

@@ -57,12 +57,12 @@ pub fn Protest(
         court.submit(Kind::ProtestStatement { about, text });
     };
     view! {
-        <Frame title=text::panel_title(text::PROTEST, &name)>
+        <Frame title=text::panel_title(text::protest(), &name)>
             <p>{text::protest_by(number)}</p>
             {announced.into_iter().map(|line| view! { <p class="means">{line}</p> }).collect_view()}
             <form class="stack" on:submit=announce>
                 <label class="field">
-                    <span>{text::PROTEST_ABOUT}</span>
+                    <span>{text::protest_about()}</span>
                     <input
                         type="text"
                         id="protest-about"
@@ -72,11 +72,11 @@ pub fn Protest(
                     />
                 </label>
                 {move || missing.get().then(|| view! {
-                    <p class="sentence bad" role="alert">{text::PROTEST_NEEDS_WORDS}</p>
+                    <p class="sentence bad" role="alert">{text::protest_needs_words()}</p>
                 })}
                 <div class="row">
                     <button type="submit" class="button primary" id="announce">
-                        {text::PROTEST_ANNOUNCED}
+                        {text::protest_announced()}
                     </button>
                     {is_over.then(|| view! {
                         <button type="button" class="button" id="write-protest" on:click=write>
@@ -85,7 +85,7 @@ pub fn Protest(
                     })}
                 </div>
             </form>
-            <p class="muted">{text::PROTEST_MORE}</p>
+            <p class="muted">{text::protest_more()}</p>
         </Frame>
     }
 }

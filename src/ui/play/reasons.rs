@@ -213,7 +213,7 @@ fn choice(tapped: Tapped, opens: Option<Group>, titled: Signal<bool>) -> AnyView
                     return Vec::from(Group::ALL.map(whole)).into_any();
                 }
                 view! {
-                    <div class="groups" role="group" aria-label=text::GROUPS>
+                    <div class="groups" role="group" aria-label=text::groups()>
                         {Group::ALL.map(tab).into_iter().collect_view()}
                     </div>
                     {move || open.get().map(|group| causes(tapped, group))}
@@ -249,7 +249,7 @@ fn causes(tapped: Tapped, group: Group) -> AnyView {
                     return Some(text::cause_does_not_fit(talked.server_lost).to_owned());
                 }
                 let why = session.check(&explain(talked, *cause)).err()?;
-                Some(text::refusal(&why, &*session.state()))
+                Some(text::refusal(&why, (&*session.state()).into()))
             });
             Choice::new(text::cause(*cause, &rules)).unless(why_not)
         };

@@ -62,7 +62,7 @@ pub fn Replayed() -> impl IntoView {
             let score = text::score_from(&session.state(), court.team_at(true));
             vec![
                 Choice::new(text::replay_last(&score)),
-                Choice::new(text::REPLAY_NEW),
+                Choice::new(text::replay_new()),
             ]
         });
         let is = Callback::new(move |i: usize| chosen.get() == Some(ways[i]));
@@ -70,7 +70,7 @@ pub fn Replayed() -> impl IntoView {
         let both = playing.get();
         both.then(|| {
             asked(
-                text::REPLAY_WHICH,
+                text::replay_which(),
                 buttons(Layout::Lines, words, Some(is), tap),
             )
         })
@@ -78,7 +78,7 @@ pub fn Replayed() -> impl IntoView {
     let follows = move || {
         let lines = match which.get()? {
             Which::New => {
-                return Some(view! { <p class="muted">{text::REPLAY_MORE}</p> }.into_any())
+                return Some(view! { <p class="muted">{text::replay_more()}</p> }.into_any())
             }
             last @ Which::Last(_) => {
                 let after = session.preview(&last.kind(ReplayWhy::Other, None)).ok()?;
@@ -108,7 +108,7 @@ pub fn Replayed() -> impl IntoView {
         let known = which.get().is_some();
         known.then(|| {
             asked(
-                text::REPLAY_WHY,
+                text::replay_why_label(),
                 buttons(
                     Layout::Grid,
                     fixed(WHYS.map(text::replay_button)),
@@ -119,7 +119,7 @@ pub fn Replayed() -> impl IntoView {
         })
     };
     view! {
-        <Frame title=text::REPLAY_TITLE.to_owned()>
+        <Frame title=text::replay_title().to_owned()>
             {ways}
             {follows}
             {whys}

@@ -29,7 +29,7 @@ fn score(typed: Typed) -> Result<Option<Score>, String> {
     }
     match (a.parse(), b.parse()) {
         (Ok(a), Ok(b)) => Ok(Some(Score { a, b })),
-        _ => Err(text::POINTS_OF_BOTH.to_owned()),
+        _ => Err(text::points_of_both().to_owned()),
     }
 }
 
@@ -42,10 +42,10 @@ pub fn AlreadyRunning() -> impl IntoView {
     view! {
         <Show when=move || possible.get()>
             <button type="button" class="button quiet" on:click=move |_| open.set(true)>
-                {text::RUNNING_ALREADY}
+                {text::running_already()}
             </button>
         </Show>
-        <Drawer open title=Signal::stored(text::RUNNING_ALREADY.to_owned())>
+        <Drawer open title=Signal::stored(text::running_already().to_owned())>
             <Form open />
         </Drawer>
     }
@@ -106,7 +106,7 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
     let one_more = move |_| sets.update(|sets| sets.push(nothing_typed()));
     let done = Callback::new(move |()| open.set(false));
     view! {
-        <p>{text::RUNNING_MORE}</p>
+        <p>{text::running_more()}</p>
         <div class="stack">
             <For
                 each=move || sets.get().into_iter().enumerate()
@@ -116,12 +116,12 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
             <button type="button" class="button" on:click=one_more>
                 {move || text::set_is_over(sets.read().len() as u8 + 1)}
             </button>
-            {fields(text::SCORE_NOW.to_owned(), "now".to_owned(), now)}
-            <p class="muted">{text::SCORE_NOW_EMPTY}</p>
-            {asked(text::SERVES_NEXT, teams(serving))}
-            {asked(text::STANDS_LEFT, teams(left))}
+            {fields(text::score_now().to_owned(), "now".to_owned(), now)}
+            <p class="muted">{text::score_now_empty()}</p>
+            {asked(text::serves_next(), teams(serving))}
+            {asked(text::stands_left(), teams(left))}
             {move || joined.get().err().map(|why| view! { <p class="sentence warn">{why}</p> })}
-            <Consequence kind yes=Signal::stored(text::TAKE_IT_OVER.to_owned()) done />
+            <Consequence kind yes=Signal::stored(text::take_it_over().to_owned()) done />
         </div>
     }
 }

@@ -37,7 +37,7 @@ pub fn Service() -> impl IntoView {
         <Show when=move || shown.get()>
             <div class="service">
                 <button type="button" class="button" id="whistle" on:click=start>
-                    {text::WHISTLE}
+                    {text::whistle()}
                 </button>
                 <span class="service-left tabular" role="timer" class:over=move || left.get() == Some(0)>
                     {move || left.get().map(text::service_left)}

@@ -29,7 +29,7 @@ pub fn Short(
             None => Kind::Default { team },
         })
     });
-    let title = text::panel_title(text::SHORT, &name);
+    let title = text::panel_title(text::short(), &name);
     let yes = Signal::derive(move || {
         let name = text::team_name(&session.state(), team);
         text::record_short(chosen.get().flatten(), &name)
@@ -39,7 +39,7 @@ pub fn Short(
     let words = fixed(CHOICES.map(text::short_choice));
     view! {
         <Frame title>
-            <p class="muted">{text::SHORT_MORE}</p>
+            <p class="muted">{text::short_more()}</p>
             {buttons(Layout::Grid, words, Some(is), choose)}
             <Consequence kind yes />
         </Frame>

@@ -103,13 +103,13 @@ pub fn SignalCard(
         steps
     };
     view! {
-        <section class="signal-card" aria-label=text::SIGNAL>
+        <section class="signal-card" aria-label=text::signal_label()>
             <ol class="signal-steps">{steps}</ol>
             {which_libero_fault(talked, cause)}
             <div class="row">
                 <span class="chosen">{text::cause(cause, session.state_now().rules())}</span>
                 <button type="button" class="button small" on:click=move |_| again.set(Some(entry))>
-                    {text::OTHER_REASON}
+                    {text::other_reason()}
                 </button>
                 <button
                     type="button"
@@ -117,7 +117,7 @@ pub fn SignalCard(
                     id="decide"
                     on:click=move |_| shell.go(Screen::decision(cause))
                 >
-                    {text::HOW_TO_DECIDE}
+                    {text::how_to_decide()}
                 </button>
             </div>
             {defer_render(move || {
@@ -145,7 +145,7 @@ pub fn announced() -> AnyView {
         let concerned = team.unwrap_or(left);
         let words = text::signal_with_number(signal);
         Some(view! {
-            <ol class="signal-steps" id="announced" aria-label=text::SIGNAL>
+            <ol class="signal-steps" id="announced" aria-label=text::signal_label()>
                 <SignalStep signal concerned left words />
             </ol>
         })
@@ -169,7 +169,7 @@ pub fn end_of_set() -> AnyView {
         view! { <SignalStep signal concerned=left left words /> }
     };
     view! {
-        <ol class="signal-steps" aria-label=text::SIGNAL>
+        <ol class="signal-steps" aria-label=text::signal_label()>
             {step(Signal::EndOfSet)}
             {move || changes.get().then(|| step(Signal::ChangeOfCourts))}
         </ol>
@@ -189,7 +189,7 @@ fn whistle() -> AnyView {
                 <circle cx="27" cy="23" r="3" />
             </svg>
             <span class="signal-words">
-                <strong>{text::WHISTLE_STEP}</strong>
+                <strong>{text::whistle_step()}</strong>
             </span>
         </li>
     }
@@ -257,7 +257,7 @@ fn which_libero_fault(talked: Memo<Option<RallyContext>>, cause: Cause) -> Optio
             }
         });
         asked(
-            text::LIBERO_WHICH,
+            text::libero_which(),
             buttons(Layout::Grid, words, Some(chosen), tap),
         )
     })
@@ -309,7 +309,7 @@ fn who_did(
         let any = !numbers.read().is_empty();
         any.then(|| {
             asked(
-                text::WHO_DID,
+                text::who_did(),
                 buttons(Layout::Numbers, choices, Some(chosen), tap),
             )
         })
@@ -332,7 +332,7 @@ fn who_saw(talked: Memo<Option<RallyContext>>, cause: Cause) -> AnyView {
     });
     let words = fixed(SeenBy::ALL.map(text::seen_by));
     asked(
-        text::WHO_SAW,
+        text::who_saw(),
         buttons(Layout::Grid, words, Some(chosen), tap),
     )
 }

@@ -18,11 +18,11 @@ pub fn Stopped() -> impl IntoView {
         let court = Court::Other;
         other.get().then_some(Kind::Resume { court })
     });
-    let again_yes = Signal::stored(text::RESUME_OTHER_YES.to_owned());
+    let again_yes = Signal::stored(text::resume_other_yes().to_owned());
     view! {
         <Show when=move || stopped.get()>
             <div class="prompt tall" role="alert">
-                <strong>{text::STOPPED}</strong>
+                <strong>{text::stopped()}</strong>
                 <div class="row">
                     <button
                         type="button"
@@ -31,7 +31,7 @@ pub fn Stopped() -> impl IntoView {
                             session.submit(Kind::Resume { court: Court::Same });
                         }
                     >
-                        {text::RESUME_SAME}
+                        {text::resume_same()}
                     </button>
                     <button
                         type="button"
@@ -39,10 +39,10 @@ pub fn Stopped() -> impl IntoView {
                         aria-pressed=move || other.get().to_string()
                         on:click=move |_| other.update(|other| *other = !*other)
                     >
-                        {text::RESUME_OTHER}
+                        {text::resume_other()}
                     </button>
                 </div>
-                <p>{text::RESUME_MORE}</p>
+                <p>{text::resume_more()}</p>
                 <Consequence kind=again yes=again_yes />
             </div>
         </Show>

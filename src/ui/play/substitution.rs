@@ -144,7 +144,7 @@ pub fn Substitution(
     if players(&session.state_now(), team).0.is_empty() {
         return view! {
             <Frame title>
-                <p class="sentence warn">{text::NO_LINE_UP}</p>
+                <p class="sentence warn">{text::no_line_up()}</p>
             </Frame>
         }
         .into_any();
@@ -153,7 +153,7 @@ pub fn Substitution(
         <Frame title>
             {going(request)}
             {coming(request)}
-            {asked(text::SUBSTITUTION_REASON, buttons(Layout::Row, reasons, Some(is_reason), set_reason))}
+            {asked(text::substitution_reason(), buttons(Layout::Row, reasons, Some(is_reason), set_reason))}
             {requests_by(team)}
             <Show when=move || ready.get()>
                 <div class="panel-foot">
@@ -221,7 +221,7 @@ fn going(request: Request) -> AnyView {
     let choices = Signal::derive(move || {
         let one = |(out, why): &(Shirt, Option<Refusal>)| {
             let state = request.session.state();
-            let why = why.as_ref().map(|why| text::refusal(why, &*state));
+            let why = why.as_ref().map(|why| text::refusal(why, (&*state).into()));
             Choice::number(*out, text::goes_out(*out)).unless(why)
         };
         numbers.read().iter().map(one).collect()
@@ -254,7 +254,7 @@ fn going(request: Request) -> AnyView {
         },
     );
     asked(
-        text::WHO_GOES,
+        text::who_goes(),
         buttons(Layout::Numbers, choices, Some(is), tap),
     )
 }
@@ -273,7 +273,7 @@ fn coming(request: Request) -> AnyView {
     let choices = Signal::derive(move || {
         let one = |(change, why): &(Change, Option<Refusal>)| {
             let state = request.session.state();
-            let why = why.as_ref().map(|why| text::refusal(why, &*state));
+            let why = why.as_ref().map(|why| text::refusal(why, (&*state).into()));
             Choice::number(change.into, text::comes_in(change.into)).unless(why)
         };
         numbers.read().iter().flatten().map(one).collect()

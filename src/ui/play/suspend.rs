@@ -16,14 +16,14 @@ pub fn Suspend() -> impl IntoView {
     let stop = move |why: String| {
         court.submit(Kind::Suspend { why });
     };
-    let because = Callback::new(move |i: usize| stop(text::SUSPEND_WHYS[i].to_owned()));
+    let because = Callback::new(move |i: usize| stop(text::suspend_whys()[i].to_owned()));
     let typed = move || {
         let words = field.get_untracked().map(|input| input.value());
         words.unwrap_or_default().trim().to_owned()
     };
     view! {
-        <Frame title=text::SUSPEND.to_owned()>
-            {buttons(Layout::Grid, fixed(text::SUSPEND_WHYS), None, because)}
+        <Frame title=text::suspend().to_owned()>
+            {buttons(Layout::Grid, fixed(text::suspend_whys()), None, because)}
             <form
                 class="remark"
                 on:submit=move |event| {
@@ -32,11 +32,11 @@ pub fn Suspend() -> impl IntoView {
                 }
             >
                 <label class="field">
-                    <span>{text::SUSPEND_WHY}</span>
+                    <span>{text::suspend_why()}</span>
                     <input type="text" maxlength="200" node_ref=field />
                 </label>
                 <button type="submit" class="button primary" id="suspend-now">
-                    {text::SUSPEND_NOW}
+                    {text::suspend_now()}
                 </button>
             </form>
         </Frame>

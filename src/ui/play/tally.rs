@@ -30,13 +30,13 @@ pub fn FirstService() -> impl IntoView {
     view! {
         <Show when=move || open.get()>
             <div class="prompt tall">
-                <p>{text::TALLY_BEGIN}</p>
+                <p>{text::tally_begin()}</p>
                 <div class="row">
                     <button type="button" class="button" on:click=move |_| begin(true)>
-                        {text::LEFT_SERVES}
+                        {text::left_serves()}
                     </button>
                     <button type="button" class="button" on:click=move |_| begin(false)>
-                        {text::RIGHT_SERVES}
+                        {text::right_serves()}
                     </button>
                 </div>
                 <AlreadyRunning />

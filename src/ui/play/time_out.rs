@@ -59,7 +59,7 @@ fn Line(timer: RunningTimer) -> impl IntoView {
                 class="button"
                 on:click=move |_| kept.with_value(|timer| end(session, timer))
             >
-                {text::END_COUNT_DOWN}
+                {text::end_count_down()}
             </button>
         </div>
     }

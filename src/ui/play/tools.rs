@@ -53,10 +53,10 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 type="button"
                 class="tool"
                 id=format!("time-out-{side}")
-                aria-label=move || text::tool_label(text::TIME_OUT, &name.get(), time_outs.get())
+                aria-label=move || text::tool_label(text::time_out(), &name.get(), time_outs.get())
                 class:barred=move || why_not.read().is_some()
                 aria-description=move || {
-                    why_not.read().as_ref().map(|why| text::refusal(why, &*session.state()))
+                    why_not.read().as_ref().map(|why| text::refusal(why, (&*session.state()).into()))
                 }
                 on:click=move |_| {
                     court.submit(Kind::TimeOut { team });
@@ -66,7 +66,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     <path d="M4 6 H20 M12 6 V20" />
                 </svg>
                 <span class="tool-word">
-                    {move || why_not.read().as_ref().map_or(text::TIME_OUT, text::no_time_out)}
+                    {move || why_not.read().as_ref().map_or(text::time_out(), text::no_time_out)}
                 </span>
                 <span class="tabular">{move || text::used(time_outs.get())}</span>
             </button>
@@ -75,11 +75,11 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                     type="button"
                     class="tool"
                     id=format!("change-{side}")
-                    aria-label=move || text::tool_label(text::SUBSTITUTION, &name.get(), changes.get())
+                    aria-label=move || text::tool_label(text::substitution(), &name.get(), changes.get())
                     on:click=move |_| court.open(Panel::Substitution(team))
                 >
                     {icon(Icon::Exchange)}
-                    <span class="tool-word">{text::SUB}</span>
+                    <span class="tool-word">{text::sub()}</span>
                     <span class="tabular">{move || text::used(changes.get())}</span>
                 </button>
             </Show>
@@ -87,11 +87,11 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 type="button"
                 class="tool"
                 id=format!("more-{side}")
-                aria-label=move || text::of_teams(text::MORE, &name.get())
+                aria-label=move || text::of_teams(text::more(), &name.get())
                 on:click=move |_| court.open(Panel::More(team))
             >
                 {icon_as("icon more-dots", Icon::More)}
-                <span class="tool-word">{text::MORE}</span>
+                <span class="tool-word">{text::more()}</span>
             </button>
         </div>
     }

@@ -12,8 +12,6 @@ use reports::review::Review;
 use rules::{ByTeam, Team};
 use text::review as words;
 
-pub use text::review::REVIEW;
-
 /// The screen, for the open match.
 pub fn review() -> AnyView {
     let session = use_session();
@@ -41,19 +39,19 @@ fn all(review: &Review, state: &State) -> AnyView {
         .collect();
     view! {
         <div class="review stack">
-            {(state.phase() != Phase::Finished).then(|| sentence(words::SO_FAR))}
+            {(state.phase() != Phase::Finished).then(|| sentence(words::so_far()))}
             <section class="card stack talk" id="talk">
-                <h2>{words::CARD}</h2>
-                <p class="muted">{words::CARD_MORE}</p>
+                <h2>{words::card()}</h2>
+                <p class="muted">{words::card_more()}</p>
                 <ol class="questions">{questions}</ol>
             </section>
             {observed::observed()}
-            {part(words::LEAD, words::LEAD_MORE, leads)}
-            {part(words::CALLED, words::CALLED_MORE, calls(review, state))}
-            {part(words::PAUSES, "", pauses(review))}
-            {part(words::ROTATIONS, words::ROTATIONS_MORE, rotations(review, &names))}
-            {part(words::TIME_OUTS, words::TIME_OUTS_MORE, time_outs(review, &names))}
-            {part(words::TAKEN_BACK, "", taken_back(review, state))}
+            {part(words::lead_heading(), words::lead_more(), leads)}
+            {part(words::called(), words::called_more(), calls(review, state))}
+            {part(words::pauses_heading(), "", pauses(review))}
+            {part(words::rotations_heading(), words::rotations_more(), rotations(review, &names))}
+            {part(words::time_outs(), words::time_outs_more(), time_outs(review, &names))}
+            {part(words::taken_back_heading(), "", taken_back(review, state))}
             {(state.phase() == Phase::Finished).then(observed::to_logbook)}
         </div>
     }
@@ -71,10 +69,10 @@ fn nothing() -> AnyView {
     };
     view! {
         <section class="card stack">
-            <p>{words::NOTHING_PLAYED}</p>
+            <p>{words::nothing_played()}</p>
             <div class="row">
                 <button type="button" class="button" on:click=to_match>
-                    {words::TO_MATCH}
+                    {words::to_match()}
                 </button>
             </div>
         </section>
@@ -121,7 +119,7 @@ fn sentence(words: impl Into<String>) -> AnyView {
 
 fn calls(review: &Review, state: &State) -> Vec<AnyView> {
     if review.calls.is_empty() {
-        return vec![sentence(words::NOTHING_CALLED)];
+        return vec![sentence(words::nothing_called())];
     }
     let mut shown: Vec<AnyView> = review
         .calls
@@ -150,7 +148,7 @@ fn pauses(review: &Review) -> Vec<AnyView> {
         (Some(drawn), Some(usual)) => {
             vec![picture(drawn, false), sentence(words::usual_pause(usual))]
         }
-        _ => vec![sentence(words::NO_TIMES)],
+        _ => vec![sentence(words::no_times())],
     }
 }
 
@@ -192,14 +190,14 @@ fn time_outs(review: &Review, names: &ByTeam<String>) -> Vec<AnyView> {
         }
     }
     if shown.is_empty() {
-        shown.push(sentence(words::NO_TIME_OUTS));
+        shown.push(sentence(words::no_time_outs()));
     }
     shown
 }
 
 fn taken_back(review: &Review, state: &State) -> Vec<AnyView> {
     if review.taken_back.is_empty() {
-        return vec![sentence(words::NOTHING_TAKEN_BACK)];
+        return vec![sentence(words::nothing_taken_back())];
     }
     let told = review.taken_back.iter().map(|t| {
         let entry = text::entered(&t.kind, state);

@@ -32,7 +32,7 @@ pub fn observed() -> AnyView {
             let shows_other = anyway.get();
             let mut shown: Vec<AnyView> = Vec::new();
             if here.is_empty() {
-                shown.push(sentence(words::OBSERVED_NONE));
+                shown.push(sentence(words::observed_none()));
             }
             let wanted = here
                 .into_iter()
@@ -46,7 +46,7 @@ pub fn observed() -> AnyView {
                         id="scan-notes"
                         on:click=move |_| shell.go(Screen::Receive)
                     >
-                        {words::OBSERVED_SCAN}
+                        {words::observed_scan()}
                     </button>
                 }
                 .into_any(),
@@ -54,19 +54,19 @@ pub fn observed() -> AnyView {
             if others && !shows_other {
                 shown.push(
                     view! {
-                        <p>{words::OBSERVED_OTHER}</p>
+                        <p>{words::observed_other()}</p>
                         <button
                             type="button"
                             class="button quiet"
                             on:click=move |_| anyway.set(true)
                         >
-                            {words::OBSERVED_ANYWAY}
+                            {words::observed_anyway()}
                         </button>
                     }
                     .into_any(),
                 );
             }
-            part(words::OBSERVED, "", shown)
+            part(words::observed(), "", shown)
         })
     };
     shown.into_any()
@@ -88,7 +88,7 @@ fn notes(observed: &Observed, beside: &Beside, timeline: &Timeline) -> AnyView {
             class="button quiet"
             on:click=move |_| shell.go(Screen::Learn { place: place.clone() })
         >
-            {words::OBSERVED_OPEN}
+            {words::observed_open()}
         </button>
     }
     .into_any()
@@ -97,7 +97,7 @@ fn notes(observed: &Observed, beside: &Beside, timeline: &Timeline) -> AnyView {
 fn one(note: &Laid, timeline: &Timeline) -> AnyView {
     let place = match note.at {
         Some((at, by)) => words::laid_at(at, by),
-        None => words::NO_PLACE.to_owned(),
+        None => words::no_place().to_owned(),
     };
     // What the record says of that point.
     let point = note.at.and_then(|(at, _)| {
@@ -129,9 +129,9 @@ pub fn to_logbook() -> AnyView {
     let id = untrack(|| session.id()).unwrap_or_default();
     let is_there = learner_data::logbook().of_id(&id).is_some();
     let name = if is_there {
-        words::LOG_THIS_AGAIN
+        words::log_this_again()
     } else {
-        words::LOG_THIS
+        words::log_this()
     };
     let place = format!("logbook/match/{id}");
     view! {

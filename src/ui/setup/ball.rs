@@ -49,7 +49,7 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
     };
     let wrong = Signal::derive(move || {
         let unread = typed.with(|t| !t.trim().is_empty()) && read().is_none();
-        unread.then(|| words::GAUGE_FORM.to_owned())
+        unread.then(|| words::gauge_form().to_owned())
     });
     let verdict = move || match read() {
         None => ("", String::new()),
@@ -66,12 +66,12 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
         }
     };
     view! {
-        <div class="gauge" role="group" aria-label=words::GAUGE_UNIT>
+        <div class="gauge" role="group" aria-label=words::gauge_unit()>
             {Unit::ALL.map(one).collect_view()}
         </div>
         {text_field(
             "gauge",
-            named(words::GAUGE),
+            named(words::gauge()),
             InputKind::Decimal,
             typed,
             FieldOptions {
@@ -82,9 +82,9 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
         )}
         <p id="gauge-says" class=move || verdict().0 role="status">{move || verdict().1}</p>
         <details>
-            <summary class="button quiet">{words::NO_GAUGE}</summary>
+            <summary class="button quiet">{words::no_gauge()}</summary>
             <ul class="look-at">
-                {words::WITHOUT_GAUGE.map(|line| view! { <li>{line}</li> })}
+                {words::without_gauge().map(|line| view! { <li>{line}</li> })}
             </ul>
         </details>
     }

@@ -33,7 +33,7 @@ pub(super) fn BeginCard() -> impl IntoView {
     let missing = move || {
         let why = session.check(&Kind::BeginSet).err()?;
         Some(words::refusal(
-            &text::refusal(&why, &*session.state()),
+            &text::refusal(&why, (&*session.state()).into()),
             why.rule(),
         ))
     };
@@ -72,7 +72,7 @@ pub(super) fn BeginCard() -> impl IntoView {
                 disabled=move || !ready.get()
                 on:click=move |_| if unsafe_now { asked.set(true) } else { begin(expected) }
             >
-                {if unsafe_now { words::BEGIN_ALL_THE_SAME.to_owned() } else { words::begin_set(set.get()) }}
+                {if unsafe_now { words::begin_all_the_same().to_owned() } else { words::begin_set(set.get()) }}
             </button>
         }
     };
@@ -80,7 +80,7 @@ pub(super) fn BeginCard() -> impl IntoView {
         <div class="stack">
             {move || unsafe_items.with(|items| (!items.is_empty()).then(|| view! {
                 <div class="sentence bad do-not-start" role="alert">
-                    <strong>{words::DO_NOT_START}</strong>
+                    <strong>{words::do_not_start()}</strong>
                     <p>{words::not_in_order(items)}</p>
                 </div>
             }))}
@@ -101,15 +101,15 @@ pub(super) fn BeginCard() -> impl IntoView {
                         missing().map(|words| view! {
                             <p class="sentence warn">{words}</p>
                             <button type="button" class="button" id="begin-against" on:click=against>
-                                {words::BEGIN_ALL_THE_SAME}
+                                {words::begin_all_the_same()}
                             </button>
                         })
                     }}
                     {button}
                     <Confirm
                         open=asked
-                        question=Signal::stored(words::BEGIN_UNSAFE.to_owned())
-                        yes=Signal::stored(words::BEGIN_ALL_THE_SAME.to_owned())
+                        question=Signal::stored(words::begin_unsafe().to_owned())
+                        yes=Signal::stored(words::begin_all_the_same().to_owned())
                         on_yes=Callback::new(move |()| begin(session.next()))
                     />
                 }

@@ -29,13 +29,13 @@ pub(super) fn Briefings(
         (from..from + count(role)).all(is_read)
     };
     let role = RwSignal::new(
-        (0..words::BRIEFED.len())
+        (0..words::briefed().len())
             .find(|&r| !untrack(|| through(r)))
             .unwrap_or(0),
     );
     let tick = move |at: usize, read: bool| {
         ticks.update(|ticks| {
-            let end = first(words::BRIEFED.len());
+            let end = first(words::briefed().len());
             *ticks = (0..end)
                 .map(|i| {
                     let was = ticks.as_bytes().get(i) == Some(&b'x');
@@ -79,8 +79,8 @@ pub(super) fn Briefings(
             view! {
                 <button type="button" class="button" on:click=read>
                     {move || match reading.with(Option::is_some) {
-                        true => words::STOP_READING,
-                        false => words::LET_IT_READ,
+                        true => words::stop_reading(),
+                        false => words::let_it_read(),
                     }}
                 </button>
             }
@@ -94,11 +94,11 @@ pub(super) fn Briefings(
                 aria-pressed=move || (role.get() == own).to_string()
                 on:click=move |_| look_at(own)
             >
-                <span class="team-tab-name">{words::BRIEFED[own]}</span>
+                <span class="team-tab-name">{words::briefed()[own]}</span>
                 {move || through(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
-                        <span class="visually-hidden">{words::IS_DONE}</span>
+                        <span class="visually-hidden">{words::is_done()}</span>
                     </span>
                 })}
             </button>
@@ -122,18 +122,18 @@ pub(super) fn Briefings(
             }
         };
         view! {
-            <ol class="briefing" aria-label=words::BRIEFED[own]>
+            <ol class="briefing" aria-label=words::briefed()[own]>
                 {lines.with_value(|lines| lines[own].iter().enumerate().map(one).collect_view())}
             </ol>
         }
     };
     let go_on = move || {
-        let next = (0..words::BRIEFED.len()).find(|&r| !through(r));
+        let next = (0..words::briefed().len()).find(|&r| !through(r));
         match next {
             Some(next) if through(role.get()) => Some(
                 view! {
                     <button type="button" class="button primary" on:click=move |_| look_at(next)>
-                        {words::brief_next(words::BRIEFED[next])}
+                        {words::brief_next(words::briefed()[next])}
                     </button>
                 }
                 .into_any(),
@@ -148,7 +148,7 @@ pub(super) fn Briefings(
                             class="button primary"
                             on:click=move |_| all.run(expected)
                         >
-                            {words::ALL_BRIEFED}
+                            {words::all_briefed()}
                         </button>
                     }
                     .into_any(),
@@ -157,9 +157,9 @@ pub(super) fn Briefings(
         }
     };
     view! {
-        <p class="muted">{words::READ_ALOUD}</p>
-        <div class="pair" role="group" aria-label=words::WHOM>
-            {(0..words::BRIEFED.len()).map(tab).collect_view()}
+        <p class="muted">{words::read_aloud()}</p>
+        <div class="pair" role="group" aria-label=words::whom()>
+            {(0..words::briefed().len()).map(tab).collect_view()}
         </div>
         {aloud}
         {sentences}

@@ -57,7 +57,7 @@ fn read_on(step: Step) -> Option<AnyView> {
     };
     let view = view! {
         <button type="button" class="button quiet read-on" on:click=read>
-            {words::READ_ON}
+            {words::read_on()}
         </button>
     };
     Some(view.into_any())
@@ -104,7 +104,7 @@ pub(super) fn CheckCard(
         }
         Step::Captains => view! {
             <p>
-                <strong>{words::WE_PLAY}</strong>
+                <strong>{words::we_play()}</strong>
                 " "
                 {move || words::rules_in_short(session.state().rules())}
             </p>
@@ -183,13 +183,13 @@ fn Doubt(step: Step) -> impl IntoView {
             aria-expanded=move || open.get().to_string()
             on:click=move |_| open.update(|o| *o = !*o)
         >
-            {words::PROBLEM}
+            {words::problem()}
         </button>
         {move || open.get().then(|| {
             let expected = session.next();
             let id = format!("wrong-{}", step.code());
             view! {
-                {text_field(&id, named(words::WHAT_IS_WRONG), NOTE, note, FieldOptions::default())}
+                {text_field(&id, named(words::what_is_wrong()), NOTE, note, FieldOptions::default())}
                 <button
                     type="button"
                     class="button"
@@ -197,7 +197,7 @@ fn Doubt(step: Step) -> impl IntoView {
                         note.with_untracked(|note| record(session, expected, step, false, note));
                     }
                 >
-                    {words::RECORD_PROBLEM}
+                    {words::record_problem()}
                 </button>
             }
         })}
@@ -229,28 +229,28 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
     let code = step.code();
     view! {
         <div class="sentence bad do-not-start">
-            <strong>{if blocks { words::DO_NOT_START } else { words::NOT_DONE }}</strong>
+            <strong>{if blocks { words::do_not_start() } else { words::not_done() }}</strong>
             {check.note.map(|note| view! { <p>{note}</p> })}
         </div>
         {blocks.then(|| view! {
-            <p>{words::NOT_YOURS_ALONE}</p>
+            <p>{words::not_yours_alone()}</p>
             {text_field(
                 &format!("who-{code}"),
-                named(words::WHO_CLEARS_IT),
+                named(words::who_clears_it()),
                 InputKind::Words(60),
                 who,
                 FieldOptions::default(),
             )}
-            <div class="row">{words::CLEARERS.map(clearer)}</div>
+            <div class="row">{words::clearers().map(clearer)}</div>
         })}
         {text_field(
             &format!("cleared-{code}"),
-            named(words::WHAT_WAS_DONE),
+            named(words::what_was_done()),
             NOTE,
             what,
             FieldOptions::default(),
         )}
-        {move || nobody().then(|| view! { <p class="why-not">{words::CLEARED_NEEDS}</p> })}
+        {move || nobody().then(|| view! { <p class="why-not">{words::cleared_needs()}</p> })}
         {move || {
             let expected = session.next();
             let clear = move |_| {
@@ -259,7 +259,7 @@ fn Failed(step: Step, check: Check, in_order: Callback<(u32, String)>) -> impl I
             };
             view! {
                 <button type="button" class="button primary" disabled=nobody on:click=clear>
-                    {words::CLEARED}
+                    {words::cleared_label()}
                 </button>
             }
         }}

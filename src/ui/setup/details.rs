@@ -26,7 +26,7 @@ pub(super) fn MatchDetails() -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    <span class="step-name">{words::MATCH_DETAILS}</span>
+                    <span class="step-name">{words::match_details()}</span>
                     <Chevron />
                 </button>
             </h2>
@@ -85,10 +85,10 @@ pub fn DetailsForm(
             <Words fields changed field=Field::Time />
             <Circumstances fields changed />
             {with_rules.then(|| view! {
-                <p class="sentence warn">{words::RULES_CLEAR_LINE_UPS}</p>
+                <p class="sentence warn">{words::rules_clear_line_ups()}</p>
                 <Presets fields changed />
                 <Unfold
-                    words=words::RULES_IN_DETAIL
+                    words=words::rules_in_detail()
                     inside=move |()| {
                         view! { <div class="stack"><RulesInDetail fields changed /></div> }.into_any()
                     }
@@ -97,7 +97,7 @@ pub fn DetailsForm(
             {move || wrong.get().map(|(field, say)| view! {
                 <p class="sentence bad" role="alert">{words::field_says(field, &say)}</p>
             })}
-            <button type="submit" class="button primary">{words::KEEP_DETAILS}</button>
+            <button type="submit" class="button primary">{words::keep_details()}</button>
         </form>
     }
 }

@@ -20,10 +20,10 @@ pub(super) fn OthersOnCourt() -> impl IntoView {
     view! {
         <Show when=move || ready.get()>
             <button type="button" class="button quiet" on:click=move |_| open.set(true)>
-                {text::OTHERS_ON_COURT}
+                {text::others_on_court()}
             </button>
         </Show>
-        <Drawer open title=Signal::stored(text::OTHERS_ON_COURT.to_owned())>
+        <Drawer open title=Signal::stored(text::others_on_court().to_owned())>
             <Form open />
         </Drawer>
     }
@@ -76,26 +76,26 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         }
     };
     view! {
-        <p>{text::OTHERS_MORE}</p>
-        {asked(text::WHOSE_PLAYERS, teams(team))}
+        <p>{text::others_more()}</p>
+        {asked(text::whose_players(), teams(team))}
         <Show when=move || !line_up.read().is_empty()>
-            {asked(text::WHO_IS_MISSING, numbers(line_up, out, text::is_missing))}
+            {asked(text::who_is_missing(), numbers(line_up, out, text::is_missing))}
             <Show when=move || out.get().is_none()>
                 <button type="button" class="button" on:click=move |_| record(Some(Vec::new()), false)>
-                    {text::PLACES_PUT_RIGHT}
+                    {text::places_put_right()}
                 </button>
             </Show>
         </Show>
         <Show when=move || out.get().is_some()>
-            {asked(text::WHO_STANDS_THERE, numbers(others, into, text::stands_there))}
+            {asked(text::who_stands_there(), numbers(others, into, text::stands_there))}
         </Show>
         <Show when=move || known.get()>
             <div class="stack">
                 <button type="button" class="button primary" on:click=move |_| record(untrack(one_player), false)>
-                    {text::PUT_RIGHT}
+                    {text::put_right()}
                 </button>
                 <button type="button" class="button" on:click=move |_| record(untrack(one_player), true)>
-                    {text::KEPT}
+                    {text::kept()}
                 </button>
             </div>
         </Show>

@@ -199,7 +199,7 @@ impl Fields {
             (None, None) => None,
             (Some(minutes), None) => Some(SetLimit::Minutes(minutes)),
             (None, Some(rallies)) => Some(SetLimit::Rallies(rallies)),
-            (Some(_), Some(_)) => return Err((Field::SetRallies, words::ONE_LIMIT.to_owned())),
+            (Some(_), Some(_)) => return Err((Field::SetRallies, words::one_limit().to_owned())),
         };
         let rules = Rules {
             preset,
@@ -265,7 +265,10 @@ impl Fields {
                     I::SetLimit => Field::SetMinutes,
                     I::Roster => Field::HighestNumber,
                 };
-                Err((field, text::refusal(&Refusal::BadRules(why), &State::new())))
+                Err((
+                    field,
+                    text::refusal(&Refusal::BadRules(why), (&State::new()).into()),
+                ))
             }
         }
     }

@@ -35,11 +35,11 @@ pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
     };
     let summary = move || match fields.rules() {
         Ok(rules) => words::rules_in_short(&rules),
-        Err(_) => words::RULES_NOT_USABLE.to_owned(),
+        Err(_) => words::rules_not_usable().to_owned(),
     };
     view! {
         <fieldset class="stack">
-            <legend>{words::RULES}</legend>
+            <legend>{words::rules()}</legend>
             {OFFERED.map(preset).collect_view()}
             <p class="muted" id="rules-in-short">{summary}</p>
         </fieldset>
@@ -79,7 +79,7 @@ pub(super) fn Words(fields: Fields, changed: Callback<()>, field: Field) -> impl
         FieldOptions {
             changed: Some(changed),
             wrong,
-            hint: (field == Field::Day).then(|| named(words::DAY_EMPTY)),
+            hint: (field == Field::Day).then(|| named(words::day_empty())),
         },
     )
 }

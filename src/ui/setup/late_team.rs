@@ -38,13 +38,13 @@ pub(super) fn LateTeam(start: Memo<Option<i64>>) -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    <span class="step-name">{words::LATE_TEAM}</span>
+                    <span class="step-name">{words::late_team()}</span>
                     <Chevron />
                 </button>
             </h2>
             {move || open.get().then(|| view! {
                 <fieldset class="stack late-team" disabled=move || !session.may_write()>
-                    <p>{words::LATE_RULE}</p>
+                    <p>{words::late_rule()}</p>
                     {move || match runs.get() {
                         Some(timer) => view! { <Waiting timer /> }.into_any(),
                         None => view! { <Begin start /> }.into_any(),
@@ -71,8 +71,8 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     });
     let label = Signal::derive(move || {
         let words = match start.get() {
-            Some(_) => words::WAIT_MINUTES,
-            None => words::WAIT_MINUTES_FROM_NOW,
+            Some(_) => words::wait_minutes(),
+            None => words::wait_minutes_from_now(),
         };
         words.to_owned()
     });
@@ -88,7 +88,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     };
     view! {
         <fieldset>
-            <legend>{words::WHO_IS_LATE}</legend>
+            <legend>{words::who_is_late()}</legend>
             {choose_team(late)}
         </fieldset>
         {text_field(
@@ -98,13 +98,13 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
             typed,
             FieldOptions {
                 wrong: Some(wrong),
-                hint: Some(named(words::WAIT_USUAL)),
+                hint: Some(named(words::wait_usual())),
                 ..FieldOptions::default()
             },
         )}
         {move || {
             let open = late.get().is_none() || minutes().is_none();
-            open.then(|| view! { <p class="why-not">{words::LATE_NEEDS}</p> })
+            open.then(|| view! { <p class="why-not">{words::late_needs()}</p> })
         }}
         {move || {
             let expected = session.next();
@@ -115,7 +115,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
                     disabled=move || late.get().is_none() || minutes().is_none()
                     on:click=move |_| begin(expected)
                 >
-                    {words::START_WAITING}
+                    {words::start_waiting()}
                 </button>
             }
         }}
@@ -151,9 +151,9 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
         </div>
         // One takes the room of the other, or what comes would move the buttons under a finger.
         <div class="in-turn">
-            <p class:waits=move || over.get()>{words::WHILE_WAITING}</p>
+            <p class:waits=move || over.get()>{words::while_waiting()}</p>
             <p class="sentence warn" class:waits=move || !over.get() role="alert">
-                {words::WAITED_ENOUGH}
+                {words::waited_enough()}
             </p>
         </div>
         {move || {
@@ -163,7 +163,7 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             };
             view! {
                 <button type="button" class="button" class:primary=move || !over.get() on:click=came>
-                    {words::THEY_ARE_HERE}
+                    {words::they_are_here()}
                 </button>
             }
         }}
@@ -173,12 +173,12 @@ fn Waiting(timer: RunningTimer) -> impl IntoView {
             class:primary=move || over.get()
             on:click=move |_| asked.set(true)
         >
-            {words::RECORD_DEFAULT}
+            {words::record_default()}
         </button>
         <Confirm
             open=asked
             question=Signal::derive(move || words::default_question(&name()))
-            yes=Signal::stored(words::RECORD_DEFAULT.to_owned())
+            yes=Signal::stored(words::record_default().to_owned())
             on_yes=default
         />
     }

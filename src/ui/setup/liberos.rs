@@ -63,7 +63,7 @@ pub(super) fn LiberosNow() -> impl IntoView {
         (!offered.with(Vec::is_empty)).then(|| {
             view! {
                 <section class="stack">
-                    <h4>{words::LIBEROS_NOW}</h4>
+                    <h4>{words::liberos_now()}</h4>
                     {Team::BOTH.map(of_team).collect_view()}
                 </section>
             }

@@ -43,7 +43,7 @@ pub(super) fn LineUpsCard() -> impl IntoView {
     let team = RwSignal::new(Team::BOTH.into_iter().find(missing).unwrap_or(Team::A));
     view! {
         <div class="stack">
-            <TeamTabs team done=Callback::new(is_in) label=words::WHOSE_LINE_UP />
+            <TeamTabs team done=Callback::new(is_in) label=words::whose_line_up() />
             {move || view! { <OneLineUp team=team.get() /> }}
             <OtherTeam team done=Callback::new(is_in) />
         </div>
@@ -58,7 +58,7 @@ fn OneLineUp(team: Team) -> impl IntoView {
     move || match given.get() {
         Some(positions) => view! { <Given team positions /> }.into_any(),
         None if has_list.get() => view! { <Editor team /> }.into_any(),
-        None => view! { <p class="sentence warn">{words::LIST_FIRST}</p> }.into_any(),
+        None => view! { <p class="sentence warn">{words::list_first()}</p> }.into_any(),
     }
 }
 
@@ -75,7 +75,7 @@ fn Given(team: Team, positions: Vec<Shirt>) -> impl IntoView {
     };
     view! {
         <div class="stack">
-            <p class="mark-ok">{words::LINE_UP_IS_IN}</p>
+            <p class="mark-ok">{words::line_up_is_in()}</p>
             <LineUpCourt team places covered />
             <div class="row">
                 <CoverButton covered />
@@ -87,7 +87,7 @@ fn Given(team: Team, positions: Vec<Shirt>) -> impl IntoView {
                             class="button"
                             on:click=move |_| take_back(expected)
                         >
-                            {words::UNDO_LINE_UP}
+                            {words::undo_line_up()}
                         </button>
                     }
                 }}
@@ -105,7 +105,7 @@ fn CoverButton(covered: RwSignal<bool>) -> impl IntoView {
             aria-pressed=move || covered.get().to_string()
             on:click=move |_| covered.update(|c| *c = !*c)
         >
-            {move || if covered.get() { words::SHOW_LINE_UP } else { words::HIDE_LINE_UP }}
+            {move || if covered.get() { words::show_line_up() } else { words::hide_line_up() }}
         </button>
     }
 }
@@ -224,10 +224,10 @@ fn Editor(team: Team) -> impl IntoView {
             </p>
             {move || refused.get().map(|why| view! {
                 <p class="sentence bad" role="alert">
-                    {words::refusal(&text::refusal(&why, &*session.state()), why.rule())}
+                    {words::refusal(&text::refusal(&why, (&*session.state()).into()), why.rule())}
                 </p>
             })}
-            <ul class="chips large" aria-label=words::PLAYERS_ON_THE_LIST>{bench}</ul>
+            <ul class="chips large" aria-label=words::players_on_the_list()>{bench}</ul>
             <div class="row">
                 {last.map(|line_up| view! {
                     <button
@@ -235,17 +235,17 @@ fn Editor(team: Team) -> impl IntoView {
                         class="button"
                         on:click=move |_| fill(line_up.clone())
                     >
-                        {words::SAME_AS_LAST_SET}
+                        {words::same_as_last_set()}
                     </button>
                 })}
                 <button type="button" class="button" on:click=empty_place>
-                    {words::EMPTY_PLACE}
+                    {words::empty_place()}
                 </button>
                 <CoverButton covered />
             </div>
             {move || {
                 let open = !complete.get();
-                open.then(|| view! { <p class="why-not">{words::FILL_EVERY_PLACE}</p> })
+                open.then(|| view! { <p class="why-not">{words::fill_every_place()}</p> })
             }}
             {move || {
                 let expected = session.next();
@@ -257,7 +257,7 @@ fn Editor(team: Team) -> impl IntoView {
                         disabled=move || !complete.get()
                         on:click=move |_| hand_in(expected)
                     >
-                        {words::CONFIRM_LINE_UP}
+                        {words::confirm_line_up()}
                     </button>
                 }
             }}

@@ -82,18 +82,18 @@ pub fn Before() -> impl IntoView {
         .into_any(),
         Phase::Finished => view! {
             <div class="before stack">
-                <p>{words::MATCH_IS_OVER}</p>
+                <p>{words::match_is_over()}</p>
                 <button type="button" class="button primary" on:click=to_sheet>
-                    {words::TO_THE_SHEET}
+                    {words::to_the_sheet()}
                 </button>
             </div>
         }
         .into_any(),
         _ => view! {
             <div class="before stack">
-                <p>{words::MATCH_HAS_BEGUN}</p>
+                <p>{words::match_has_begun()}</p>
                 <button type="button" class="button primary" on:click=to_court>
-                    {words::TO_THE_COURT}
+                    {words::to_the_court()}
                 </button>
             </div>
         }
@@ -130,18 +130,18 @@ pub fn BetweenSets() -> impl IntoView {
             })}
             {move || toss_decides.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{move || if as_seen.get() { words::FIRST_SERVICE } else { words::TOSS }}</h2>
+                    <h2>{move || if as_seen.get() { words::first_service() } else { words::toss() }}</h2>
                     <TossCard />
                 </section>
             })}
             {move || with_line_ups.get().then(|| view! {
                 <section class="card stack">
-                    <h2>{words::LINE_UPS}</h2>
+                    <h2>{words::line_ups()}</h2>
                     <LineUpsCard />
                 </section>
             })}
             <section class="card stack">
-                <h2>{words::LAST_CHECK}</h2>
+                <h2>{words::last_check()}</h2>
                 <BeginCard />
             </section>
         </fieldset>

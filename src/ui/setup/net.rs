@@ -75,7 +75,7 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
     let field = |id: &str, label, value: RwSignal<String>, changed: Callback<()>| {
         let wrong = Signal::derive(move || {
             let unread = value.with(|v| !v.trim().is_empty() && Height::read(v).is_none());
-            unread.then(|| words::NET_FORM.to_owned())
+            unread.then(|| words::net_form().to_owned())
         });
         let beside = FieldOptions {
             changed: Some(changed),
@@ -88,33 +88,33 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
         let changed = Callback::new(move |()| changed());
         field(
             &format!("net-{place}"),
-            words::NET_PLACES[place],
+            words::net_places()[place],
             places[place],
             changed,
         )
     };
     let verdict = move || match faults() {
         Some(faults) if faults.is_empty() && heights()[0].is_some() => {
-            ("sentence good", words::NET_RIGHT.to_owned())
+            ("sentence good", words::net_right().to_owned())
         }
         Some(faults) if !faults.is_empty() => ("sentence bad", words::net_faults(&faults) + "."),
         _ => ("", String::new()),
     };
     view! {
         <fieldset class="stack">
-            <legend>{words::NET_HEIGHT}</legend>
+            <legend>{words::net_height()}</legend>
             <div class="heights">
                 {class(words::net_class("Men", MEN), Some(MEN))}
                 {class(words::net_class("Women", WOMEN), Some(WOMEN))}
-                {class(words::NET_OWN.to_owned(), None)}
+                {class(words::net_own().to_owned(), None)}
             </div>
-            <p class="muted">{words::NET_AGES}</p>
+            <p class="muted">{words::net_ages()}</p>
             {move || own.get().then(|| {
-                field("net-own", words::NET_OWN_HEIGHT, typed, Callback::new(move |()| take()))
+                field("net-own", words::net_own_height(), typed, Callback::new(move |()| take()))
             })}
         </fieldset>
         <fieldset>
-            <legend>{words::NET_MEASURED}</legend>
+            <legend>{words::net_measured()}</legend>
             <div class="thirds">
                 {[0, 1, 2].map(measure)}
             </div>

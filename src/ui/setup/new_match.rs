@@ -87,12 +87,12 @@ pub fn NewMatch() -> impl IntoView {
                 open();
             }
         >
-            <p class="muted">{words::ALL_CAN_WAIT}</p>
+            <p class="muted">{words::all_can_wait()}</p>
             <Presets fields changed />
             {defer_render(move || {
                 view! {
                     <fieldset class="stack">
-                        <legend>{words::TEAMS}</legend>
+                        <legend>{words::teams()}</legend>
                         <Words fields changed field=Field::NameA />
                         <Words fields changed field=Field::NameB />
                     </fieldset>
@@ -104,13 +104,13 @@ pub fn NewMatch() -> impl IntoView {
                         }}
                     </p>
                     <Unfold
-                        words=words::MORE
+                        words=words::more()
                         open=more
                         inside=move |()| {
                             view! {
                                 <div class="stack">
                                     <Circumstances fields changed />
-                                    <h2>{words::RULES_IN_DETAIL}</h2>
+                                    <h2>{words::rules_in_detail()}</h2>
                                     <RulesInDetail fields changed />
                                 </div>
                             }
@@ -121,9 +121,9 @@ pub fn NewMatch() -> impl IntoView {
                         <p class="sentence bad" role="alert">{words::field_says(field, &say)}</p>
                     })}
                     {move || not_saved.get().then(|| view! {
-                        <p class="sentence bad" role="alert">{words::NOT_OPENED}</p>
+                        <p class="sentence bad" role="alert">{words::not_opened()}</p>
                     })}
-                    <button id="open-match" type="submit" class="button primary">{words::OPEN_MATCH}</button>
+                    <button id="open-match" type="submit" class="button primary">{words::open_match()}</button>
                 }
                     .into_any()
             })}

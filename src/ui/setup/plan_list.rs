@@ -84,7 +84,7 @@ pub(super) fn PlanList() -> impl IntoView {
                     <p class="start-at tabular">{words}</p>
                     <p id="due-and-late">{due_and_late}</p>
                 }.into_any(),
-                None => view! { <p class="muted">{words::NO_START}</p> }.into_any(),
+                None => view! { <p class="muted">{words::no_start()}</p> }.into_any(),
             }}
             <NextStep steps />
             {defer_render(move || {
@@ -134,7 +134,7 @@ fn NextStep(steps: Steps) -> impl IntoView {
                     class="button primary"
                     on:click=move |_| opened.go_to(step)
                 >
-                    {words::OPEN_STEP}
+                    {words::open_step()}
                 </button>
             </section>
         })

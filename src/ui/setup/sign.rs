@@ -19,10 +19,10 @@ use text::team_name;
 pub(super) fn ListSignatures(team: Team) -> impl IntoView {
     view! {
         <section class="stack">
-            <h4>{words::SIGNATURES}</h4>
+            <h4>{words::signatures()}</h4>
             <SignRow signer=Signer::Captain(team) />
             <SignRow signer=Signer::Coach(team) />
-            <p class="muted">{words::SIGNED_LIST}</p>
+            <p class="muted">{words::signed_list()}</p>
         </section>
     }
 }
@@ -54,19 +54,19 @@ pub fn SignRow(
         Signed::No => None,
         Signed::Yes(s) => Some(
             view! {
-                <span class="mark-ok"><span aria-hidden="true">"\u{2713} "</span>{words::SIGNED}</span>
+                <span class="mark-ok"><span aria-hidden="true">"\u{2713} "</span>{words::signed()}</span>
                 {given(&s)}
             }
             .into_any(),
         ),
         Signed::ListChanged(_) => {
-            Some(view! { <span class="muted">{words::SIGNED_BEFORE_CHANGE}</span> }.into_any())
+            Some(view! { <span class="muted">{words::signed_before_change()}</span> }.into_any())
         }
     }
     };
     let words = move || match stands.get() {
-        Signed::No => words::SIGN,
-        _ => words::SIGN_AGAIN,
+        Signed::No => words::sign(),
+        _ => words::sign_again(),
     };
     view! {
         <div class="sign-row">
@@ -167,7 +167,7 @@ pub fn SignPad(
     };
     view! {
         <div class="sign-field stack">
-            <p>{words::DRAW_HERE}</p>
+            <p>{words::draw_here()}</p>
             <div
                 class="sign-pad"
                 node_ref=field
@@ -179,16 +179,16 @@ pub fn SignPad(
             >
                 <Drawing strokes />
             </div>
-            {text_field(&id, named(words::NAME_OPTIONAL), InputKind::Words(60), name, FieldOptions::default())}
+            {text_field(&id, named(words::name_optional()), InputKind::Words(60), name, FieldOptions::default())}
             {move || too_small.get().then(|| view! {
-                <p class="sentence bad" role="alert">{words::TOO_SMALL}</p>
+                <p class="sentence bad" role="alert">{words::too_small()}</p>
             })}
             <div class="row">
                 {move || {
                     let expected = session.next();
                     view! {
                         <button type="button" class="button primary" on:click=move |_| sign(expected)>
-                            {words::SAVE_SIGNATURE}
+                            {words::save_signature()}
                         </button>
                     }
                 }}
@@ -201,13 +201,13 @@ pub fn SignPad(
                         strokes.set(Strokes::default());
                     }
                 >
-                    {words::CLEAR_DRAWING}
+                    {words::clear_drawing()}
                 </button>
                 <button type="button" class="button quiet" on:click=move |_| open.set(false)>
-                    {words::NOT_NOW}
+                    {words::not_now()}
                 </button>
             </div>
-            <p class="muted">{words::DRAWING_STAYS}</p>
+            <p class="muted">{words::drawing_stays()}</p>
         </div>
     }
 }

@@ -35,7 +35,7 @@ pub(super) fn TeamListsCard() -> impl IntoView {
     let team = RwSignal::new(Team::BOTH.into_iter().find(missing).unwrap_or(Team::A));
     view! {
         <div class="stack">
-            <TeamTabs team done=Callback::new(has_list) label=words::WHOSE_LIST />
+            <TeamTabs team done=Callback::new(has_list) label=words::whose_list() />
             {move || view! { <OneList team=team.get() /> }}
             <OtherTeam team done=Callback::new(has_list) />
         </div>
@@ -70,7 +70,7 @@ fn OneList(team: Team) -> impl IntoView {
                         class="button"
                         on:click=move |_| editing.set(Some(list.clone()))
                     >
-                        {words::CHANGE_LIST}
+                        {words::change_list()}
                     </button>
                     <ListSignatures team />
                 </div>
@@ -198,11 +198,11 @@ fn ListEditor(
     };
     let objection = move || {
         let (why, wanted) = refused.get()?;
-        let says = words::refusal(&text::refusal(&why, &*session.state()), why.rule());
+        let says = words::refusal(&text::refusal(&why, (&*session.state()).into()), why.rule());
         let anyway = (!why.is_final()).then(|| {
             view! {
                 <button type="button" class="button" on:click=move |_| take(wanted.clone())>
-                    {words::WRITE_IT_ANYWAY}
+                    {words::write_it_anyway()}
                 </button>
             }
         });
@@ -216,7 +216,7 @@ fn ListEditor(
     let hint = move || {
         list.with(|l| {
             let captain = l.players.iter().any(|p| p.captain);
-            (!l.players.is_empty() && !captain).then_some(words::MARK_THE_CAPTAIN)
+            (!l.players.is_empty() && !captain).then_some(words::mark_the_captain())
         })
     };
     let nobody = move || list.with(|l| l.players.is_empty());
@@ -225,7 +225,7 @@ fn ListEditor(
     };
     view! {
         <div class="stack list-editor">
-            <NumberPad label=words::SHIRT_NUMBERS on_take=add_one />
+            <NumberPad label=words::shirt_numbers() on_take=add_one />
             <div class="stack">
             {objection}
             {move || nobody().then(|| view! {
@@ -233,7 +233,7 @@ fn ListEditor(
                     {words::first_numbers(Shirt(lowest), Shirt(highest))}
                 </button>
             })}
-            <ul class="chips" aria-label=words::PLAYERS_ON_THE_LIST>
+            <ul class="chips" aria-label=words::players_on_the_list()>
                 {move || list.with(|l| l.players.iter().map(chip).collect_view())}
             </ul>
             {move || {
@@ -243,7 +243,7 @@ fn ListEditor(
             }}
             <p class="muted">{hint}</p>
             <Unfold
-                words=words::STAFF
+                words=words::staff_label()
                 class="button quiet"
                 inside=move |()| {
                     view! { <div class="stack">{STAFF.map(staff).collect_view()}</div> }.into_any()
@@ -295,7 +295,7 @@ fn OnePlayer(
                     aria-pressed=captain.to_string()
                     on:click=move |_| on_player.run((number, |p| p.captain = !p.captain))
                 >
-                    {words::CAPTAIN}
+                    {words::captain()}
                 </button>
                 {with_liberos.then(|| view! {
                     <button
@@ -304,15 +304,15 @@ fn OnePlayer(
                         aria-pressed=libero.to_string()
                         on:click=move |_| on_player.run((number, |p| p.libero = !p.libero))
                     >
-                        {words::LIBERO}
+                        {words::libero()}
                     </button>
                 })}
                 <button type="button" class="button" on:click=move |_| remove.run(number)>
-                    {words::REMOVE}
+                    {words::remove()}
                 </button>
             </div>
             <div class="field">
-                <label for=id.clone()>{words::NAME_OPTIONAL}</label>
+                <label for=id.clone()>{words::name_optional()}</label>
                 <input
                     id=id
                     type="text"
@@ -368,7 +368,7 @@ fn StaffRow(
                     maxlength="60"
                     autocomplete="off"
                     aria-label=words::staff_name(role)
-                    placeholder=words::NAME_OPTIONAL
+                    placeholder=words::name_optional()
                     prop:value=member.name.unwrap_or_default()
                     on:change:target=move |ev| name(ev.target().value())
                 />

@@ -33,7 +33,7 @@ pub(super) fn TeamTabs(
                 {move || done.run(own).then(|| view! {
                     <span class="mark-ok">
                         <span aria-hidden="true">"\u{2713}"</span>
-                        <span class="visually-hidden">{words::IS_DONE}</span>
+                        <span class="visually-hidden">{words::is_done()}</span>
                     </span>
                 })}
             </button>

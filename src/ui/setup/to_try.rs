@@ -13,7 +13,7 @@ pub fn to_try() -> Option<AnyView> {
     Some(
         view! {
             <section class="card stack to-try" id="to-try">
-                <h2>{words::TO_TRY_TODAY}</h2>
+                <h2>{words::to_try_today()}</h2>
                 <p>{next}</p>
             </section>
         }

@@ -88,7 +88,7 @@ pub(crate) fn TossCard() -> impl IntoView {
                     view! { <p>{words::won_and_chose(&name, choice)}</p> }
                 })}
                 <button type="button" class="button" on:click=move |_| again.set(true)>
-                    {words::TOSS_AGAIN}
+                    {words::toss_again()}
                 </button>
             </div>
         }
@@ -165,7 +165,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
             }
         };
         view! {
-            <p>{words::WHO_IS_HEADS}</p>
+            <p>{words::who_is_heads()}</p>
             <div class="pair">{Team::BOTH.map(one).collect_view()}</div>
             {heads.map(|team| {
                 let state = session.state();
@@ -181,7 +181,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
                         class="button primary"
                         on:click=throw
                     >
-                        {words::TOSS_THE_COIN}
+                        {words::toss_the_coin()}
                     </button>
                 }
             })}
@@ -218,7 +218,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
             {match first {
                 Some(_) => view! {
                     <button type="button" class="button quiet" on:click=choose_again>
-                        {words::CHOOSE_AGAIN}
+                        {words::choose_again()}
                     </button>
                 }
                 .into_any(),
@@ -230,17 +230,17 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     view! {
         <div class="stack toss">
             {move || no_coin.get().then(|| view! {
-                <p class="sentence warn" role="alert">{words::NO_COIN}</p>
+                <p class="sentence warn" role="alert">{words::no_coin()}</p>
             })}
             {move || {
                 if by_hand.get() {
                     let coin_instead = move |_| by_hand.set(false);
                     view! {
-                        {as_seen.then(|| view! { <p>{words::AS_SEEN}</p> })}
+                        {as_seen.then(|| view! { <p>{words::as_seen()}</p> })}
                         <ByHand as_seen record />
                         {(!no_coin.get() && !as_seen).then(|| view! {
                             <button type="button" class="button quiet" on:click=coin_instead>
-                                {words::USE_THE_COIN}
+                                {words::use_the_coin()}
                             </button>
                         })}
                     }
@@ -261,7 +261,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
 fn tossed_already(by_hand: RwSignal<bool>) -> AnyView {
     view! {
         <button type="button" class="button quiet" on:click=move |_| by_hand.set(true)>
-            {words::TOSSED_ALREADY}
+            {words::tossed_already()}
         </button>
     }
     .into_any()
@@ -307,12 +307,12 @@ fn ByHand(
         view! { <div class="pair">{all}</div> }.into_any()
     };
     view! {
-        {ask(words::WHO_SERVES_FIRST, choose_team(serves))}
-        {ask(words::WHO_IS_LEFT, choose_team(left))}
+        {ask(words::who_serves_first(), choose_team(serves))}
+        {ask(words::who_is_left(), choose_team(left))}
         {move || {
             let toss = Toss::new(serves.get()?, left.get()?);
             Some(view! {
-                {(!as_seen).then(|| ask(words::WHO_CHOSE, who_chose(toss)))}
+                {(!as_seen).then(|| ask(words::who_chose(), who_chose(toss)))}
                 {move || view! { <Record as_seen toss=Toss { won: won.get(), ..toss } record /> }}
             })
         }}
@@ -332,7 +332,7 @@ fn Record(as_seen: bool, toss: Toss, record: Callback<(u32, Toss)>) -> impl Into
                 class="button primary"
                 on:click=move |_| record.run((expected, toss))
             >
-                {if as_seen { words::RECORD_AS_SEEN } else { words::RECORD_TOSS }}
+                {if as_seen { words::record_as_seen() } else { words::record_toss() }}
             </button>
         }
     };
@@ -356,7 +356,7 @@ pub(crate) fn CourtSketch(toss: Toss) -> impl IntoView {
             <div class=class>
                 <TeamMark team />
                 <span class="sketch-name">{move || team_name(&session.state(), team)}</span>
-                {serves.then(|| view! { <span class="sketch-serves">{words::SERVES_FIRST}</span> })}
+                {serves.then(|| view! { <span class="sketch-serves">{words::serves_first()}</span> })}
             </div>
         }
     };
@@ -367,7 +367,7 @@ pub(crate) fn CourtSketch(toss: Toss) -> impl IntoView {
                 <div class="sketch-net" aria-hidden="true"></div>
                 {half(toss.left.other())}
             </div>
-            <figcaption class="muted">{words::SEEN_FROM_THE_STAND}</figcaption>
+            <figcaption class="muted">{words::seen_from_the_stand()}</figcaption>
         </figure>
     }
 }

@@ -54,7 +54,7 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
     };
     let name = move || match team {
         Some(team) => team_name(&session.state(), team),
-        None => words::BOTH_TEAMS.to_owned(),
+        None => words::both_teams().to_owned(),
     };
     let button = move |words: &'static str, action: TimerAction, primary: bool| {
         let expected = session.next();
@@ -79,15 +79,15 @@ fn OneWarmUp(team: Option<Team>) -> impl IntoView {
             {move || match (timer.get(), ended.get()) {
                 (Some(timer), _) => view! {
                     <CountDown timer />
-                    {button(words::END_WARM_UP, TimerAction::Stop, false)}
+                    {button(words::end_warm_up(), TimerAction::Stop, false)}
                 }
                 .into_any(),
                 (None, true) => view! {
-                    <p class="mark-ok" role="status">{words::WARM_UP_OVER}</p>
-                    {button(words::WARM_UP_AGAIN, TimerAction::Start, false)}
+                    <p class="mark-ok" role="status">{words::warm_up_over()}</p>
+                    {button(words::warm_up_again(), TimerAction::Start, false)}
                 }
                 .into_any(),
-                (None, false) => button(words::START_WARM_UP, TimerAction::Start, true).into_any(),
+                (None, false) => button(words::start_warm_up(), TimerAction::Start, true).into_any(),
             }}
         </section>
     }

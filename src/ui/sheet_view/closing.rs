@@ -54,13 +54,15 @@ pub fn Closing(
         asked.set(what);
         open.set(true);
     });
-    let title = move || match asked.get() {
-        Asked::Sign(place) => paper::SIGNERS[place].1,
-        Asked::Details => words::DETAILS,
-        Asked::Clear { .. } => words::CLEAR,
-        Asked::Protest { .. } => words::WRITE_PROTEST,
-        Asked::Remark { .. } => words::REMARK,
-        Asked::Reopen => words::REOPEN_ASK,
+    let title = move || -> String {
+        match asked.get() {
+            Asked::Sign(place) => paper::signer(paper::SIGNERS[place]),
+            Asked::Details => words::details().into(),
+            Asked::Clear { .. } => words::clear().into(),
+            Asked::Protest { .. } => words::write_protest().into(),
+            Asked::Remark { .. } => words::remark().into(),
+            Asked::Reopen => words::reopen_ask().into(),
+        }
     };
     view! {
         <section class="card stack sheet-closing" id="closing">
@@ -79,7 +81,7 @@ pub fn Closing(
                 })
             }}
         </section>
-        <Drawer open title=Signal::derive(move || title().to_owned())>
+        <Drawer open title=Signal::derive(title)>
             {move || view! { <Form asked=asked.get() open /> }}
         </Drawer>
     }
@@ -87,11 +89,11 @@ pub fn Closing(
 
 fn not_over(may_write: bool, broken_off: RwSignal<bool>) -> AnyView {
     view! {
-        <p>{words::NOT_OVER}</p>
+        <p>{words::not_over()}</p>
         {may_write.then(|| view! {
             <div class="row">
                 <button type="button" class="button" id="broken-off" on:click=move |_| broken_off.set(true)>
-                    {words::BROKEN_OFF}
+                    {words::broken_off()}
                 </button>
             </div>
         })}
@@ -115,50 +117,47 @@ fn signing(
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
     let open = open_things(timeline);
-    let missing: Vec<&str> = paper::SIGNERS
+    let missing: Vec<String> = paper::SIGNERS
         .iter()
-        .filter(|(role, _)| of(role).is_none())
-        .map(|(_, who)| *who)
+        .filter(|role| of(role).is_none())
+        .map(|role| paper::signer(role))
         .collect();
-    let lines = paper::SIGNERS
-        .iter()
-        .enumerate()
-        .map(|(place, (role, who))| {
-            let signed = of(role);
-            let name = signed.and_then(|s| s.name.as_deref());
-            let class = if signed.is_some() {
-                "button signer signed"
-            } else {
-                "button signer"
-            };
-            let label = words::line(who, name, signed.is_some());
-            view! {
-                <button type="button" class=class disabled=!may_write
-                    on:click=move |_| ask.run(Asked::Sign(place))
-                >
-                    {label}
-                </button>
-            }
-        });
+    let lines = paper::SIGNERS.iter().enumerate().map(|(place, role)| {
+        let signed = of(role);
+        let name = signed.and_then(|s| s.name.as_deref());
+        let class = if signed.is_some() {
+            "button signer signed"
+        } else {
+            "button signer"
+        };
+        let label = words::line(&paper::signer(role), name, signed.is_some());
+        view! {
+            <button type="button" class=class disabled=!may_write
+                on:click=move |_| ask.run(Asked::Sign(place))
+            >
+                {label}
+            </button>
+        }
+    });
     let seal = move |_| {
         let code = session.with_untracked(|timeline| record::seal_code(timeline.entries()));
         session.submit(Kind::Seal { code });
     };
     let all = missing.is_empty() && open.is_empty();
     view! {
-        <h2>{words::CLOSING}</h2>
+        <h2>{words::closing()}</h2>
         {result(timeline.state())}
         {still_open(open, timeline, may_write, ask)}
-        <p>{words::LOOK_FIRST}</p>
+        <p>{words::look_first()}</p>
         <div class="signers">{lines.collect_view()}</div>
         {(!missing.is_empty()).then(|| view! { <p class="sentence">{words::missing(&missing)}</p> })}
-        {(!all).then(|| view! { <p>{words::SEAL_ANYWAY_MORE}</p> })}
+        {(!all).then(|| view! { <p>{words::seal_anyway_more()}</p> })}
         <div class="row">
             <button type="button" id="seal" class="button" class:primary=all disabled=!may_write on:click=seal>
-                {if all { words::SEAL } else { words::SEAL_ANYWAY }}
+                {if all { words::seal() } else { words::seal_anyway() }}
             </button>
         </div>
-        <p class="muted">{paper::SEAL_SHOWS}</p>
+        <p class="muted">{paper::seal_shows()}</p>
     }
     .into_any()
 }
@@ -169,19 +168,19 @@ fn sealed(seal: &SealBox, may_write: bool, ask: Callback<Asked>) -> AnyView {
     let fits = last.is_some_and(record::Seal::fits);
     let code = last.map(|s| record::spaced(&s.code));
     let (heading, more) = if fits {
-        (words::SEALED, words::WRITE_DOWN)
+        (words::sealed(), words::write_down())
     } else {
-        (words::BROKEN, words::BROKEN_MORE)
+        (words::broken(), words::broken_more())
     };
     view! {
         <h2 id="seal-state" class:bad=!fits>{heading}</h2>
         <p class="check-code tabular" id="check-code">{code}</p>
         <p class:bad=!fits class:sentence=!fits>{more}</p>
-        <p class="muted">{paper::SEAL_SHOWS}</p>
+        <p class="muted">{paper::seal_shows()}</p>
         {may_write.then(|| view! {
             <div class="row">
                 <button type="button" class="button" id="reopen" on:click=move |_| ask.run(Asked::Reopen)>
-                    {words::REOPEN}
+                    {words::reopen()}
                 </button>
             </div>
         })}
@@ -194,14 +193,14 @@ fn sealed(seal: &SealBox, may_write: bool, ask: Callback<Asked>) -> AnyView {
 fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
     match asked {
-        Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place].0)
+        Asked::Sign(place) => Signer::of_role(paper::SIGNERS[place])
             .map(|signer| {
                 let (result, open_count) =
                     session.with_untracked(|timeline| (result(timeline.state()), open_things(timeline).len()));
                 view! {
                     {result}
                     {(open_count > 0).then(|| view! { <p class="sentence">{words::open_count(open_count)}</p> })}
-                    <p>{words::SIGN_MEANS}</p>
+                    <p>{words::sign_means()}</p>
                     <SignPad signer open />
                 }
             })
@@ -225,27 +224,27 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
     let (more, label, go_on, needed) = match &asked {
         Asked::Clear { item } => (
             words::clear_more(item),
-            words::CLEAR_WHO,
-            words::CLEAR_GO,
-            words::CLEAR_NEEDS_WHO,
+            words::clear_who(),
+            words::clear_go(),
+            words::clear_needs_who(),
         ),
         Asked::Protest { .. } => (
-            words::PROTEST_MORE.to_owned(),
-            words::PROTEST_FIELD,
-            words::WRITE_PROTEST,
-            words::PROTEST_NEEDS_WORDS,
+            words::protest_more().to_owned(),
+            words::protest_field(),
+            words::write_protest(),
+            words::protest_needs_words(),
         ),
         Asked::Remark { about } => (
             about.clone(),
-            words::REMARK_FIELD,
-            words::REMARK_GO,
-            words::REMARK_NEEDS_WORDS,
+            words::remark_field(),
+            words::remark_go(),
+            words::remark_needs_words(),
         ),
         Asked::Sign(_) | Asked::Details | Asked::Reopen => (
-            words::REOPEN_MORE.to_owned(),
-            words::REOPEN_WHY,
-            words::REOPEN,
-            words::REOPEN_NEEDS_WHY,
+            words::reopen_more().to_owned(),
+            words::reopen_why(),
+            words::reopen(),
+            words::reopen_needs_why(),
         ),
     };
     let go = move |event: leptos::ev::SubmitEvent| {

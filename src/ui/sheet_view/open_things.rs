@@ -35,7 +35,7 @@ pub(super) fn result(state: &State) -> AnyView {
     view! {
         <div class="result" id="result">
             <p class="result-teams">{team(Team::A)} {team(Team::B)}</p>
-            <p><strong>{if over { text::match_over(state) } else { words::RESULT_SO_FAR.to_owned() }}</strong></p>
+            <p><strong>{if over { text::match_over(state) } else { words::result_so_far().to_owned() }}</strong></p>
             <ul class="result-each">{sets.collect_view()}</ul>
         </div>
     }
@@ -58,12 +58,12 @@ pub(super) fn still_open(
     ask: Callback<Asked>,
 ) -> AnyView {
     if findings.is_empty() {
-        return view! { <p class="mark-ok">{words::NOTHING_OPEN}</p> }.into_any();
+        return view! { <p class="mark-ok">{words::nothing_open()}</p> }.into_any();
     }
     let state = timeline.state();
     let count = findings.len();
     let one = |finding: Finding| {
-        let say = text::audit::finding(&finding, state);
+        let say = text::audit::finding(&finding, state.into());
         let about = finding
             .entry
             .and_then(|n| timeline.entry(n))
@@ -78,8 +78,8 @@ pub(super) fn still_open(
         }
     };
     view! {
-        <section class="stack" id="still-open" aria-label=words::STILL_OPEN>
-            <h3>{words::STILL_OPEN} " (" {count} ")"</h3>
+        <section class="stack" id="still-open" aria-label=words::still_open()>
+            <h3>{words::still_open()} " (" {count} ")"</h3>
             <ul class="open-things">{findings.into_iter().map(one).collect_view()}</ul>
         </section>
     }
@@ -112,13 +112,13 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
         .into_any()
     };
     match finding.remedy() {
-        Remedy::Details => asks(words::COMPLETE, Asked::Details),
-        Remedy::Clear { item } => asks(words::CLEAR, Asked::Clear { item }),
-        Remedy::Play => leads(words::TO_COURT, |id| Screen::Play { id }),
-        Remedy::Log => leads(words::TO_LOG, |id| Screen::Log { id }),
-        Remedy::Protest(entry) => asks(words::WRITE_PROTEST, Asked::Protest { entry }),
+        Remedy::Details => asks(words::complete(), Asked::Details),
+        Remedy::Clear { item } => asks(words::clear(), Asked::Clear { item }),
+        Remedy::Play => leads(words::to_court(), |id| Screen::Play { id }),
+        Remedy::Log => leads(words::to_log(), |id| Screen::Log { id }),
+        Remedy::Protest(entry) => asks(words::write_protest(), Asked::Protest { entry }),
         Remedy::Remark => asks(
-            words::REMARK,
+            words::remark(),
             Asked::Remark {
                 about: say.to_owned(),
             },
@@ -127,7 +127,7 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
             let questions = state.questions().iter();
             let question = questions.clone().find(|q| q.entry == entry);
             let answers = question.map(|q| {
-                let (_, said) = text::question(q, state);
+                let (_, said) = text::question(q, state.into());
                 said.into_iter()
                     .zip(q.ask.choices().iter().copied())
                     .map(|(said, choice)| {

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 pub fn About() -> impl IntoView {
     view! {
         <div class="stack about">
-            {text::ABOUT_PARTS
+            {text::about_parts()
                 .iter()
                 .map(|(heading, sentences)| {
                     view! {

@@ -41,7 +41,7 @@ pub fn Import(
         let files = device::picked_files(&event);
         device::spawn(async move {
             stopped.try_set(false);
-            progress.try_set(Some(words::TAKING_IN.to_owned()));
+            progress.try_set(Some(words::taking_in_label().to_owned()));
             library.arrived(Vec::new(), Vec::new());
             let mut hand = Importer::new(session, library, progress, stopped);
             // What another tab has written meanwhile counts too.
@@ -72,10 +72,10 @@ pub fn Import(
     };
     view! {
         <section class="stack">
-            <h2>{text::IMPORT}</h2>
+            <h2>{text::import()}</h2>
             <div class="row">
                 <label class="button import">
-                    <span>{text::IMPORT_CHOOSE}</span>
+                    <span>{text::import_choose()}</span>
                     <input type="file" id="import" multiple accept=".json,.pack,.txt,application/json,application/octet-stream,text/plain" on:change=take />
                 </label>
                 <button
@@ -84,14 +84,14 @@ pub fn Import(
                     id="receive"
                     on:click=move |_| shell.go(Screen::Receive)
                 >
-                    {text::RECEIVE}
+                    {text::receive()}
                 </button>
             </div>
             {move || progress.get().map(|words| view! {
                 <div class="row" id="import-progress">
                     <p role="status">{words}</p>
                     <button type="button" class="button" on:click=move |_| stopped.set(true)>
-                        {words::STOP}
+                        {words::stop()}
                     </button>
                 </div>
             })}
@@ -113,7 +113,7 @@ pub async fn take_in(
 ) -> (Vec<String>, Option<String>) {
     let mut hand = Importer::new(session, library, RwSignal::new(None), RwSignal::new(false));
     library.reread().await;
-    let how = hand.record(text::THE_RECORD, &log).await;
+    let how = hand.record(text::the_record(), &log).await;
     library.reread().await;
     (hand.says, how.map(|how| how.id().to_owned()))
 }

@@ -76,7 +76,9 @@ impl Listed {
 
 /// That a record was changed after it was written.
 fn changed(summary: &Summary) -> Option<String> {
-    summary.is_changed.then(|| text::RECORD_CHANGED.to_owned())
+    summary
+        .is_changed
+        .then(|| text::record_changed().to_owned())
 }
 
 /// One match, read and folded.
@@ -144,7 +146,7 @@ impl Kept {
         let mut timeline = Timeline::of(found.merged.entries.clone());
         timeline.begin_at(found.merged.next);
         let lacks_a_part = device::setting(&came_damaged_key(&id)).is_some();
-        let came_damaged = lacks_a_part.then(|| words::CAME_DAMAGED.to_owned());
+        let came_damaged = lacks_a_part.then(|| words::came_damaged().to_owned());
         let damage = found.merged.damage.iter().map(text::line_damage);
         Kept {
             last_at: timeline.entries().iter().rev().find_map(|e| e.at),

@@ -301,7 +301,7 @@ impl Library {
             let gone = self.forget(&id).await;
             self.refresh();
             if !gone {
-                self.arrived(Vec::new(), vec![words::NOT_DELETED.to_owned()]);
+                self.arrived(Vec::new(), vec![words::not_deleted().to_owned()]);
             }
         });
     }

@@ -63,7 +63,7 @@ pub fn Start() -> impl IntoView {
             <NotOffline />
             {move || known.running.get().map(|running| view! { <Continue running /> })}
             <div class="start-begin stack">
-                <p class="start-lead">{text::LEAD}</p>
+                <p class="start-lead">{text::lead()}</p>
                 // The first thing to be seen is a court: what is begun on the one half, what on the other.
                 <div class="start-court">
                     <button
@@ -73,14 +73,14 @@ pub fn Start() -> impl IntoView {
                         on:click=move |_| shell.go(Screen::NewMatch)
                     >
                         <CourtDrawing />
-                        <strong>{text::REFEREE_A_MATCH}</strong>
-                        <span>{text::NEW_MATCH_MORE}</span>
+                        <strong>{text::referee_a_match()}</strong>
+                        <span>{text::new_match_more()}</span>
                     </button>
                     <div class="start-net" aria-hidden="true"></div>
                     <button type="button" class="start-half team-b" id="quick-tally" on:click=quick>
                         <TallyDrawing />
-                        <strong>{text::QUICK_TALLY}</strong>
-                        <span>{text::QUICK_TALLY_MORE}</span>
+                        <strong>{text::quick_tally()}</strong>
+                        <span>{text::quick_tally_more()}</span>
                     </button>
                 </div>
                 <button
@@ -90,8 +90,8 @@ pub fn Start() -> impl IntoView {
                     on:click=move |_| shell.go(Screen::Learn { place: String::new() })
                 >
                     <SignalDrawing />
-                    <strong>{text::LEARN}</strong>
-                    <span>{text::LEARN_MORE}</span>
+                    <strong>{text::learn()}</strong>
+                    <span>{text::learn_more()}</span>
                 </button>
                 <div class="start-ways">
                     <button
@@ -100,10 +100,10 @@ pub fn Start() -> impl IntoView {
                         id="to-signals"
                         on:click=move |_| shell.go(Screen::signals())
                     >
-                        {text::SIGNALS}
+                        {text::signals()}
                     </button>
                     <a class="button quiet" id="to-desk" href=format!("#{}", desk.hash()) on:click=to_desk>
-                        {text::DESK}
+                        {text::desk()}
                     </a>
                     <button
                         type="button"
@@ -111,7 +111,7 @@ pub fn Start() -> impl IntoView {
                         id="to-phone"
                         on:click=move |_| shell.go(Screen::ThisPhone)
                     >
-                        {text::THIS_PHONE}
+                        {text::this_phone()}
                     </button>
                 </div>
             </div>
@@ -148,7 +148,7 @@ fn Continue(running: Continued) -> impl IntoView {
             id="continue"
             on:click=move |_| shell.go(screen.clone())
         >
-            <span class="continue-word">{text::CONTINUE}</span>
+            <span class="continue-word">{text::continue_match()}</span>
             <strong>{running.teams}</strong>
             <span class="continue-score tabular">{running.standing}</span>
         </button>
@@ -172,19 +172,19 @@ fn NewVersion(known: Known) -> impl IntoView {
     let idle = move || under_way.read().as_ref().is_some_and(Vec::is_empty);
     let waiting = move || match (offline.get(), idle()) {
         (Offline::NewVersionWaiting, true) => view! {
-            <p>{text::NEW_VERSION}</p>
+            <p>{text::new_version()}</p>
             <button type="button" class="button" on:click=move |_| shell.take_new_version()>
-                {text::NEW_VERSION_TAKE}
+                {text::new_version_take()}
             </button>
         }
         .into_any(),
         (Offline::NewVersionWaiting, false) => {
-            view! { <p>{text::NEW_VERSION_LATER}</p> }.into_any()
+            view! { <p>{text::new_version_later()}</p> }.into_any()
         }
         (Offline::NewVersionElsewhere, _) => view! {
-            <p>{text::NEW_VERSION_ELSEWHERE}</p>
+            <p>{text::new_version_elsewhere()}</p>
             <button type="button" class="button" on:click=move |_| shell.load_again()>
-                {text::LOAD_AGAIN}
+                {text::load_again()}
             </button>
         }
         .into_any(),

@@ -38,7 +38,7 @@ pub fn export_open_match() -> AnyView {
     let tap = move |_| export(&session.log(), &session.state_now(), &session.unread());
     view! {
         <button type="button" class="button" on:click=tap>
-            {text::EXPORT}
+            {text::export()}
         </button>
     }
     .into_any()

@@ -21,7 +21,7 @@ pub fn ThisPhone() -> impl IntoView {
             </section>
             <Storage library />
             <button type="button" class="button quiet" on:click=move |_| shell.go(Screen::About)>
-                {text::ABOUT}
+                {text::about()}
             </button>
         </div>
     }
@@ -44,7 +44,7 @@ fn ThemeChoice() -> impl IntoView {
     let shell = use_shell();
     view! {
         <fieldset class="asked">
-            <legend>{text::THEME}</legend>
+            <legend>{text::theme_label()}</legend>
             <div class="row">
                 {Theme::ALL
                     .into_iter()

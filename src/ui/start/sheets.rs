@@ -39,17 +39,17 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     };
     let list = move || {
         let Some(all) = library.listed() else {
-            return view! { <p class="muted">{text::READING}</p> }.into_any();
+            return view! { <p class="muted">{text::reading()}</p> }.into_any();
         };
         if all.is_empty() {
-            return view! { <p class="muted">{text::NO_SHEETS}</p> }.into_any();
+            return view! { <p class="muted">{text::no_sheets()}</p> }.into_any();
         }
         let mut fitting: Vec<Arc<Listed>> = all.into_iter().filter(fit).collect();
         if fitting.is_empty() {
             let none = if asked() {
-                words::NOTHING_FITS
+                words::nothing_fits()
             } else {
-                words::ALL_ARCHIVED
+                words::all_archived()
             };
             return view! { <p class="muted" role="status">{none}</p> }.into_any();
         }
@@ -88,9 +88,9 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     });
     view! {
         <section class="stack" aria-labelledby="sheets">
-            <h2 id="sheets">{text::SHEETS}</h2>
+            <h2 id="sheets">{text::sheets()}</h2>
             {move || (count.get() >= WORTH_FINDING).then(|| {
-                text_field("find", named(words::FIND), InputKind::Search, typed, FieldOptions::default())
+                text_field("find", named(words::find()), InputKind::Search, typed, FieldOptions::default())
             })}
             {move || any_archived.get().then(|| view! {
                 <button
@@ -99,7 +99,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
                     aria-pressed=move || with_archived.get().to_string()
                     on:click=move |_| with_archived.update(|w| *w = !*w)
                 >
-                    {words::SHOW_ARCHIVED}
+                    {words::show_archived()}
                 </button>
             })}
             {list}
@@ -122,10 +122,10 @@ fn SheetLine(
     let readable = kept.summary.is_readable;
     let mut about = vec![text::when(kept.summary.last_at.map(device::local_time))];
     if kept.archived {
-        about.push(words::IS_ARCHIVED.to_owned());
+        about.push(words::is_archived().to_owned());
     }
     if came {
-        about.push(words::JUST_CAME.to_owned());
+        about.push(words::just_came().to_owned());
     }
     about.retain(|part| !part.is_empty());
     let inside = view! {
@@ -157,7 +157,7 @@ fn SheetLine(
                 <button
                     type="button"
                     class="bar-button"
-                    aria-label=text::of_teams(words::MORE_OF, &teams)
+                    aria-label=text::of_teams(words::more_of(), &teams)
                     aria-expanded=move || more.get().to_string()
                     on:click=move |_| more.update(|m| *m = !*m)
                 >
@@ -204,16 +204,16 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
                 export(&kept.log(), kept.state(), kept.unread());
             });
         };
-        button(text::EXPORT, Box::new(act))
+        button(text::export(), Box::new(act))
     });
     let review = over.then(|| {
         let act = move || shell.go(Screen::Review { id: id.get_value() });
-        button(words::REVIEW, Box::new(act))
+        button(words::review(), Box::new(act))
     });
     let away_words = if away {
-        words::UNARCHIVE
+        words::unarchive()
     } else {
-        words::ARCHIVE
+        words::archive()
     };
     let put_away = move || library.put_away(&id.get_value(), !away);
     let delete = Callback::new(move |()| library.delete(id.get_value()));
@@ -222,12 +222,12 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
             {export}
             {review}
             {button(away_words, Box::new(put_away))}
-            {button(text::DELETE, Box::new(move || asking.set(true)))}
+            {button(text::delete(), Box::new(move || asking.set(true)))}
         </div>
         <Confirm
             open=asking
             question=Signal::stored(question)
-            yes=Signal::stored(text::DELETE.to_owned())
+            yes=Signal::stored(text::delete().to_owned())
             on_yes=delete
         />
     }

@@ -45,41 +45,41 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
     };
     let count = Memo::new(move |_| library.listed().map_or(0, |all| all.len()));
     let wiped = Callback::new(move |whole: bool| {
-        says.set(if whole { "" } else { words::NOT_WIPED });
+        says.set(if whole { "" } else { words::not_wiped() });
     });
     view! {
         <section class="stack" aria-labelledby="storage">
-            <h2 id="storage">{words::BACKUP}</h2>
-            <p class="muted">{words::BACKUP_IS}</p>
+            <h2 id="storage">{words::backup()}</h2>
+            <p class="muted">{words::backup_is()}</p>
             <button
                 type="button"
                 class="button"
                 disabled=move || count.get() == 0 && on_desk().is_empty()
                 on:click=move |_| back_up(library, says)
             >
-                {words::MAKE_BACKUP}
+                {words::make_backup()}
             </button>
             <p class="sentence" role="status">{says}</p>
             <p id="room">{move || words::room(room.get())}</p>
             <p id="promise">{move || promise.get().map(words::kept)}</p>
             {move || (promise.get() == Some(StoragePromise::No)).then(|| view! {
                 <button type="button" class="button" on:click=ask>
-                    {words::ASK_TO_KEEP}
+                    {words::ask_to_keep()}
                 </button>
             })}
             <details>
-                <summary class="button quiet">{words::MOVE}</summary>
+                <summary class="button quiet">{words::move_title()}</summary>
                 <ol class="ways">
                     {moving().iter().map(|line| view! { <li>{*line}</li> }).collect_view()}
                 </ol>
             </details>
             <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
-                {words::WIPE}
+                {words::wipe()}
             </button>
             <Confirm
                 open=asking
                 question=Signal::derive(move || words::wipe_question(count.get()))
-                yes=Signal::stored(words::WIPE.to_owned())
+                yes=Signal::stored(words::wipe().to_owned())
                 on_yes=Callback::new(move |()| library.wipe(wiped))
             />
         </section>
@@ -89,9 +89,9 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
 /// The way from a tab to the installed app, seen from here.
 fn moving() -> &'static [&'static str] {
     if device::is_installed() {
-        &words::MOVE_INSTALLED
+        words::move_installed()
     } else {
-        &words::MOVE_IN_TAB
+        words::move_in_tab()
     }
 }
 
@@ -114,7 +114,7 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
         .map(|listed| listed.id.clone())
         .collect();
     let now = use_session().time_now();
-    says.set(words::BACKING_UP);
+    says.set(words::backing_up());
     device::spawn(async move {
         let mut all = Vec::new();
         for id in ids {
@@ -133,9 +133,9 @@ fn back_up(library: Library, says: RwSignal<&'static str>) {
             Ok(Handed::Shared | Handed::Downloaded)
         );
         let words = if made {
-            words::BACKUP_MADE
+            words::backup_made()
         } else {
-            words::BACKUP_NOT_MADE
+            words::backup_not_made()
         };
         says.try_set(words);
     });

@@ -55,7 +55,7 @@ pub fn CountDown(
                 {longest}
             </span>
             <span class="count-down-over" class:waits=move || !over.get()>
-                {text::TIME_OVER}
+                {text::time_over()}
             </span>
         </span>
     }

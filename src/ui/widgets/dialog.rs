@@ -64,7 +64,7 @@ fn Shown(open: RwSignal<bool>, title: Signal<String>, children: Children) -> imp
                     type="button"
                     class="bar-button"
                     id="drawer-close"
-                    aria-label=text::CLOSE
+                    aria-label=text::close()
                     on:click=move |_| open.set(false)
                 >
                     {icon(Icon::Close)}
@@ -100,7 +100,7 @@ pub fn Confirm(
                     {yes}
                 </button>
                 <button type="button" class="button" on:click=move |_| open.set(false)>
-                    {text::LEAVE_IT}
+                    {text::leave_it()}
                 </button>
             </div>
         </Drawer>

@@ -17,7 +17,7 @@ pub fn NumberPad(
     /// Called with each number that was taken over.
     on_take: Callback<Shirt>,
     /// The words of the key that takes it over.
-    #[prop(default = words::ADD)]
+    #[prop(default = words::add())]
     take_words: &'static str,
 ) -> impl IntoView {
     let typed = RwSignal::new(String::new());
@@ -60,8 +60,8 @@ pub fn NumberPad(
                 // The keys below are the keyboard; a real one still types here.
                 inputmode="none"
                 autocomplete="off"
-                placeholder=words::NUMBER
-                aria-label=words::SHIRT_NUMBER
+                placeholder=words::number()
+                aria-label=words::shirt_number()
                 prop:value=move || typed.get()
                 on:input:target=move |ev| set(ev.target().value())
                 on:keydown=move |ev| {
@@ -75,7 +75,7 @@ pub fn NumberPad(
             <button
                 type="button"
                 class="key"
-                aria-label=words::DELETE_DIGIT
+                aria-label=words::delete_digit()
                 disabled=nothing
                 on:click=move |_| typed.update(|t| { t.pop(); })
             >

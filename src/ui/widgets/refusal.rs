@@ -24,7 +24,7 @@ pub fn RefusalSheet() -> impl IntoView {
         }
     });
     view! {
-        <Drawer open title=text::REFUSED_TITLE>
+        <Drawer open title=text::refused_title()>
             {move || refused.get().map(|refused| around(Around::Refusal(refused, open)))}
         </Drawer>
     }
@@ -40,7 +40,7 @@ pub fn RefusedEntry(
 ) -> impl IntoView {
     let session = use_session();
     let state = session.state_now();
-    let sentence = text::refusal(&refused.why, &*state);
+    let sentence = text::refusal(&refused.why, (&*state).into());
     let rule = text::rule_of(&refused.why);
     let possible = !refused.why.is_final();
     let right_act = refused.why.right_act(&refused.kind);
@@ -103,23 +103,23 @@ pub fn RefusedEntry(
                 }
             >
                 <label class="field">
-                    <span>{text::INSIST_WHY}</span>
+                    <span>{text::insist_why()}</span>
                     <input type="text" id="insist-why" maxlength="200" node_ref=why />
                 </label>
                 <button type="submit" class="button primary">
-                    {text::INSIST}
+                    {text::insist()}
                 </button>
             </form>
             <Show when=move || missing.get()>
                 <p class="sentence bad" role="alert">
-                    {text::INSIST_NEEDS_WHY}
+                    {text::insist_needs_why()}
                 </p>
             </Show>
         </Show>
         <Show when=move || !insisting.get()>
             <div class="row">
                 <button type="button" class="button primary" on:click=move |_| open.set(false)>
-                    {text::LEAVE_IT}
+                    {text::leave_it()}
                 </button>
                 {right_act
                     .get_value()
@@ -139,7 +139,7 @@ pub fn RefusedEntry(
                     })}
                 <Show when=move || possible>
                     <button type="button" class="button" on:click=move |_| insisting.set(true)>
-                        {text::INSIST}
+                        {text::insist()}
                     </button>
                 </Show>
             </div>

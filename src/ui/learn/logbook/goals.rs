@@ -21,7 +21,7 @@ pub(super) fn goals(open: Open) -> AnyView {
     let list = move || {
         let logbook = open.logbook.read();
         if logbook.goals().is_empty() {
-            return view! { <p>{words::NO_GOALS}</p> }.into_any();
+            return view! { <p>{words::no_goals()}</p> }.into_any();
         }
         let all = logbook.goals().iter().enumerate();
         let all = all.map(|(place, goal)| one(open, going, &logbook, place, goal));
@@ -29,7 +29,7 @@ pub(super) fn goals(open: Open) -> AnyView {
     };
     view! {
         <section class="stack">
-            <h2>{words::GOALS}</h2>
+            <h2>{words::goals()}</h2>
             {list}
             <div class="row">
                 <button
@@ -38,13 +38,13 @@ pub(super) fn goals(open: Open) -> AnyView {
                     id="set-goal"
                     on:click=move |_| to(shell, &Place::NewGoal)
                 >
-                    {words::SET_GOAL}
+                    {words::set_goal()}
                 </button>
                 {of_a_file(open)}
             </div>
             {going.question(
-                words::GOAL_DROP_ASK,
-                words::GOAL_DROP,
+                words::goal_drop_ask(),
+                words::goal_drop(),
                 Callback::new(move |place| open.change(|logbook| logbook.drop_goal(place))),
             )}
         </section>
@@ -65,7 +65,7 @@ fn one(open: Open, going: OneGoes, logbook: &Logbook, place: usize, goal: &Goal)
             };
             Some(view! {
                 <button type="button" class="button" aria-pressed=done.to_string() on:click=tap>
-                    {words::GOAL_DONE}
+                    {words::goal_done()}
                 </button>
             })
         }
@@ -76,7 +76,7 @@ fn one(open: Open, going: OneGoes, logbook: &Logbook, place: usize, goal: &Goal)
         }
     });
     let name = words::goal(goal);
-    let label = format!("{}: {name}", words::GOAL_DROP);
+    let label = format!("{}: {name}", words::goal_drop());
     view! {
         <li class="goal" class:reached=far.is_reached()>
             <p>
@@ -92,7 +92,7 @@ fn one(open: Open, going: OneGoes, logbook: &Logbook, place: usize, goal: &Goal)
                     aria-label=label
                     on:click=move |_| going.ask(place)
                 >
-                    {words::GOAL_DROP}
+                    {words::goal_drop()}
                 </button>
             </div>
         </li>
@@ -111,7 +111,9 @@ fn of_a_file(open: Open) -> AnyView {
                 let words = match read.map(|bytes| record::handed(&bytes)) {
                     Err(trouble) => (true, text::unreadable_file(&file.name(), &trouble)),
                     Ok(Ok(Handed::Text(text))) => came(merge_logbook(&text)),
-                    Ok(Ok(Handed::Record(_)) | Err(_)) => (true, words::NO_LOGBOOK_FILE.to_owned()),
+                    Ok(Ok(Handed::Record(_)) | Err(_)) => {
+                        (true, words::no_logbook_file().to_owned())
+                    }
                 };
                 // The screen may be gone by now.
                 said.try_set(Some(words));
@@ -121,7 +123,7 @@ fn of_a_file(open: Open) -> AnyView {
     };
     view! {
         <label class="button import">
-            <span>{words::GOAL_FILE}</span>
+            <span>{words::goal_file()}</span>
             <input
                 type="file"
                 id="goal-file"
@@ -149,9 +151,9 @@ fn came(came: Came) -> (bool, String) {
             goals,
             left_out,
         } => (false, words::goals_came(matches, goals, left_out)),
-        Came::Newer => (true, words::NEWER_LOGBOOK_FILE.to_owned()),
-        Came::NotKept => (true, words::LOGBOOK_NOT_KEPT.to_owned()),
-        Came::Foreign | Came::Notes { .. } => (true, words::NO_LOGBOOK_FILE.to_owned()),
+        Came::Newer => (true, words::newer_logbook_file().to_owned()),
+        Came::NotKept => (true, words::logbook_not_kept().to_owned()),
+        Came::Foreign | Came::Notes { .. } => (true, words::no_logbook_file().to_owned()),
     }
 }
 
@@ -174,9 +176,9 @@ pub fn new_goal() -> AnyView {
     let has_words = move || !task.read().trim().is_empty();
     let wrong = |is_wrong: bool, words: &'static str| is_wrong.then(|| words.to_owned());
     let count_wrong =
-        Signal::derive(move || wrong(tried.get() && number().is_none(), words::GOAL_COUNT_WRONG));
+        Signal::derive(move || wrong(tried.get() && number().is_none(), words::goal_count_wrong()));
     let task_wrong =
-        Signal::derive(move || wrong(tried.get() && !has_words(), words::GOAL_WORDS_WRONG));
+        Signal::derive(move || wrong(tried.get() && !has_words(), words::goal_words_wrong()));
     let save = move |_| {
         tried.set(true);
         let kind = if is_task.get_untracked() {
@@ -197,21 +199,21 @@ pub fn new_goal() -> AnyView {
             from: String::new(),
         };
         if !open.change(|logbook| logbook.set_goal(goal)) {
-            said.set(Some(words::GOAL_NOT_SET));
+            said.set(Some(words::goal_not_set()));
         } else if open.kept.get_untracked() {
             shell.replace(Screen::Learn {
                 place: Place::Logbook.code(),
             });
         }
     };
-    let kinds = fixed([words::GOAL_MATCHES, words::GOAL_TASK]);
+    let kinds = fixed([words::goal_matches(), words::goal_task()]);
     let is_kind = Callback::new(move |i: usize| is_task.get() == (i == 1));
     let to_kind = Callback::new(move |i: usize| is_task.set(i == 1));
     let duties: Vec<Option<Duty>> = std::iter::once(None).chain(Duty::ALL.map(Some)).collect();
     let names = fixed(
         duties
             .iter()
-            .map(|of| of.map_or(words::ANY_DUTY, words::duty)),
+            .map(|of| of.map_or(words::any_duty(), words::duty)),
     );
     let duties = StoredValue::new(duties);
     let of = move |i: usize| duties.with_value(|all| all.get(i).copied().flatten());
@@ -233,19 +235,19 @@ pub fn new_goal() -> AnyView {
     let words_field = InputKind::Words(letters);
     view! {
         <section class="card stack">
-            {asked(words::GOAL_WHAT, buttons(Layout::Grid, kinds, Some(is_kind), to_kind))}
+            {asked(words::goal_what(), buttons(Layout::Grid, kinds, Some(is_kind), to_kind))}
             <div class="stack" hidden=is_task>
-                {asked(words::GOAL_DUTY, buttons(Layout::Grid, names, Some(is_duty), to_duty))}
-                {field("goal-count", words::GOAL_COUNT, InputKind::Whole, count, Some(count_wrong))}
+                {asked(words::goal_duty(), buttons(Layout::Grid, names, Some(is_duty), to_duty))}
+                {field("goal-count", words::goal_count(), InputKind::Whole, count, Some(count_wrong))}
             </div>
             <div class="stack" hidden=move || !is_task.get()>
-                {field("goal-words", words::GOAL_WORDS, words_field, task, Some(task_wrong))}
+                {field("goal-words", words::goal_words(), words_field, task, Some(task_wrong))}
             </div>
-            {field("goal-until", words::GOAL_UNTIL, InputKind::Day, until, None)}
+            {field("goal-until", words::goal_until(), InputKind::Day, until, None)}
             {open.trouble()}
             {move || said.get().map(|words| view! { <p class="sentence bad" role="alert">{words}</p> })}
             <button type="button" class="button primary" id="goal-save" on:click=save>
-                {words::GOAL_SAVE}
+                {words::goal_save()}
             </button>
         </section>
     }

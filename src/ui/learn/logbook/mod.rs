@@ -58,7 +58,7 @@ impl Open {
             (!self.kept.get()).then(|| {
                 view! {
                     <p class="sentence bad" role="alert">
-                        {words::LOGBOOK_NOT_KEPT}
+                        {words::logbook_not_kept()}
                     </p>
                 }
             })
@@ -102,7 +102,7 @@ pub fn page() -> AnyView {
         open.logbook.read().to_try().map(|one| {
             view! {
                 <section class="card stack to-try">
-                    <h2>{words::TO_TRY}</h2>
+                    <h2>{words::to_try()}</h2>
                     <p>{one.next.clone()}</p>
                 </section>
             }
@@ -111,7 +111,7 @@ pub fn page() -> AnyView {
     let matches = move || {
         let logbook = open.logbook.read();
         if logbook.matches().is_empty() {
-            return view! { <p>{words::LOGBOOK_EMPTY}</p> }.into_any();
+            return view! { <p>{words::logbook_empty()}</p> }.into_any();
         }
         let all = logbook.matches().iter().map(|one| {
             let place = Place::Logged(one.id.clone());
@@ -135,9 +135,9 @@ pub fn page() -> AnyView {
             {to_try}
             {open.trouble()}
             <section class="stack">
-                <h2>{words::LOGGED}</h2>
+                <h2>{words::logged_label()}</h2>
                 <button type="button" class="button primary" id="log-match" on:click=add>
-                    {words::LOG_MATCH}
+                    {words::log_match()}
                 </button>
                 {matches}
             </section>
@@ -154,7 +154,7 @@ pub fn page() -> AnyView {
 fn begin(open: Open, shell: Shell, new: Officiated) {
     let id = new.id.clone();
     if !open.change(|logbook| logbook.put(new)) {
-        shell.news(words::LOGBOOK_FULL.to_owned());
+        shell.news(words::logbook_full().to_owned());
     } else if open.kept.get_untracked() {
         to(shell, &Place::Logged(id));
     }
@@ -193,8 +193,8 @@ fn from_records(open: Open) -> AnyView {
         (!ways.is_empty()).then(|| {
             view! {
                 <section class="stack">
-                    <h2>{words::LOG_FROM_RECORD}</h2>
-                    <p class="muted">{words::LOG_FROM_RECORD_MORE}</p>
+                    <h2>{words::log_from_record()}</h2>
+                    <p class="muted">{words::log_from_record_more()}</p>
                     <div class="learn-ways">{ways}</div>
                 </section>
             }
@@ -253,11 +253,11 @@ fn shared(open: Open) -> AnyView {
         some.get().then(|| {
             view! {
                 <section class="stack">
-                    <h2>{words::LOGBOOK_SHARE}</h2>
+                    <h2>{words::logbook_share()}</h2>
                     <div class="row">
                         // Where a browser cannot print, the file is left.
                         <button type="button" class="button" on:click=move |_| { device::print_page(); }>
-                            {words::LOGBOOK_PRINT}
+                            {words::logbook_print()}
                         </button>
                         <button
                             type="button"
@@ -265,7 +265,7 @@ fn shared(open: Open) -> AnyView {
                             id="logbook-table"
                             on:click=move |_| share("csv", "text/csv", logbook_csv)
                         >
-                            {words::LOGBOOK_TABLE}
+                            {words::logbook_table()}
                         </button>
                         <button
                             type="button"
@@ -273,11 +273,11 @@ fn shared(open: Open) -> AnyView {
                             id="logbook-file"
                             on:click=move |_| share("json", "application/json", Logbook::write)
                         >
-                            {words::LOGBOOK_FILE}
+                            {words::logbook_file_label()}
                         </button>
                     </div>
                     <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
-                        {words::LOGBOOK_DELETE}
+                        {words::logbook_delete()}
                     </button>
                 </section>
             }
@@ -287,8 +287,8 @@ fn shared(open: Open) -> AnyView {
         {shown}
         <Confirm
             open=asking
-            question=Signal::stored(words::LOGBOOK_DELETE_ASK.to_owned())
-            yes=Signal::stored(words::LOGBOOK_DELETE.to_owned())
+            question=Signal::stored(words::logbook_delete_ask().to_owned())
+            yes=Signal::stored(words::logbook_delete().to_owned())
             on_yes=forget
         />
     }

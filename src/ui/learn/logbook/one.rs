@@ -59,7 +59,7 @@ pub fn one(id: &str) -> AnyView {
         });
     }
     let shown = move || match shows.get() {
-        Shows::Looking => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+        Shows::Looking => view! { <p class="card">{text::loading()}</p> }.into_any(),
         Shows::Form => form(open, id),
         Shows::Nothing => nothing(),
     };
@@ -70,13 +70,13 @@ fn nothing() -> AnyView {
     let shell = use_shell();
     view! {
         <section class="card stack">
-            <p>{words::NOT_LOGGED}</p>
+            <p>{words::not_logged()}</p>
             <button
                 type="button"
                 class="button primary"
                 on:click=move |_| to(shell, &Place::Logbook)
             >
-                {words::TO_LOGBOOK}
+                {words::to_logbook()}
             </button>
         </section>
     }
@@ -106,7 +106,7 @@ fn form(open: Open, id: StoredValue<String>) -> AnyView {
     let day_wrong = Signal::derive(move || {
         Day::read(&day.read())
             .is_none()
-            .then(|| words::LOGGED_DAY_WRONG.to_owned())
+            .then(|| words::logged_day_wrong().to_owned())
     });
     let day_typed = Callback::new(move |()| {
         if let Some(day) = Day::read(&day.read_untracked()) {
@@ -124,7 +124,7 @@ fn form(open: Open, id: StoredValue<String>) -> AnyView {
     let minutes_wrong = Signal::derive(move || {
         read_minutes(&minutes.read())
             .is_none()
-            .then(|| words::LOGGED_MINUTES_WRONG.to_owned())
+            .then(|| words::logged_minutes_wrong().to_owned())
     });
     let minutes_typed = Callback::new(move |()| {
         if let Some(minutes) = read_minutes(&minutes.read_untracked()) {
@@ -174,27 +174,27 @@ fn form(open: Open, id: StoredValue<String>) -> AnyView {
     let duties = fixed(Duty::ALL.map(words::duty));
     view! {
         <section class="card stack">
-            <p class="muted">{words::LOGGED_KEPT}</p>
+            <p class="muted">{words::logged_kept()}</p>
             {open.trouble()}
             {text_field(
                 "logged-day",
-                named(words::LOGGED_DAY),
+                named(words::logged_day()),
                 InputKind::Day,
                 day,
                 FieldOptions { changed: Some(day_typed), wrong: Some(day_wrong), hint: None },
             )}
-            {asked(words::LOGGED_DUTY, buttons(Layout::Grid, duties, Some(is), tap))}
-            {short("logged-teams", words::LOGGED_TEAMS, |one| &mut one.teams)}
-            {short("logged-level", words::LOGGED_LEVEL, |one| &mut one.level)}
+            {asked(words::logged_duty(), buttons(Layout::Grid, duties, Some(is), tap))}
+            {short("logged-teams", words::logged_teams(), |one| &mut one.teams)}
+            {short("logged-level", words::logged_level(), |one| &mut one.level)}
             {text_field(
                 "logged-minutes",
-                named(words::LOGGED_MINUTES),
+                named(words::logged_minutes()),
                 InputKind::Whole,
                 minutes,
                 FieldOptions { changed: Some(minutes_typed), wrong: Some(minutes_wrong), hint: None },
             )}
-            {long("logged-talk", words::LOGGED_TALK, |one| &mut one.talk)}
-            {long("logged-next", words::LOGGED_NEXT, |one| &mut one.next)}
+            {long("logged-talk", words::logged_talk(), |one| &mut one.talk)}
+            {long("logged-next", words::logged_next(), |one| &mut one.next)}
         </section>
         {end(open, one.with_value(|one| one.id.clone()))}
     }
@@ -218,15 +218,15 @@ fn end(open: Open, id: String) -> AnyView {
             id="to-logbook"
             on:click=move |_| to(shell, &Place::Logbook)
         >
-            {words::TO_LOGBOOK}
+            {words::to_logbook()}
         </button>
         <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
-            {words::LOGGED_DELETE}
+            {words::logged_delete()}
         </button>
         <Confirm
             open=asking
-            question=Signal::stored(words::LOGGED_DELETE_ASK.to_owned())
-            yes=Signal::stored(words::LOGGED_DELETE.to_owned())
+            question=Signal::stored(words::logged_delete_ask().to_owned())
+            yes=Signal::stored(words::logged_delete().to_owned())
             on_yes=forget
         />
     }

@@ -23,13 +23,13 @@ pub(super) fn paper(open: Open) -> AnyView {
     };
     let all = move || {
         let logbook = open.logbook.read();
-        let heads = words::LOGBOOK_COLUMNS.map(|name| view! { <th scope="col">{name}</th> });
+        let heads = words::logbook_columns().map(|name| view! { <th scope="col">{name}</th> });
         let goals = logbook.goals().iter().map(|goal| {
             let far = words::progress(goal, logbook.progress(goal));
             view! { <li>{words::goal(goal)} ": " {far}</li> }
         });
         view! {
-            <h1>{words::LOGBOOK}</h1>
+            <h1>{words::logbook()}</h1>
             <p>{words::by_duty(&logbook.by_duty())}</p>
             <table>
                 <thead>
@@ -38,7 +38,7 @@ pub(super) fn paper(open: Open) -> AnyView {
                 <tbody>{logbook.matches().iter().map(row).collect_view()}</tbody>
             </table>
             <ul>{goals.collect_view()}</ul>
-            <p class="sign-off">{words::SIGNED_OFF}</p>
+            <p class="sign-off">{words::signed_off()}</p>
         }
     };
     view! { <div class="logbook-paper">{all}</div> }.into_any()

@@ -57,7 +57,7 @@ impl Open {
             (!self.kept.get()).then(|| {
                 view! {
                     <p class="sentence bad" role="alert">
-                        {words::NOTES_NOT_KEPT}
+                        {words::notes_not_kept()}
                     </p>
                 }
             })
@@ -103,7 +103,7 @@ pub fn list() -> AnyView {
                 place: Place::Watch(observed.id).code(),
             });
         } else {
-            shell.news(words::NOTES_NOT_KEPT.to_owned());
+            shell.news(words::notes_not_kept().to_owned());
         }
     };
     let here = learner_data::all_notes();
@@ -126,18 +126,18 @@ pub fn list() -> AnyView {
     let kept = (!ways.is_empty()).then(|| {
         view! {
             <section class="stack">
-                <h2>{words::OBSERVER_HERE}</h2>
+                <h2>{words::observer_here()}</h2>
                 <div class="learn-ways">{ways}</div>
             </section>
         }
     });
     view! {
-        {lines(words::OBSERVER_HOW.map(str::to_owned).into())}
+        {lines(words::observer_how().map(str::to_owned).into())}
         <section class="card stack">
-            <h2>{words::OBSERVER_TEAMS}</h2>
+            <h2>{words::observer_teams()}</h2>
             {team_fields(names, None)}
             <button type="button" class="button primary" id="observer-begin" on:click=begin>
-                {words::OBSERVER_BEGIN}
+                {words::observer_begin()}
             </button>
         </section>
         {kept}
@@ -150,13 +150,13 @@ fn not_here() -> AnyView {
     let shell = use_shell();
     view! {
         <section class="card stack">
-            <p>{words::NO_SUCH_NOTES}</p>
+            <p>{words::no_such_notes()}</p>
             <button
                 type="button"
                 class="button primary"
                 on:click=move |_| shell.go(Screen::Learn { place: Place::Observer.code() })
             >
-                {words::OBSERVER}
+                {words::observer()}
             </button>
         </section>
     }

@@ -46,7 +46,7 @@ pub fn notes(id: &str) -> AnyView {
     let list = move || {
         let all = places.get();
         if all.is_empty() {
-            return view! { <p>{words::NOTHING_NOTED}</p> }.into_any();
+            return view! { <p>{words::nothing_noted()}</p> }.into_any();
         }
         let all = all
             .into_iter()
@@ -62,7 +62,7 @@ pub fn notes(id: &str) -> AnyView {
             class="button"
             on:click=move |_| shell.go(Screen::Learn { place: go_on.clone() })
         >
-            {words::OBSERVER_GO_ON}
+            {words::observer_go_on()}
         </button>
         <section class="card stack">
             <h2>{count}</h2>
@@ -71,13 +71,13 @@ pub fn notes(id: &str) -> AnyView {
         </section>
         {given(open)}
         <section class="card stack">
-            <h2>{words::OBSERVER_TEAMS}</h2>
+            <h2>{words::observer_teams()}</h2>
             {team_fields(names, Some(renamed))}
         </section>
         {end(open)}
         {going.question(
-            words::NOTE_REMOVE_ASK,
-            words::NOTE_REMOVE,
+            words::note_remove_ask(),
+            words::note_remove(),
             Callback::new(move |place| open.change(|observed| observed.remove(place))),
         )}
     }
@@ -107,7 +107,7 @@ fn note(open: Open, going: OneGoes, place: usize, kind: NoteKind) -> AnyView {
                 <span class="muted tabular">{words::noted_at(standing, local_time(at))}</span>
             </p>
             <div class="field">
-                <label for=id.clone()>{words::NOTE_WORDS}</label>
+                <label for=id.clone()>{words::note_words()}</label>
                 <input
                     id=id
                     type="text"
@@ -122,7 +122,7 @@ fn note(open: Open, going: OneGoes, place: usize, kind: NoteKind) -> AnyView {
                 class="button quiet"
                 on:click=move |_| going.ask(place)
             >
-                {words::NOTE_REMOVE}
+                {words::note_remove()}
             </button>
         </li>
     }
@@ -149,11 +149,11 @@ fn given(open: Open) -> AnyView {
         (!open.observed.read().is_empty()).then(|| {
             view! {
                 <section class="card stack">
-                    <h2>{words::NOTES_HAND_OVER}</h2>
-                    <p>{words::NOTES_HAND_OVER_MORE}</p>
+                    <h2>{words::notes_hand_over()}</h2>
+                    <p>{words::notes_hand_over_more()}</p>
                     <Codes texts />
                     <button type="button" class="button" id="notes-file" on:click=file>
-                        {words::NOTES_FILE}
+                        {words::notes_file_label()}
                     </button>
                 </section>
             }
@@ -175,12 +175,12 @@ fn end(open: Open) -> AnyView {
     };
     view! {
         <button type="button" class="button quiet" on:click=move |_| asking.set(true)>
-            {words::NOTES_DELETE}
+            {words::notes_delete()}
         </button>
         <Confirm
             open=asking
-            question=Signal::stored(words::NOTES_DELETE_ASK.to_owned())
-            yes=Signal::stored(words::NOTES_DELETE.to_owned())
+            question=Signal::stored(words::notes_delete_ask().to_owned())
+            yes=Signal::stored(words::notes_delete().to_owned())
             on_yes=Callback::new(forget)
         />
     }

@@ -108,20 +108,20 @@ pub fn watch(id: &str) -> AnyView {
             <div class="watch-line">
                 <strong>{move || words::watched_set(standing.get().set)}</strong>
                 <button type="button" class="button quiet" on:click=move |_| add(Observation::NewSet)>
-                    {words::NEXT_SET}
+                    {words::next_set()}
                 </button>
                 <button
                     type="button"
                     class="button quiet"
                     on:click=move |_| turned.update(|turned| *turned = !*turned)
                 >
-                    {words::SWAP_SIDES}
+                    {words::swap_sides()}
                 </button>
             </div>
             <div class="watch-notes">{NoteKind::ALL.map(note).into_iter().collect_view()}</div>
             <div class="watch-last">
                 <p role="status">
-                    {move || last.get().unwrap_or_else(|| words::NOTHING_NOTED.to_owned())}
+                    {move || last.get().unwrap_or_else(|| words::nothing_noted().to_owned())}
                 </p>
                 <button
                     type="button"
@@ -130,10 +130,10 @@ pub fn watch(id: &str) -> AnyView {
                     disabled=move || last.with(Option::is_none)
                     on:click=undo
                 >
-                    {text::UNDO}
+                    {text::undo()}
                 </button>
             </div>
-            {move || is_full.get().then(|| view! { <p class="sentence bad" role="alert">{words::NOTES_FULL}</p> })}
+            {move || is_full.get().then(|| view! { <p class="sentence bad" role="alert">{words::notes_full()}</p> })}
             {open.trouble()}
             <button
                 type="button"
@@ -141,7 +141,7 @@ pub fn watch(id: &str) -> AnyView {
                 id="watch-stop"
                 on:click=move |_| shell.go(Screen::Learn { place: place.clone() })
             >
-                {words::OBSERVER_STOP}
+                {words::observer_stop()}
             </button>
         </div>
     }

@@ -82,7 +82,7 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
             {line(marked.timing.is_right(), words::whistled(&marked))} {beats}
         </div>
         <button type="button" class="button primary" id="next" on:click=next>
-            {words::NEXT_SCENE}
+            {words::next_scene()}
         </button>
         <section class="trainer-truth stack">
             <h2>{words::decided(&drawn.verdict)}</h2>
@@ -92,7 +92,7 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
         {also(&drawn, looked)}
         <div class="row">
             <button type="button" class="button" on:click=move |_| show()>
-                {words::SEE_AGAIN}
+                {words::see_again()}
             </button>
             {looked
                 .and_then(|one| learn::Topic::of(one.about).map(|_| one.about))
@@ -103,17 +103,17 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
                             class="button"
                             on:click=move |_| end.go(Screen::decision(cause))
                         >
-                            {words::READ_ABOUT}
+                            {words::read_about()}
                         </button>
                     }
                 })}
             <button type="button" class="button quiet" on:click=stop>
-                {words::STOP}
+                {words::stop()}
             </button>
         </div>
         {move || {
             (!deciding.trainer.kept.get())
-                .then(|| view! { <p role="alert">{words::NOT_KEPT}</p> })
+                .then(|| view! { <p role="alert">{words::not_kept()}</p> })
         }}
     }
     .into_any()
@@ -190,7 +190,7 @@ fn also(drawn: &Drawn, looked: Option<Judged>) -> Option<AnyView> {
     };
     Some(
         view! {
-            {list(words::ALSO_FAULT, of(true))} {list(words::ALSO, of(false))}
+            {list(words::also_fault(), of(true))} {list(words::also(), of(false))}
         }
         .into_any(),
     )

@@ -35,12 +35,12 @@ impl Vote {
         }
     }
 
-    const fn words(self) -> &'static str {
+    fn words(self) -> &'static str {
         match self {
-            Vote::Left => words::VOTE_LEFT,
-            Vote::Right => words::VOTE_RIGHT,
-            Vote::PlayOn => words::VOTE_PLAY_ON,
-            Vote::Replay => words::VOTE_REPLAY,
+            Vote::Left => words::vote_left(),
+            Vote::Right => words::vote_right(),
+            Vote::PlayOn => words::vote_play_on(),
+            Vote::Replay => words::vote_replay(),
         }
     }
 }
@@ -91,9 +91,9 @@ pub fn page() -> AnyView {
 
 /// Before the first scene.
 fn choice(lesson: Lesson) -> AnyView {
-    let lines = words::LESSON_HOW.map(|line| view! { <li>{line}</li> });
+    let lines = words::lesson_how().map(|line| view! { <li>{line}</li> });
     let about = move |i: usize| i.checked_sub(1).map(|i| Group::ALL[i]);
-    let names = std::iter::once(words::EVERYTHING).chain(Group::ALL.map(text::group));
+    let names = std::iter::once(words::everything()).chain(Group::ALL.map(text::group));
     let is_about = Callback::new(move |i: usize| lesson.about.get() == about(i));
     let to_about = Callback::new(move |i: usize| lesson.about.set(about(i)));
     let is_level = Callback::new(move |i: usize| lesson.level.get() == Level::ALL[i]);
@@ -107,18 +107,18 @@ fn choice(lesson: Lesson) -> AnyView {
     view! {
         <ul class="lines">{lines.into_iter().collect_view()}</ul>
         <button type="button" class="button primary" id="lesson-begin" on:click=begin>
-            {words::LESSON_BEGIN}
+            {words::lesson_begin()}
         </button>
         {asked(
-            words::LESSON_ABOUT,
+            words::lesson_about(),
             buttons(Layout::Grid, fixed(names), Some(is_about), to_about),
         )}
         {asked(
-            words::HOW_CLOSE,
+            words::how_close(),
             buttons(Layout::Grid, fixed(Level::ALL.map(words::level)), Some(is_level), to_level),
         )}
         {asked(
-            words::FROM_WHERE,
+            words::from_where(),
             buttons(Layout::Grid, fixed(Place::ALL.map(words::place)), Some(is_place), to_place),
         )}
     }
@@ -137,7 +137,7 @@ fn large(lesson: Lesson) -> AnyView {
         let drawn = lesson.scene.get_untracked().map(|scene| scene.1);
         match (from, drawn) {
             (Some(from), Some(drawn)) => scene(lesson, from, drawn),
-            _ => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+            _ => view! { <p class="card">{text::loading()}</p> }.into_any(),
         }
     };
     view! { <div class="lesson">{shown}</div> }.into_any()
@@ -227,14 +227,14 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
         if lesson.answered.get() {
             view! {
                 <button type="button" class="button primary" id="lesson-next" on:click=move |_| lesson.next()>
-                    {words::NEXT_SCENE}
+                    {words::next_scene()}
                 </button>
             }
             .into_any()
         } else {
             view! {
                 <button type="button" class="button primary" id="lesson-answer" on:click=answer>
-                    {words::LESSON_ANSWER}
+                    {words::lesson_answer()}
                 </button>
             }
             .into_any()
@@ -244,20 +244,20 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
         <canvas
             class="trainer-field lesson-field"
             role="img"
-            aria-label=words::PICTURE
+            aria-label=words::picture()
             data-scene=from
             node_ref=film.node
         ></canvas>
         <div class="lesson-below">
             {told}
             <p class="lesson-ask" hidden=move || lesson.answered.get()>
-                {words::LESSON_ASK}
+                {words::lesson_ask()}
             </p>
             <div class="lesson-votes">{(0..Vote::ALL.len()).map(vote).collect_view()}</div>
             <div class="row">
                 {forward}
                 <button type="button" class="button" on:click=again>
-                    {words::SEE_AGAIN}
+                    {words::see_again()}
                 </button>
                 <button
                     type="button"
@@ -265,7 +265,7 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
                     id="lesson-end"
                     on:click=move |_| lesson.shows.set(Shows::Choice)
                 >
-                    {words::LESSON_END}
+                    {words::lesson_end()}
                 </button>
             </div>
         </div>

@@ -104,29 +104,29 @@ fn choice(trainer: Trainer) -> AnyView {
             place: crate::learn::place::Place::Lesson.code(),
         });
     };
-    let lines = words::TRAINER_HOW.map(|line| view! { <li>{line}</li> });
+    let lines = words::trainer_how().map(|line| view! { <li>{line}</li> });
     let places = fixed(Place::ALL.map(words::place));
     let is_place = Callback::new(move |i: usize| trainer.place.get() == Place::ALL[i]);
     let to_place = Callback::new(move |i: usize| trainer.place.set(Place::ALL[i]));
     let forms = [
-        (Form::Moving, words::MOVING),
-        (Form::Steps, words::IN_STEPS),
+        (Form::Moving, words::moving()),
+        (Form::Steps, words::in_steps()),
     ];
     let is_form = Callback::new(move |i: usize| trainer.form.get() == forms[i].0);
     let to_form = Callback::new(move |i: usize| trainer.form.set(forms[i].0));
     view! {
         <ul class="lines">{lines.into_iter().collect_view()}</ul>
-        <p class="muted">{words::SHIRTS}</p>
+        <p class="muted">{words::shirts()}</p>
         <button type="button" class="button primary" on:click=move |_| trainer.begin()>
-            {words::BEGIN}
+            {words::begin()}
         </button>
-        {asked(words::FROM_WHERE, buttons(Layout::Grid, places, Some(is_place), to_place))}
+        {asked(words::from_where(), buttons(Layout::Grid, places, Some(is_place), to_place))}
         {asked(
-            words::IN_WHICH_FORM,
+            words::in_which_form(),
             buttons(Layout::Grid, fixed(forms.map(|form| form.1)), Some(is_form), to_form),
         )}
         <button type="button" class="button quiet" id="to-lesson" on:click=to_lesson>
-            {words::LESSON_WAY}
+            {words::lesson_way()}
         </button>
         {over::practised(trainer)}
     }

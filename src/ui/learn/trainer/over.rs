@@ -29,7 +29,7 @@ pub fn over(trainer: Trainer) -> AnyView {
                     class="button"
                     on:click=move |_| shell.go(Screen::decision(cause))
                 >
-                    {words::READ_ABOUT}
+                    {words::read_about()}
                 </button>
             }
         });
@@ -41,16 +41,16 @@ pub fn over(trainer: Trainer) -> AnyView {
         }
     });
     view! {
-        <h2>{words::DONE}</h2>
+        <h2>{words::done()}</h2>
         <p>{words::went(sitting.scenes.len(), sitting.right())}</p>
         {sitting.median().map(|ms| view! { <p>{words::median(ms)}</p> })}
         <section class="stack">
-            <h3>{words::TRY_NEXT}</h3>
-            {nothing.then(|| view! { <p>{words::NOTHING_TO_TRY}</p> })}
+            <h3>{words::try_next()}</h3>
+            {nothing.then(|| view! { <p>{words::nothing_to_try()}</p> })}
             <ul class="stack">{tries.collect_view()}</ul>
         </section>
         <button type="button" class="button primary" on:click=move |_| trainer.begin()>
-            {words::ONCE_MORE}
+            {words::once_more()}
         </button>
         {practised(trainer)}
     }
@@ -80,28 +80,28 @@ pub fn practised(trainer: Trainer) -> AnyView {
         let rows = rows.collect_view();
         view! {
             <section class="card stack" id="practised">
-                <h2>{words::PRACTISED}</h2>
+                <h2>{words::practised()}</h2>
                 {learner.median().map(|ms| view! { <p>{words::median(ms)}</p> })}
                 <table class="trainer-table">
                     <thead>
                         <tr>
-                            <th scope="col">{words::RALLY}</th>
-                            <th scope="col">{words::RIGHT}</th>
-                            <th scope="col">{words::HOW_CLOSE}</th>
+                            <th scope="col">{words::rally()}</th>
+                            <th scope="col">{words::right()}</th>
+                            <th scope="col">{words::how_close()}</th>
                         </tr>
                     </thead>
                     <tbody>{rows}</tbody>
                 </table>
-                <p class="muted">{words::PRACTISED_STAYS}</p>
+                <p class="muted">{words::practised_stays()}</p>
                 <button type="button" class="button quiet" on:click=forget>
-                    {words::FORGET}
+                    {words::forget()}
                 </button>
             </section>
         }
     };
     view! {
         {move || some.get().then(table)}
-        <p role="status">{move || forgotten.get().then_some(words::FORGOTTEN)}</p>
+        <p role="status">{move || forgotten.get().then_some(words::forgotten())}</p>
     }
     .into_any()
 }

@@ -19,12 +19,12 @@ pub fn side(deciding: Deciding) -> AnyView {
         .into_any()
     };
     view! {
-        <h2>{words::WHO_SERVES}</h2>
+        <h2>{words::who_serves()}</h2>
         <div class="trainer-arms">
             {arm(End::Left, "button arm team-a")} {arm(End::Right, "button arm team-b")}
         </div>
         <button type="button" class="button" on:click=move |_| deciding.plays_again()>
-            {words::PLAY_AGAIN}
+            {words::play_again()}
         </button>
     }
     .into_any()
@@ -53,7 +53,7 @@ pub fn why(deciding: Deciding) -> AnyView {
         .into_any()
     };
     view! {
-        <h2>{words::WHY}</h2>
+        <h2>{words::why_label()}</h2>
         <div class="trainer-why">{Group::ALL.map(of_group).into_iter().collect_view()}</div>
     }
     .into_any()

@@ -41,7 +41,7 @@ pub fn rally(trainer: Trainer) -> AnyView {
     let current = Memo::new(move |_| trainer.scene.get());
     view! {
         {move || match current.get() {
-            None => view! { <p class="card">{text::LOADING}</p> }.into_any(),
+            None => view! { <p class="card">{text::loading()}</p> }.into_any(),
             Some(current) => scene(trainer, &current),
         }}
     }
@@ -103,7 +103,7 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
                 <canvas
                     class="trainer-field"
                     role="img"
-                    aria-label=words::PICTURE
+                    aria-label=words::picture()
                     node_ref=deciding.film.node
                 ></canvas>
             </div>
@@ -141,7 +141,7 @@ fn whistle(deciding: Deciding) -> AnyView {
             on:keydown=key
             on:click=click
         >
-            {words::WHISTLE}
+            {words::whistle()}
         </button>
     }
     .into_any()

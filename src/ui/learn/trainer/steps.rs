@@ -60,10 +60,10 @@ pub fn steps(deciding: Deciding) -> AnyView {
         </div>
         <div class="trainer-arms">
             <button type="button" class="button primary" id="whistle" on:click=whistle>
-                {words::WHISTLE}
+                {words::whistle()}
             </button>
             <button type="button" class="button" id="step" on:click=on>
-                {move || if told.get() < count { words::NEXT_STEP } else { words::NO_WHISTLE }}
+                {move || if told.get() < count { words::next_step() } else { words::no_whistle() }}
             </button>
         </div>
     }

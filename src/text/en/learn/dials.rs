@@ -1,0 +1,253 @@
+//! What can be set in a situation, and how it stands, in words that can be heard as well.
+
+use crate::learn::decisions::{length, side};
+use crate::learn::dials::*;
+use learn::{Dial, End, Situation, HALF_LENGTH, HALF_WIDTH};
+
+/// In English.
+pub static WORDS: DialsWords = DialsWords {
+    dial,
+    row_mark,
+    choices,
+    set_to,
+    mover,
+};
+
+fn dial(dial: Dial) -> String {
+    let words = match dial {
+        Dial::AlongNet => "Where the hand touches",
+        Dial::NetContact => "What happened?",
+        Dial::HandBeyond => "Hand of the block",
+        Dial::AfterAttack => "Touch of the block",
+        Dial::HandDoes => "What does the hand do?",
+        Dial::Opponents => "Can the left team still attack the ball?",
+        Dial::Heel => "Heel of the foot",
+        Dial::Hinders => "Is an opponent hindered?",
+        Dial::BodyPart => "What touches the other court?",
+        Dial::BallBeyond => "Middle of the ball",
+        Dial::Contact => "What did you see?",
+        Dial::OwnBlock => "Did the left team block the ball before?",
+        Dial::Hitter(n) => return format!("Who plays touch {n}?"),
+        Dial::OneAction => "Touch 1 and 2 by the same player?",
+        Dial::ServerDepth => "Toe of the front foot",
+        Dial::ServerRight => "Place along the end line",
+        Dial::ServiceAfter => "Service hit",
+        Dial::ServiceHow => "What happened?",
+        Dial::Server => "Who serves?",
+        Dial::PlayerDepth(n) => return format!("Player {n}, from the net"),
+        Dial::PlayerRight(n) => return format!("Player {n}, to the side"),
+        Dial::Serves => "Which team is it?",
+        Dial::Edition => "Which edition of the rules?",
+        Dial::Row(1) => "The player is",
+        Dial::Row(_) => "The other player is",
+        Dial::AttackedBall => "What ball is it?",
+        Dial::TakeOff => "Take-off foot",
+        Dial::BallDepth => "Ball, from the net",
+        Dial::BallHeight => "Height of the ball",
+        Dial::NetTop => "Height of the net",
+        Dial::Completed => "Does the ball cross the net?",
+        Dial::LiberoDepth => "Libero, from the net",
+        Dial::LiberoPass => "How does the libero pass?",
+        Dial::Reach(1) => "Hands of the first player",
+        Dial::Reach(_) => "Hands of the other player",
+        Dial::BlockTouches => "Does the block touch the ball?",
+        Dial::BlockedBall => "What ball is it?",
+        Dial::LandsAlong => "Ball, along the court",
+        Dial::LandsAcross => "Ball, across the court",
+        Dial::Patch => "Size of the contact with the floor",
+        Dial::LastTouch => "Who touched it last?",
+        Dial::CrossesAside => "Ball, from the middle of the net",
+        Dial::CrossesHeight => "Height of the ball",
+        Dial::Tall => "Height of these two players",
+        Dial::TeamHit => "Which hit sent it?",
+        Dial::Towards => "Where does it fly?",
+        Dial::HandsUp => "Hands above the head?",
+        Dial::ServiceFlight => "How does the service fly?",
+        Dial::LeftFaultAt => "Net touch of the left team",
+        Dial::RightFaultAt => "Foot of the right team",
+        Dial::ServerOnLine => "At the hit: is the server's foot on the end line?",
+        Dial::ReceiversSwapped => "At the hit: do the receivers stand in the wrong order?",
+        Dial::ServiceWide => "After the hit: does the ball fly outside the antenna?",
+    };
+    words.to_owned()
+}
+
+fn row_mark(row: usize) -> &'static str {
+    ["F", "B", "L"].get(row).copied().unwrap_or_default()
+}
+
+const ROWS: &[&str] = &["a front-row player", "a back-row player", "the libero"];
+
+const NO_YES: &[&str] = &["No", "Yes"];
+
+fn choices(dial: Dial) -> &'static [&'static str] {
+    match dial {
+        Dial::NetContact => &[
+            "Plays the ball, jumps or lands",
+            "Has landed and turns away",
+            "The ball drives the net into the hand",
+            "Holds the net, or hinders an opponent",
+            "Only hair touches it",
+        ],
+        Dial::HandDoes => &["Blocks", "Hits it like an attack"],
+        Dial::Opponents => &["Yes", "No, nobody can reach it"],
+        Dial::Hinders
+        | Dial::OwnBlock
+        | Dial::Completed
+        | Dial::BlockTouches
+        | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide => NO_YES,
+        Dial::BodyPart => &["A hand", "A knee, the back"],
+        Dial::Contact => &[
+            "It rebounds at once",
+            "It rests, or is thrown",
+            "Two opponents hold it above the net",
+            "A team-mate lifts the player to it",
+        ],
+        Dial::Hitter(_) => &[
+            "Player 1",
+            "Player 2",
+            "Player 3",
+            "Player 4",
+            "Across the net",
+        ],
+        Dial::OneAction => &["In two actions", "In one action"],
+        Dial::ServiceHow => &[
+            "Tosses it once, one hand",
+            "Bounces it first, then tosses",
+            "Hits it out of the other hand",
+            "Lets it drop, tosses it again",
+            "Hits it with both hands",
+        ],
+        Dial::Server => &[
+            "Position 1",
+            "Position 2",
+            "Position 3",
+            "Position 4",
+            "Position 5",
+            "Position 6",
+        ],
+        Dial::Serves => &["It receives", "It serves"],
+        Dial::Edition => &["2025 to 2028", "2021 to 2024"],
+        Dial::Row(_) => ROWS,
+        Dial::AttackedBall => &["Any other ball", "The other team's service"],
+        Dial::LiberoPass => &["With the forearms", "With fingers, hands raised"],
+        Dial::BlockedBall => &["An attack", "The service"],
+        Dial::LastTouch => &[
+            "Left team: service",
+            "Left team: attack",
+            "Right team: block",
+            "Right team: defence",
+        ],
+        Dial::TeamHit => &["Service", "First hit", "Second hit", "Third hit"],
+        Dial::Towards => &["To the court", "To the free zone"],
+        Dial::ServiceFlight => &["Flat", "High"],
+        Dial::AlongNet
+        | Dial::HandBeyond
+        | Dial::AfterAttack
+        | Dial::Heel
+        | Dial::BallBeyond
+        | Dial::ServerDepth
+        | Dial::ServerRight
+        | Dial::ServiceAfter
+        | Dial::PlayerDepth(_)
+        | Dial::PlayerRight(_)
+        | Dial::TakeOff
+        | Dial::BallDepth
+        | Dial::BallHeight
+        | Dial::NetTop
+        | Dial::LiberoDepth
+        | Dial::Reach(_)
+        | Dial::LandsAlong
+        | Dial::LandsAcross
+        | Dial::Patch
+        | Dial::CrossesAside
+        | Dial::CrossesHeight
+        | Dial::Tall
+        | Dial::LeftFaultAt
+        | Dial::RightFaultAt => &[],
+    }
+}
+
+fn set_to(dial: Dial, value: f64) -> String {
+    let either = |above: &str, below: &str| {
+        let side = if value < 0.0 { below } else { above };
+        format!("{} {side}", length(value))
+    };
+    // From the outer edge of a line, or from where the antenna begins.
+    let from_edge = |edge: f64, beyond: &str, inside: &str| {
+        let away = value - edge;
+        let side = if away > 0.0 { beyond } else { inside };
+        format!("{} {side}", length(away.abs()))
+    };
+    match dial {
+        Dial::ServerDepth => from_edge(HALF_LENGTH, "behind the end line", "over the end line"),
+        Dial::ServerRight => from_edge(HALF_WIDTH, "beside the zone", "inside the zone"),
+        Dial::LandsAlong => from_edge(HALF_LENGTH, "outside the end line", "inside its edge"),
+        Dial::LandsAcross => from_edge(HALF_WIDTH, "outside the side line", "inside its edge"),
+        Dial::CrossesAside => from_edge(HALF_WIDTH, "outside the antenna", "inside the antenna"),
+        Dial::AlongNet => from_edge(HALF_WIDTH, "outside the antenna", "inside the antenna"),
+        Dial::PlayerRight(_) => either("to the player's right", "to the player's left"),
+        Dial::HandBeyond => either("beyond the net", "on its own side"),
+        Dial::BallBeyond => either("beyond the net", "before the net"),
+        Dial::Heel => either("inside its own court", "beyond the middle of the line"),
+        Dial::BallDepth => either("from the net", "beyond the net"),
+        Dial::AfterAttack => {
+            let when = if value < 0.0 { "before" } else { "after" };
+            format!("{:.2} s {when} the attack hit", value.abs())
+        }
+        Dial::ServiceAfter => {
+            let when = if value < 0.0 { "before" } else { "after" };
+            format!("{:.1} s {when} the whistle", value.abs())
+        }
+        Dial::LeftFaultAt | Dial::RightFaultAt => format!("after {value:.2} s"),
+        Dial::PlayerDepth(_) | Dial::TakeOff | Dial::LiberoDepth => {
+            format!("{value:.2} m from the net")
+        }
+        Dial::BallHeight | Dial::NetTop | Dial::CrossesHeight | Dial::Tall | Dial::Reach(_) => {
+            format!("{value:.2} m high")
+        }
+        Dial::Patch => format!("{} around its middle", length(value)),
+        Dial::NetContact
+        | Dial::HandDoes
+        | Dial::Opponents
+        | Dial::Hinders
+        | Dial::BodyPart
+        | Dial::Contact
+        | Dial::OwnBlock
+        | Dial::Hitter(_)
+        | Dial::OneAction
+        | Dial::ServiceHow
+        | Dial::Server
+        | Dial::Serves
+        | Dial::Edition
+        | Dial::Row(_)
+        | Dial::AttackedBall
+        | Dial::Completed
+        | Dial::LiberoPass
+        | Dial::BlockTouches
+        | Dial::BlockedBall
+        | Dial::LastTouch
+        | Dial::TeamHit
+        | Dial::Towards
+        | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide
+        | Dial::ServiceFlight => {
+            let words = choices(dial).get(value as usize);
+            words.copied().unwrap_or_default().to_owned()
+        }
+    }
+}
+
+fn mover(of: Situation, n: u8) -> String {
+    match (of, n) {
+        (Situation::DoubleContact | Situation::FourHits, _) => format!("Touch {n}"),
+        (Situation::Screen, 3) => format!("Receiver, {}", side(End::Right)),
+        (Situation::Screen, _) => format!("Player {n}, {}", side(End::Left)),
+        (_, _) => format!("Position {n}"),
+    }
+}

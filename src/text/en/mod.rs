@@ -1,0 +1,34 @@
+//! English.
+
+pub mod about;
+pub mod audit;
+pub mod captains;
+pub mod command_help;
+pub mod command_line;
+pub mod common;
+pub mod comparison;
+pub mod consequence;
+pub mod corrected;
+pub mod desk;
+pub mod entry;
+pub mod flows;
+pub mod form;
+pub mod hand_over;
+pub mod intake;
+pub mod learn;
+pub mod machine;
+pub mod paper;
+pub mod play;
+pub mod problem;
+pub mod question;
+pub mod refusal;
+pub mod remark;
+pub mod review;
+pub mod sanctions;
+pub mod score_sheet;
+pub mod setup;
+pub mod sheet;
+pub mod sheet_text;
+pub mod signals;
+pub mod standings;
+pub mod storage;
