@@ -23,8 +23,7 @@ fn about_parts() -> [(&'static str, Vec<&'static str>); 5] {
         "The rules that count",
         vec![
             "Dutystand knows the Official Volleyball Rules and some common school limits. Your \
-             competition may have its own regulations. They count first, and this app does not \
-             replace them.",
+             competition may have rules of its own. They count first.",
             "The app advises. The first referee decides.",
         ],
     ),
