@@ -369,5 +369,5 @@ fn selectors(css: &str) -> Vec<String> {
 
 /// The first remark of a sheet in words.
 fn remark(sheet: &Sheet) -> String {
-    text::remark(&sheet.remarks[0].remark, sheet)
+    text::remark(&sheet.remarks[0].remark, sheet.into())
 }

@@ -39,7 +39,7 @@ fn log_nothing_comes_before_the_opening() {
     assert_eq!(Refusal::NoMatch.rule(), "log");
     names_its_numbers(
         &Refusal::NoMatch,
-        &text::refusal(&Refusal::NoMatch, timeline.state()),
+        &text::refusal(&Refusal::NoMatch, timeline.state().into()),
     );
 }
 
@@ -77,7 +77,7 @@ fn log_unplayable_rules_are_refused() {
         assert_eq!(outcomes, [&Outcome::Refused(refused.clone())], "{why:?}");
         assert!(timeline.state().heading().is_none());
         assert_eq!(refused.rule(), "log");
-        names_its_numbers(&refused, &text::refusal(&refused, timeline.state()));
+        names_its_numbers(&refused, &text::refusal(&refused, timeline.state().into()));
     }
 }
 
@@ -460,7 +460,7 @@ fn r7_3_2_all_that_is_missing_is_named() {
     };
     let missing = several(&[A, B], Some(1));
     let mut story = Story::listed(international(), &[12]);
-    let said = text::refusal(&missing, story.timeline().state());
+    let said = text::refusal(&missing, story.timeline().state().into());
     for word in ["both teams", "toss"] {
         assert!(said.contains(word), "{said}");
     }

@@ -384,6 +384,6 @@ fn r21_4_2_nothing_is_heavier_than_a_disqualification() {
     story
         .enter(card(A, player(4), Level::Disqualification))
         .refuses(card(A, player(4), Level::Penalty), "21.4.2", why.clone());
-    let sentence = text::refusal(&why, story.timeline().state());
+    let sentence = text::refusal(&why, story.timeline().state().into());
     assert!(!sentence.contains("next sanction"), "{sentence}");
 }

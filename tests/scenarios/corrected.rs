@@ -119,7 +119,7 @@ fn a_score_in_a_refusal_names_its_sides() {
         },
     ];
     for why in all {
-        let words = text::refusal(&why, &state);
+        let words = text::refusal(&why, (&state).into());
         assert!(words.contains("A 10:8 B"), "{words}");
     }
 }

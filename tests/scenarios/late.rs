@@ -371,7 +371,7 @@ fn r7_3_5_4_found_after_the_match_the_core_asks() {
         story.notices(&Notice::Question { entry });
         let question = story.timeline().state().questions()[0].clone();
         assert_eq!(question.ask.choices(), ["lose_match", "lose_set"]);
-        let (words, choices) = text::question(&question, story.timeline().state());
+        let (words, choices) = text::question(&question, story.timeline().state().into());
         assert!(
             words.contains("Otters") && words.contains("competition"),
             "{words}"

@@ -488,7 +488,7 @@ fn r19_3_1_1_the_back_row_of_a_smaller_team() {
             let why = Refusal::BackRowOnly {
                 number: Shirt(number),
             };
-            let sentence = text::refusal(&why, story.timeline().state());
+            let sentence = text::refusal(&why, story.timeline().state().into());
             assert!(sentence.contains(words), "{sentence}");
             let change = crate::story::change(number, 12);
             let kind = Kind::LiberoReplacement { team: B, change };

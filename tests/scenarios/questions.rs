@@ -32,7 +32,7 @@ fn r21_5_penalties_on_both_teams_ask_who_serves() {
     story.notices(&Notice::Question { entry: begun });
     let question = &story.timeline().state().questions()[0];
     assert_eq!(question.ask, QuestionKind::WhoOpens { due: B });
-    let (words, choices) = text::question(question, story.timeline().state());
+    let (words, choices) = text::question(question, story.timeline().state().into());
     assert!(words.contains("Herons were due"), "{words}");
     assert_eq!(choices, ["Otters", "Herons"]);
 }
@@ -155,7 +155,7 @@ fn r7_3_5_4_a_player_who_came_in_during_an_earlier_set_asks() {
         QuestionKind::UnregisteredInside { team: A, set: 1 }
     );
     assert_eq!(question.ask.choices(), ["lose_set", "keep_set"]);
-    let (words, _) = text::question(question, story.timeline().state());
+    let (words, _) = text::question(question, story.timeline().state().into());
     assert!(
         words.contains("Otters") && words.contains("set 1"),
         "{words}"
@@ -269,7 +269,9 @@ fn r7_3_5_4_found_after_the_match_inside_an_earlier_set() {
         ["lose_match", "lose_set", "keep_set"]
     );
     assert_eq!(
-        text::question(&question, story.timeline().state()).1.len(),
+        text::question(&question, story.timeline().state().into())
+            .1
+            .len(),
         3
     );
     for (choice, sets) in [

@@ -132,7 +132,7 @@ impl Story {
             "a refused entry changed something: {kind:?}"
         );
         assert_eq!(why.rule(), rule, "the rule of {why:?}");
-        names_its_numbers(&why, &text::refusal(&why, self.timeline.state()));
+        names_its_numbers(&why, &text::refusal(&why, self.timeline.state().into()));
         self
     }
 
