@@ -170,7 +170,7 @@ const fn one(arm: ArmPose) -> Pose {
 }
 
 const HANGING: ArmPose = arm((63, 94), (61, 118), 180, Hand::Back);
-const ASIDE: ArmPose = arm((46, 70), (21, 70), -90, Hand::Open);
+const ASIDE: ArmPose = arm((47, 70), (25, 70), -90, Hand::Open);
 const YELLOW: Hand = Hand::Cards {
     yellow: true,
     red: false,
@@ -251,7 +251,7 @@ impl Signal {
                                 arm((46, 82), (75, 76), 90, Hand::Edge),
                                 arm((118, 98), (86, 99), 0, Hand::Edge),
                             ],
-                            [arm((46, 70), (21, 70), -90, Hand::Edge), mirrored(HANGING)],
+                            [arm((47, 70), (25, 70), -90, Hand::Edge), mirrored(HANGING)],
                         ]
                     },
                     &["M56 58 C46 50 34 50 22 56M30 57L22 56L26 49"],
@@ -289,23 +289,23 @@ impl Signal {
             ),
             Signal::Disqualification => held(const { &[[raised(RED), mirrored(raised(YELLOW))]] }),
             // The forearms crossed before the chest.
-            Signal::EndOfSet => held(const { &[both(arm((60, 97), (101, 88), 22, Hand::Back))] }),
+            Signal::EndOfSet => held(const { &[both(arm((60, 97), (99, 80), 24, Hand::Back))] }),
             // The stretched arm lifted, the palm up.
             Signal::NotTossed => moved(
                 const {
                     &[
                         one(arm((58, 91), (43, 111), -145, Hand::PalmUp)),
-                        one(arm((47, 74), (22, 77), -96, Hand::PalmUp)),
+                        one(arm((48, 74), (25, 77), -96, Hand::PalmUp)),
                     ]
                 },
-                &["M20 124 C8 114 4 104 6 92M0 98L6 92L9 99"],
+                &["M24 124 C12 114 8 104 10 92M4 98L10 92L13 99"],
             ),
             // Eight fingers.
             Signal::ServiceDelay => {
                 held(const { &[[raised(Hand::Fingers(5)), mirrored(raised(Hand::Fingers(3)))]] })
             }
             Signal::BlockOrScreen => {
-                held(const { &[both(arm((66, 45), (64, 20), -4, Hand::Open))] })
+                held(const { &[both(arm((66, 47), (64, 24), -4, Hand::Open))] })
             }
             // The forefinger points down and circles at the waist.
             Signal::Position => moved(
@@ -367,12 +367,12 @@ impl Signal {
             Signal::AttackFault => moved(
                 const {
                     &[
-                        one(arm((48, 66), (46, 40), 0, Hand::Open)),
-                        one(arm((48, 66), (29, 49), -45, Hand::Open)),
-                        one(arm((48, 66), (23, 70), -96, Hand::PalmDown)),
+                        one(arm((49, 63), (47, 37), 0, Hand::Open)),
+                        one(arm((49, 63), (29, 47), -50, Hand::Open)),
+                        one(arm((49, 63), (26, 74), -115, Hand::PalmDown)),
                     ]
                 },
-                &["M26 22 C14 30 8 40 6 52M12 46L6 52L3 45"],
+                &["M28 24 C16 32 9 44 9 60M15 54L9 60L4 53"],
             ),
             Signal::LineOrUnder => Movement {
                 poses: const { &[one(arm((60, 92), (48, 113), -150, Hand::Point))] },
@@ -386,16 +386,16 @@ impl Signal {
                 const {
                     &[
                         [
-                            arm((56, 96), (70, 84), 0, Hand::Open),
-                            arm((106, 86), (88, 65), -90, Hand::Edge),
+                            arm((55, 95), (68, 82), 0, Hand::Open),
+                            arm((109, 83), (94, 58), -90, Hand::Edge),
                         ],
                         [
-                            arm((56, 96), (70, 84), 0, Hand::Open),
-                            arm((100, 84), (72, 65), -90, Hand::Edge),
+                            arm((55, 95), (68, 82), 0, Hand::Open),
+                            arm((103, 80), (78, 57), -90, Hand::Edge),
                         ],
                     ]
                 },
-                &["M70 52 H44M51 57L44 52L51 47"],
+                &["M68 47H44M51 52L44 47L51 42"],
             ),
             Signal::DelayWarning => held(const { &[over_the_wrist(YELLOW)] }),
             Signal::DelayPenalty => held(const { &[over_the_wrist(RED)] }),
@@ -412,15 +412,15 @@ impl FlagSignal {
         match self {
             // The stick goes on from the arm, down.
             FlagSignal::In => {
-                held(const { &[[HANGING, arm((113, 92), (108, 112), 170, Hand::Flag)]] })
+                held(const { &[[HANGING, arm((113, 86), (118, 101), 162, Hand::Flag)]] })
             }
             FlagSignal::Out => held(const { &[[HANGING, FLAG_UP]] }),
             // The palm of the free hand lies on the top of the stick.
             FlagSignal::Touched => held(
                 const {
                     &[[
-                        arm((76, 84), (98, 57), 90, Hand::Edge),
-                        arm((124, 92), (116, 110), 0, Hand::Flag),
+                        arm((53, 74), (93, 66), 88, Hand::Edge),
+                        arm((121, 97), (112, 120), 0, Hand::Flag),
                     ]]
                 },
             ),
@@ -438,8 +438,8 @@ impl FlagSignal {
             FlagSignal::NotSeen => held(
                 const {
                     &[[
-                        arm((60, 97), (101, 88), 22, Hand::Back),
-                        arm((120, 97), (79, 88), -22, Hand::Flag),
+                        arm((60, 97), (99, 80), 24, Hand::Back),
+                        arm((120, 97), (81, 80), -24, Hand::Flag),
                     ]]
                 },
             ),
@@ -495,13 +495,31 @@ mod tests {
             .all(|signal| !signal.movement().has_flag()));
     }
 
+    /// How far a hand reaches from the wrist, outline and all, in the picture's measure: a flag's stick is 50 long.
+    const fn reach(hand: Hand) -> f64 {
+        match hand {
+            Hand::Flag => 51.0,
+            Hand::Cards { .. } => 30.0,
+            Hand::Fingers(_) => 25.0,
+            Hand::Open | Hand::Back | Hand::Point => 22.8,
+            Hand::Edge | Hand::PalmUp | Hand::PalmDown => 22.0,
+            Hand::Fist | Hand::Thumb => 20.0,
+        }
+    }
+
     #[test]
     fn everything_is_in_the_picture() {
-        for signal in Signal::ALL {
-            for arm in signal.movement().poses.iter().flatten() {
-                for (x, y) in [arm.elbow, arm.wrist] {
-                    assert!((10..=WIDTH - 10).contains(&x), "{signal:?}");
-                    assert!((18..=HEIGHT - 20).contains(&y), "{signal:?}");
+        let signals = Signal::ALL.map(Signal::movement).into_iter();
+        let flags = FlagSignal::ALL.map(FlagSignal::movement).into_iter();
+        for movement in signals.chain(flags) {
+            let above = if movement.has_flag() { ABOVE } else { 0 };
+            for arm in movement.poses.iter().flatten() {
+                let turn = f64::from(arm.turn).to_radians();
+                let tip = |from: i16, by: f64| from + (by * reach(arm.hand)).round() as i16;
+                let tip = (tip(arm.wrist.0, turn.sin()), tip(arm.wrist.1, -turn.cos()));
+                for (x, y) in [arm.elbow, arm.wrist, tip] {
+                    assert!((0..=WIDTH).contains(&x), "{arm:?}: {x}");
+                    assert!((-above..=HEIGHT).contains(&y), "{arm:?}: {y}");
                 }
             }
         }
