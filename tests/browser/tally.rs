@@ -1,6 +1,8 @@
 //! The parent in the stand: the score in two taps from opening.
 
-use game::Phase;
+use game::entry::Change;
+use game::{Kind, Phase};
+use rules::{Shirt, Team};
 
 use crate::driver::Engine;
 use crate::referee::{Referee, Side};
@@ -18,6 +20,11 @@ pub const TESTS: &[Test] = &[
         name: "a_tally_counts_sets_and_may_know_who_serves",
         engines: &[Engine::Chromium],
         run: a_tally_counts_sets_and_may_know_who_serves,
+    },
+    Test {
+        name: "a_tally_counts_substitutions_by_their_numbers",
+        engines: ALL,
+        run: a_tally_counts_substitutions_by_their_numbers,
     },
 ];
 
@@ -52,5 +59,52 @@ fn a_tally_counts_sets_and_may_know_who_serves(stage: &mut Stage) -> Ran {
     referee.tap_at("#continue");
     referee.browser().find("#half-left");
     referee.court_is_right(false);
+    Ok(())
+}
+
+/// Nobody is followed, so the numbers are typed.
+fn a_tally_counts_substitutions_by_their_numbers(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.tap_at("#quick-tally");
+    referee.point(Side::Left);
+    let ask = |referee: &mut Referee, out: u16, into: u16| {
+        referee.tap("More Team B");
+        referee.tap("Substitution");
+        for number in [out, into] {
+            for digit in number.to_string().chars() {
+                referee.tap(&digit.to_string());
+            }
+            referee.tap("This player");
+        }
+    };
+    ask(referee, 12, 7);
+    referee.browser().picture("tally-substitution");
+    referee.tap_at("#record-change");
+    referee.reads_at("#last-entry", "12");
+    let timeline = referee.timeline();
+    let last = timeline.entries().last().map(|e| e.kind.clone());
+    let change = Change {
+        out: Shirt(12),
+        into: Shirt(7),
+    };
+    let asked = Kind::Substitution {
+        team: Team::B,
+        changes: vec![change],
+        reason: None,
+    };
+    assert_eq!(last, Some(asked));
+    // A tally limits nothing, and takes back what was a slip.
+    for player in 1..8 {
+        ask(referee, player, player + 20);
+        referee.tap_at("#record-change");
+    }
+    let made = |referee: &mut Referee| {
+        let play = referee.timeline().state().play().cloned();
+        play.map(|play| play.sides.b.substitutions)
+    };
+    assert_eq!(made(referee), Some(8));
+    referee.tap_at("#take-back");
+    assert_eq!(made(referee), Some(7));
     Ok(())
 }

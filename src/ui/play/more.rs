@@ -101,6 +101,10 @@ fn happened(team: Team) -> AnyView {
         {
             all.push((text::game_captain(), Panel::GameCaptain(team)));
         }
+        // With places it has a button of its own below the half.
+        if !session.state().rules().line_ups {
+            all.insert(0, (text::substitution(), Panel::Substitution(team)));
+        }
         all.push((text::protest(), Panel::Protest(team)));
         all.push((text::short(), Panel::Short(team)));
         all

@@ -1,4 +1,5 @@
-//! Who goes and who comes: only legal changes are offered, a tap on another one says why not.
+//! Who goes and who comes: only legal changes are offered, a tap on another one says why not. In a tally, which
+//! follows nobody, both numbers are typed.
 
 use leptos::prelude::*;
 
@@ -7,6 +8,7 @@ use super::court::use_court;
 use super::panel::Frame;
 use crate::memo::Memo;
 use crate::session::{use_session, Refused, Session};
+use crate::widgets::number_pad::NumberPad;
 use crate::widgets::picker::{asked, buttons, fixed, question, Choice, Layout};
 use game::entry::{Change, Forced};
 use game::{preview_substitution, Barred, Kind, MayReturn, OutFor, Refusal, State};
@@ -141,7 +143,8 @@ pub fn Substitution(
     let is_reason = Callback::new(move |i: usize| request.reason.get() == REASONS[i]);
     let set_reason = Callback::new(move |i: usize| request.reason.set(REASONS[i]));
     let reasons = fixed(REASONS.map(text::forced));
-    if players(&session.state_now(), team).0.is_empty() {
+    let followed = session.state_now().rules().line_ups;
+    if followed && players(&session.state_now(), team).0.is_empty() {
         return view! {
             <Frame title>
                 <p class="sentence warn">{text::no_line_up()}</p>
@@ -151,8 +154,15 @@ pub fn Substitution(
     }
     view! {
         <Frame title>
-            {going(request)}
-            {coming(request)}
+            {if followed {
+                view! {
+                    {going(request)}
+                    {coming(request)}
+                }
+                    .into_any()
+            } else {
+                typed(request)
+            }}
             {asked(text::substitution_reason(), buttons(Layout::Row, reasons, Some(is_reason), set_reason))}
             {requests_by(team)}
             <Show when=move || ready.get()>
@@ -257,6 +267,26 @@ fn going(request: Request) -> AnyView {
         text::who_goes(),
         buttons(Layout::Numbers, choices, Some(is), tap),
     )
+}
+
+/// First who goes, then who comes; the core only counts them.
+fn typed(request: Request) -> AnyView {
+    let take = Callback::new(move |shirt: Shirt| {
+        let Some(out) = request.out.get_untracked() else {
+            return request.out.set(Some(shirt));
+        };
+        let change = Change { out, into: shirt };
+        match untrack(|| request.check(change)) {
+            Ok(()) => request.add(change),
+            Err(why) => request.explain(why, Some(change)),
+        }
+    });
+    let legend = Signal::derive(move || match request.out.get() {
+        None => text::who_goes().to_owned(),
+        out => text::who_comes(out),
+    });
+    let pad = view! { <NumberPad label=legend on_take=take take_words=text::this_player() /> };
+    question(legend, pad.into_any())
 }
 
 /// Who comes, once it is said who goes.
