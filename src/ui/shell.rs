@@ -346,7 +346,6 @@ fn Frame() -> impl IntoView {
     view! {
         <div class="page" data-screen=move || code.get()>
             <Bar />
-            <Keeper />
             <main id="main">
                 {move || {
                     let drawn = show(session, screen);
@@ -354,6 +353,7 @@ fn Frame() -> impl IntoView {
                     drawn
                 }}
             </main>
+            <Keeper />
             <RefusalSheet />
             <Confirm
                 open=session.looking_on()
@@ -527,37 +527,39 @@ fn Keeper() -> impl IntoView {
     });
     let notices = Memo::new(move |_| session.notices());
     view! {
-        <Show when=move || in_match.get() && stands_still.get().is_some()>
-            <div class="keeper" role="alert" id="stands-still">
-                <p>{move || stands_still.get()}</p>
-                <button type="button" class="button" on:click=move |_| go_on(session)>
-                    {move || text::go_on(standing.get())}
-                </button>
-            </div>
-        </Show>
-        <Show when=move || trouble.get().is_some()>
-            <div class="keeper bad" role="alert" id="storage-trouble">
-                <p>{move || trouble.get()}</p>
-                <Show when=move || in_match.get()>
-                    {screens::around(Around::Export)}
-                </Show>
-            </div>
-        </Show>
-        <Show when=move || in_match.get() && clock_doubt.get().is_some()>
-            <div class="keeper bad" role="alert" id="clock-doubt">
-                <p>{move || clock_doubt.get().map(text::clock_doubt)}</p>
-                <button type="button" class="button" on:click=move |_| clock_doubt.set(None)>
-                    {text::understood()}
-                </button>
-            </div>
-        </Show>
-        <Show when=move || in_match.get() && !notices.get().is_empty()>
-            <div class="keeper bad" role="alert" id="damaged">
-                <p>{move || text::session_notices(&notices.get())}</p>
-                <button type="button" class="button" on:click=move |_| session.notices_read()>
-                    {text::understood()}
-                </button>
-            </div>
-        </Show>
+        <div class="keepers" inert=move || shell.locked.get()>
+            <Show when=move || in_match.get() && stands_still.get().is_some()>
+                <div class="keeper" role="alert" id="stands-still">
+                    <p>{move || stands_still.get()}</p>
+                    <button type="button" class="button" on:click=move |_| go_on(session)>
+                        {move || text::go_on(standing.get())}
+                    </button>
+                </div>
+            </Show>
+            <Show when=move || trouble.get().is_some()>
+                <div class="keeper bad" role="alert" id="storage-trouble">
+                    <p>{move || trouble.get()}</p>
+                    <Show when=move || in_match.get()>
+                        {screens::around(Around::Export)}
+                    </Show>
+                </div>
+            </Show>
+            <Show when=move || in_match.get() && clock_doubt.get().is_some()>
+                <div class="keeper bad" role="alert" id="clock-doubt">
+                    <p>{move || clock_doubt.get().map(text::clock_doubt)}</p>
+                    <button type="button" class="button" on:click=move |_| clock_doubt.set(None)>
+                        {text::understood()}
+                    </button>
+                </div>
+            </Show>
+            <Show when=move || in_match.get() && !notices.get().is_empty()>
+                <div class="keeper bad" role="alert" id="damaged">
+                    <p>{move || text::session_notices(&notices.get())}</p>
+                    <button type="button" class="button" on:click=move |_| session.notices_read()>
+                        {text::understood()}
+                    </button>
+                </div>
+            </Show>
+        </div>
     }
 }

@@ -70,6 +70,8 @@ const UNCOVER: &str = "
             rests = now.left === box.left && now.top === box.top ? rests + 1 : 0;
             box = now;
         }
+        // What has come up by itself lets a finger through for a moment; whoever aims at it is slower.
+        for (let tries = 0; tries < 120 && getComputedStyle(e).pointerEvents === 'none'; tries += 1) await frame();
         const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
         if (top === null) return 'lies outside the screen';
         return e.contains(top) ? null : 'is covered by ' + top.outerHTML.slice(0, 200);

@@ -201,7 +201,7 @@ fn one_tab_writes_and_the_other_looks(stage: &mut Stage) -> Ran {
 }
 
 /// Fills local storage to the last character.
-const FILL: &str = "
+pub const FILL: &str = "
     let size = 1 << 22, n = 0;
     while (size > 0) {
       try { localStorage.setItem('fill' + n++, 'x'.repeat(size)); }

@@ -28,6 +28,7 @@ mod kept;
 mod learner;
 mod library;
 mod light;
+mod narrow;
 mod pages;
 mod pictures;
 mod printed;
@@ -39,6 +40,7 @@ mod seldom;
 mod server;
 mod smoke;
 mod stage;
+mod steady;
 #[path = "../support/mod.rs"]
 mod support;
 mod taken_back;
@@ -93,6 +95,8 @@ const FILES: &[&[Test]] = &[
     taken_back::TESTS,
     in_sight::TESTS,
     wide::TESTS,
+    steady::TESTS,
+    narrow::TESTS,
     incidents::TESTS,
     beforehand::TESTS,
     finger::TESTS,

@@ -287,7 +287,7 @@ pub fn wait(stage: &mut Stage, what: &str, expression: &str) {
 }
 
 /// Lets the program come four seconds late.
-fn comes_late(stage: &mut Stage) {
+pub fn comes_late(stage: &mut Stage) {
     let (name, loader) = built("loader-", ".js");
     let loader = String::from_utf8(loader).expect("a script");
     let late = loader.replace(

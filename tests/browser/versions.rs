@@ -69,7 +69,7 @@ pub const TESTS: &[Test] = &[
 const NEWS: &str = "document.querySelector('#new-version')?.innerText ?? ''";
 
 /// A newer version lies beside the page and waits.
-fn newer_waits(stage: &mut Stage) {
+pub fn newer_waits(stage: &mut Stage) {
     next_version(stage);
     stage.browser().value(LOOK);
     wait(

@@ -152,7 +152,7 @@ pub fn Receive() -> impl IntoView {
             <video class="sight" class:on=move || on.get() node_ref=video playsinline muted aria-label=words::sight()></video>
             <p role="status" id="received" class="sentence"
                 class:bad=move || said.read().as_ref().is_some_and(|s| s.0)
-                hidden=move || said.read().is_none()
+                class:waits=move || said.read().is_none()
             >
                 {move || said.get().map(|s| s.1)}
             </p>

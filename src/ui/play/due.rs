@@ -68,13 +68,15 @@ pub fn DueLine() -> impl IntoView {
     let is_due = move || !due.read().is_empty() || hint.get().is_some();
     view! {
         <p class="due-line" class:due=is_due id="due">
-            {move || {
-                if let Some(words) = hint.get() {
-                    return words.to_owned();
-                }
-                let due = due.get();
-                if due.is_empty() { serving.get() } else { due.join(" · ") }
-            }}
+            <span class="due-words">
+                {move || {
+                    if let Some(words) = hint.get() {
+                        return words.to_owned();
+                    }
+                    let due = due.get();
+                    if due.is_empty() { serving.get() } else { due.join(" · ") }
+                }}
+            </span>
         </p>
     }
 }

@@ -70,7 +70,7 @@ pub fn BarTools() -> impl IntoView {
                 on:click=move |_| court.turn(untrack(|| !court.is_turned()))
             >
                 {icon(Icon::Turn)}
-                {move || if turned() { text::table() } else { text::stand() }}
+                <span class="turn-word">{move || if turned() { text::table() } else { text::stand() }}</span>
             </button>
         </Show>
         <button

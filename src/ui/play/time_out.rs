@@ -12,7 +12,8 @@ pub fn end(session: Session, running: &RunningTimer) {
     session.submit(Kind::Timer(running.timer.stopped()));
 }
 
-/// Milliseconds for which a count-down that is over says so; then it goes by itself.
+/// Milliseconds for which a count-down that is over says so; then it goes by itself. Its room stays until the next
+/// rally, so that nothing moves under a finger.
 const SAYS_OVER_MS: i64 = 15_000;
 
 /// The count-downs that run since the last rally.
@@ -33,13 +34,8 @@ pub fn Running() -> impl IntoView {
                 .collect::<Vec<_>>()
         })
     });
-    let shown = Memo::new(move |_| {
-        let mut shown = running.get();
-        shown.retain(|timer| left_ms(session, timer) > -SAYS_OVER_MS);
-        shown
-    });
     view! {
-        <For each=move || shown.get() key=|t| t.entry let:timer>
+        <For each=move || running.get() key=|t| t.entry let:timer>
             <Line timer />
         </For>
     }
@@ -50,8 +46,14 @@ fn Line(timer: RunningTimer) -> impl IntoView {
     let session = use_session();
     let words = text::timer(&timer.timer, &session.state_now());
     let kept = StoredValue::new(timer.clone());
+    let of = timer.clone();
+    let gone = Memo::new(move |_| left_ms(session, &of) <= -SAYS_OVER_MS);
+    // Over for long when the court is drawn: nobody has seen it there.
+    if gone.get_untracked() {
+        return ().into_any();
+    }
     view! {
-        <div class="prompt timer">
+        <div class="prompt timer" class:waits=move || gone.get()>
             <span class="prompt-words">{words}</span>
             <CountDown timer />
             <button
@@ -63,4 +65,5 @@ fn Line(timer: RunningTimer) -> impl IntoView {
             </button>
         </div>
     }
+    .into_any()
 }

@@ -39,6 +39,7 @@ pub fn Start() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let known = Known::begin();
+    let at_once = known.running.get_untracked();
 
     let quick = move |_| match session.create(tally()) {
         Ok(id) => shell.go(Screen::Play { id }),
@@ -59,9 +60,10 @@ pub fn Start() -> impl IntoView {
 
     view! {
         <div class="start">
-            <NewVersion known />
-            <NotOffline />
-            {move || known.running.get().map(|running| view! { <Continue running /> })}
+            {move || known.running.get().map(|running| {
+                let late = at_once.as_ref() != Some(&running);
+                view! { <Continue running late /> }
+            })}
             <div class="start-begin stack">
                 <p class="start-lead">{text::lead()}</p>
                 // The first thing to be seen is a court: what is begun on the one half, what on the other.
@@ -114,6 +116,9 @@ pub fn Start() -> impl IntoView {
                         {text::this_phone()}
                     </button>
                 </div>
+                // Both come by themselves: below the ways in, where neither moves one of them.
+                <NewVersion known />
+                <NotOffline />
             </div>
             <div class="start-kept stack">{screens::library(known)}</div>
         </div>
@@ -138,13 +143,18 @@ fn tally() -> Heading {
 
 /// The match that is not over.
 #[component]
-fn Continue(running: Continued) -> impl IntoView {
+fn Continue(
+    running: Continued,
+    /// It has come up while the start screen stood there already, and has moved what stands below it.
+    late: bool,
+) -> impl IntoView {
     let shell = use_shell();
     let screen = running.screen();
     view! {
         <button
             type="button"
             class="button primary continue"
+            class:late=late
             id="continue"
             on:click=move |_| shell.go(screen.clone())
         >

@@ -134,7 +134,7 @@ fn whistle(deciding: Deciding) -> AnyView {
     view! {
         <button
             type="button"
-            class="whistle"
+            class="trainer-whistle"
             id="whistle"
             node_ref=node
             on:pointerdown=down
