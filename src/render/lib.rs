@@ -18,7 +18,7 @@ pub mod standings;
 
 pub use comparison_picture::parting;
 pub use fold::fold;
-pub use html::{document, parts};
+pub use html::{document, parts, PaperPart};
 pub use logbook::logbook_csv;
 pub use picture::Picture;
 pub use points::points_csv;

@@ -25,7 +25,7 @@ pub fn text(name: &str, line: &Line) -> String {
         words::result_of(line),
         doubt.unwrap_or_default(),
         words::seal_state(line.seal),
-        words::to_check(line.findings)
+        words::to_check(line.findings.all())
     )
 }
 
@@ -39,7 +39,7 @@ pub fn json(lines: &[(String, Line)]) -> Value {
             "sets_won": line.sets.map(|s| json!({ "A": s.a, "B": s.b })),
             "sets": line.points.iter().map(|p| json!({ "A": p.a, "B": p.b })).collect::<Vec<_>>(),
             "over": line.is_over, "paper": line.on_paper, "seal": line.seal.code(),
-            "findings": line.findings, "last_at": line.last_at,
+            "findings": line.findings.all(), "last_at": line.last_at,
             "doubt": line.doubt.map(Doubt::code), "practice": line.is_practice,
         })
     });
@@ -84,7 +84,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
             quoted(&points.join(" ")),
             number(Some(if line.is_over { "yes" } else { "no" })),
             number(Some(line.seal.code())),
-            number(Some(line.findings)),
+            number(Some(line.findings.all())),
             number(line.last_at),
             number(line.last_at.map(|at| WallClock::default().moment(at))),
             number(line.last_at.map(|at| hall.moment(at))),

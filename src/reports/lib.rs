@@ -18,7 +18,9 @@ mod plausible;
 mod remark;
 pub mod review;
 mod score_sheet;
+mod sheet_box;
 pub mod standings;
+mod weight;
 
 pub use clock::WallClock;
 pub use clock_doubt::{clock_doubts, ClockDoubt};
@@ -32,3 +34,5 @@ pub use score_sheet::{
     Named, PointMark, Replacement, Requested, ResultBox, Round, SealBox, SetSheet, Sheet, Signed,
     Substitution, TeamBlock,
 };
+pub use sheet_box::SheetBox;
+pub use weight::{Weight, Weights};

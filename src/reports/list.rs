@@ -4,9 +4,9 @@
 use super::one_match::{self, Evidence, Time};
 use super::paper::{Checkup, Draft, Fault};
 use super::standings::{self, Doubt, Played, Source};
-use super::{audit, paper};
+use super::{audit, paper, Weights};
 use game::entry::Detail;
-use game::{Phase, Timeline};
+use game::{Phase, Signer, Timeline};
 use record::{broken, seals, Reading};
 use rules::{ByTeam, Score, Team};
 
@@ -29,8 +29,10 @@ pub struct Line {
     pub on_paper: bool,
     /// The last seal.
     pub seal: SealState,
-    /// How many things are to be looked at.
-    pub findings: usize,
+    /// How many things are to be looked at, by what they may touch.
+    pub findings: Weights,
+    /// Who has signed under the result of a record.
+    pub signed: Vec<Signer>,
     /// When the last entry was made, milliseconds since 1970.
     pub last_at: Option<i64>,
     /// When the match was played.
@@ -108,7 +110,11 @@ impl Line {
             is_over: state.phase() == Phase::Finished,
             on_paper: false,
             seal,
-            findings: audit::audit(reading, timeline).len(),
+            findings: audit::audit(reading, timeline)
+                .iter()
+                .map(audit::Finding::weight)
+                .collect(),
+            signed: audit::signed_after(timeline),
             last_at: timeline.entries().iter().rev().find_map(|e| e.at),
             time: one_match::time_of(timeline),
             doubt: match seal {
@@ -140,7 +146,8 @@ impl Line {
             is_over,
             on_paper: true,
             seal: SealState::OnPaper,
-            findings: marks.len(),
+            findings: marks.iter().map(paper::Mark::weight).collect(),
+            signed: Vec::new(),
             last_at: None,
             time: None,
             doubt: in_doubt.then_some(Doubt::Paper),

@@ -11,11 +11,12 @@ use super::setup::drawn;
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
 use crate::memo::Memo;
-use crate::widgets::deferred::{defer_render, render_in_batches};
-use device::{offset_minutes, print_page, ExportFile};
+use crate::widgets::deferred::defer_render;
+use crate::widgets::paper_sheet::{paper_sheet, wall_clock};
+use device::{print_page, ExportFile};
 use game::Timeline;
 use render::{document, parts, points_csv};
-use reports::{Sheet, WallClock};
+use reports::Sheet;
 use text::sheet as words;
 
 /// The sheet of the match, to read, sign, seal, print and hand over.
@@ -72,46 +73,25 @@ pub fn SheetScreen() -> impl IntoView {
                 <p class="sentence bad" role="alert">{words::cannot_print()}</p>
             })}
             <Closing sheet />
-            {defer_render(move || view! { <Paper sheet /> }.into_any())}
+            {defer_render(move || paper(sheet))}
         </div>
     }
 }
 
-/// The paper, part by part.
-#[component]
-fn Paper(sheet: Memo<Sheet>) -> impl IntoView {
+/// The paper of the open match.
+fn paper(sheet: Memo<Sheet>) -> AnyView {
     let session = use_session();
     let all = Memo::new(move |_| {
         let clock = session.with_timeline(wall_clock);
         sheet.with(|sheet| parts(sheet, clock))
     });
-    let built = render_in_batches(move || all.read().len(), 1);
-    let shown = Memo::new(move |_| built.get().min(all.read().len()));
-    let one = move |place: usize| {
-        let html = Memo::new(move |_| all.read().get(place).cloned().unwrap_or_default());
-        view! { <div class="paper-part" inner_html=move || html.get()></div> }
-    };
-    view! {
-        <article class="paper" aria-busy=move || (shown.get() < all.read().len()).then_some("true")>
-            <For
-                each=move || 0..shown.get()
-                key=|place| *place
-                children=one
-            />
-        </article>
-    }
+    paper_sheet(all, Signal::stored(None))
 }
 
 /// The sheet with the signatures that were drawn on this phone.
 fn drawn_on(session: Session, timeline: &Timeline) -> Sheet {
     let drawn = session.id().map(|id| drawn(&id)).unwrap_or_default();
     Sheet::of(timeline).with_drawn(&drawn)
-}
-
-/// The clock of the hall: this phone's, on the day of the match.
-fn wall_clock(timeline: &Timeline) -> WallClock {
-    let at = timeline.entries().iter().find_map(|e| e.at);
-    WallClock(at.map_or(0, offset_minutes))
 }
 
 /// Gives a file that was computed from the match out of hand.

@@ -303,7 +303,7 @@ fn list_all(asked: &Asked) -> Result<Verdict, String> {
             line(&list::text(name, of));
         }
     }
-    let findings = listed.iter().any(|(_, line)| line.findings > 0);
+    let findings = listed.iter().any(|(_, line)| line.findings.all() > 0);
     Ok(verdict.max(Verdict::of(findings)))
 }
 

@@ -15,8 +15,7 @@ mod signatures;
 use std::fmt::{Display, Write};
 
 use game::isolated;
-use reports::Sheet;
-use reports::WallClock;
+use reports::{Sheet, SheetBox, WallClock};
 use rules::{ByTeam, Team};
 use text::score_sheet as words;
 
@@ -43,14 +42,23 @@ pub fn document(sheet: &Sheet, clock: WallClock) -> String {
 fn paper(sheet: &Sheet, clock: WallClock) -> String {
     let parts: String = parts(sheet, clock)
         .iter()
-        .map(|part| format!("<div class=\"paper-part\">{part}</div>"))
+        .map(|part| format!("<div class=\"paper-part\">{}</div>", part.html))
         .collect();
     format!("<article class=\"paper\">{parts}</article>")
 }
 
+/// A part of the paper.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PaperPart {
+    /// The box that it holds.
+    pub holds: SheetBox,
+    /// What stands there.
+    pub html: String,
+}
+
 /// What stands on the paper, part by part: a screen shows one after the other, and anew only what differs.
 #[must_use]
-pub fn parts(sheet: &Sheet, clock: WallClock) -> Vec<String> {
+pub fn parts(sheet: &Sheet, clock: WallClock) -> Vec<PaperPart> {
     let mut out = Paper {
         parts: Vec::new(),
         html: String::new(),
@@ -82,7 +90,7 @@ fn escaped(text: &str) -> String {
 /// What is being written.
 struct Paper {
     /// The parts that are whole.
-    parts: Vec<String>,
+    parts: Vec<PaperPart>,
     /// The one at hand.
     html: String,
     clock: WallClock,
@@ -117,9 +125,10 @@ impl Paper {
     }
 
     /// Here a part ends, if one has begun.
-    fn cut(&mut self) {
+    fn cut(&mut self, holds: SheetBox) {
         if !self.html.is_empty() {
-            self.parts.push(std::mem::take(&mut self.html));
+            let html = std::mem::take(&mut self.html);
+            self.parts.push(PaperPart { holds, html });
         }
     }
 
@@ -130,7 +139,7 @@ impl Paper {
             self.put("</section>");
         }
         self.broken(&sheet.broken);
-        self.cut();
+        self.cut(SheetBox::Heading);
         if sheet.sets.is_empty() {
             self.element("p", "", words::nothing_played());
         }
@@ -140,23 +149,23 @@ impl Paper {
             }
             let first = i == 0 || i == FIRST_PAGE;
             self.set(set, sheet.time_outs, first);
-            self.cut();
+            self.cut(SheetBox::Set(set.number));
         }
         self.sanctions(sheet);
-        self.cut();
+        self.cut(SheetBox::Sanctions);
         self.remarks(sheet);
-        self.cut();
+        self.cut(SheetBox::Remarks);
         self.players(&sheet.teams);
-        self.cut();
+        self.cut(SheetBox::Teams);
         self.signatures(sheet);
-        self.cut();
+        self.cut(SheetBox::Signatures);
         self.seal(sheet);
-        self.cut();
+        self.cut(SheetBox::Seal);
         self.key(sheet);
-        self.cut();
+        self.cut(SheetBox::Key);
         // A record of its own (28.2): where a page is full, this is what goes on to the next.
         self.liberos(&sheet.sets);
-        self.cut();
+        self.cut(SheetBox::Liberos);
     }
 
     fn mark(&mut self, team: Team) {

@@ -9,6 +9,15 @@ use game::entry::Detail;
 use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
+/// Who signs under the result (5.1.3, 27.2.3.3), in the order of the sheet.
+const SIGN_AFTER: [Signer; 5] = [
+    Signer::Captain(Team::A),
+    Signer::Captain(Team::B),
+    Signer::Scorer,
+    Signer::SecondReferee,
+    Signer::FirstReferee,
+];
+
 pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
     let state = timeline.state();
     let mut findings = Vec::new();
@@ -101,8 +110,8 @@ fn tosses(state: &State, missing: &mut impl FnMut(Field)) {
     }
 }
 
-/// Who has signed: before the first service of the match, and after its end.
-fn signatures(timeline: &Timeline, missing: &mut impl FnMut(Field)) {
+/// Who has signed: before the first service of the match, and after its end; whether there was that service.
+fn signers(timeline: &Timeline) -> (Vec<Signer>, Vec<Signer>, bool) {
     let (mut before, mut after) = (Vec::new(), Vec::new());
     let mut begun = false;
     timeline.walk(|was, entry, outcome, _| {
@@ -118,6 +127,20 @@ fn signatures(timeline: &Timeline, missing: &mut impl FnMut(Field)) {
             _ => {}
         }
     });
+    (before, after, begun)
+}
+
+/// Who has signed under the result, each once, in the order of the sheet.
+#[must_use]
+pub fn signed_after(timeline: &Timeline) -> Vec<Signer> {
+    let (_, after, _) = signers(timeline);
+    let mut signed = SIGN_AFTER.to_vec();
+    signed.retain(|signer| after.contains(signer));
+    signed
+}
+
+fn signatures(timeline: &Timeline, missing: &mut impl FnMut(Field)) {
+    let (before, after, begun) = signers(timeline);
     let state = timeline.state();
     if begun {
         for team in Team::BOTH {

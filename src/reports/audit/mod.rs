@@ -8,10 +8,14 @@ mod finding;
 mod hands;
 mod missing;
 mod remedy;
+mod spot;
 mod times;
+mod weight;
 
 pub use finding::{Field, Finding, What};
+pub use missing::signed_after;
 pub use remedy::Remedy;
+pub use spot::Spot;
 
 use game::{Outcome, Timeline};
 use record::{broken, Extent, Reading};

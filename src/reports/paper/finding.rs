@@ -1,6 +1,7 @@
 //! What can be wrong with a box of a paper sheet.
 
 use super::Minute;
+use crate::Weight;
 use game::{Refusal, SanctionKind};
 use rules::{Score, Team};
 
@@ -122,6 +123,37 @@ impl Fault {
                     ..
                 }
         )
+    }
+
+    /// What it may touch: result, play or form.
+    #[must_use]
+    pub fn weight(&self) -> Weight {
+        match self {
+            fault if fault.is_of_result() => Weight::Result,
+            Fault::FinalMismatch { .. }
+            | Fault::NotFinished { .. }
+            | Fault::PlayedOn { .. }
+            | Fault::WrongWinner { .. }
+            | Fault::WrongSetCount { .. }
+            | Fault::SetTooMany
+            | Fault::MatchNotFinished => Weight::Result,
+            Fault::RoundsDecrease { .. }
+            | Fault::RoundsImpossible { .. }
+            | Fault::RoundsAlternate { .. }
+            | Fault::ScoreNeverStood { .. }
+            | Fault::AfterTheEnd { .. }
+            | Fault::Against { .. }
+            | Fault::NotExceptional
+            | Fault::OtherSanction { .. }
+            | Fault::PointMissing { .. }
+            | Fault::FirstServiceOrder { .. } => Weight::Play,
+            Fault::TimesOverlap { .. }
+            | Fault::TimeBackwards { .. }
+            | Fault::ImplausibleTime { .. }
+            | Fault::WrongMinutes { .. }
+            | Fault::WrongInAll { .. }
+            | Fault::Missing => Weight::Form,
+        }
     }
 
     /// The name in an output.

@@ -9,28 +9,8 @@ use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::deferred::render_in_batches;
 use crate::widgets::dialog::Drawer;
-use game::{Kind, Outcome};
-use reports::clock_doubts;
-
-/// One line.
-#[derive(Clone, Debug, PartialEq, Eq)]
-struct Line {
-    n: u32,
-    time: String,
-    words: String,
-    /// The score after it, where it is one of a set.
-    score: Option<String>,
-    /// What became of it, where that is not plain.
-    became: Option<String>,
-    standing: bool,
-    can_go: bool,
-    /// A rally whose reason can be said or put right.
-    rally: bool,
-    /// A count-down, which comes and goes with what it times.
-    quiet: bool,
-    /// What is doubtful about its time.
-    doubt: Option<String>,
-}
+use crate::widgets::log_lines::{log_lines, LogLine};
+use game::Kind;
 
 /// So many lines are built between two frames; the first of them fill a screen.
 const AT_A_TIME: usize = 16;
@@ -41,36 +21,13 @@ pub fn LogList() -> impl IntoView {
     let session = use_session();
     let lines = Memo::new(move |_| {
         session.with_timeline(|replay| {
-            let state = replay.state();
-            let mut lines = Vec::new();
-            let mut doubts = clock_doubts(replay).into_iter().peekable();
-            replay.walk(|_, entry, outcome, after| {
-                let standing = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
-                let quiet = matches!(entry.kind, Kind::Timer(_));
-                lines.push(Line {
-                    n: entry.n,
-                    time: text::clock_time(entry.at.map(device::local_time)),
-                    words: text::entry(entry, state),
-                    score: after
-                        .play()
-                        .filter(|_| standing && !quiet)
-                        .map(|p| p.score.marked()),
-                    became: text::outcome(outcome, state),
-                    standing,
-                    can_go: entry.n > 1 && standing && !quiet,
-                    rally: standing && state.rally(entry.n).is_some(),
-                    quiet,
-                    doubt: doubts
-                        .next_if(|(of, _)| *of == entry.n)
-                        .map(|(_, doubt)| text::score_sheet::clock_doubt(doubt)),
-                });
-            });
+            let mut lines = log_lines(replay);
             // What cannot be read stands in its place; of what counts unproved the entry says so.
             for damage in session.damage() {
                 let words = text::line_damage(&damage);
                 match lines.iter_mut().find(|line| line.n == damage.n) {
                     Some(line) => line.doubt = Some(words),
-                    None => lines.push(Line {
+                    None => lines.push(LogLine {
                         n: damage.n,
                         words,
                         became: None,
@@ -88,7 +45,7 @@ pub fn LogList() -> impl IntoView {
             lines
         })
     });
-    let asked = RwSignal::new(None::<Line>);
+    let asked = RwSignal::new(None::<LogLine>);
     let open = RwSignal::new(false);
     let question = Signal::derive(move || {
         asked
@@ -97,23 +54,24 @@ pub fn LogList() -> impl IntoView {
             .map_or_else(String::new, |line| text::undo_question(line.n, &line.words))
     });
     let why = RwSignal::new(false);
-    let button = move |words: &'static str, label: String, line: &Line, opens: RwSignal<bool>| {
-        let line = line.clone();
-        view! {
-            <button
-                type="button"
-                class="button small"
-                aria-label=label
-                on:click=move |_| {
-                    asked.set(Some(line.clone()));
-                    opens.set(true);
-                }
-            >
-                {words}
-            </button>
-        }
-        .into_any()
-    };
+    let button =
+        move |words: &'static str, label: String, line: &LogLine, opens: RwSignal<bool>| {
+            let line = line.clone();
+            view! {
+                <button
+                    type="button"
+                    class="button small"
+                    aria-label=label
+                    on:click=move |_| {
+                        asked.set(Some(line.clone()));
+                        opens.set(true);
+                    }
+                >
+                    {words}
+                </button>
+            }
+            .into_any()
+        };
     let which = Signal::derive(move || {
         asked
             .read()

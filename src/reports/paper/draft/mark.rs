@@ -3,6 +3,7 @@
 use super::take::{letter, Lines, Taken};
 use super::{Cell, Draft, Part};
 use crate::paper::{check, Checked, Fault, Finding, PaperSheet};
+use crate::Weight;
 use rules::Team;
 
 /// A box that does not agree.
@@ -60,6 +61,17 @@ pub struct Checkup {
     pub checked: Checked,
     /// The marks, in the order of the sheet.
     pub marks: Vec<Mark>,
+}
+
+impl Mark {
+    /// What it may touch: result, play or form.
+    #[must_use]
+    pub fn weight(&self) -> Weight {
+        match &self.kind {
+            MarkKind::Box(_) => Weight::Form,
+            MarkKind::Finding(finding) => finding.fault.weight(),
+        }
+    }
 }
 
 impl Draft {
