@@ -318,6 +318,29 @@ proptest! {
         prop_assert_eq!(standings::rank(&pool).rows, standings::rank(&other).rows);
     }
 
+    /// The grid tells each match twice, once from either side; added up it is the table.
+    #[test]
+    fn the_grid_adds_up_to_the_table(pool in any_pool()) {
+        let table = standings::rank(&pool);
+        for (at, row) in table.rows.iter().enumerate() {
+            let line = &table.grid[at];
+            prop_assert_eq!(line.len(), table.rows.len());
+            // A team that plays against itself by a slip is said elsewhere.
+            let met = line.iter().enumerate().filter(|(other, _)| *other != at);
+            let sets = met.flat_map(|(_, met)| met);
+            let sum = sets.fold((0, 0), |(won, lost), (w, l)| (won + w, lost + l));
+            if line[at].is_empty() {
+                prop_assert_eq!(sum, row.tally.sets);
+            }
+            for (other, met) in line.iter().enumerate() {
+                let turned: Vec<_> = met.iter().map(|(own, theirs)| (*theirs, *own)).collect();
+                if other != at {
+                    prop_assert_eq!(&table.grid[other][at], &turned);
+                }
+            }
+        }
+    }
+
     /// Every team stands once; places rise by as many as share them; level teams are level in all that
     /// is counted over the whole pool.
     #[test]

@@ -11,6 +11,9 @@ use crate::one_match::Instead;
 pub struct Standings {
     /// The teams, the first one first; level teams share a place and stand alphabetically.
     pub rows: Vec<Row>,
+    /// The results grid: of each team, in the order of the rows, the sets of its matches with each other team
+    /// in the same order, its own sets first.
+    pub grid: Vec<Vec<Vec<(u64, u64)>>>,
     /// What is wrong with the results.
     pub findings: Vec<Finding>,
 }
@@ -69,8 +72,10 @@ pub fn rank(pool: &Pool) -> Standings {
     let table = Table::of(pool, &instead, &mut findings);
     let everybody: Vec<usize> = (0..table.names.len()).collect();
     let order = table.order(&everybody, &pool.rank_by);
+    let rows = table.rows(&order);
     Standings {
-        rows: table.rows(&order),
+        grid: table.grid(&rows),
+        rows,
         findings,
     }
 }
@@ -167,6 +172,22 @@ impl Table {
             restart: pool.restart,
             rank_by: pool.rank_by.clone(),
         }
+    }
+
+    /// The matches of each team with each other one, in the order of the rows.
+    fn grid(&self, rows: &[Row]) -> Vec<Vec<Vec<(u64, u64)>>> {
+        let index = |row: &Row| self.names.binary_search(&row.team).unwrap_or_default();
+        let order: Vec<usize> = rows.iter().map(index).collect();
+        let met = |one: usize, other: usize| {
+            let sets = self.games.iter().filter_map(|game| match game.teams {
+                teams if teams == [one, other] => Some((game.sets[0], game.sets[1])),
+                teams if teams == [other, one] => Some((game.sets[1], game.sets[0])),
+                _ => None,
+            });
+            sets.collect()
+        };
+        let line = |one: &usize| order.iter().map(|other| met(*one, *other)).collect();
+        order.iter().map(line).collect()
     }
 
     /// The order of a group that is level in everything before `criteria`.
