@@ -5,6 +5,7 @@
 //! decided here and decides nothing itself.
 
 pub mod delaying;
+pub mod desk;
 pub mod field;
 pub mod keeper;
 pub mod learner;

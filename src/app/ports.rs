@@ -193,6 +193,19 @@ pub trait Machine {
     fn join(&self, id: &str, on_written: Box<dyn Fn()>) -> Box<dyn Peers>;
 }
 
+/// A key that was pressed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct KeyPress {
+    /// The key, as the browser names it.
+    pub key: String,
+    /// Whether Control, Alt or Meta was held: then the browser or the machine is meant.
+    pub modified: bool,
+    /// Whether something is being typed or chosen where the keys go.
+    pub typing: bool,
+    /// Whether the keys go to the list of matches.
+    pub in_list: bool,
+}
+
 /// How the two copies fare.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Health {

@@ -12,6 +12,7 @@ mod paper;
 mod pools;
 mod review;
 mod standings;
+mod work;
 
 use serde_json::Value;
 use support::case::{cases, differences};

@@ -1,0 +1,70 @@
+//! The coordinator's desk without a browser: what lies on it, in which order it is shown, what is left out, what is
+//! chosen, what comes next, and what each key does.
+
+mod filter;
+mod keys;
+mod order;
+mod row;
+mod selection;
+
+pub use filter::{Filter, Show};
+pub use keys::Command;
+pub use order::{Column, Order};
+pub use row::{twice, Row, RowKind};
+pub use selection::Selection;
+
+use std::sync::Arc;
+
+/// The rows that are shown, in their order.
+#[must_use]
+pub fn shown(rows: &[Arc<Row>], filter: &Filter, order: Order) -> Vec<Arc<Row>> {
+    let mut shown: Vec<Arc<Row>> = rows.iter().filter(|r| filter.fits(r)).cloned().collect();
+    rules::sort_by(&mut shown, |one, other| order.compare(one, other));
+    shown
+}
+
+/// The shown rows by their pools, a pool where its first row stands.
+#[must_use]
+pub fn in_groups(shown: &[Arc<Row>]) -> Vec<Vec<Arc<Row>>> {
+    let mut groups: Vec<Vec<Arc<Row>>> = Vec::new();
+    for row in shown {
+        match groups.iter_mut().find(|g| g[0].group == row.group) {
+            Some(group) => group.push(row.clone()),
+            None => groups.push(vec![row.clone()]),
+        }
+    }
+    groups
+}
+
+/// The matches of a report: those that are chosen, or all that are shown, by their pools and in the order of the day.
+#[must_use]
+pub fn reported(rows: &[Arc<Row>], chosen: &Selection, filter: &Filter) -> Vec<Vec<Arc<Row>>> {
+    let mut matches = match chosen.rows(rows) {
+        none if none.is_empty() => shown(rows, filter, Order::default()),
+        chosen => chosen,
+    };
+    matches.retain(|row| row.line.is_some());
+    rules::sort_by(&mut matches, |one, other| {
+        let by_time = |row: &Row| {
+            (
+                row.group.to_lowercase(),
+                row.played_at().unwrap_or(i64::MAX),
+            )
+        };
+        by_time(one)
+            .cmp(&by_time(other))
+            .then_with(|| Order::default().compare(one, other))
+    });
+    in_groups(&matches)
+}
+
+/// What lies before and behind one of the shown rows. Of one that is not shown any more nothing lies before it, and
+/// the first of them behind it.
+#[must_use]
+pub fn neighbours<'a>(shown: &'a [Arc<Row>], id: &str) -> (Option<&'a Row>, Option<&'a Row>) {
+    let row = |place: usize| shown.get(place).map(|row| &**row);
+    match shown.iter().position(|row| row.id == id) {
+        Some(place) => (place.checked_sub(1).and_then(row), row(place + 1)),
+        None => (None, row(0)),
+    }
+}
