@@ -16,7 +16,9 @@ mod camera;
 mod canvas;
 mod clock;
 mod coin;
+mod drop;
 mod durable;
+mod key;
 mod listen;
 mod local;
 mod local_time;
@@ -41,6 +43,8 @@ pub use browser::{open_store, pause};
 pub use camera::{codes_in_photo, Camera};
 pub use canvas::{now_ms, Brush, Canvas};
 pub use coin::{new_id, toss_coin};
+pub use drop::on_files_dropped;
+pub use key::on_key;
 pub use listen::{
     after, every, is_visible, on_resize, on_restored, on_resume, on_visibility, Listeners, Ticker,
 };

@@ -7,8 +7,8 @@ use js_sys::{Array, Promise, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement,
-    ShareData, Url,
+    Blob, BlobPropertyBag, Event, File, FileList, FilePropertyBag, HtmlAnchorElement,
+    HtmlInputElement, ShareData, Url,
 };
 
 use super::listen::after;
@@ -116,17 +116,18 @@ pub fn picked_files(event: &Event) -> Vec<PickedFile> {
     else {
         return Vec::new();
     };
-    let picked = input
-        .files()
-        .map(|list| {
-            (0..list.length())
-                .filter_map(|index| list.get(index))
-                .map(|file| PickedFile { file })
-                .collect()
-        })
-        .unwrap_or_default();
+    let picked = files_of(input.files());
     input.set_value("");
     picked
+}
+
+/// The files of a list.
+pub(super) fn files_of(list: Option<FileList>) -> Vec<PickedFile> {
+    let files = list.iter().flat_map(|list| {
+        let all = 0..list.length();
+        all.filter_map(|index| list.get(index))
+    });
+    files.map(|file| PickedFile { file }).collect()
 }
 
 impl PickedFile {

@@ -21,6 +21,7 @@ pub struct Words {
     pub consequence: &'static crate::consequence::ConsequenceWords,
     pub corrected: &'static crate::corrected::CorrectedWords,
     pub desk: &'static crate::desk::DeskWords,
+    pub desk_work: &'static crate::desk_work::DeskWorkWords,
     pub entry: &'static crate::entry::EntryWords,
     pub flows: &'static crate::flows::FlowsWords,
     pub form: &'static crate::form::FormWords,

@@ -18,6 +18,7 @@ pub mod comparison;
 mod consequence;
 mod corrected;
 pub mod desk;
+pub mod desk_work;
 mod en;
 mod entry;
 mod flows;

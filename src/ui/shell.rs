@@ -9,6 +9,7 @@ use std::collections::HashMap;
 
 use leptos::prelude::*;
 
+use super::desk::Desk;
 use super::parts::Parts;
 use super::play::{BarTools, Court};
 use super::screens::{self, Around};
@@ -51,6 +52,7 @@ pub struct Shell {
     /// How far down each screen was scrolled when it was left, by its address.
     places: StoredValue<HashMap<String, f64>>,
     roomy: RwSignal<bool>,
+    wide: RwSignal<bool>,
 }
 
 /// The shell of this page.
@@ -67,6 +69,9 @@ const THEME: &str = "theme";
 /// From here on there is room beside the court for what a phone shows in turn: a tablet either way up, and
 /// more. The style sheets ask the same (`style/wide.css`).
 const ROOMY: &str = "(min-width: 45rem) and (min-height: 34rem)";
+
+/// From here on the list, a match and its findings stand beside each other; asked in `style/wide.css` as well.
+const WIDE: &str = "(min-width: 60rem) and (min-height: 34rem)";
 
 impl Shell {
     fn begin(session: Session) -> Shell {
@@ -90,6 +95,7 @@ impl Shell {
             back_to: StoredValue::new(None),
             places: StoredValue::new(HashMap::new()),
             roomy: RwSignal::new(device::media_matches(ROOMY)),
+            wide: RwSignal::new(device::media_matches(WIDE)),
         };
         device::keep_scroll_by_hand();
         let offline = shell.offline;
@@ -130,7 +136,7 @@ impl Shell {
 
     /// Scrolls to where the screen was left that is drawn now: any sooner, and the one that goes away may be
     /// long enough to be scrolled in its stead.
-    fn scroll_back(self) {
+    pub fn scroll_back(self) {
         let place = self.back_to.get_value();
         self.back_to.set_value(None);
         if let Some(place) = place {
@@ -146,7 +152,7 @@ impl Shell {
     }
 
     /// To the screen above this one; by the way one came, if that was it.
-    fn up(self) {
+    pub fn up(self) {
         let here = self.screen.get_untracked();
         let above = here.up();
         // What there is to learn is looked at from anywhere, and the desk opens any record.
@@ -211,6 +217,12 @@ impl Shell {
     #[must_use]
     pub fn is_roomy(self) -> bool {
         self.roomy.get()
+    }
+
+    /// Whether there is room for several parts of the desk beside each other.
+    #[must_use]
+    pub fn is_wide(self) -> bool {
+        self.wide.get()
     }
 
     /// Light or dark, as chosen.
@@ -312,6 +324,7 @@ fn Frame() -> impl IntoView {
     shell.hold_version();
     remember_open_match(session);
     provide_context(Court::begin());
+    provide_context(Desk::begin());
     let parts = Parts::begin();
     provide_context(parts);
     parts.load_all_soon();
@@ -325,8 +338,9 @@ fn Frame() -> impl IntoView {
     });
     let listening = device::on_hash_change(move |hash| shell.came_to(Screen::of_hash(&hash)));
     let room = device::on_media_change(ROOMY, move |roomy| shell.roomy.set(roomy));
-    let _listening =
-        StoredValue::new_local((restored, listening, room, device::drop_stray_presses()));
+    let more_room = device::on_media_change(WIDE, move |wide| shell.wide.set(wide));
+    let presses = device::drop_stray_presses();
+    let _listening = StoredValue::new_local((restored, listening, room, more_room, presses));
 
     // Outward only: the storage is asked for what the address names, the window is named.
     Effect::new(move |_| {
@@ -342,15 +356,16 @@ fn Frame() -> impl IntoView {
         after_the_frame(move || device::set_title(&title));
     });
     let code = Memo::new(move |_| screen.read().code());
+    let drawn = Memo::new(move |_| screen.read().drawn_as());
 
     view! {
         <div class="page" data-screen=move || code.get()>
             <Bar />
             <main id="main">
                 {move || {
-                    let drawn = show(session, screen);
+                    let view = show(session, &drawn.read());
                     shell.scroll_back();
-                    drawn
+                    view
                 }}
             </main>
             <Keeper />
@@ -371,12 +386,12 @@ fn Frame() -> impl IntoView {
 }
 
 /// One screen; those of a match once that match is open.
-fn show(session: Session, screen: RwSignal<Screen>) -> AnyView {
-    let screen = screen.get();
+fn show(session: Session, screen: &Screen) -> AnyView {
     let opening = || view! { <p class="card">{text::opening()}</p> }.into_any();
     let Some(id) = screen.match_id() else {
-        return screens::show(&screen);
+        return screens::show(screen);
     };
+    let screen = screen.clone();
     // Only whether it is there, or every entry would draw the screen anew.
     let of = id.to_owned();
     let open = Memo::new(move |_| session.id().as_ref() == Some(&of));
@@ -440,7 +455,10 @@ fn Bar() -> impl IntoView {
     // Whoever listens to the page begins anew at the heading of each new screen.
     Effect::new(move |before: Option<Screen>| {
         let screen = shell.screen();
-        if before.is_some_and(|before| before != screen) {
+        // Beside a list that stays nobody is taken away from it.
+        let stays =
+            |before: &Screen| shell.wide.get_untracked() && before.drawn_as() == screen.drawn_as();
+        if before.is_some_and(|before| before != screen && !stays(&before)) {
             go_on_at("heading");
         }
         screen

@@ -123,13 +123,14 @@ const BARE_SCRIPT: &str = "\
     }";
 
 /// What is measured, each under the word that asks for it alone.
-const ALL: [(&str, fn()); 7] = [
+const ALL: [(&str, fn()); 8] = [
     ("start", start),
     ("taps", taps),
     ("tasks", tasks),
     ("day", day),
     ("length", length),
     ("many", many),
+    ("desk", crate::bench_desk::print),
     ("trainer", crate::bench_trainer::print),
 ];
 
@@ -229,7 +230,7 @@ fn bare_copy(page: &mut Stage) -> Stage {
 }
 
 /// Gathers the lengths of tasks of the page's thread that took more than 50 ms, from now on.
-const WATCH_TASKS: &str = "
+pub const WATCH_TASKS: &str = "
     window.longTasks = [];
     new PerformanceObserver((list) => {
       for (const task of list.getEntries()) window.longTasks.push(task.duration);
@@ -332,14 +333,14 @@ fn day() {
 }
 
 /// How many there were since the last look, and the longest in milliseconds.
-fn long_tasks(browser: &mut Browser) -> (usize, f64) {
+pub fn long_tasks(browser: &mut Browser) -> (usize, f64) {
     let found = browser.value("window.longTasks.splice(0)");
     let all: Vec<f64> = serde_json::from_value(found).expect("a list of milliseconds");
     (all.len(), all.into_iter().fold(0.0, f64::max))
 }
 
 /// So many matches on a phone.
-const MANY: u64 = 200;
+pub const MANY: u64 = 200;
 
 /// Notes when the first buttons and the first screenful of the list have been handed to the screen, and
 /// the tasks of the page's thread over 50 ms.
@@ -358,13 +359,8 @@ const WATCH_LIST: &str = "
     note('buttons', () => document.querySelector('#new-match'));
     note('list', () => document.querySelector('.sheet-line') || document.body.innerText.includes('None yet.'));";
 
-/// The start with many matches against the start with none, and taking them in.
-fn many() {
-    println!("\n{MANY} matches on the phone, processor 4 times slower, Chromium");
-    println!(
-        "{:<34} {:>9} {:>9} {:>7}",
-        "", "with them", "empty", "ratio"
-    );
+/// So many matches as a backup.
+pub fn many_matches() -> String {
     let matches: Vec<KeptMatch> = (1..=MANY)
         .map(|seed| KeptMatch {
             log: Log {
@@ -374,7 +370,17 @@ fn many() {
             ..KeptMatch::default()
         })
         .collect();
-    let file = record::write_backup(&matches, &OnDesk::default(), None);
+    record::write_backup(&matches, &OnDesk::default(), None)
+}
+
+/// The start with many matches against the start with none, and taking them in.
+fn many() {
+    println!("\n{MANY} matches on the phone, processor 4 times slower, Chromium");
+    println!(
+        "{:<34} {:>9} {:>9} {:>7}",
+        "", "with them", "empty", "ratio"
+    );
+    let file = many_matches();
     let (mut full, mut empty) = (Stage::new(Engine::Chromium), Stage::new(Engine::Chromium));
     for stage in [&mut full, &mut empty] {
         stage.open();

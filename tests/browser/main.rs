@@ -9,6 +9,7 @@
 mod at_a_glance;
 mod beforehand;
 mod bench;
+mod bench_desk;
 mod bench_trainer;
 mod book;
 mod briefed;
@@ -18,6 +19,7 @@ mod clocks;
 mod desk;
 mod desk_files;
 mod desk_results;
+mod desk_work;
 mod driver;
 mod files;
 mod finger;
@@ -119,6 +121,7 @@ const FILES: &[&[Test]] = &[
     desk::TESTS,
     desk_files::TESTS,
     desk_results::TESTS,
+    desk_work::TESTS,
 ];
 
 fn main() -> ExitCode {

@@ -75,7 +75,8 @@ fn no_screen_prints_a_button(stage: &mut Stage) -> Ran {
     Ok(())
 }
 
-/// The same of the desk with an invented day on it: its list takes two pages at most, a table and a sheet one.
+/// The same of the desk with an invented day on it: its list takes two pages at most, a table, the report of a pool and
+/// a sheet one, and each of the sheets of a pool has one of its own.
 fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     referee.tap_at("#to-desk");
@@ -87,6 +88,12 @@ fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
     for (place, shows, most) in [
         ("desk", ".desk-item", 2),
         ("desk/table", "#standings", 1),
+        ("desk/report", ".report-table", 1),
+        (
+            "desk/sheets",
+            ".desk:not([aria-busy]) .all-sheets .paper",
+            5,
+        ),
         (&*sheet, ".paper:not([aria-busy])", 1),
     ] {
         let address = format!("{home}#/{place}");
@@ -98,6 +105,10 @@ fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
             let paper = referee.browser().paper();
             let found = pages(&paper);
             assert!((1..=most).contains(&found), "{place}: {found} pages");
+            if place == "desk/sheets" {
+                // Of the six matches of the pool one is on paper already.
+                assert_eq!(found, 5);
+            }
         }
         let pressed = referee.browser().value(PRESSED_ON_PAPER);
         assert_eq!(pressed, json!([]), "{place}");

@@ -10,6 +10,7 @@ pub mod comparison;
 pub mod consequence;
 pub mod corrected;
 pub mod desk;
+pub mod desk_work;
 pub mod entry;
 pub mod flows;
 pub mod form;

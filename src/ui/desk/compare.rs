@@ -1,9 +1,14 @@
 //! Two records of one match side by side.
 
+use std::sync::Arc;
+
 use leptos::prelude::*;
 
-use super::items::{once_read, Item};
+use super::items::{described, Source};
+use super::state::use_desk;
 use crate::review::picture;
+use crate::start::Library;
+use app::desk::Row;
 use game::Timeline;
 use reports::compare::{compare, winners, Comparison};
 use rules::Team;
@@ -16,25 +21,61 @@ const AFTER: usize = 5;
 
 /// The screen.
 pub fn compare_two(first: String, second: String) -> AnyView {
-    once_read(move |items| {
-        let find = |id: &str| items.iter().find(|item| item.id == id);
-        match (find(&first), find(&second)) {
-            (Some(a), Some(b)) => both(a, b).unwrap_or_else(super::not_here),
-            _ => super::not_here(),
-        }
+    let (desk, library) = (use_desk(), Library::begin());
+    desk.follow(library);
+    // None while they are read; none within where one of them is gone.
+    let read = RwSignal::new(None::<Option<[Arc<Read>; 2]>>);
+    Effect::new(move |_| {
+        let Some(rows) = desk.rows() else {
+            return;
+        };
+        let find = |id: &str| rows.iter().find(|row| row.id == id).cloned();
+        let wanted = find(&first).zip(find(&second));
+        device::spawn(async move {
+            let both = match wanted {
+                Some((a, b)) => Read::both(a, b, library).await,
+                None => None,
+            };
+            // The screen may be gone by now.
+            read.try_set(Some(both));
+        });
+    });
+    (move || match read.get() {
+        None => view! { <p class="muted">{text::reading()}</p> }.into_any(),
+        Some(both) => both
+            .and_then(|[a, b]| show(&a, &b))
+            .unwrap_or_else(super::not_here),
     })
+    .into_any()
 }
 
-fn both(a: &Item, b: &Item) -> Option<AnyView> {
-    let (first, second) = (a.timeline()?, b.timeline()?);
+/// A row with what it was made from.
+struct Read {
+    row: Arc<Row>,
+    source: Source,
+}
+
+impl Read {
+    async fn both(a: Arc<Row>, b: Arc<Row>, library: Library) -> Option<[Arc<Read>; 2]> {
+        let [first, second] = [
+            Source::read(&a, library).await?,
+            Source::read(&b, library).await?,
+        ];
+        let read = |row, source| Arc::new(Read { row, source });
+        Some([read(a, first), read(b, second)])
+    }
+}
+
+fn show(a: &Read, b: &Read) -> Option<AnyView> {
+    let (first, second) = (a.source.timeline()?, b.source.timeline()?);
     let (first, second): (&Timeline, &Timeline) = (&first, &second);
     let comparison = compare(first, second);
-    let which = [(words::first(), a), (words::second(), b)].map(|(which, item)| {
+    let which = [(words::first(), a), (words::second(), b)].map(|(which, read)| {
         view! {
             <li>
                 <strong>{which}</strong>
                 " "
-                {item.described()}
+                {described(&read.row)}
             </li>
         }
     });

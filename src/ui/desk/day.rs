@@ -2,12 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::items::{Item, Source};
+use std::sync::Arc;
+
 use super::papers::put_paper;
-use super::{button, list, Place};
+use super::state::{use_desk, Desk};
+use super::{button, Place};
 use crate::desk_store::PAPERS;
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
+use app::desk::{Row, RowKind};
 use reports::demo;
 use reports::paper::Draft;
 use text::desk as words;
@@ -18,7 +21,7 @@ pub fn DemoDay(
     /// The matches on this phone.
     library: Library,
 ) -> impl IntoView {
-    let shell = use_shell();
+    let (desk, shell) = (use_desk(), use_shell());
     let busy = RwSignal::new(false);
     let bring = move || {
         if busy.get_untracked() {
@@ -50,17 +53,15 @@ pub fn DemoDay(
             .iter()
             .filter(|id| demo::is_invented(id))
             .for_each(|id| PAPERS.forget(id));
-        let here = untrack(|| library.all()).into_iter().flatten();
-        for kept in here.filter(|kept| demo::is_invented(&kept.id)) {
-            library.delete(kept.id);
-        }
+        let here = desk.rows_now().into_iter();
+        let records = here.filter(|row| row.kind == RowKind::Record && demo::is_invented(&row.id));
+        library.delete(records.map(|row| row.id.clone()).collect());
         shell.news(words::day_is_gone().to_owned());
     };
     let bring = StoredValue::new_local(bring);
     let is_here = move || {
-        library
-            .all()
-            .is_some_and(|all| all.iter().any(|k| demo::is_invented(&k.id)))
+        desk.rows()
+            .is_some_and(|all| all.iter().any(|row| demo::is_invented(&row.id)))
     };
     move || {
         if busy.get() {
@@ -83,8 +84,8 @@ pub fn DemoDay(
 type Step = (&'static str, Box<dyn Fn()>);
 
 /// Where to look first, while the invented day is here.
-pub fn tour(items: &[Item]) -> Option<AnyView> {
-    let here = |id: &String| items.iter().any(|item| &item.id == id);
+pub fn tour(desk: Desk, rows: &[Arc<Row>]) -> Option<AnyView> {
+    let here = |id: &String| rows.iter().any(|row| &row.id == id);
     let [first, second] = demo::id_of_both();
     let on_paper = demo::id_on_paper();
     let looked_back_on = demo::id_of(3);
@@ -95,21 +96,21 @@ pub fn tour(items: &[Item]) -> Option<AnyView> {
         return None;
     }
     // The pool to which the paper sheet belongs; of the match with two records the first counts.
-    let group = items.iter().find(|i| i.id == on_paper).map(|i| &i.group)?;
-    let pool = items
+    let group = &rows.iter().find(|row| row.id == on_paper)?.group;
+    let is_over = |row: &Row| row.line.as_ref().is_some_and(|line| line.played.is_some());
+    let pool = rows
         .iter()
-        .filter(|i| i.group == *group && i.played().is_some() && i.id != second);
-    let pool: Vec<String> = pool.map(|i| i.id.clone()).collect();
+        .filter(|row| row.group == *group && is_over(row) && row.id != second);
+    let pool: Vec<String> = pool.map(|row| row.id.clone()).collect();
     // Where there is most to look at.
-    let records = items.iter().filter(|i| {
-        let of_day = demo::is_invented(&i.id);
-        of_day && matches!(i.source, Source::Record(_))
-    });
-    let most = records.max_by_key(|i| i.line.as_ref().map_or(0, |line| line.findings));
+    let records = rows
+        .iter()
+        .filter(|row| demo::is_invented(&row.id) && row.kind == RowKind::Record);
+    let most = records.max_by_key(|row| row.findings());
     let most = &most?.id;
     let shell = use_shell();
     let table = move || {
-        list::choose(&pool);
+        desk.choose(|chosen| chosen.choose(pool.clone()));
         shell.go(Screen::Desk(Place::Table));
     };
     let to = |place: Place| -> Box<dyn Fn()> {

@@ -2,10 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::items::{kind_of, once_read, Item, Source};
-use super::{button, list, save};
+use std::sync::Arc;
+
+use super::items::{kind_of, once_read, title_of};
+use super::state::use_desk;
+use super::{button, save};
+use app::desk::Row;
 use reports::standings::{rank, Criterion, Finding, Played, Pool, Scheme, Standings, MAX_MEETINGS};
 use text::desk as words;
+use text::desk_work as more;
 use text::standings as ranking;
 
 const ORDER: &str = "desk/order";
@@ -18,10 +23,10 @@ pub fn table() -> AnyView {
     let scheme = device::setting(POINTS).and_then(|code| Scheme::from_code(&code));
     let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
     let meetings = RwSignal::new(kept_meetings());
-    once_read(move |items| {
-        let chosen = list::chosen();
-        let of = |id: &String| items.iter().find(|item| item.id == *id);
-        let chosen: Vec<&Item> = chosen.iter().filter_map(of).collect();
+    let desk = use_desk();
+    once_read(move |rows| {
+        let mut chosen = desk.chosen.with_untracked(|chosen| chosen.rows(&rows));
+        chosen.retain(|row| row.line.is_some());
         let results = results(&chosen);
         let mut groups: Vec<&str> = chosen.iter().map(|i| i.group.as_str()).collect();
         groups.dedup();
@@ -41,38 +46,32 @@ pub fn table() -> AnyView {
     })
 }
 
-/// The screen of a file.
-pub fn of_file(id: String) -> AnyView {
-    once_read(move |items| {
-        let item = items.iter().find(|item| item.id == id);
-        let Some(Source::Pool(pool)) = item.map(|item| &item.source) else {
-            return super::not_here();
-        };
-        let order = pool.rank_by.iter().map(|c| {
-            let name = ranking::criterion(*c);
-            view! { <li>{name}</li> }
-        });
-        view! {
-            <div class="desk stack">
-                {standings("", pool, &rank(pool))}
-                <section class="card stack">
-                    <h2>{words::rule_of_order()}</h2>
-                    <p class="muted">{words::rule_of_file()}</p>
-                    <ol class="numbered">{order.collect_view()}</ol>
-                </section>
-            </div>
-        }
-        .into_any()
-    })
+/// The table of the results of a file, by its own rule.
+pub fn of_pool(pool: &Pool) -> AnyView {
+    let order = pool.rank_by.iter().map(|c| {
+        let name = ranking::criterion(*c);
+        view! { <li>{name}</li> }
+    });
+    view! {
+        <div class="stack">
+            {standings("", pool, &rank(pool))}
+            <section class="card stack">
+                <h2>{words::rule_of_order()}</h2>
+                <p class="muted">{words::rule_of_file()}</p>
+                <ol class="numbered">{order.collect_view()}</ol>
+            </section>
+        </div>
+    }
+    .into_any()
 }
 
 /// The results of the chosen matches, each under a name that tells it from another record of its match.
-fn results(chosen: &[&Item]) -> Vec<Played> {
-    let result = |item: &&Item| {
-        let line = item.line.as_ref()?;
-        let name = format!("{} ({})", item.title, kind_of(line));
+fn results(chosen: &[Arc<Row>]) -> Vec<Played> {
+    let result = |row: &Arc<Row>| {
+        let line = row.line.as_ref()?;
+        let name = format!("{} ({})", title_of(row), kind_of(line));
         let mut played = line.result(name)?;
-        played.source.pool.clone_from(&item.group);
+        played.source.pool.clone_from(&row.group);
         Some(played)
     };
     chosen.iter().filter_map(result).collect()
@@ -156,6 +155,7 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
                     <tbody>{rows}</tbody>
                 </table>
             </div>
+            {grid(table)}
             <h2>{words::why()}</h2>
             <ul class="lines" id="reasons">{reasons}</ul>
             <div class="row no-print">
@@ -164,6 +164,51 @@ fn standings(heading: &str, pool: &Pool, table: &Standings) -> AnyView {
             </div>
         </section>
         {findings}
+    }
+    .into_any()
+}
+
+/// Who played whom, and how.
+fn grid(table: &Standings) -> AnyView {
+    let heads = table.rows.iter().map(|row| {
+        view! { <th scope="col">{row.team.clone()}</th> }
+    });
+    let heads = heads.collect_view();
+    let lines = table.rows.iter().zip(&table.grid).enumerate();
+    let lines = lines.map(|(at, (row, line))| {
+        let cells = line.iter().enumerate().map(|(against, met)| {
+            let sets: Vec<String> = met.iter().map(|sets| words::pair(*sets)).collect();
+            let itself = against == at;
+            let said = match (itself, sets.is_empty()) {
+                (true, _) => "\u{2022}".to_owned(),
+                (false, true) => "\u{2013}".to_owned(),
+                (false, false) => sets.join(", "),
+            };
+            view! { <td class:itself=itself>{said}</td> }
+        });
+        let cells = cells.collect_view();
+        view! {
+            <tr>
+                <th scope="row">{row.team.clone()}</th>
+                {cells}
+            </tr>
+        }
+    });
+    let lines = lines.collect_view();
+    view! {
+        <h2>{more::grid()}</h2>
+        <div class="wide" tabindex="0" role="region" aria-label=more::grid()>
+            <table class="results-grid tabular" id="results-grid">
+                <caption class="muted">{more::grid_more()}</caption>
+                <thead>
+                    <tr>
+                        <td></td>
+                        {heads}
+                    </tr>
+                </thead>
+                <tbody>{lines}</tbody>
+            </table>
+        </div>
     }
     .into_any()
 }

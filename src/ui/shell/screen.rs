@@ -147,13 +147,22 @@ impl Screen {
         }
     }
 
+    /// The screen as which it is drawn: what lies on the desk stays there while one thing or another of it is
+    /// looked at.
+    pub(super) fn drawn_as(&self) -> Screen {
+        match self {
+            Screen::Desk(place) if place.open_id().is_some() => Screen::Desk(desk::Place::List),
+            other => other.clone(),
+        }
+    }
+
     /// Where the arrow in the bar leads.
     pub(super) fn up(&self) -> Screen {
         match self {
             Screen::Log { id } | Screen::Sheet { id } => Screen::Play { id: id.clone() },
             Screen::HandOver { id } => Screen::Sheet { id: id.clone() },
             Screen::Review { id } => Screen::Sheet { id: id.clone() },
-            Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(desk::Place::List),
+            Screen::Desk(place) if *place != desk::Place::List => Screen::Desk(place.up()),
             Screen::Learn { place } if !place.is_empty() => Screen::Learn {
                 place: match place.rsplit_once('/') {
                     Some((above, _)) => above.to_owned(),

@@ -12,6 +12,7 @@ use crate::session::{use_session, Session};
 use crate::setup::{drawn, keep_drawn};
 use crate::shell::{use_shell, Screen};
 use app::parts::{Parts, Step};
+use device::PickedFile;
 use record::{
     self, BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, ReadMatch, MAX_BACKUP_BYTES,
     MAX_MATCHES,
@@ -32,13 +33,92 @@ pub fn Import(
     #[prop(optional)]
     also: Option<Also>,
 ) -> impl IntoView {
-    let session = use_session();
     let shell = use_shell();
-    // How far it is, and whether somebody wants it to stop.
-    let progress = RwSignal::new(None::<String>);
-    let stopped = RwSignal::new(false);
-    let take = move |event: leptos::ev::Event| {
-        let files = device::picked_files(&event);
+    let importing = Importing::begin(library, also);
+    let Importing {
+        progress, stopped, ..
+    } = importing;
+    let take = move |event: leptos::ev::Event| importing.take(device::picked_files(&event));
+    // What is dropped anywhere onto the window comes the same way.
+    let held = RwSignal::new(false);
+    let dropped = device::on_files_dropped(
+        move |over| {
+            if held.get_untracked() != over {
+                held.set(over);
+            }
+        },
+        move |files| importing.take(files),
+    );
+    let _listening = StoredValue::new_local(dropped);
+    view! {
+        <section class="stack">
+            {move || held.get().then(|| view! {
+                <p class="drop-here" aria-hidden="true">{text::desk_work::drop_here()}</p>
+            })}
+            <h2>{text::import()}</h2>
+            <div class="row">
+                <label class="button import">
+                    <span>{text::import_choose()}</span>
+                    <input type="file" id="import" multiple accept=".json,.pack,.txt,application/json,application/octet-stream,text/plain" on:change=take />
+                </label>
+                <button
+                    type="button"
+                    class="button"
+                    id="receive"
+                    on:click=move |_| shell.go(Screen::Receive)
+                >
+                    {text::receive()}
+                </button>
+            </div>
+            {move || progress.get().map(|words| view! {
+                <div class="row" id="import-progress">
+                    <p role="status">{words}</p>
+                    <button type="button" class="button" on:click=move |_| stopped.set(true)>
+                        {words::stop()}
+                    </button>
+                </div>
+            })}
+            <div role="status" class="stack">
+                <For each=move || library.said() key=Clone::clone let:sentence>
+                    <p class="sentence">{sentence}</p>
+                </For>
+            </div>
+        </section>
+    }
+}
+
+/// What takes files in, one after the other. Copies are the same.
+#[derive(Clone, Copy)]
+struct Importing {
+    session: Session,
+    library: Library,
+    also: Option<Also>,
+    /// How far it is.
+    progress: RwSignal<Option<String>>,
+    /// Whether somebody wants it to stop.
+    stopped: RwSignal<bool>,
+}
+
+impl Importing {
+    fn begin(library: Library, also: Option<Also>) -> Importing {
+        Importing {
+            session: use_session(),
+            library,
+            also,
+            progress: RwSignal::new(None),
+            stopped: RwSignal::new(false),
+        }
+    }
+
+    /// Takes in files, and says what became of them once all are through.
+    fn take(self, files: Vec<PickedFile>) {
+        let Importing {
+            session,
+            library,
+            also,
+            progress,
+            stopped,
+        } = self;
         device::spawn(async move {
             stopped.try_set(false);
             progress.try_set(Some(words::taking_in_label().to_owned()));
@@ -69,38 +149,6 @@ pub fn Import(
             library.reread().await;
             library.arrived(hand.came, hand.says);
         });
-    };
-    view! {
-        <section class="stack">
-            <h2>{text::import()}</h2>
-            <div class="row">
-                <label class="button import">
-                    <span>{text::import_choose()}</span>
-                    <input type="file" id="import" multiple accept=".json,.pack,.txt,application/json,application/octet-stream,text/plain" on:change=take />
-                </label>
-                <button
-                    type="button"
-                    class="button"
-                    id="receive"
-                    on:click=move |_| shell.go(Screen::Receive)
-                >
-                    {text::receive()}
-                </button>
-            </div>
-            {move || progress.get().map(|words| view! {
-                <div class="row" id="import-progress">
-                    <p role="status">{words}</p>
-                    <button type="button" class="button" on:click=move |_| stopped.set(true)>
-                        {words::stop()}
-                    </button>
-                </div>
-            })}
-            <div role="status" class="stack">
-                <For each=move || library.said() key=Clone::clone let:sentence>
-                    <p class="sentence">{sentence}</p>
-                </For>
-            </div>
-        </section>
     }
 }
 

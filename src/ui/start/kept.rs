@@ -103,7 +103,8 @@ fn archived_key(id: &str) -> String {
     format!("archived/{id}")
 }
 
-fn is_put_away(id: &str) -> bool {
+/// Whether a match, or what else lies on the desk, was put away.
+pub fn is_put_away(id: &str) -> bool {
     device::setting(&archived_key(id)).is_some()
 }
 

@@ -21,8 +21,6 @@ const SHOWN_TOGETHER: usize = 8;
 pub struct Library {
     session: Session,
     listed: RwSignal<Option<Vec<Arc<Listed>>>>,
-    /// All of them folded, where a screen looks into each.
-    whole: Option<RwSignal<Option<Vec<Kept>>>>,
     /// Grows with each reading, so that an older one ends.
     reading: RwSignal<u32>,
     came: RwSignal<Vec<String>>,
@@ -33,20 +31,9 @@ impl Library {
     /// Begins to read the storage for a list.
     #[must_use]
     pub fn begin() -> Library {
-        Library::new(None)
-    }
-
-    /// Begins to read it for a screen that looks into every match.
-    #[must_use]
-    pub fn begin_whole() -> Library {
-        Library::new(Some(RwSignal::new(None)))
-    }
-
-    fn new(whole: Option<RwSignal<Option<Vec<Kept>>>>) -> Library {
         let library = Library {
             session: use_session(),
             listed: RwSignal::new(None),
-            whole,
             reading: RwSignal::new(0),
             came: RwSignal::default(),
             said: RwSignal::default(),
@@ -98,18 +85,6 @@ impl Library {
         }
         self.show(&all);
         self.rest(&store, &mut all, &over, stale).await;
-        if let Some(whole) = self.whole.filter(|_| !stale()) {
-            let mut kept = Vec::new();
-            for id in all.keys() {
-                device::pause(0).await;
-                if stale() {
-                    return;
-                }
-                kept.push(Kept::of(id.clone(), &store.read(id).await));
-            }
-            rules::sort_by_key(&mut kept, |kept| std::cmp::Reverse(kept.last_at));
-            whole.try_set(Some(kept));
-        }
     }
 
     /// What can wait until the list shows: matches without a summary, or with an old one, and those that
@@ -170,12 +145,6 @@ impl Library {
     #[must_use]
     pub fn is_read(self) -> bool {
         self.listed.read().is_some()
-    }
-
-    /// All matches folded, the latest first; none while they are being read, or where nobody asked.
-    #[must_use]
-    pub fn all(self) -> Option<Vec<Kept>> {
-        self.whole?.get()
     }
 
     /// The latest match that is not over.
@@ -265,9 +234,9 @@ impl Library {
         self.came.read().iter().any(|came| came == id)
     }
 
-    /// Puts a match away, or brings it back.
-    pub fn put_away(self, id: &str, away: bool) {
-        put_away(id, away);
+    /// Puts matches away, or brings them back.
+    pub fn put_away(self, ids: &[String], away: bool) {
+        ids.iter().for_each(|id| put_away(id, away));
         self.refresh();
     }
 
@@ -290,15 +259,18 @@ impl Library {
         });
     }
 
-    /// Removes a match from this phone for good, and says so where it did not go.
-    pub fn delete(self, id: String) {
+    /// Removes matches from this phone for good, and says so where one did not go.
+    pub fn delete(self, ids: Vec<String>) {
         let session = self.session;
         let open = untrack(|| session.id());
         device::spawn(async move {
-            if open.as_ref() == Some(&id) {
+            if open.is_some_and(|open| ids.contains(&open)) {
                 session.close();
             }
-            let gone = self.forget(&id).await;
+            let mut gone = true;
+            for id in ids {
+                gone &= self.forget(&id).await;
+            }
             self.refresh();
             if !gone {
                 self.arrived(Vec::new(), vec![words::not_deleted().to_owned()]);

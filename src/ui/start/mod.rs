@@ -25,7 +25,7 @@ use rules::{ByTeam, Preset};
 pub use about::About;
 pub use continued::{remember_open_match, Known};
 pub use import::{take_in, Also, Import};
-pub use kept::{Kept, Listed, RUNS_MS};
+pub use kept::{is_put_away, put_away, Kept, Listed, RUNS_MS};
 pub use library::Library;
 pub use parcel::{export, export_open_match, hand_over, parcel};
 pub use phone::ThisPhone;

@@ -215,8 +215,8 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
     } else {
         words::archive()
     };
-    let put_away = move || library.put_away(&id.get_value(), !away);
-    let delete = Callback::new(move |()| library.delete(id.get_value()));
+    let put_away = move || library.put_away(&[id.get_value()], !away);
+    let delete = Callback::new(move |()| library.delete(vec![id.get_value()]));
     view! {
         <div class="row">
             {export}
