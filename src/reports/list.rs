@@ -31,10 +31,12 @@ pub struct Line {
     pub seal: SealState,
     /// How many things are to be looked at, by what they may touch.
     pub findings: Weights,
-    /// Who has signed under the result of a record.
+    /// Who has signed under the result.
     pub signed: Vec<Signer>,
     /// When the last entry was made, milliseconds since 1970.
     pub last_at: Option<i64>,
+    /// The day that stands on a paper sheet.
+    pub day: Option<String>,
     /// When the match was played.
     pub time: Option<Time>,
     /// Why the result may not be what was played.
@@ -115,6 +117,7 @@ impl Line {
                 .map(audit::Finding::weight)
                 .collect(),
             signed: audit::signed_after(timeline),
+            day: None,
             last_at: timeline.entries().iter().rev().find_map(|e| e.at),
             time: one_match::time_of(timeline),
             doubt: match seal {
@@ -140,14 +143,15 @@ impl Line {
         Line {
             teams: ByTeam::new(|team| sheet.teams[team].name.clone()),
             group: String::new(),
-            number: String::new(),
+            number: sheet.head.number.clone(),
             sets: sheet.result.map(|r| r.sets),
             points: sheet.sets.iter().filter_map(|s| s.points).collect(),
             is_over,
             on_paper: true,
             seal: SealState::OnPaper,
             findings: marks.iter().map(paper::Mark::weight).collect(),
-            signed: Vec::new(),
+            signed: sheet.head.signed.clone(),
+            day: sheet.head.day.clone(),
             last_at: None,
             time: None,
             doubt: in_doubt.then_some(Doubt::Paper),

@@ -82,6 +82,8 @@ words! { DeskWorkWords in desk_work;
     set_points -> &'static str;
     no_sheets -> &'static str;
     sheets_of(count: usize) -> String;
+    known_teams -> &'static str;
+    take_list(team: &str, numbers: usize) -> String;
     keys_title -> &'static str;
     keys_more -> &'static str;
     keys_on -> &'static str;

@@ -35,6 +35,12 @@ pub fn print() {
     browser.run(WATCH_TASKS, json!([]));
     let begun = Instant::now();
     referee.tap_at("#to-desk");
+    // Longer than a person would be asked to wait for anything else.
+    let read = "document.querySelectorAll('.matches tbody tr').length > 0
+        && !document.body.innerText.includes('Reading match')";
+    while referee.browser().value(read) != json!(true) {
+        std::thread::sleep(Duration::from_millis(200));
+    }
     all_there(referee.browser());
     let first = begun.elapsed();
     line(referee.browser(), "opens for the first time, all read");

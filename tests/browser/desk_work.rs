@@ -391,9 +391,9 @@ fn archives_and_deletes(stage: &mut Stage) -> Ran {
 }
 
 fn with_keys_alone(stage: &mut Stage) -> Ran {
+    stage.browser().screen(1180, 820);
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
-    referee.browser().screen(1180, 820);
     referee.tap_at("#to-desk");
     referee.tap("Add the sample tournament");
     referee.browser().find("#tour");

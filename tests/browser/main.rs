@@ -18,6 +18,7 @@ mod captains;
 mod clocks;
 mod desk;
 mod desk_files;
+mod desk_paper;
 mod desk_results;
 mod desk_work;
 mod driver;
@@ -121,6 +122,7 @@ const FILES: &[&[Test]] = &[
     desk::TESTS,
     desk_files::TESTS,
     desk_results::TESTS,
+    desk_paper::TESTS,
     desk_work::TESTS,
 ];
 

@@ -1,8 +1,11 @@
 //! Keying in a paper sheet: which box comes next, when a box is full, what is marked and when.
 
-use game::{simulate, Timeline, Who};
+use game::{simulate, Signer, Timeline, Who};
 use proptest::prelude::*;
-use reports::paper::{Cell, Draft, Fault, Mark, MarkKind, PaperSheet, Part};
+use reports::list::Line;
+use reports::paper::{
+    self, BoxProblem, Cell, Draft, Fault, Mark, MarkKind, PaperHead, PaperSheet, Part,
+};
 use rules::{Preset, Shirt, Team};
 
 fn cell(part: Part, team: Team, row: u8) -> Cell {
@@ -338,4 +341,64 @@ proptest! {
             prop_assert!(draft.cells(mark.cell.set).contains(&mark.cell), "{:?}", mark);
         }
     }
+}
+
+/// The heading of the paper: number, day, officials, who has signed. It comes back from a file and from the draft.
+#[test]
+fn the_heading_of_a_paper_sheet_survives_file_and_draft() {
+    let mut sheet = sheet(3);
+    sheet.head = PaperHead {
+        number: "7".to_owned(),
+        day: Some("2026-05-09".to_owned()),
+        officials: ["Ada Lark", "", "Bo Finch"].map(str::to_owned),
+        signed: vec![Signer::Captain(Team::B), Signer::FirstReferee],
+    };
+    let read = paper::read(&paper::write(&sheet));
+    assert_eq!(read.problems, []);
+    assert_eq!(read.read.as_ref(), Some(&sheet));
+    let draft = Draft::of(&sheet);
+    assert_eq!(Draft::of_written(&draft.written()), draft);
+    assert_eq!(draft.check(true).sheet.head, sheet.head);
+    // What stands on the paper shows in the list.
+    let line = Line::of_paper(&draft);
+    assert_eq!(
+        (line.number.as_str(), line.day.as_deref()),
+        ("7", Some("2026-05-09"))
+    );
+    assert_eq!(line.signed, sheet.head.signed);
+}
+
+/// The thirteenth month is marked at its box, and half a day as well.
+#[test]
+fn a_day_that_is_none_is_marked() {
+    for (typed, is_wrong) in [
+        ("20261309", true),
+        ("2026", true),
+        ("20260509", false),
+        ("", false),
+    ] {
+        let mut draft = Draft::of(&sheet(3));
+        let cell = Cell::new(Cell::HEAD, Part::Day, Team::A, 0, 0);
+        draft.set(cell, typed);
+        let marks = draft.check(true).marks;
+        let marked = marks
+            .iter()
+            .any(|mark| mark.cell == cell && mark.kind == MarkKind::Box(BoxProblem::NoDay));
+        assert_eq!(marked, is_wrong, "{typed}");
+        assert_eq!(draft.is_full(cell), typed.len() == 8, "{typed}");
+    }
+}
+
+/// A list that is known from another match takes the place of what was keyed in, liberos too.
+#[test]
+fn a_known_list_is_taken_over() {
+    let mut draft = Draft::new(rules::Preset::International);
+    for (row, number) in ["99", "98", "97"].into_iter().enumerate() {
+        let row = u8::try_from(row).expect("a row");
+        draft.set(Cell::new(Cell::HEAD, Part::List, Team::B, row, 0), number);
+    }
+    draft.take_list(Team::B, &[Shirt(4), Shirt(12)], &[Shirt(12)]);
+    let head = draft.check(false).sheet.teams.b;
+    assert_eq!(head.players, Some(vec![Shirt(4), Shirt(12)]));
+    assert_eq!(head.liberos, [Shirt(12)]);
 }

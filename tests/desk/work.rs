@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use app::desk::{
-    in_groups, neighbours, reported, shown, twice, Column, Command, Filter, Order, Row, RowKind,
-    Selection, Show,
+    in_groups, known_list, neighbours, reported, shown, twice, Column, Command, Filter, Order, Row,
+    RowKind, Selection, Show,
 };
 use app::ports::KeyPress;
 use game::entry::Detail;
@@ -299,6 +299,32 @@ fn a_report_goes_through_the_day() {
     chosen.choose_pool(&rows, &rows[0].group);
     let one = reported(&rows, &chosen, &Filter::default());
     assert_eq!(one.iter().map(Vec::len).collect::<Vec<_>>(), [6]);
+}
+
+/// The list of a team is taken from its latest record, however its name is written, and from no paper sheet.
+#[test]
+fn a_list_is_known_from_the_latest_record() {
+    let rows = day();
+    let last = rows
+        .iter()
+        .filter(|row| row.kind == RowKind::Record)
+        .max_by_key(|row| row.played_at())
+        .expect("a record");
+    let names = &last.line.as_ref().expect("a match").teams;
+    let written = format!(" {} ", names.b.to_uppercase());
+    assert_eq!(
+        known_list(&rows, &written),
+        Some((last.id.clone(), Team::B))
+    );
+    assert_eq!(known_list(&rows, "nobody"), None);
+    assert_eq!(known_list(&rows, " "), None);
+    let on_paper: Vec<_> = rows
+        .iter()
+        .filter(|row| row.kind == RowKind::Paper)
+        .cloned()
+        .collect();
+    let name = &on_paper[0].line.as_ref().expect("a match").teams.a;
+    assert_eq!(known_list(&on_paper, name), None);
 }
 
 /// Two are compared in the order in which they were chosen; a pool is no match.

@@ -15,6 +15,8 @@ pub use selection::Selection;
 
 use std::sync::Arc;
 
+use rules::Team;
+
 /// The rows that are shown, in their order.
 #[must_use]
 pub fn shown(rows: &[Arc<Row>], filter: &Filter, order: Order) -> Vec<Arc<Row>> {
@@ -56,6 +58,23 @@ pub fn reported(rows: &[Arc<Row>], chosen: &Selection, filter: &Filter) -> Vec<V
             .then_with(|| Order::default().compare(one, other))
     });
     in_groups(&matches)
+}
+
+/// The latest match record in which a team of this name plays, from which its list can be taken.
+#[must_use]
+pub fn known_list(rows: &[Arc<Row>], name: &str) -> Option<(String, Team)> {
+    let wanted = name.trim().to_lowercase();
+    if wanted.is_empty() {
+        return None;
+    }
+    let found = rows.iter().filter_map(|row| {
+        let names = &row.line.as_ref()?.teams;
+        let is_wanted = |team: &Team| names[*team].trim().to_lowercase() == wanted;
+        let team = Team::BOTH.into_iter().find(is_wanted)?;
+        (row.kind == RowKind::Record).then_some((row.played_at(), &row.id, team))
+    });
+    let latest = found.max_by_key(|(at, ..)| *at);
+    latest.map(|(_, id, team)| (id.clone(), team))
 }
 
 /// What lies before and behind one of the shown rows. Of one that is not shown any more nothing lies before it, and

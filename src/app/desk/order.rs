@@ -153,10 +153,10 @@ fn number(line: &Line) -> Option<(u64, String)> {
     (!written.is_empty()).then(|| (digits.parse().unwrap_or(u64::MAX), written.to_owned()))
 }
 
-/// A paper sheet or a pool has nothing to be signed on this phone.
+/// Of a paper sheet nobody may have keyed in who has signed it.
 fn signed(row: &Row) -> Option<usize> {
     let line = row.line.as_ref()?;
-    (!line.on_paper).then_some(line.signed.len())
+    (!line.on_paper || !line.signed.is_empty()).then_some(line.signed.len())
 }
 
 /// What wants somebody's attention first.

@@ -10,7 +10,7 @@ use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
 /// Who signs under the result (5.1.3, 27.2.3.3), in the order of the sheet.
-const SIGN_AFTER: [Signer; 5] = [
+pub const SIGN_AFTER: [Signer; 5] = [
     Signer::Captain(Team::A),
     Signer::Captain(Team::B),
     Signer::Scorer,

@@ -13,7 +13,7 @@ mod times;
 mod weight;
 
 pub use finding::{Field, Finding, What};
-pub use missing::signed_after;
+pub use missing::{signed_after, SIGN_AFTER};
 pub use remedy::Remedy;
 pub use spot::Spot;
 

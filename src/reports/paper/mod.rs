@@ -21,7 +21,7 @@ pub use write::{of_sheet, write};
 
 use std::fmt;
 
-use game::{SanctionKind, Who};
+use game::{SanctionKind, Signer, Who};
 use rules::{ByTeam, Rules, Score, Shirt, Team};
 
 /// A score sheet as it was keyed in. Boxes that were empty on the paper are none.
@@ -29,6 +29,8 @@ use rules::{ByTeam, Rules, Score, Shirt, Team};
 pub struct PaperSheet {
     /// What was played by.
     pub rules: Rules,
+    /// What stands above the sets beside the teams.
+    pub head: PaperHead,
     /// The teams.
     pub teams: ByTeam<PaperTeam>,
     /// The sets in their order.
@@ -37,6 +39,19 @@ pub struct PaperSheet {
     pub sanctions: Vec<PaperSanction>,
     /// The result.
     pub result: Option<PaperResult>,
+}
+
+/// The heading of the sheet, and who has signed it. What was empty on the paper is empty.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct PaperHead {
+    /// Number of the match.
+    pub number: String,
+    /// The day, as `2026-05-09`.
+    pub day: Option<String>,
+    /// Names of first referee, second referee and scorer.
+    pub officials: [String; 3],
+    /// Whose signature stands under the result, in the order of the sheet.
+    pub signed: Vec<Signer>,
 }
 
 /// A team on the sheet.
@@ -132,6 +147,21 @@ pub struct PaperResult {
 /// A time of the day, in minutes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Minute(u16);
+
+/// Whether a text is a day such as `2026-05-09`.
+fn is_day(text: &str) -> bool {
+    let parts: Vec<&str> = text.split('-').collect();
+    let number = |part: &str, digits: usize| {
+        let plain = part.len() == digits && part.bytes().all(|b| b.is_ascii_digit());
+        part.parse::<u32>().ok().filter(|_| plain)
+    };
+    let [year, month, day] = parts[..] else {
+        return false;
+    };
+    number(year, 4).is_some()
+        && number(month, 2).is_some_and(|month| (1..=12).contains(&month))
+        && number(day, 2).is_some_and(|day| (1..=31).contains(&day))
+}
 
 impl Minute {
     /// From a text such as `18:05`.

@@ -1,16 +1,19 @@
 //! Reading a paper sheet that was keyed in.
 
 use super::{
-    Minute, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution, PaperTeam,
-    PaperTimeOut,
+    is_day, Minute, PaperHead, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution,
+    PaperTeam, PaperTimeOut,
 };
+use crate::audit::SIGN_AFTER;
 use crate::form::{Field, Form, Reader};
 use crate::FormProblemKind;
-use game::{Level, SanctionKind, Who};
+use game::{Level, SanctionKind, Signer, Who};
 use rules::{Preset, Score, Shirt, Team};
 
 /// What the file says of itself.
 pub(crate) const NAME: &str = "volleyball-paper-sheet";
+/// The officials in the order of [`PaperHead::officials`].
+pub(super) const OFFICIALS: [&str; 3] = ["first_referee", "second_referee", "scorer"];
 /// No rules allow more.
 const MAX_SETS: usize = 9;
 /// More boxes than any set fills.
@@ -36,7 +39,7 @@ const fn named(kind: SanctionKind) -> (&'static str, SanctionKind) {
 /// Reads a paper sheet. What cannot be read is named with its place.
 #[must_use]
 pub fn read(text: &str) -> Form<PaperSheet> {
-    let fields = ["rules", "teams", "sets", "sanctions", "result"];
+    let fields = ["rules", "head", "teams", "sets", "sanctions", "result"];
     Reader::form(text, NAME, &fields, sheet)
 }
 
@@ -45,6 +48,7 @@ fn sheet(reader: &mut Reader, root: &Field) -> Option<PaperSheet> {
         Some(field) => reader.rules(&field),
         None => Some(Preset::International.rules()),
     };
+    let head = root.get("head").and_then(|f| head(reader, &f));
     let teams = reader
         .need(root, "teams")
         .and_then(|f| reader.pair(&f, team));
@@ -58,10 +62,47 @@ fn sheet(reader: &mut Reader, root: &Field) -> Option<PaperSheet> {
     let result = root.get("result").and_then(|f| result(reader, &f));
     Some(PaperSheet {
         rules: rules?,
+        head: head.unwrap_or_default(),
         teams: teams?,
         sets: sets?,
         sanctions: sanctions?,
         result,
+    })
+}
+
+fn head(reader: &mut Reader, field: &Field) -> Option<PaperHead> {
+    reader.object(field, &["match_no", "day", "officials", "signed"])?;
+    let number = field.get("match_no").and_then(|f| reader.text(&f));
+    let day = field.get("day").and_then(|f| {
+        let day = reader.text(&f).filter(|day| is_day(day));
+        if day.is_none() {
+            reader.wrong(f.place(), FormProblemKind::NotText);
+        }
+        day
+    });
+    let mut officials: [String; 3] = Default::default();
+    if let Some(field) = field.get("officials") {
+        reader.object(&field, &OFFICIALS)?;
+        for (name, key) in officials.iter_mut().zip(OFFICIALS) {
+            let given = field.get(key).and_then(|f| reader.text(&f));
+            *name = given.unwrap_or_default();
+        }
+    }
+    let given = field
+        .get("signed")
+        .and_then(|f| reader.all(&f, SIGN_AFTER.len(), |r, f| r.text(f)));
+    let given: Vec<Signer> = given
+        .iter()
+        .flatten()
+        .filter_map(|role| Signer::of_role(role))
+        .collect();
+    let mut signed = SIGN_AFTER.to_vec();
+    signed.retain(|signer| given.contains(signer));
+    Some(PaperHead {
+        number: number.unwrap_or_default(),
+        day,
+        officials,
+        signed,
     })
 }
 

@@ -2,10 +2,10 @@
 
 use serde_json::{json, Map, Value};
 
-use super::read::NAME;
+use super::read::{NAME, OFFICIALS};
 use super::{
-    Minute, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution, PaperTeam,
-    PaperTimeOut,
+    Minute, PaperHead, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution,
+    PaperTeam, PaperTimeOut,
 };
 use crate::{SetSheet, Sheet};
 use game::Who;
@@ -19,6 +19,9 @@ pub fn write(sheet: &PaperSheet) -> String {
         "log": NAME, "version": 1, "rules": record::write_rules(&sheet.rules),
         "teams": pair(&sheet.teams, team), "sets": sets,
     });
+    if sheet.head != PaperHead::default() {
+        file["head"] = head(&sheet.head);
+    }
     if !sheet.sanctions.is_empty() {
         file["sanctions"] = sheet.sanctions.iter().map(sanction).collect();
     }
@@ -40,6 +43,29 @@ pub fn write(sheet: &PaperSheet) -> String {
         }
     }
     file.to_string()
+}
+
+fn head(head: &PaperHead) -> Value {
+    let mut out = Map::new();
+    if !head.number.is_empty() {
+        out.insert("match_no".into(), json!(head.number));
+    }
+    if let Some(day) = &head.day {
+        out.insert("day".into(), json!(day));
+    }
+    let officials = OFFICIALS.into_iter().zip(&head.officials);
+    let officials: Map<String, Value> = officials
+        .filter(|(_, name)| !name.is_empty())
+        .map(|(key, name)| (key.to_owned(), json!(name)))
+        .collect();
+    if !officials.is_empty() {
+        out.insert("officials".into(), officials.into());
+    }
+    if !head.signed.is_empty() {
+        let roles = head.signed.iter().map(|signer| json!(signer.role()));
+        out.insert("signed".into(), roles.collect());
+    }
+    out.into()
 }
 
 fn pair<T>(both: &ByTeam<T>, each: impl Fn(&T) -> Value) -> Value {
@@ -130,6 +156,7 @@ pub fn of_sheet(sheet: &Sheet, rules: Rules, ahead: i32) -> PaperSheet {
         .filter_map(|s| Some((s, s.first_service?)));
     PaperSheet {
         rules,
+        head: PaperHead::default(),
         teams: sheet.teams.map(|_, t| PaperTeam {
             name: t.name.clone(),
             players: Some(t.players.iter().map(|p| p.number).collect()),

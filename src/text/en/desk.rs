@@ -4,6 +4,8 @@ use crate::desk::*;
 use crate::score_sheet::roman;
 use crate::{form_problem, standings};
 use app::machine::LocalTime;
+use game::Signer;
+use reports::audit::SIGN_AFTER;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
@@ -313,6 +315,10 @@ fn part_of_sheet(set: u8) -> String {
 
 fn part(part: Part) -> &'static str {
     match part {
+        Part::Number => "Match number",
+        Part::Day => "Date (20260509)",
+        Part::Official => "Officials",
+        Part::Signed => "Signatures on the sheet: any key where there is one",
         Part::Name => "Names",
         Part::List => "Numbers on the list",
         Part::Libero => "Liberos, again",
@@ -380,6 +386,10 @@ fn name_of(cell: Cell, draft: &Draft) -> String {
         _ => "",
     };
     match cell.part {
+        Part::Number => "Match number".into(),
+        Part::Day => "Date: year, month, day".into(),
+        Part::Official => official(cell.row).into(),
+        Part::Signed => signature(cell.row),
         Part::Name => format!("Name of team {}", cell.team),
         Part::List => format!("{team}, number {n} of the list"),
         Part::First => "First service, A or B".into(),
@@ -399,6 +409,27 @@ fn name_of(cell: Cell, draft: &Draft) -> String {
         Part::AllTimeOuts => format!("{team}, time-outs of all sets"),
         Part::AllChanges => format!("{team}, substitutions of all sets"),
         Part::AllMinutes => "Minutes of all sets".into(),
+    }
+}
+
+/// The officials in the order of the heading.
+fn official(row: u8) -> &'static str {
+    match row {
+        0 => "First referee",
+        1 => "Second referee",
+        _ => "Scorer",
+    }
+}
+
+/// Whose signature a box is of.
+fn signature(row: u8) -> String {
+    let signer = SIGN_AFTER.get(usize::from(row)).copied();
+    match signer {
+        Some(Signer::Captain(team)) => format!("Captain {team} signed"),
+        Some(Signer::Scorer) => "Scorer signed".into(),
+        Some(Signer::SecondReferee) => "Second referee signed".into(),
+        Some(Signer::FirstReferee) => "First referee signed".into(),
+        Some(Signer::Coach(_)) | None => String::new(),
     }
 }
 

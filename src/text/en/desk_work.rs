@@ -74,6 +74,8 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     set_points: "Points of the sets",
     no_sheets: "None of the selected matches has a record here. Paper sheets are on paper already.",
     sheets_of,
+    known_teams: "Teams of the records on this desk",
+    take_list,
     keys_title: "Keys of the desk",
     keys_more: "The keys work while you are not typing. Tab, Space and Enter work as everywhere.",
     keys_on: "Use these keys",
@@ -225,7 +227,7 @@ fn weights(weights: Weights) -> String {
 }
 
 fn signed(line: &Line) -> String {
-    if line.on_paper {
+    if line.on_paper && line.signed.is_empty() {
         return String::new();
     }
     match line.signed.len() {
@@ -307,6 +309,10 @@ fn sheets_of(count: usize) -> String {
         1 => "1 sheet, on pages of its own.".to_owned(),
         n => format!("{n} sheets, each on pages of its own."),
     }
+}
+
+fn take_list(team: &str, numbers: usize) -> String {
+    format!("Take the list of {team} from its last record ({numbers} numbers)")
 }
 
 fn key(key: &str) -> String {

@@ -139,6 +139,7 @@ fn box_problem(problem: BoxProblem) -> &'static str {
              alone."
         }
         BoxProblem::NoTime => "This is not a time of day. Key in hour and minute, such as 1805.",
+        BoxProblem::NoDay => "This is not a day. Key in year, month and day, such as 20260509.",
         BoxProblem::Gap => "This box is empty and one after it is not. Fill it in.",
         BoxProblem::LineIncomplete => {
             "This line is not complete. Fill in its boxes, or empty them."

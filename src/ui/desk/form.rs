@@ -6,13 +6,17 @@ use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 use super::papers::{paper, put_paper};
+use super::work::Work;
 use super::{button, hand_over};
 use crate::macrotask_executor::once_drawn;
+use crate::memo::Memo;
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::team_mark::TeamMark;
+use app::desk::known_list as known_list_of;
 use reports::paper::{self, Cell, Draft, Mark, Part};
-use rules::{Preset, Team};
+use rules::{Preset, Shirt, Team};
 use text::desk as words;
+use text::desk_work as more;
 use text::score_sheet::roman;
 
 /// The presets a paper sheet can be of.
@@ -22,9 +26,13 @@ const PRESETS: [Preset; 3] = [
     Preset::International,
 ];
 
+/// The id of the list of known teams.
+const KNOWN_TEAMS: &str = "known-teams";
+
 /// The form. Copies are the same.
 #[derive(Clone, Copy)]
 struct Form {
+    work: Work,
     id: StoredValue<String>,
     draft: RwSignal<Draft>,
     marks: RwSignal<Vec<Mark>>,
@@ -38,12 +46,13 @@ struct Form {
 }
 
 /// The screen.
-pub fn form(id: &str) -> AnyView {
+pub fn form(work: Work, id: &str) -> AnyView {
     let Some(draft) = paper(id) else {
         return super::not_here();
     };
     let blank = draft.is_blank();
     let form = Form {
+        work,
         id: StoredValue::new(id.to_owned()),
         all: RwSignal::new(!blank),
         draft: RwSignal::new(draft),
@@ -117,7 +126,7 @@ impl Form {
                 event.prevent_default();
                 self.advance(cell);
             }
-            " " if cell.part != Part::Name => {
+            " " if !cell.part.is_words() => {
                 event.prevent_default();
                 self.advance(cell);
             }
@@ -211,9 +220,16 @@ fn part(form: Form) -> AnyView {
         Cell::HEAD => view! {
             <section class="card stack">
                 {rules(form)}
+                <div class="times">
+                    {[Part::Number, Part::Day].map(|part| line(form, set, part, Team::A))}
+                </div>
                 {both(form, set, Part::Name)}
+                {known_teams(form)}
+                {Team::BOTH.map(|team| known_list(form, team))}
                 {both(form, set, Part::List)}
                 {move || (form.draft.read().rules.liberos > 0).then(|| both(form, set, Part::Libero))}
+                {named_boxes(form, set, Part::Official, "boxes named words")}
+                {named_boxes(form, set, Part::Signed, "boxes named")}
             </section>
         }
         .into_any(),
@@ -278,6 +294,98 @@ fn rules(form: Form) -> AnyView {
     .into_any()
 }
 
+/// The teams of the records on the desk, to be chosen instead of typed.
+fn known_teams(form: Form) -> AnyView {
+    let names = move || {
+        let rows = form.work.desk.rows().unwrap_or_default();
+        let names = rows.iter().filter_map(|row| row.line.as_ref());
+        let mut names: Vec<String> = names
+            .flat_map(|line| [line.teams.a.clone(), line.teams.b.clone()])
+            .filter(|name| !name.is_empty())
+            .collect();
+        names.sort_unstable();
+        names.dedup();
+        let options = names
+            .into_iter()
+            .map(|name| view! { <option value=name></option> });
+        options.collect_view()
+    };
+    view! { <datalist id=KNOWN_TEAMS aria-label=more::known_teams()>{names}</datalist> }.into_any()
+}
+
+/// The way to take the list of a team from its latest record, as long as none was keyed in.
+fn known_list(form: Form, team: Team) -> AnyView {
+    let work = form.work;
+    let known = RwSignal::new(None::<(Vec<Shirt>, Vec<Shirt>)>);
+    let of = Memo::new(move |_| {
+        let rows = work.desk.rows().unwrap_or_default();
+        known_list_of(&rows, form.draft.read().name(team))
+    });
+    Effect::new(move |_| {
+        known.set(None);
+        if let Some((id, other)) = of.get() {
+            device::spawn(async move {
+                let kept = work.library.read(&id).await;
+                let list = kept.state().team(other).list.clone();
+                // The screen may be gone by now.
+                known.try_set(list.map(|list| {
+                    let numbers = |libero: bool| {
+                        let players = list.players.iter().filter(|p| p.libero || !libero);
+                        players.map(|player| player.number).collect::<Vec<_>>()
+                    };
+                    (numbers(false), numbers(true))
+                }));
+            });
+        }
+    });
+    let is_empty = move || {
+        let draft = form.draft.read();
+        let of_list = |c: &Cell| c.part == Part::List && c.team == team;
+        let mut cells = draft.cells(Cell::HEAD).into_iter().filter(of_list);
+        cells.all(|cell| draft.get(cell).is_empty())
+    };
+    (move || {
+        let (players, liberos) = known
+            .get()
+            .filter(|(players, _)| !players.is_empty() && is_empty())?;
+        let say = more::take_list(form.draft.read().name(team), players.len());
+        let take = move || {
+            form.draft
+                .update(|draft| draft.take_list(team, &players, &liberos));
+            form.keep();
+        };
+        Some(button(say, "button", Box::new(take)))
+    })
+    .into_any()
+}
+
+/// Boxes that are nobody's, each with its name above it.
+fn named_boxes(form: Form, set: u8, part: Part, class: &'static str) -> AnyView {
+    let cells = form.draft.with_untracked(|draft| draft.cells(set));
+    let boxes = cells
+        .into_iter()
+        .filter(|cell| cell.part == part)
+        .map(|cell| {
+            let name = form
+                .draft
+                .with_untracked(|draft| words::name_of(cell, draft));
+            view! {
+                <div class="named-box">
+                    <span aria-hidden="true">{name}</span>
+                    {one(form, cell)}
+                </div>
+            }
+        });
+    let boxes = boxes.collect_view();
+    view! {
+        <fieldset class="keyed">
+            <legend>{words::part(part)}</legend>
+            <div class=class>{boxes}</div>
+        </fieldset>
+    }
+    .into_any()
+}
+
 fn both(form: Form, set: u8, part: Part) -> AnyView {
     let letters = words::letters_of(part);
     view! {
@@ -330,7 +438,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
         .into_any()
     };
     let columns = match part {
-        Part::Round => "boxes sixes",
+        Part::Round | Part::LineUp => "boxes sixes",
         Part::TimeOut => "boxes pairs",
         Part::Change => "boxes fives",
         Part::Sanction => "boxes fours",
@@ -341,7 +449,7 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
         <div class="keyed-line" class:team-a=team == Team::A class:team-b=team == Team::B>
             {head}
             <div class=columns style:--columns=form.draft.with_untracked(|d| d.rules.players_on_court.to_string())>
-                {(part == Part::Round).then(|| columns_of_rounds(form, set, team))}
+                {matches!(part, Part::Round | Part::LineUp).then(|| columns_of(form, set, part, team))}
                 <For each=cells key=|cell| cell.key() children=move |cell| one(form, cell) />
             </div>
             {said}
@@ -350,10 +458,14 @@ fn line(form: Form, set: u8, part: Part, team: Team) -> AnyView {
     .into_any()
 }
 
-/// Above the totals of the turns: the columns of the paper, and a cross where a team has no first turn.
-fn columns_of_rounds(form: Form, set: u8, team: Team) -> AnyView {
+/// Above the line-up and the totals of the turns: the columns of the paper, and a cross where a team has no first
+/// turn.
+fn columns_of(form: Form, set: u8, part: Part, team: Team) -> AnyView {
     let columns = form.draft.with_untracked(|d| d.rules.players_on_court);
-    let left_out = move || form.draft.read().turns_left_out(set, team);
+    let left_out = move || match part {
+        Part::Round => form.draft.read().turns_left_out(set, team),
+        _ => 0,
+    };
     view! {
         {(1..=columns)
             .map(|column| view! { <span class="column" aria-hidden="true">{roman(column.into())}</span> })
@@ -384,6 +496,7 @@ fn one(form: Form, cell: Cell) -> AnyView {
             id=cell.key()
             class="box"
             class:first=cell.column == 0
+            list=(cell.part == Part::Name).then_some(KNOWN_TEAMS)
             inputmode=mode
             autocomplete="off"
             aria-label=name

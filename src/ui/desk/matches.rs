@@ -119,7 +119,8 @@ fn one(work: Work, row: &Row) -> AnyView {
     };
     let number = line.filter(|line| !line.number.is_empty());
     let number = number.map(|line| more::match_no(&line.number));
-    let day = text::when(row.played_at().map(device::local_time));
+    let day = row.played_at().map(device::local_time);
+    let day = day.map_or_else(|| row.day.clone(), |at| text::when(Some(at)));
     let seal = line.map(|line| {
         view! { <span class=format!("seal {}", line.seal.code())>{more::seal(line.seal)}</span> }
     });

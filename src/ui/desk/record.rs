@@ -123,7 +123,7 @@ fn of_id(work: Work, id: String) -> AnyView {
     // A paper sheet is drawn once: every key changes it.
     (move || {
         if super::papers::paper(&id).is_some() || kind.get() == Some(RowKind::Paper) {
-            return view! { <div class="desk-middle alone">{form(&id)}</div> }.into_any();
+            return view! { <div class="desk-middle alone">{form(work, &id)}</div> }.into_any();
         }
         (move || match read.get() {
             Reading::Under => {

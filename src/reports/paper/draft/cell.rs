@@ -5,12 +5,20 @@ use rules::Team;
 /// What a box holds, in the order in which a sheet is read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Part {
+    /// Number of the match.
+    Number,
+    /// The day.
+    Day,
     /// Name of a team.
     Name,
     /// A number of its list.
     List,
     /// A libero of it.
     Libero,
+    /// Name of an official: first referee, second referee, scorer.
+    Official,
+    /// Whether somebody has signed under the result: both captains, scorer, second and first referee.
+    Signed,
     /// Which team serves first.
     First,
     /// A place of the line-up.
@@ -46,10 +54,14 @@ pub enum Part {
     AllMinutes,
 }
 
-const PARTS: [(Part, &str); 19] = [
+const PARTS: [(Part, &str); 23] = [
+    (Part::Number, "number"),
+    (Part::Day, "day"),
     (Part::Name, "name"),
     (Part::List, "list"),
     (Part::Libero, "libero"),
+    (Part::Official, "official"),
+    (Part::Signed, "signed"),
     (Part::First, "first"),
     (Part::LineUp, "line_up"),
     (Part::Round, "round"),
@@ -99,8 +111,23 @@ impl Part {
     pub const fn is_nobodys(self) -> bool {
         matches!(
             self,
-            Part::First | Part::Start | Part::End | Part::Minutes | Part::Winner | Part::AllMinutes
+            Part::Number
+                | Part::Day
+                | Part::Official
+                | Part::Signed
+                | Part::First
+                | Part::Start
+                | Part::End
+                | Part::Minutes
+                | Part::Winner
+                | Part::AllMinutes
         )
+    }
+
+    /// Whether a box of it takes words, in which a space stands.
+    #[must_use]
+    pub const fn is_words(self) -> bool {
+        matches!(self, Part::Name | Part::Official)
     }
 }
 
@@ -180,7 +207,12 @@ impl Cell {
     #[must_use]
     pub const fn takes_letters(self) -> bool {
         match self.part {
-            Part::Name | Part::First | Part::Winner => true,
+            Part::Number
+            | Part::Name
+            | Part::Official
+            | Part::Signed
+            | Part::First
+            | Part::Winner => true,
             Part::Change => self.column == Cell::MARK,
             Part::Sanction => self.column < 2,
             _ => false,

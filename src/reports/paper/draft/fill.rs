@@ -1,6 +1,7 @@
 //! The form filled in from a sheet.
 
 use super::{letters, Cell, Draft, Part};
+use crate::audit::SIGN_AFTER;
 use crate::paper::{PaperResult, PaperSet, PaperSheet};
 use rules::Team;
 
@@ -10,6 +11,18 @@ impl Draft {
     pub fn of(sheet: &PaperSheet) -> Draft {
         let mut draft = Draft::new(sheet.rules.preset);
         draft.rules = sheet.rules;
+        let head = &sheet.head;
+        let nobodys = |part, row| Cell::new(Cell::HEAD, part, Team::A, row, 0);
+        draft.set(nobodys(Part::Number, 0), &head.number);
+        draft.set(nobodys(Part::Day, 0), head.day.as_deref().unwrap_or(""));
+        for (row, name) in (0..).zip(&head.officials) {
+            draft.set(nobodys(Part::Official, row), name);
+        }
+        for (row, signer) in (0..).zip(SIGN_AFTER) {
+            if head.signed.contains(&signer) {
+                draft.set(nobodys(Part::Signed, row), super::SIGNED);
+            }
+        }
         for (team, of) in sheet.teams.iter() {
             draft.set(Cell::only(Cell::HEAD, Part::Name, team), &of.name);
             let players = of.players.iter().flatten();

@@ -35,6 +35,8 @@ pub enum BoxProblem {
     SanctionUnclear,
     /// No time of day.
     NoTime,
+    /// No day of the calendar.
+    NoDay,
     /// It is empty, and one after it is not.
     Gap,
     /// Boxes of its line are missing.

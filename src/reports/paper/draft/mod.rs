@@ -11,12 +11,15 @@ mod take;
 pub use cell::{Cell, Part};
 pub use mark::{BoxProblem, Checkup, Mark, MarkKind};
 
-use rules::{ByTeam, Preset, Rules, Score, Team};
+use rules::{ByTeam, Preset, Rules, Score, Shirt, Team};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
 /// What the box of an exceptional substitution holds.
 const EXCEPTIONAL: &str = "E";
+
+/// What the box of a signature holds that is there.
+const SIGNED: &str = "X";
 
 /// A paper sheet while it is being keyed in.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,7 +50,11 @@ impl Draft {
     pub fn set(&mut self, cell: Cell, typed: &str) {
         let is_mark = |c: char| c.eq_ignore_ascii_case(&'e');
         let text = match (cell.part, cell.column) {
-            (Part::Name, _) => typed.chars().filter(|c| !c.is_control()).take(40).collect(),
+            (Part::Name | Part::Official, _) => plain(typed, 40),
+            (Part::Number, _) => plain(typed, 12),
+            (Part::Day, _) => digits(typed, 8),
+            (Part::Signed, _) if typed.trim().is_empty() => String::new(),
+            (Part::Signed, _) => SIGNED.to_owned(),
             (Part::First | Part::Winner, _) => {
                 let letter = typed.chars().rev().map(|c| c.to_ascii_uppercase());
                 letter.filter(|c| matches!(c, 'A' | 'B')).take(1).collect()
@@ -93,6 +100,24 @@ impl Draft {
             "" => team.letter(),
             name => name,
         }
+    }
+
+    /// Takes the list of a team as it is known from another match, in the place of what was keyed in.
+    pub fn take_list(&mut self, team: Team, players: &[Shirt], liberos: &[Shirt]) {
+        let is_listed = |c: &Cell| {
+            c.set == Cell::HEAD && c.team == team && matches!(c.part, Part::List | Part::Libero)
+        };
+        self.cells.retain(|cell, _| !is_listed(cell));
+        let of = |part: Part, shirts: &[Shirt], draft: &mut Draft| {
+            for (row, shirt) in (0..draft.most_listed(part)).zip(shirts) {
+                draft.set(
+                    Cell::new(Cell::HEAD, part, team, row, 0),
+                    &shirt.to_string(),
+                );
+            }
+        };
+        of(Part::List, players, self);
+        of(Part::Libero, liberos, self);
     }
 
     fn points(&self, set: u8) -> ByTeam<Option<u16>> {
@@ -146,6 +171,11 @@ impl Draft {
         }
         draft
     }
+}
+
+fn plain(typed: &str, most: usize) -> String {
+    let letters = typed.chars().filter(|c| !c.is_control());
+    letters.take(most).collect()
 }
 
 fn digits(typed: &str, most: usize) -> String {

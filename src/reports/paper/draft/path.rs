@@ -20,7 +20,15 @@ impl Draft {
     #[must_use]
     pub fn cells(&self, set: u8) -> Vec<Cell> {
         let parts: &[Part] = match set {
-            Cell::HEAD => &[Part::Name, Part::List, Part::Libero],
+            Cell::HEAD => &[
+                Part::Number,
+                Part::Day,
+                Part::Name,
+                Part::List,
+                Part::Libero,
+                Part::Official,
+                Part::Signed,
+            ],
             Cell::RESULT => &[
                 Part::Winner,
                 Part::Sets,
@@ -62,8 +70,9 @@ impl Draft {
     /// How many lines a part shows.
     pub(super) fn rows(&self, set: u8, part: Part, team: Team) -> u8 {
         let most = match part {
-            Part::List => self.rules.roster.max.saturating_add(2),
-            Part::Libero => self.rules.liberos,
+            Part::List | Part::Libero => self.most_listed(part),
+            Part::Official => 3,
+            Part::Signed => 5,
             Part::LineUp if self.rules.line_ups => self.rules.players_on_court,
             Part::LineUp => 0,
             Part::Round => MAX_TURNS,
@@ -84,6 +93,14 @@ impl Draft {
             most.min(last.map_or(1, |row| row.saturating_add(2)))
         } else {
             most
+        }
+    }
+
+    /// So many numbers the list of a team has, or liberos.
+    pub(super) fn most_listed(&self, part: Part) -> u8 {
+        match part {
+            Part::Libero => self.rules.liberos,
+            _ => self.rules.roster.max.saturating_add(2),
         }
     }
 
@@ -115,14 +132,16 @@ impl Draft {
         let text = self.get(cell);
         let Ok(number) = text.parse::<u16>() else {
             return match cell.part {
-                Part::Name => false,
+                Part::Name | Part::Official | Part::Number => false,
+                Part::Day => text.len() == 8,
                 Part::Sanction if cell.column == 1 => letters::is_letters(text),
                 _ => !text.is_empty(),
             };
         };
         let in_all = |a_set: u8| u16::from(a_set) * u16::from(self.rules.sets_at_most());
         let most = match cell.part {
-            Part::Name => return false,
+            Part::Name | Part::Official | Part::Number => return false,
+            Part::Day => return text.len() == 8,
             Part::Sets => return true,
             Part::Start | Part::End => return text.len() == 4,
             // No list says yet which numbers there are.

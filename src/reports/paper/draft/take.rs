@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use super::{letters, BoxProblem, Cell, Draft, Mark, MarkKind, Part};
+use crate::audit::SIGN_AFTER;
 use crate::paper::{
-    Minute, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution, PaperTeam,
-    PaperTimeOut,
+    is_day, Minute, PaperHead, PaperResult, PaperSanction, PaperSet, PaperSheet, PaperSubstitution,
+    PaperTeam, PaperTimeOut,
 };
 use rules::{ByTeam, Score, Shirt, Team};
 
@@ -62,10 +63,38 @@ impl<'a> Taken<'a> {
         let result = self.result();
         PaperSheet {
             rules: draft.rules,
+            head: self.head(),
             teams,
             sets,
             sanctions: std::mem::take(&mut self.sanctions),
             result,
+        }
+    }
+
+    fn head(&mut self) -> PaperHead {
+        let draft = self.draft;
+        let text = |part, row| {
+            draft
+                .get(Cell::new(Cell::HEAD, part, Team::A, row, 0))
+                .trim()
+        };
+        let typed = text(Part::Day, 0);
+        let day = (typed.len() == 8)
+            .then(|| format!("{}-{}-{}", &typed[..4], &typed[4..6], &typed[6..]))
+            .filter(|day| is_day(day));
+        if day.is_none() && !typed.is_empty() {
+            self.mark(
+                Cell::only(Cell::HEAD, Part::Day, Team::A),
+                BoxProblem::NoDay,
+            );
+        }
+        let signed = (0..).zip(SIGN_AFTER);
+        let signed = signed.filter(|(row, _)| !text(Part::Signed, *row).is_empty());
+        PaperHead {
+            number: text(Part::Number, 0).to_owned(),
+            day,
+            officials: [0, 1, 2].map(|row| text(Part::Official, row).to_owned()),
+            signed: signed.map(|(_, signer)| signer).collect(),
         }
     }
 
