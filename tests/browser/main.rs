@@ -34,6 +34,7 @@ mod light;
 mod narrow;
 mod pages;
 mod pictures;
+mod pictures_more;
 mod printed;
 mod probe;
 mod referee;
@@ -86,6 +87,7 @@ const BOTH: &[Engine] = &[Engine::Chromium, Engine::Firefox];
 /// The tests of each file; the longest come first, so that none of them is left over at the end.
 const FILES: &[&[Test]] = &[
     pictures::TESTS,
+    pictures_more::TESTS,
     whole_match::TESTS,
     with_everything::TESTS,
     captains::TESTS,

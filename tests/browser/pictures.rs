@@ -75,13 +75,13 @@ const SMALL: &str = "
 const WIDE: &str = "
     const out = [];
     const root = document.documentElement;
-    if (root.scrollWidth > innerWidth) out.push(`the page is ${root.scrollWidth} wide`);
+    if (root.scrollWidth > Math.min(innerWidth, screen.width)) out.push(`the page is ${root.scrollWidth} wide`);
     for (const e of document.body.querySelectorAll('*')) {
       if (e.closest('svg') || e.closest('.visually-hidden') || !e.checkVisibility()) continue;
-      const { overflowX, textOverflow } = getComputedStyle(e);
+      const { overflowX, textOverflow, webkitLineClamp } = getComputedStyle(e);
       // Shown to screen readers only.
       if (e.clientWidth <= 1 || e.getBoundingClientRect().width <= 1) continue;
-      const cut = overflowX === 'hidden' && textOverflow !== 'ellipsis' && e.scrollWidth > e.clientWidth + 1;
+      const cut = overflowX === 'hidden' && textOverflow !== 'ellipsis' && webkitLineClamp === 'none' && e.scrollWidth > e.clientWidth + 1;
       const box = e.getBoundingClientRect();
       const outside = box.width > 0 && box.right > innerWidth + 1 && !e.closest('.running-score, .rounds, .numbers');
       if (cut || outside) out.push(`${e.tagName}.${e.className}: ${e.innerText?.slice(0, 40)}`);
@@ -89,21 +89,33 @@ const WIDE: &str = "
     return out.slice(0, 5);";
 
 /// Walks through screens and gathers what is wrong with them.
-struct Look {
+pub struct Look {
     wrong: Vec<String>,
     without_rules: Option<String>,
+    /// Whether letters twice as large may make nothing wider than the screen.
+    large: bool,
 }
 
 impl Look {
-    fn new() -> Look {
+    /// Nothing was looked at yet.
+    pub fn new() -> Look {
         Look {
             wrong: Vec::new(),
             without_rules: None,
+            large: false,
+        }
+    }
+
+    /// The same; letters twice as large are to fit as well.
+    pub fn with_large_letters() -> Look {
+        Look {
+            large: true,
+            ..Look::new()
         }
     }
 
     /// Looks at the screen as it is, in every size and theme, and leaves it upright and light.
-    fn at(&mut self, referee: &mut Referee, name: &str) {
+    pub fn at(&mut self, referee: &mut Referee, name: &str) {
         referee.still();
         let browser = referee.browser();
         for theme in ["sunlight", "dark", "light"] {
@@ -138,9 +150,42 @@ impl Look {
                 }
             }
         }
+        self.with_colours_of_the_system(referee, name);
+        self.twice_as_large(referee, name);
     }
 
-    fn done(self) -> Ran {
+    /// A picture where the system chooses the colours: what is told apart by tone alone is gone there.
+    fn with_colours_of_the_system(&mut self, referee: &mut Referee, name: &str) {
+        let media =
+            |value: &str| json!({ "features": [{ "name": "forced-colors", "value": value }] });
+        let browser = referee.browser();
+        browser.cdp("Emulation.setEmulatedMedia", media("active"));
+        browser.screen(360, 740);
+        browser.picture(&format!("{name}-360x740-forced"));
+        browser.cdp("Emulation.setEmulatedMedia", media("none"));
+    }
+
+    /// Letters twice as large: a picture, and whether they make anything wider than the screen or cut a word.
+    fn twice_as_large(&mut self, referee: &mut Referee, name: &str) {
+        let browser = referee.browser();
+        let size = "document.documentElement.style.fontSize = arguments[0]; return null;";
+        browser.run(size, json!(["200%"]));
+        for (width, height) in CLASSES {
+            browser.screen(width, height);
+            let found = browser.run(WIDE, json!([]));
+            let found = found.as_array().filter(|_| self.large);
+            for line in found.into_iter().flatten() {
+                let line = line.as_str().unwrap_or_default();
+                self.wrong
+                    .push(format!("{name} {width}x{height} at 200 %, wide: {line}"));
+            }
+            browser.picture(&format!("{name}-{width}x{height}-large"));
+        }
+        browser.run(size, json!([""]));
+    }
+
+    /// What was wrong.
+    pub fn done(self) -> Ran {
         assert!(self.wrong.is_empty(), "\n{}", self.wrong.join("\n"));
         self.without_rules.map_or(Ok(()), |why| Err(Skipped(why)))
     }
@@ -149,7 +194,7 @@ impl Look {
 fn before_a_match(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
-    let mut look = Look::new();
+    let mut look = Look::with_large_letters();
     referee.reads("None yet.");
     look.at(referee, "start-empty");
     referee.tap_at("#to-phone");
