@@ -72,7 +72,7 @@ pub fn print() {
     line(referee.browser(), "sorts, 10 times");
     for _ in 0..TIMES {
         let field = referee.browser().find("#desk-find");
-        for words in ["o", "ot", "ott", ""] {
+        for words in ["o", "ot", "ott", " "] {
             referee.browser().write(&field, words);
             referee.still();
         }

@@ -26,6 +26,9 @@ pub fn filter_bar(work: Work, view: View) -> AnyView {
         .into_any()
     };
     let count = move || {
+        if let Some((read, all)) = desk.progress.get() {
+            return more::reading(read, all);
+        }
         let all = desk.rows().map_or(0, |rows| rows.len());
         more::how_many(desk.shown().len(), all)
     };

@@ -31,6 +31,9 @@ rules::codes!(View {
     Table = "table",
 });
 
+/// Matches that were read meanwhile are shown together with so many others.
+const SHOWN_TOGETHER: usize = 16;
+
 const CHOSEN: &str = "desk/chosen";
 const ORDER: &str = "desk/sorted";
 const VIEW: &str = "desk/view";
@@ -45,6 +48,8 @@ type Made = StoredValue<BTreeMap<String, (String, Line)>>;
 pub struct Desk {
     shell: Shell,
     rows: RwSignal<Option<Vec<Arc<Row>>>>,
+    /// Those that are read already, as long as the others are not.
+    coming: RwSignal<Vec<Arc<Row>>>,
     made: Made,
     /// Grows with each reading, so that an older one ends.
     reading: StoredValue<u32>,
@@ -80,6 +85,7 @@ impl Desk {
         Desk {
             shell: use_shell(),
             rows: RwSignal::new(None),
+            coming: RwSignal::new(Vec::new()),
             made: StoredValue::new(BTreeMap::new()),
             reading: StoredValue::new(0),
             progress: RwSignal::new(None),
@@ -107,14 +113,23 @@ impl Desk {
     /// The rows that are shown, in the order in which they are.
     #[must_use]
     pub fn shown(self) -> Vec<Arc<Row>> {
-        let rows = self.rows.read();
-        let rows = rows.as_deref().unwrap_or_default();
+        let (rows, coming) = (self.rows.read(), self.coming.read());
+        let rows = rows.as_deref().unwrap_or(&coming);
         let shown = self
             .filter
             .with(|filter| desk::shown(rows, filter, self.order.get()));
         match self.view() {
             View::Table => shown,
             View::Cards => desk::in_groups(&shown).concat(),
+        }
+    }
+
+    /// Whether anything lies on it; none while nothing has been read yet.
+    #[must_use]
+    pub fn has_any(self) -> Option<bool> {
+        match &*self.rows.read() {
+            Some(rows) => Some(!rows.is_empty()),
+            None => (!self.coming.read().is_empty()).then_some(true),
         }
     }
 
@@ -188,6 +203,9 @@ impl Desk {
                 }
             };
             rows.push(of_record(listed, line));
+            if rows.len() % SHOWN_TOGETHER == 0 && self.rows.read_untracked().is_none() {
+                self.add_coming(&rows);
+            }
         }
         device::pause(0).await;
         if stale() {
@@ -197,7 +215,10 @@ impl Desk {
         rows.extend(pools());
         let rows: Vec<Arc<Row>> = rows.into_iter().map(Arc::new).collect();
         let again = desk::twice(&rows, kept_meetings());
-        let before = self.rows_now();
+        let before = match self.rows_now() {
+            none if none.is_empty() => self.coming.get_untracked(),
+            before => before,
+        };
         let rows = rows.into_iter().map(|row| {
             let row = match again.contains(&row.id) {
                 true => Arc::new(Row {
@@ -223,6 +244,15 @@ impl Desk {
             });
         }
         self.rows.set(Some(rows));
+        self.coming.set(Vec::new());
+    }
+
+    /// Shows what has been read meanwhile.
+    fn add_coming(self, rows: &[Row]) {
+        self.coming.update(|coming| {
+            let new = rows.iter().skip(coming.len());
+            coming.extend(new.map(|row| Arc::new(row.clone())));
+        });
     }
 
     /// The line of a match that is as it was when the line was made.

@@ -105,7 +105,7 @@ fn whole(work: Work, view: View) -> AnyView {
         work.shell.go(Screen::Desk(Place::Paper(id)));
     };
     let also: Also = intake::take_in;
-    let has_any = Memo::new(move |_| desk.rows().map(|rows| !rows.is_empty()));
+    let has_any = Memo::new(move |_| desk.has_any());
     let list = move || match has_any.get() {
         None => {
             let reading = move || match desk.progress.get() {
