@@ -31,12 +31,13 @@ if (top !== self) {
   sayInstead("too-old");
 } else {
   const [script, module] = ["modulepreload", "preload][as=fetch"].map((rel) => document.querySelector(`link[rel=${rel}]`).href);
+  // The program says so once it is in the page, where its language is there too.
+  addEventListener("dutystand-drawn", () => {
+    starting.remove();
+    document.getElementById(tapped)?.click();
+  }, { once: true });
   import(script)
     .then((glue) => glue.default({ module_or_path: module }))
-    .then(() => {
-      starting.remove();
-      document.getElementById(tapped)?.click();
-    })
     .catch((trouble) => {
       // Whether the browser is at fault or the connection broke cannot be told from here.
       sayInstead("not-started");

@@ -8,6 +8,7 @@ pub mod delaying;
 pub mod desk;
 pub mod field;
 pub mod keeper;
+pub mod language;
 pub mod learner;
 pub mod lease;
 pub mod machine;

@@ -54,8 +54,8 @@ pub use persist::{ask_to_keep, is_kept, room};
 pub use pointer::hold_pointer;
 pub use press::drop_stray_presses;
 pub use screen::{
-    bring_into_sight, focus_if_lost, focus_on, go_in_history, hash, history_mark,
-    keep_scroll_by_hand, mark_history, media_matches, on_hash_change, on_media_change,
+    announce, bring_into_sight, focus_if_lost, focus_on, go_in_history, hash, history_mark,
+    keep_scroll_by_hand, languages, mark_history, media_matches, on_hash_change, on_media_change,
     prefers_reduced_motion, push_hash, push_history, reload, replace_hash, scroll_to, scrolled_to,
     set_css_property, set_root_attribute, set_title, vibrate, Focus,
 };

@@ -237,6 +237,24 @@ pub fn focus_if_lost(id: &str) {
     }
 }
 
+/// The languages of the phone as tags such as `es-MX`, the dearest first.
+pub fn languages() -> Vec<String> {
+    let languages = window().map(|window| window.navigator().languages());
+    languages
+        .iter()
+        .flat_map(js_sys::Array::iter)
+        .filter_map(|tag| tag.as_string())
+        .collect()
+}
+
+/// Tells the page's own scripts something.
+pub fn announce(name: &str) {
+    if let (Some(window), Ok(event)) = (window(), web_sys::Event::new(name)) {
+        // Fails only for an event that is under way.
+        let _ = window.dispatch_event(&event);
+    }
+}
+
 /// Sets an attribute of the root element, such as `lang` or `data-theme`.
 pub fn set_root_attribute(name: &str, value: &str) {
     if let Some(root) = root() {

@@ -1,5 +1,6 @@
 //! The words of the whole program: its screens by name, and how a match stands in a line.
 
+use app::language::Language;
 use app::summary::Summary;
 use app::theme::Theme;
 use game::{Refusal, State};
@@ -74,6 +75,12 @@ words! { CommonWords in common;
     the_record -> &'static str;
     /// Heading.
     this_phone -> &'static str;
+    /// Legend.
+    language_label -> &'static str;
+    /// The language of the phone.
+    same_as_the_phone -> &'static str;
+    /// A language that did not come.
+    language_missing(language: Language) -> String;
     /// Legend.
     theme_label -> &'static str;
     /// Title of a screen.

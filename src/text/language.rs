@@ -2,15 +2,11 @@
 
 use std::cell::Cell;
 
-/// A language that the app speaks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Language {
-    English,
-    Spanish,
-}
+use app::language::Language;
 
 /// All words of a language other than English, by topic.
 pub struct Words {
+    pub language: Language,
     pub about: &'static crate::about::AboutWords,
     pub audit: &'static crate::audit::AuditWords,
     pub captains: &'static crate::captains::CaptainsWords,
@@ -86,6 +82,12 @@ thread_local! {
 /// Speaks another language from now on; `None` is English.
 pub fn speak(words: Option<&'static Words>) {
     SPOKEN.set(words);
+}
+
+/// The language that is spoken.
+#[must_use]
+pub fn language() -> Language {
+    spoken().map_or(Language::English, |words| words.language)
 }
 
 /// The words of the language that is spoken, where it is not English.

@@ -21,6 +21,7 @@ pub mod desk;
 pub mod desk_work;
 mod en;
 mod entry;
+pub mod es;
 mod flows;
 mod form;
 pub mod hand_over;

@@ -1,11 +1,21 @@
 //! What is written the same way in every language.
 
+use app::language::Language;
 use app::machine::LocalTime;
 use game::State;
 use rules::Team;
 
 /// The name of the program.
 pub const APP: &str = "Dutystand";
+
+/// A language by its own name, so that whoever speaks it finds it.
+#[must_use]
+pub const fn language_name(language: Language) -> &'static str {
+    match language {
+        Language::English => "English",
+        Language::Spanish => "Espa\u{f1}ol",
+    }
+}
 
 /// The title of the window.
 #[must_use]

@@ -8,6 +8,7 @@
 pub mod desk;
 mod desk_store;
 pub mod hand_over;
+mod language;
 mod learn;
 mod learner_data;
 mod macrotask_executor;
@@ -24,8 +25,16 @@ pub mod shell;
 pub mod start;
 pub mod widgets;
 
-/// Puts the program into the page. Called once.
+/// What the page hears when the program is in it (`assets/loader.js`).
+const DRAWN: &str = "dutystand-drawn";
+
+/// Puts the program into the page, as soon as the language of this phone is there. Called once.
 pub fn start() {
     macrotask_executor::install();
-    shell::mount();
+    let languages = language::Languages::begin();
+    device::spawn(async move {
+        languages.speak().await;
+        shell::mount(languages);
+        device::announce(DRAWN);
+    });
 }

@@ -10,6 +10,7 @@ use std::collections::HashMap;
 use leptos::prelude::*;
 
 use super::desk::Desk;
+use super::language::Languages;
 use super::parts::Parts;
 use super::play::{BarTools, Court};
 use super::screens::{self, Around};
@@ -310,13 +311,14 @@ fn scroll_once_long_enough(place: f64) {
 }
 
 /// Puts the page into the document. Called once.
-pub fn mount() {
-    leptos::mount::mount_to_body(Frame);
+pub fn mount(languages: Languages) {
+    leptos::mount::mount_to_body(move || view! { <Frame languages /> });
 }
 
 /// The whole page.
 #[component]
-fn Frame() -> impl IntoView {
+fn Frame(languages: Languages) -> impl IntoView {
+    provide_context(languages);
     let session = Session::begin();
     let shell = Shell::begin(session);
     provide_context(session);
@@ -349,15 +351,29 @@ fn Frame() -> impl IntoView {
             session.open(id);
         }
     });
-    let title = Memo::new(move |_| text::page_title(&heading(session, shell, &screen.read())));
+    let title = Memo::new(move |_| {
+        languages.spoken();
+        text::page_title(&heading(session, shell, &screen.read()))
+    });
     // After the frame: a browser computes the style of everything new before it takes a title.
     Effect::new(move |_| {
         let title = title.get();
         after_the_frame(move || device::set_title(&title));
     });
+    // Another language draws everything anew: words are no signals.
+    (move || {
+        languages.spoken();
+        untrack(|| view! { <Page session shell /> })
+    })
+    .into_any()
+}
+
+/// The bar, the screen, and what may lie over them.
+#[component]
+fn Page(session: Session, shell: Shell) -> impl IntoView {
+    let screen = shell.screen;
     let code = Memo::new(move |_| screen.read().code());
     let drawn = Memo::new(move |_| screen.read().drawn_as());
-
     view! {
         <div class="page" data-screen=move || code.get()>
             <Bar />

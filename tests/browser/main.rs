@@ -43,6 +43,7 @@ mod seldom;
 #[path = "../../tools/xtask/src/server.rs"]
 mod server;
 mod smoke;
+mod spoken;
 mod stage;
 mod steady;
 #[path = "../support/mod.rs"]
@@ -108,6 +109,7 @@ const FILES: &[&[Test]] = &[
     clocks::TESTS,
     at_a_glance::TESTS,
     light::TESTS,
+    spoken::TESTS,
     taken_over::TESTS,
     tally::TESTS,
     versions::TESTS,

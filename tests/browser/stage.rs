@@ -212,6 +212,13 @@ impl Stage {
         format!("http://{host}:{}{PREFIX}", self.port)
     }
 
+    /// Starts the browser anew on a phone with these languages, the dearest first (Chromium only).
+    pub fn phone_speaks(&mut self, tags: &str) {
+        self.kill_browser();
+        let switches = [format!("--accept-lang={tags}")];
+        self.browser = Some(Browser::start(self.engine, &self.profile, &switches));
+    }
+
     /// Starts the browser on the profile that the last one left.
     pub fn start_browser(&mut self) {
         self.browser = Some(Browser::start(self.engine, &self.profile, &[]));

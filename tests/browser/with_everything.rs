@@ -385,6 +385,7 @@ fn wins(referee: &mut Referee, team: &str) {
 fn desk(arguments: &[&str]) -> String {
     let run = Command::new(env!("CARGO_BIN_EXE_desk"))
         .args(arguments)
+        .env("LC_ALL", "C")
         .output()
         .expect("the desk's program is built with the tests");
     assert!(run.status.success(), "{run:?}");

@@ -22,6 +22,7 @@ impl Run {
 fn output(args: &[&str]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_desk"))
         .args(args)
+        .env("LC_ALL", "C")
         .output()
         .expect("desk runs")
 }

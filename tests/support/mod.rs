@@ -3,6 +3,7 @@
 #![allow(dead_code)] // Each test file uses its part.
 
 pub mod case;
+pub mod language;
 pub mod random;
 pub mod readability;
 pub mod source;

@@ -8,6 +8,7 @@ mod print;
 use std::io::Write;
 use std::process::ExitCode;
 
+use app::language::Language;
 use files::Given;
 use game::Timeline;
 use print::{complain, line, lines, out};
@@ -22,6 +23,7 @@ use serde_json::{json, Value};
 use text::{command_help, command_line as words};
 
 fn main() -> ExitCode {
+    speak();
     let mut args = std::env::args().skip(1);
     let command = args.next().unwrap_or_default();
     let rest: Vec<String> = args.collect();
@@ -61,6 +63,17 @@ fn main() -> ExitCode {
         Verdict::Unreadable
     });
     ExitCode::from(verdict as u8)
+}
+
+/// Speaks the language of the terminal: the first of these that is set counts (POSIX.1-2017, chapter 8.2).
+fn speak() {
+    let set = |name: &&str| std::env::var(name).is_ok_and(|value| !value.is_empty());
+    let named = ["LC_ALL", "LC_MESSAGES", "LANG"].into_iter().find(set);
+    let tag = named.and_then(|name| std::env::var(name).ok());
+    match Language::wanted(None, tag) {
+        Language::English => {}
+        Language::Spanish => text::speak(Some(&text::es::SPANISH)),
+    }
 }
 
 /// What became of one file; the worst over all files is the exit status.

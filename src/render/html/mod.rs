@@ -29,11 +29,12 @@ const FIRST_PAGE: usize = 3;
 pub fn document(sheet: &Sheet, clock: WallClock) -> String {
     let [a, b] = Team::BOTH.map(|team| escaped(&isolated(&sheet.teams[team].name)));
     format!(
-        "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!doctype html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n\
          <title>{a} \u{2013} {b}</title>\n<style>\n{STYLE}</style>\n</head>\n\
          <body class=\"paper-alone\">\n{}</body>\n</html>\n",
+        text::language().code(),
         paper(sheet, clock)
     )
 }

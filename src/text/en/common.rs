@@ -1,6 +1,8 @@
 //! The words of the whole program: its screens by name, and how a match stands in a line.
 
 use crate::common::*;
+use crate::language_name;
+use app::language::Language;
 use app::summary::{Stage, Summary};
 use app::theme::Theme;
 use game::{isolated, Refusal, State};
@@ -46,6 +48,9 @@ pub static WORDS: CommonWords = CommonWords {
     hand_over: "Share",
     the_record: "The record",
     this_phone: "This phone",
+    language_label: "Language",
+    same_as_the_phone: "Same as the phone",
+    language_missing,
     theme_label: "Colours",
     before: "Before the match",
     log: "Match log",
@@ -122,7 +127,7 @@ fn listed_standing(summary: &Summary) -> String {
 
 fn theme(theme: Theme) -> &'static str {
     match theme {
-        Theme::System => "Same as the phone",
+        Theme::System => same_as_the_phone(),
         Theme::Light => "Light",
         Theme::Dark => "Dark",
         Theme::Sunlight => "Sunlight",
@@ -135,4 +140,11 @@ fn rule_of(refusal: &Refusal) -> String {
         "school" => "A limit of this competition".into(),
         rule => format!("Official Volleyball Rules, {rule}"),
     }
+}
+
+fn language_missing(language: Language) -> String {
+    format!(
+        "{} could not be loaded. Check the connection, then choose it again.",
+        language_name(language)
+    )
 }

@@ -52,7 +52,7 @@ pub(super) fn Briefings(
     let voice = RwSignal::new_local(None::<Voice>);
     let find = move || {
         // The card may be closed by now.
-        voice.try_set(Voice::find("en"));
+        voice.try_set(Voice::find(text::language().code()));
     };
     find();
     let _watch = StoredValue::new_local(on_voices(find));

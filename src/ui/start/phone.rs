@@ -5,7 +5,9 @@ use leptos::prelude::*;
 
 use super::library::Library;
 use super::storage::Storage;
+use crate::language::Languages;
 use crate::shell::{use_shell, Screen};
+use app::language::Language;
 use app::theme::Theme;
 
 /// The screen.
@@ -17,6 +19,7 @@ pub fn ThisPhone() -> impl IntoView {
         <div class="phone stack">
             <OfflineMark />
             <section class="card stack">
+                <LanguageChoice />
                 <ThemeChoice />
             </section>
             <Storage library />
@@ -63,5 +66,49 @@ fn ThemeChoice() -> impl IntoView {
                     .collect_view()}
             </div>
         </fieldset>
+    }
+}
+
+/// The language of the phone, or another one.
+#[component]
+fn LanguageChoice() -> impl IntoView {
+    let languages = expect_context::<Languages>();
+    let choices = [None].into_iter().chain(Language::ALL.map(Some));
+    view! {
+        <fieldset class="asked">
+            <legend>{text::language_label()}</legend>
+            <div class="row">
+                {choices
+                    .map(|choice| {
+                        view! {
+                            <button
+                                type="button"
+                                class="button"
+                                id=id_of(choice)
+                                lang=choice.map(Language::code)
+                                aria-pressed=move || (languages.chosen() == choice).to_string()
+                                on:click=move |_| languages.choose(choice, id_of(choice))
+                            >
+                                {choice.map_or_else(text::same_as_the_phone, text::language_name)}
+                            </button>
+                        }
+                    })
+                    .collect_view()}
+            </div>
+            {move || {
+                languages.missing().map(|language| {
+                    view! { <p class="sentence bad" role="alert">{text::language_missing(language)}</p> }
+                })
+            }}
+        </fieldset>
+    }
+}
+
+/// The button is found again by it when the page is drawn in another language.
+const fn id_of(choice: Option<Language>) -> &'static str {
+    match choice {
+        None => "language-of-phone",
+        Some(Language::English) => "language-english",
+        Some(Language::Spanish) => "language-spanish",
     }
 }

@@ -29,6 +29,9 @@ impl Processes {
         let value = self.mark.split_once('=').map_or("", |(_, value)| value);
         let child = command
             .env(MARK, value)
+            // The stories are told in English, whatever is spoken on this machine.
+            .env("LC_ALL", "C.UTF-8")
+            .env("LANGUAGE", "en")
             .stdin(Stdio::null())
             .stderr(Stdio::null())
             .spawn()

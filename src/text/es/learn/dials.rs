@@ -1,0 +1,269 @@
+//! What can be set in a situation, and how it stands, in words that can be heard as well, in
+//! Spanish.
+
+use crate::learn::decisions::{length, side};
+use crate::learn::dials::*;
+use learn::{Dial, End, Situation, HALF_LENGTH, HALF_WIDTH};
+
+/// In Spanish.
+pub static WORDS: DialsWords = DialsWords {
+    dial,
+    row_mark,
+    choices,
+    set_to,
+    mover,
+};
+
+fn dial(dial: Dial) -> String {
+    let words = match dial {
+        Dial::AlongNet => "Dónde toca la mano",
+        Dial::NetContact => "¿Qué pasó?",
+        Dial::HandBeyond => "Mano del bloqueo",
+        Dial::AfterAttack => "Toque del bloqueo",
+        Dial::HandDoes => "¿Qué hace la mano?",
+        Dial::Opponents => "¿Aún puede atacar el balón el equipo de la izquierda?",
+        Dial::Heel => "Talón del pie",
+        Dial::Hinders => "¿Estorba a un contrario?",
+        Dial::BodyPart => "¿Qué toca el campo contrario?",
+        Dial::BallBeyond => "Centro del balón",
+        Dial::Contact => "¿Qué viste?",
+        Dial::OwnBlock => "¿Bloqueó antes el equipo de la izquierda?",
+        Dial::Hitter(n) => return format!("¿Quién da el toque {n}?"),
+        Dial::OneAction => "¿Toques 1 y 2 del mismo jugador?",
+        Dial::ServerDepth => "Punta del pie de delante",
+        Dial::ServerRight => "Lugar en la línea de fondo",
+        Dial::ServiceAfter => "Golpe de saque",
+        Dial::ServiceHow => "¿Qué pasó?",
+        Dial::Server => "¿Quién saca?",
+        Dial::PlayerDepth(n) => return format!("Jugador {n}, desde la red"),
+        Dial::PlayerRight(n) => return format!("Jugador {n}, hacia el lado"),
+        Dial::Serves => "¿Qué equipo es?",
+        Dial::Edition => "¿Qué edición de las reglas?",
+        Dial::Row(1) => "El jugador es",
+        Dial::Row(_) => "El otro jugador es",
+        Dial::AttackedBall => "¿Qué balón es?",
+        Dial::TakeOff => "Pie del salto",
+        Dial::BallDepth => "Balón, desde la red",
+        Dial::BallHeight => "Altura del balón",
+        Dial::NetTop => "Altura de la red",
+        Dial::Completed => "¿Cruza el balón la red?",
+        Dial::LiberoDepth => "Líbero, desde la red",
+        Dial::LiberoPass => "¿Cómo pasa el líbero?",
+        Dial::Reach(1) => "Manos del primer jugador",
+        Dial::Reach(_) => "Manos del otro jugador",
+        Dial::BlockTouches => "¿Toca el bloqueo el balón?",
+        Dial::BlockedBall => "¿Qué balón es?",
+        Dial::LandsAlong => "Balón, a lo largo del campo",
+        Dial::LandsAcross => "Balón, a lo ancho del campo",
+        Dial::Patch => "Tamaño del contacto con el suelo",
+        Dial::LastTouch => "¿Quién lo tocó al final?",
+        Dial::CrossesAside => "Balón, desde el centro de la red",
+        Dial::CrossesHeight => "Altura del balón",
+        Dial::Tall => "Altura de estos dos jugadores",
+        Dial::TeamHit => "¿Con qué toque se envió?",
+        Dial::Towards => "¿Hacia dónde vuela?",
+        Dial::HandsUp => "¿Manos por encima de la cabeza?",
+        Dial::ServiceFlight => "¿Cómo vuela el saque?",
+        Dial::LeftFaultAt => "Toque de red del equipo de la izquierda",
+        Dial::RightFaultAt => "Pie del equipo de la derecha",
+        Dial::ServerOnLine => "En el golpe: ¿pisa quien saca la línea de fondo?",
+        Dial::ReceiversSwapped => "En el golpe: ¿están los receptores en un orden incorrecto?",
+        Dial::ServiceWide => "Después del golpe: ¿vuela el balón por fuera de la antena?",
+    };
+    words.to_owned()
+}
+
+fn row_mark(row: usize) -> &'static str {
+    ["D", "Z", "L"].get(row).copied().unwrap_or_default()
+}
+
+const ROWS: &[&str] = &["un delantero", "un zaguero", "el líbero"];
+
+const NO_YES: &[&str] = &["No", "Sí"];
+
+fn choices(dial: Dial) -> &'static [&'static str] {
+    match dial {
+        Dial::NetContact => &[
+            "Juega el balón, salta o cae",
+            "Ya ha caído y se da la vuelta",
+            "El balón empuja la red contra la mano",
+            "Agarra la red o estorba a un contrario",
+            "Solo la toca el pelo",
+        ],
+        Dial::HandDoes => &["Bloquea", "Golpea como en un ataque"],
+        Dial::Opponents => &["Sí", "No, nadie puede llegar"],
+        Dial::Hinders
+        | Dial::OwnBlock
+        | Dial::Completed
+        | Dial::BlockTouches
+        | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide => NO_YES,
+        Dial::BodyPart => &["Una mano", "Una rodilla, la espalda"],
+        Dial::Contact => &[
+            "Rebota enseguida",
+            "Se queda parado, o lo lanzan",
+            "Dos contrarios lo retienen sobre la red",
+            "Un compañero levanta al jugador hasta él",
+        ],
+        Dial::Hitter(_) => &[
+            "Jugador 1",
+            "Jugador 2",
+            "Jugador 3",
+            "Jugador 4",
+            "Al otro lado",
+        ],
+        Dial::OneAction => &["En dos acciones", "En una acción"],
+        Dial::ServiceHow => &[
+            "Lo lanza una vez, una mano",
+            "Primero lo bota, luego lo lanza",
+            "Lo golpea en la otra mano, sin soltarlo",
+            "Lo deja caer y lo lanza otra vez",
+            "Lo golpea con las dos manos",
+        ],
+        Dial::Server => &[
+            "Posición 1",
+            "Posición 2",
+            "Posición 3",
+            "Posición 4",
+            "Posición 5",
+            "Posición 6",
+        ],
+        Dial::Serves => &["Recibe", "Saca"],
+        Dial::Edition => &["2025 a 2028", "2021 a 2024"],
+        Dial::Row(_) => ROWS,
+        Dial::AttackedBall => &["Cualquier otro balón", "El saque del otro equipo"],
+        Dial::LiberoPass => &["Con los antebrazos", "De dedos, manos en alto"],
+        Dial::BlockedBall => &["Un ataque", "El saque"],
+        Dial::LastTouch => &[
+            "Izquierda: saque",
+            "Izquierda: ataque",
+            "Derecha: bloqueo",
+            "Derecha: defensa",
+        ],
+        Dial::TeamHit => &["Saque", "Primer toque", "Segundo toque", "Tercer toque"],
+        Dial::Towards => &["Hacia el campo", "Hacia la zona libre"],
+        Dial::ServiceFlight => &["Tenso", "Alto"],
+        Dial::AlongNet
+        | Dial::HandBeyond
+        | Dial::AfterAttack
+        | Dial::Heel
+        | Dial::BallBeyond
+        | Dial::ServerDepth
+        | Dial::ServerRight
+        | Dial::ServiceAfter
+        | Dial::PlayerDepth(_)
+        | Dial::PlayerRight(_)
+        | Dial::TakeOff
+        | Dial::BallDepth
+        | Dial::BallHeight
+        | Dial::NetTop
+        | Dial::LiberoDepth
+        | Dial::Reach(_)
+        | Dial::LandsAlong
+        | Dial::LandsAcross
+        | Dial::Patch
+        | Dial::CrossesAside
+        | Dial::CrossesHeight
+        | Dial::Tall
+        | Dial::LeftFaultAt
+        | Dial::RightFaultAt => &[],
+    }
+}
+
+fn set_to(dial: Dial, value: f64) -> String {
+    let either = |above: &str, below: &str| {
+        let side = if value < 0.0 { below } else { above };
+        format!("{} {side}", length(value))
+    };
+    // From the outer edge of a line, or from where the antenna begins.
+    let from_edge = |edge: f64, beyond: &str, inside: &str| {
+        let away = value - edge;
+        let side = if away > 0.0 { beyond } else { inside };
+        format!("{} {side}", length(away.abs()))
+    };
+    match dial {
+        Dial::ServerDepth => from_edge(
+            HALF_LENGTH,
+            "detrás de la línea de fondo",
+            "dentro del campo",
+        ),
+        Dial::ServerRight => from_edge(HALF_WIDTH, "al lado de la zona", "dentro de la zona"),
+        Dial::LandsAlong => from_edge(
+            HALF_LENGTH,
+            "por fuera de la línea de fondo",
+            "por dentro de su borde",
+        ),
+        Dial::LandsAcross => from_edge(
+            HALF_WIDTH,
+            "por fuera de la línea lateral",
+            "por dentro de su borde",
+        ),
+        Dial::AlongNet | Dial::CrossesAside => from_edge(
+            HALF_WIDTH,
+            "por fuera de la antena",
+            "por dentro de la antena",
+        ),
+        Dial::PlayerRight(_) => either("a la derecha del jugador", "a la izquierda del jugador"),
+        Dial::HandBeyond => either("más allá de la red", "en su propio lado"),
+        Dial::BallBeyond => either("más allá de la red", "antes de la red"),
+        Dial::Heel => either("dentro de su campo", "más allá de la mitad de la línea"),
+        Dial::BallDepth => either("antes de la red", "más allá de la red"),
+        Dial::AfterAttack => {
+            let when = if value < 0.0 { "antes" } else { "después" };
+            format!("{:.2} s {when} del ataque", value.abs())
+        }
+        Dial::ServiceAfter => {
+            let when = if value < 0.0 { "antes" } else { "después" };
+            format!("{:.1} s {when} del silbato", value.abs())
+        }
+        Dial::LeftFaultAt | Dial::RightFaultAt => format!("después de {value:.2} s"),
+        Dial::PlayerDepth(_) | Dial::TakeOff | Dial::LiberoDepth => {
+            format!("a {value:.2} m de la red")
+        }
+        Dial::BallHeight | Dial::NetTop | Dial::CrossesHeight | Dial::Tall | Dial::Reach(_) => {
+            format!("{value:.2} m de altura")
+        }
+        Dial::Patch => format!("{} alrededor de su centro", length(value)),
+        Dial::NetContact
+        | Dial::HandDoes
+        | Dial::Opponents
+        | Dial::Hinders
+        | Dial::BodyPart
+        | Dial::Contact
+        | Dial::OwnBlock
+        | Dial::Hitter(_)
+        | Dial::OneAction
+        | Dial::ServiceHow
+        | Dial::Server
+        | Dial::Serves
+        | Dial::Edition
+        | Dial::Row(_)
+        | Dial::AttackedBall
+        | Dial::Completed
+        | Dial::LiberoPass
+        | Dial::BlockTouches
+        | Dial::BlockedBall
+        | Dial::LastTouch
+        | Dial::TeamHit
+        | Dial::Towards
+        | Dial::HandsUp
+        | Dial::ServerOnLine
+        | Dial::ReceiversSwapped
+        | Dial::ServiceWide
+        | Dial::ServiceFlight => {
+            let words = choices(dial).get(value as usize);
+            words.copied().unwrap_or_default().to_owned()
+        }
+    }
+}
+
+fn mover(of: Situation, n: u8) -> String {
+    match (of, n) {
+        (Situation::DoubleContact | Situation::FourHits, _) => format!("Toque {n}"),
+        (Situation::Screen, 3) => format!("Receptor, {}", side(End::Right)),
+        (Situation::Screen, _) => format!("Jugador {n}, {}", side(End::Left)),
+        (_, _) => format!("Posición {n}"),
+    }
+}

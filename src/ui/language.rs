@@ -1,0 +1,95 @@
+//! Which language the page speaks: the one chosen on this phone, or that of the phone itself. English is part of
+//! the program; another language is a part that is loaded when it is wanted.
+
+use app::language::Language;
+use leptos::prelude::*;
+use wasm_split_helpers::{wasm_split, SplitLoaderError};
+
+use crate::widgets::keys::go_on_at;
+
+/// Where the choice is kept. `assets/early.js` reads it too.
+const LANGUAGE: &str = "language";
+
+/// The language of the page. Copies are the same.
+#[derive(Clone, Copy)]
+pub struct Languages {
+    /// Chosen by hand on this phone.
+    chosen: RwSignal<Option<Language>>,
+    /// What is spoken; the page is drawn anew when it changes.
+    spoken: RwSignal<Language>,
+    /// A language that did not come.
+    missing: RwSignal<Option<Language>>,
+}
+
+impl Languages {
+    /// As it was chosen on this phone; nothing but English is spoken yet.
+    pub fn begin() -> Languages {
+        let kept = device::setting(LANGUAGE);
+        Languages {
+            chosen: RwSignal::new(kept.as_deref().and_then(Language::from_code)),
+            spoken: RwSignal::new(Language::English),
+            missing: RwSignal::new(None),
+        }
+    }
+
+    /// What was chosen by hand on this phone.
+    #[must_use]
+    pub fn chosen(self) -> Option<Language> {
+        self.chosen.get()
+    }
+
+    /// What the page speaks.
+    #[must_use]
+    pub fn spoken(self) -> Language {
+        self.spoken.get()
+    }
+
+    /// A language that did not come; the page goes on in the one before.
+    #[must_use]
+    pub fn missing(self) -> Option<Language> {
+        self.missing.get()
+    }
+
+    /// Chooses a language, or that of the phone; kept on this phone. The page is drawn anew in it, and whoever
+    /// uses keys goes on at the element of this id.
+    pub fn choose(self, language: Option<Language>, go_on: &'static str) {
+        match language {
+            // Without storage the choice lasts as long as the page.
+            Some(language) => drop(device::set_setting(LANGUAGE, language.code())),
+            None => device::forget_setting(LANGUAGE),
+        }
+        self.chosen.set(language);
+        device::spawn(async move {
+            self.speak().await;
+            go_on_at(go_on);
+        });
+    }
+
+    /// Speaks what is wanted now, as soon as it is there.
+    pub async fn speak(self) {
+        let wanted = || {
+            let chosen = self.chosen.get_untracked();
+            Language::wanted(chosen, device::languages())
+        };
+        let language = wanted();
+        let words = match language {
+            Language::English => Ok(None),
+            Language::Spanish => spanish().await.map(Some),
+        };
+        // Another one may have been chosen while this one was on its way.
+        if language != wanted() {
+            return;
+        }
+        self.missing.set(words.is_err().then_some(language));
+        if let Ok(words) = words {
+            text::speak(words);
+            device::set_root_attribute("lang", language.code());
+            self.spoken.set(language);
+        }
+    }
+}
+
+#[wasm_split(spanish, fallible)]
+fn spanish() -> Result<&'static text::Words, SplitLoaderError> {
+    Ok(&text::es::SPANISH)
+}

@@ -1,0 +1,221 @@
+//! Every language says the same: the numbers of a sheet, of a log and of a refusal do not depend on the words
+//! around them, and no sentence was left in English.
+
+mod support;
+
+use std::collections::BTreeSet;
+
+use app::language::Language;
+use game::{simulate, Timeline};
+use reports::{Sheet, WallClock};
+use rules::{Cause, Preset, Signal, Step};
+use support::language::in_spanish;
+use support::readability::{shown, split, words};
+use support::source::{literals, sources};
+
+/// The numbers in it, in order of size: two languages may name them in another order.
+fn numbers(said: &str) -> Vec<u64> {
+    // An apostrophe of HTML is no number.
+    let mut found: Vec<u64> = said
+        .replace("&#39;", "'")
+        .split(|c: char| !c.is_ascii_digit())
+        .filter_map(|digits| digits.parse().ok())
+        .collect();
+    found.sort_unstable();
+    found
+}
+
+/// Both languages name the same numbers, piece by piece.
+fn same_numbers(what: &str, say: impl Fn() -> String) {
+    let (english, spanish) = (say(), in_spanish(&say));
+    if numbers(&english) != numbers(&spanish) {
+        let pieces =
+            |said: &str| -> Vec<String> { said.split(['\n', '>']).map(str::to_owned).collect() };
+        let both = pieces(&english).into_iter().zip(pieces(&spanish));
+        let differ: Vec<_> = both
+            .filter(|(a, b)| numbers(a) != numbers(b))
+            .take(8)
+            .collect();
+        panic!("{what}: {differ:#?}");
+    }
+}
+
+fn matches() -> impl Iterator<Item = (String, Timeline)> {
+    Preset::ALL.into_iter().flat_map(|preset| {
+        (0..6).map(move |seed| {
+            let name = format!("{} {seed}", preset.code());
+            (name, Timeline::of(simulate(preset, seed)))
+        })
+    })
+}
+
+#[test]
+fn another_language_is_spoken_and_left_again() {
+    assert_eq!(text::language(), Language::English);
+    assert_eq!(in_spanish(text::undo), "Deshacer");
+    assert_eq!(in_spanish(text::language), Language::Spanish);
+    assert_eq!(text::undo(), "Undo");
+}
+
+#[test]
+fn the_sheet_of_a_log_has_the_same_numbers_in_every_language() {
+    for (name, timeline) in matches() {
+        let sheet = Sheet::of(&timeline);
+        same_numbers(&name, || render::sheet_text(&sheet, WallClock(0)));
+        same_numbers(&name, || render::parts(&sheet, WallClock(0)).concat());
+    }
+}
+
+#[test]
+fn each_line_of_a_log_has_the_same_numbers_in_every_language() {
+    for (name, timeline) in matches() {
+        timeline.walk(|before, entry, outcome, _| {
+            same_numbers(&name, || text::entry(entry, before));
+            same_numbers(&name, || text::outcome(outcome, before).unwrap_or_default());
+        });
+    }
+}
+
+#[test]
+fn what_to_check_has_the_same_numbers_in_every_language() {
+    for (name, timeline) in matches() {
+        for finding in reports::audit::of_log(&timeline) {
+            same_numbers(&name, || {
+                text::audit::finding(&finding, timeline.state().into())
+            });
+        }
+    }
+}
+
+#[test]
+fn what_is_looked_at_and_read_aloud_has_the_same_numbers_in_every_language() {
+    for preset in Preset::ALL {
+        let rules = preset.rules();
+        for step in Step::ALL {
+            same_numbers(preset.code(), || {
+                text::setup::look_at(step, &rules).join("\n")
+            });
+        }
+        same_numbers(preset.code(), || {
+            text::setup::briefings(&rules).concat().join("\n")
+        });
+        for cause in Cause::ALL {
+            same_numbers(preset.code(), || text::cause(cause, &rules));
+        }
+    }
+    for signal in Signal::ALL {
+        same_numbers(text::signal(signal), || text::signal_how(signal).to_owned());
+    }
+}
+
+/// The worked cases of logs: what is refused, and why, with all that a fold says.
+const TOPICS: [&str; 13] = [
+    "change_of_courts",
+    "default_incomplete",
+    "editions",
+    "interruptions",
+    "late_faults",
+    "libero",
+    "misconduct",
+    "replay_suspend",
+    "rotation",
+    "school_and_tally",
+    "scoring",
+    "strike_explain",
+    "substitutions",
+];
+
+#[test]
+fn what_is_refused_has_the_same_numbers_in_every_language() {
+    for case in TOPICS.into_iter().flat_map(support::case::cases) {
+        let reading = record::read(&case.input.to_string());
+        same_numbers(&case.id, || render::fold(&reading).to_string());
+    }
+}
+
+/// Names, and what is written the same in both languages.
+const SAME_IN_BOTH: [&str; 0] = [];
+
+#[test]
+fn no_sentence_was_left_in_english() {
+    let sentences = |folder: &str| -> BTreeSet<(String, String)> {
+        let mut found = BTreeSet::new();
+        for source in sources(folder) {
+            let file = source.path.rsplit('/').next().unwrap_or_default();
+            for literal in literals(&source.text) {
+                let say = shown(&literal);
+                // What is filled in is shown as "it".
+                if words(&say)
+                    .filter(|word| word.trim_matches(|c: char| !c.is_alphanumeric()) != "it")
+                    .count()
+                    > 2
+                {
+                    found.insert((file.to_owned(), say));
+                }
+            }
+        }
+        found
+    };
+    let (english, spanish) = (sentences("src/text/en"), sentences("src/text/es"));
+    let left: Vec<_> = english
+        .intersection(&spanish)
+        .filter(|(_, say)| !SAME_IN_BOTH.contains(&say.as_str()))
+        .collect();
+    assert!(left.is_empty(), "{left:#?}");
+    assert!(spanish.len() * 10 > english.len() * 8, "too few sentences");
+}
+
+/// Words of a Spanish sentence at most: it needs articles and prepositions where English joins nouns, so a quarter
+/// more than the English 20.
+const MAX_WORDS: usize = 25;
+
+#[test]
+fn every_spanish_sentence_is_short() {
+    let mut wrong = Vec::new();
+    for source in sources("src/text/es") {
+        if source.path.ends_with("command_help.rs") {
+            continue;
+        }
+        for literal in literals(&source.text) {
+            let say = shown(&literal);
+            let (sentences, label) = split(&say);
+            for sentence in sentences.into_iter().chain([label]) {
+                if words(sentence).count() > MAX_WORDS {
+                    wrong.push(format!("{}: {sentence}", source.path));
+                }
+            }
+        }
+    }
+    assert_eq!(wrong, [""; 0], "make two sentences of one");
+}
+
+/// What the page says before the program is there stands in it in both languages.
+#[test]
+fn the_page_begins_in_spanish_too() {
+    let page = include_str!("../index.html");
+    let said = || {
+        [
+            text::lead(),
+            text::referee_a_match(),
+            text::new_match_more(),
+            text::quick_tally(),
+            text::quick_tally_more(),
+            text::learn(),
+            text::learn_more(),
+            text::signals(),
+            text::desk(),
+            text::this_phone(),
+            text::continue_match(),
+        ]
+    };
+    for (english, spanish) in said().into_iter().zip(in_spanish(said)) {
+        let beside = format!("data-es=\"{spanish}\"");
+        let stands = page
+            .lines()
+            .any(|line| line.contains(english) && line.contains(&beside));
+        assert!(
+            stands,
+            "index.html does not say {spanish:?} for {english:?}"
+        );
+    }
+}
