@@ -14,6 +14,7 @@ mod comparison;
 mod consequence;
 mod corrected;
 mod desk;
+mod desk_work;
 mod entry;
 mod flows;
 mod form;
@@ -50,6 +51,7 @@ pub static SPANISH: Words = Words {
     consequence: &consequence::WORDS,
     corrected: &corrected::WORDS,
     desk: &desk::WORDS,
+    desk_work: &desk_work::WORDS,
     entry: &entry::WORDS,
     flows: &flows::WORDS,
     form: &form::WORDS,

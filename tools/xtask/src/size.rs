@@ -16,18 +16,33 @@ struct Ceiling {
     aim: usize,
 }
 
-const CEILINGS: [Ceiling; 3] = [
+const CEILINGS: [Ceiling; 4] = [
     Ceiling {
         what: "the part that starts, with the court",
         names: &["dutystand_bg-"],
         at_most: 268_000,
         aim: 250_000,
     },
+    // Since words are asked for by language each costs a function, 36,000 bytes together, and the desk
+    // grew by what stands beside its list.
     Ceiling {
-        what: "all parts of the program",
-        names: &["dutystand_bg-", "split_", "chunk_"],
-        at_most: 1_160_000,
+        what: "all parts of the program in English",
+        names: &[
+            "dutystand_bg-",
+            "split_around-",
+            "split_desk-",
+            "split_learn-",
+            "split_record-",
+            "chunk_",
+        ],
+        at_most: 1_240_000,
         aim: 800_000,
+    },
+    Ceiling {
+        what: "another language",
+        names: &["split_spanish-"],
+        at_most: 90_000,
+        aim: 90_000,
     },
     Ceiling {
         what: "the style that the start waits for",
