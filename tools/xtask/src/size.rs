@@ -11,15 +11,21 @@ struct Ceiling {
     what: &'static str,
     /// Which files, by how their names begin.
     names: &'static [&'static str],
+    /// Which of these do not count.
+    but: &'static [&'static str],
     at_most: usize,
     /// Where it should come to.
     aim: usize,
 }
 
+/// The words of another language.
+const SPANISH: &str = "split_spanish-";
+
 const CEILINGS: [Ceiling; 4] = [
     Ceiling {
         what: "the part that starts, with the court",
         names: &["dutystand_bg-"],
+        but: &[],
         at_most: 268_000,
         aim: 250_000,
     },
@@ -27,26 +33,22 @@ const CEILINGS: [Ceiling; 4] = [
     // grew by what stands beside its list.
     Ceiling {
         what: "all parts of the program in English",
-        names: &[
-            "dutystand_bg-",
-            "split_around-",
-            "split_desk-",
-            "split_learn-",
-            "split_record-",
-            "chunk_",
-        ],
+        names: &["dutystand_bg-", "split_", "chunk_"],
+        but: &[SPANISH],
         at_most: 1_240_000,
         aim: 800_000,
     },
     Ceiling {
         what: "another language",
-        names: &["split_spanish-"],
+        names: &[SPANISH],
+        but: &[],
         at_most: 90_000,
         aim: 90_000,
     },
     Ceiling {
         what: "the style that the start waits for",
         names: &["style-"],
+        but: &[],
         at_most: 20_000,
         aim: 20_000,
     },
@@ -97,9 +99,10 @@ impl Ceiling {
     /// Says what the files weigh; gives a sentence where that is too much, or where none is there.
     fn hold(&self, files: &[(String, usize)]) -> Option<String> {
         let (what, at_most, aim) = (self.what, self.at_most, self.aim);
+        let begins = |name: &str, with: &[&str]| with.iter().any(|start| name.starts_with(start));
         let ours = files
             .iter()
-            .filter(|(name, _)| self.names.iter().any(|start| name.starts_with(start)));
+            .filter(|(name, _)| begins(name, self.names) && !begins(name, self.but));
         let weight: usize = ours.map(|(_, bytes)| bytes).sum();
         println!("{weight:>32}  {what}: at most {at_most}, to come to {aim}");
         if weight == 0 {
@@ -141,6 +144,7 @@ mod tests {
     const BOTH: Ceiling = Ceiling {
         what: "both parts",
         names: &["a-", "b-"],
+        but: &["b-other-"],
         at_most: 10,
         aim: 8,
     };
@@ -152,7 +156,12 @@ mod tests {
 
     #[test]
     fn what_weighs_as_much_as_it_may_passes() {
-        let built = files(&[("a-1.wasm", 4), ("b-2.wasm", 6), ("c-3.wasm", 90)]);
+        let built = files(&[
+            ("a-1.wasm", 4),
+            ("b-2.wasm", 6),
+            ("c-3.wasm", 90),
+            ("b-other-4.wasm", 90),
+        ]);
         assert_eq!(BOTH.hold(&built), None);
     }
 
