@@ -19,6 +19,8 @@ pub struct Languages {
     spoken: RwSignal<Language>,
     /// A language that did not come.
     missing: RwSignal<Option<Language>>,
+    /// Where whoever uses keys goes on when the page has been drawn anew.
+    go_on: StoredValue<Option<&'static str>>,
 }
 
 impl Languages {
@@ -29,6 +31,7 @@ impl Languages {
             chosen: RwSignal::new(kept.as_deref().and_then(Language::from_code)),
             spoken: RwSignal::new(Language::English),
             missing: RwSignal::new(None),
+            go_on: StoredValue::new(None),
         }
     }
 
@@ -59,10 +62,16 @@ impl Languages {
             None => device::forget_setting(LANGUAGE),
         }
         self.chosen.set(language);
-        device::spawn(async move {
-            self.speak().await;
-            go_on_at(go_on);
-        });
+        self.go_on.set_value(Some(go_on));
+        device::spawn(self.speak());
+    }
+
+    /// The page has been drawn anew.
+    pub fn drawn(self) {
+        if let Some(id) = self.go_on.get_value() {
+            self.go_on.set_value(None);
+            go_on_at(id);
+        }
     }
 
     /// Speaks what is wanted now, as soon as it is there.

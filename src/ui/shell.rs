@@ -363,7 +363,13 @@ fn Frame(languages: Languages) -> impl IntoView {
     // Another language draws everything anew: words are no signals.
     (move || {
         languages.spoken();
-        untrack(|| view! { <Page session shell /> })
+        untrack(|| {
+            // What was told before was told in another language.
+            shell.news(String::new());
+            let page = view! { <Page session shell /> };
+            languages.drawn();
+            page
+        })
     })
     .into_any()
 }
