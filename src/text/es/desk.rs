@@ -4,6 +4,8 @@ use crate::desk::*;
 use crate::score_sheet::roman;
 use crate::{form_problem, standings};
 use app::machine::LocalTime;
+use game::Signer;
+use reports::audit::SIGN_AFTER;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
@@ -331,6 +333,10 @@ fn part_of_sheet(set: u8) -> String {
 
 fn part(part: Part) -> &'static str {
     match part {
+        Part::Number => "Número del partido",
+        Part::Day => "Fecha (20260509)",
+        Part::Official => "Árbitros y anotador",
+        Part::Signed => "Firmas del acta: cualquier tecla donde haya una",
         Part::Name => "Nombres",
         Part::List => "Números de la lista",
         Part::Libero => "Líberos, otra vez",
@@ -401,6 +407,10 @@ fn name_of(cell: Cell, draft: &Draft) -> String {
         _ => "",
     };
     match cell.part {
+        Part::Number => "Número del partido".into(),
+        Part::Day => "Fecha: año, mes, día".into(),
+        Part::Official => official(cell.row).into(),
+        Part::Signed => signature(cell.row),
         Part::Name => format!("Nombre del equipo {}", cell.team),
         Part::List => format!("{team}, número {n} de la lista"),
         Part::First => "Primer saque, A o B".into(),
@@ -420,6 +430,27 @@ fn name_of(cell: Cell, draft: &Draft) -> String {
         Part::AllTimeOuts => format!("{team}, tiempos muertos de todos los sets"),
         Part::AllChanges => format!("{team}, sustituciones de todos los sets"),
         Part::AllMinutes => "Minutos de todos los sets".into(),
+    }
+}
+
+/// The officials in the order of the heading.
+fn official(row: u8) -> &'static str {
+    match row {
+        0 => "Primer árbitro",
+        1 => "Segundo árbitro",
+        _ => "Anotador",
+    }
+}
+
+/// Whose signature a box is of.
+fn signature(row: u8) -> String {
+    let signer = SIGN_AFTER.get(usize::from(row)).copied();
+    match signer {
+        Some(Signer::Captain(team)) => format!("Firmó el capitán {team}"),
+        Some(Signer::Scorer) => "Firmó el anotador".into(),
+        Some(Signer::SecondReferee) => "Firmó el segundo árbitro".into(),
+        Some(Signer::FirstReferee) => "Firmó el primer árbitro".into(),
+        Some(Signer::Coach(_)) | None => String::new(),
     }
 }
 

@@ -74,6 +74,8 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     set_points: "Puntos de los sets",
     no_sheets: "Ninguno de los partidos elegidos tiene un registro aquí. Las actas en papel ya están en papel.",
     sheets_of,
+    known_teams: "Equipos de los registros de este escritorio",
+    take_list,
     keys_title: "Teclas del escritorio",
     keys_more: "Las teclas funcionan mientras no escribes. Tab, Espacio y Enter hacen lo de siempre.",
     keys_on: "Usar estas teclas",
@@ -229,7 +231,7 @@ fn weights(weights: Weights) -> String {
 }
 
 fn signed(line: &Line) -> String {
-    if line.on_paper {
+    if line.on_paper && line.signed.is_empty() {
         return String::new();
     }
     match line.signed.len() {
@@ -240,6 +242,10 @@ fn signed(line: &Line) -> String {
             names.join(", ")
         }
     }
+}
+
+fn take_list(team: &str, numbers: usize) -> String {
+    format!("Tomar la lista de {team} de su último registro ({numbers} números)")
 }
 
 fn signer(signer: Signer) -> String {

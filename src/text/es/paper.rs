@@ -147,6 +147,7 @@ fn box_problem(problem: BoxProblem) -> &'static str {
              W o P. I va sola."
         }
         BoxProblem::NoTime => "Esto no es una hora del día. Escribe hora y minutos, como 1805.",
+        BoxProblem::NoDay => "Esto no es una fecha. Escribe año, mes y día, como 20260509.",
         BoxProblem::Gap => "Esta casilla está vacía y otra después no. Llénala.",
         BoxProblem::LineIncomplete => "Esta línea no está completa. Llena sus casillas o vacíalas.",
     }
