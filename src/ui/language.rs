@@ -41,10 +41,9 @@ impl Languages {
         self.chosen.get()
     }
 
-    /// What the page speaks.
-    #[must_use]
-    pub fn spoken(self) -> Language {
-        self.spoken.get()
+    /// Asks to be called again when another language is spoken.
+    pub fn track(self) {
+        self.spoken.track();
     }
 
     /// A language that did not come; the page goes on in the one before.

@@ -352,7 +352,7 @@ fn Frame(languages: Languages) -> impl IntoView {
         }
     });
     let title = Memo::new(move |_| {
-        languages.spoken();
+        languages.track();
         text::page_title(&heading(session, shell, &screen.read()))
     });
     // After the frame: a browser computes the style of everything new before it takes a title.
@@ -362,7 +362,7 @@ fn Frame(languages: Languages) -> impl IntoView {
     });
     // Another language draws everything anew: words are no signals.
     (move || {
-        languages.spoken();
+        languages.track();
         untrack(|| {
             // What was told before was told in another language.
             shell.news(String::new());
