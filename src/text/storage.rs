@@ -39,7 +39,7 @@ words! { StorageWords in storage;
     /// The same of a match in a list.
     unreadable_lines(count: usize) -> String;
     /// What is doubtful about the phone's clock when a match is opened again.
-    clock_doubt(doubt: ClockDoubt) -> String;
+    clock_doubt_on_opening(doubt: ClockDoubt) -> String;
     /// Whether the program opens without a network.
     offline(offline: &Offline) -> String;
 }

@@ -586,7 +586,7 @@ fn Keeper() -> impl IntoView {
             </Show>
             <Show when=move || in_match.get() && clock_doubt.get().is_some()>
                 <div class="keeper bad" role="alert" id="clock-doubt">
-                    <p>{move || clock_doubt.get().map(text::clock_doubt)}</p>
+                    <p>{move || clock_doubt.get().map(text::clock_doubt_on_opening)}</p>
                     <button type="button" class="button" on:click=move |_| clock_doubt.set(None)>
                         {text::understood()}
                     </button>

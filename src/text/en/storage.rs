@@ -30,7 +30,7 @@ pub static WORDS: StorageWords = StorageWords {
     line_damage,
     record_changed: "This record was changed after it was written. The sheet shows where.",
     unreadable_lines,
-    clock_doubt,
+    clock_doubt_on_opening,
     offline,
 };
 
@@ -157,7 +157,7 @@ fn unreadable_lines(count: usize) -> String {
     }
 }
 
-fn clock_doubt(doubt: ClockDoubt) -> String {
+fn clock_doubt_on_opening(doubt: ClockDoubt) -> String {
     match doubt {
         ClockDoubt::Back { seconds } => format!(
             "This phone's clock was set back: it is {} behind the last entry. Score and order are safe. The \

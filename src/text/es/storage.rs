@@ -30,7 +30,7 @@ pub static WORDS: StorageWords = StorageWords {
     line_damage,
     record_changed: "Este registro se cambió después de escribirse. El acta muestra dónde.",
     unreadable_lines,
-    clock_doubt,
+    clock_doubt_on_opening,
     offline,
 };
 
@@ -165,7 +165,7 @@ fn unreadable_lines(count: usize) -> String {
     }
 }
 
-fn clock_doubt(doubt: ClockDoubt) -> String {
+fn clock_doubt_on_opening(doubt: ClockDoubt) -> String {
     match doubt {
         ClockDoubt::Back { seconds } => format!(
             "El reloj de este teléfono se atrasó: va {} por detrás de la última anotación. El \

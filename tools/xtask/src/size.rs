@@ -26,16 +26,16 @@ const CEILINGS: [Ceiling; 4] = [
         what: "the part that starts, with the court",
         names: &["dutystand_bg-"],
         but: &[],
-        at_most: 270_000,
+        at_most: 272_000,
         aim: 250_000,
     },
     // Since words are asked for by language each costs a function, 36,000 bytes together; table, panes and
-    // keys of the desk cost 60,000 more.
+    // keys of the desk, and what else came with them, 76,000 more.
     Ceiling {
         what: "all parts of the program in English",
         names: &["dutystand_bg-", "split_", "chunk_"],
         but: &[SPANISH],
-        at_most: 1_260_000,
+        at_most: 1_270_000,
         aim: 800_000,
     },
     Ceiling {
@@ -45,11 +45,12 @@ const CEILINGS: [Ceiling; 4] = [
         at_most: 90_000,
         aim: 90_000,
     },
+    // With the desk's sheet, which the desk alone needs: it belongs with those that come later.
     Ceiling {
         what: "the style that the start waits for",
         names: &["style-"],
         but: &[],
-        at_most: 21_000,
+        at_most: 21_500,
         aim: 20_000,
     },
 ];
