@@ -36,6 +36,20 @@ fn a_sealed_record_of_version_1_keeps_its_code_and_its_file() {
     }
 }
 
+/// An editor that lays a file out anew changes nothing that was written, so nothing may be said to be changed.
+#[test]
+fn a_record_of_version_1_keeps_its_seal_in_another_layout() {
+    for (name, code) in VERSION_1 {
+        let file = golden(&format!("v1/{name}.json"));
+        let value: serde_json::Value = serde_json::from_str(&file).expect("JSON");
+        let anew = serde_json::to_string_pretty(&value).expect("JSON");
+        let reading = record::read(&anew);
+        assert_eq!(reading.problems, [], "{name}");
+        assert_eq!(seals(&reading.log.entries)[0].found, code, "{name}");
+        assert_eq!(record::write(&reading.log), file, "{name}");
+    }
+}
+
 #[test]
 fn a_record_of_version_1_is_folded_as_it_was() {
     for (name, _) in VERSION_1 {

@@ -341,7 +341,7 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
                 let mut entry = match text {
                     Some(text) => as_written(entry, &text),
                     // Somebody else's file: only what would be lost is kept as it was.
-                    None if unknown.is_empty() => entry,
+                    None if unknown.is_empty() => chain.in_its_layout(entry, value),
                     None => as_written(entry, &linkless(value)),
                 };
                 if chain.parts_at(&entry, value) {
@@ -405,6 +405,18 @@ impl Chain {
         let parts = given.is_none() || (made.is_some() && made != given);
         self.before = given;
         parts
+    }
+
+    /// An entry that an editor has laid out anew. Where an older program left values of the rules out, the link
+    /// says whether it had written them as they stand here.
+    fn in_its_layout(&self, entry: Entry, value: &Value) -> Entry {
+        let as_given = || {
+            let (before, rules) = (self.before.as_ref()?, value.get("rules")?);
+            let given = Link::read(value.get(LINK)?.as_str()?)?;
+            let text = wire::write_with_rules(&entry, rules);
+            (before.next(&text) == given).then(|| as_written(entry.clone(), &text))
+        };
+        as_given().unwrap_or(entry)
     }
 
     /// The entry as it was before its number was changed, if the link says that this is what happened.

@@ -12,4 +12,4 @@ mod write;
 pub(super) use frozen_rules::rules_lack_values;
 pub use frozen_rules::{read as read_rules, write as write_rules};
 pub(super) use read::read;
-pub(super) use write::write;
+pub(super) use write::{write, write_with_rules};

@@ -9,31 +9,44 @@ use rules::{ByTeam, Cause, Coded, Score, Team};
 
 /// An entry as JSON without line breaks; the order of the fields is always the same.
 pub(crate) fn write(entry: &mem::Entry) -> String {
+    write_all(entry, None)
+}
+
+/// The same with the rules as they were given, where an entry has rules.
+pub(crate) fn write_with_rules(entry: &mem::Entry, given: &Value) -> String {
+    write_all(entry, Some(given))
+}
+
+fn write_all(entry: &mem::Entry, given_rules: Option<&Value>) -> String {
     let mut w = Writer::new();
     w.number("n", entry.n.into());
     if let Some(at) = entry.at {
         w.number("at", at);
     }
-    write_kind(&mut w, &entry.kind);
+    write_kind(&mut w, &entry.kind, given_rules);
     w.some_text("insist", entry.insist.as_deref());
     w.end()
 }
 
-fn write_kind(w: &mut Writer, kind: &mem::Kind) {
+fn write_kind(w: &mut Writer, kind: &mem::Kind, given_rules: Option<&Value>) {
     use mem::Kind as K;
+    let written = |rules| match given_rules {
+        Some(given) => given.clone(),
+        None => frozen_rules::write(rules),
+    };
     w.text("kind", code(kind));
     match kind {
         K::Match(h) => {
             write_details(w, &h.details);
             write_names(w, &ByTeam::new(|t| Some(h.names[t].as_str())));
-            w.value("rules", &frozen_rules::write(&h.rules));
+            w.value("rules", &written(&h.rules));
             w.flag("practice", h.practice);
         }
         K::Heading(given) => {
             write_details(w, &given.details);
             write_names(w, &ByTeam::new(|t| given.names[t].as_deref()));
             if let Some(rules) = &given.rules {
-                w.value("rules", &frozen_rules::write(rules));
+                w.value("rules", &written(rules));
             }
         }
         K::TeamList(list) => {
