@@ -3,6 +3,7 @@
 
 mod support;
 
+use app::field::Field;
 use rules::{Cause, Preset, Rules, Sets, Step};
 use support::readability::{shown, split, words, Counts};
 use support::source::{literals, sources, Source};
@@ -74,8 +75,24 @@ fn the_change_of_courts_is_that_of_the_rules() {
     }
 }
 
+/// Each rule that a competition may set says what the published rules have, by their number, or whose practice it
+/// is.
+#[test]
+fn each_setting_has_its_source() {
+    for field in Field::rules() {
+        let source = text::setup::source(field).unwrap_or_default();
+        assert!(source.starts_with("Official rules"), "{field:?}: {source}");
+    }
+    let list = text::setup::source(Field::ListMost).unwrap_or_default();
+    assert!(list.contains("12") && list.contains("14, two of them liberos (4.1.1"));
+    let numbers = text::setup::source(Field::HighestNumber).unwrap_or_default();
+    assert!(numbers.contains("1 to 20 (4.3.3)") && numbers.contains("99"));
+}
+
 /// Numbers that are no rule of a match: measures and examples, and the shape of a form.
-const OTHER_NUMBERS: [&str; 12] = [
+const OTHER_NUMBERS: [&str; 13] = [
+    // Where a setting comes from: what the published rules say, whatever is set here.
+    "Official rules: ",
     // The name of an encoding.
     "UTF-8",
     // Measures of hall, net and ball (1.1, 2.2 to 2.5, 3.1).

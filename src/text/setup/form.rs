@@ -40,6 +40,8 @@ words! { SetupFormWords in setup::form;
     field(field: Field) -> &'static str;
     /// The part of an id that names a field.
     field_id(field: Field) -> String;
+    /// Below a rule: what the published rules say, or that they say nothing.
+    source(rule: Field) -> Option<&'static str>;
     /// A field and what is wrong with it.
     field_says(wrong: Field, say: &str) -> String;
     /// What a number field takes.

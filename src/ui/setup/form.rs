@@ -79,7 +79,11 @@ pub(super) fn Words(fields: Fields, changed: Callback<()>, field: Field) -> impl
         FieldOptions {
             changed: Some(changed),
             wrong,
-            hint: (field == Field::Day).then(|| named(words::day_empty())),
+            hint: match field {
+                Field::Day => Some(words::day_empty()),
+                _ => words::source(field),
+            }
+            .map(named),
         },
     )
 }
@@ -95,6 +99,8 @@ fn Choice(
 ) -> impl IntoView {
     let value = fields.at(field);
     let id = format!("field-{}", words::field_id(field));
+    let about = format!("{id}-about");
+    let source = words::source(field);
     let options = choices
         .into_iter()
         .map(|(code, words)| {
@@ -109,6 +115,7 @@ fn Choice(
             <label for=id.clone()>{words::field(field)}</label>
             <select
                 id=id
+                aria-describedby=source.map(|_| about.clone())
                 on:change:target=move |ev| {
                     value.set(ev.target().value());
                     changed.run(());
@@ -116,6 +123,7 @@ fn Choice(
             >
                 {options}
             </select>
+            {source.map(|source| view! { <p id=about class="muted">{source}</p> })}
         </div>
     }
 }

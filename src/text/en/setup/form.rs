@@ -23,6 +23,7 @@ pub static WORDS: SetupFormWords = SetupFormWords {
     sets,
     one_limit: "Limit a set by minutes or by rallies, not by both.",
     field,
+    source,
     field_id,
     field_says,
     number_wanted,
@@ -137,6 +138,69 @@ fn field(field: Field) -> &'static str {
         Field::ServiceSeconds => "Seconds for the service",
         Field::UnderNet => "Feet and hands under the net",
     }
+}
+
+fn source(rule: Field) -> Option<&'static str> {
+    Some(match rule {
+        Field::Sets => {
+            "Official rules: best of 5 (6.3.1). Fewer sets are common practice in schools, no \
+             source."
+        }
+        Field::Target | Field::Lead => "Official rules: 25 points, 2 ahead (6.2).",
+        Field::Cap => "Official rules: no cap (6.2).",
+        Field::SetCourts => "Official rules: only in the deciding set (18.2.2).",
+        Field::SetMinutes | Field::SetRallies => {
+            "Official rules: a set ends by points alone (6.2)."
+        }
+        Field::DeciderTarget | Field::DeciderLead => "Official rules: 15 points, 2 ahead (6.3.2).",
+        Field::DeciderCap => "Official rules: no cap (6.3.2).",
+        Field::ChangeCourts => "Official rules: 8 (18.2.2).",
+        Field::TimeOuts => "Official rules: 2 (15.1).",
+        Field::TimeOutsInMatch => "Official rules: counted in each set (15.1).",
+        Field::TimeOutSeconds => "Official rules: 30 (15.4.1).",
+        Field::Policy => {
+            "Official rules: a starter and one substitute, once (15.6). The others are common \
+             practice, no source."
+        }
+        Field::Substitutions => {
+            "Official rules: 6 (15.1). Schools often allow 12: common practice, no source."
+        }
+        Field::Entries => {
+            "Official rules: they bind the pair instead (15.6). A count is common practice, \
+             no source."
+        }
+        Field::Liberos => {
+            "Official rules: up to two (19.1.1). None for juniors is common practice, no \
+             source."
+        }
+        Field::OnCourt => {
+            "Official rules: six (7.3.1). Fewer is common practice for juniors, no source."
+        }
+        Field::ListMost => {
+            "Official rules: 12. In official senior competitions 14, two of them liberos \
+             (4.1.1, 19.1.1)."
+        }
+        Field::LowestNumber | Field::HighestNumber => {
+            "Official rules: 1 to 20 (4.3.3). Seniors may go on to 99 (casebook 2024, 9.3)."
+        }
+        Field::WarmUp | Field::WarmUpMinutes => {
+            "Official rules: 6 minutes together, 10 without another court before; 3 or 5 each \
+             on request (7.2)."
+        }
+        Field::Interval => "Official rules: three minutes (18.1).",
+        Field::SecondInterval => {
+            "Official rules: ten minutes if the organiser asks for them (18.1)."
+        }
+        Field::ServiceSeconds => "Official rules: 8 (12.4.4).",
+        Field::UnderNet => {
+            "Official rules: 11.2. The stricter form is common practice for juniors, no \
+             source."
+        }
+        Field::Edition => {
+            "Official rules of the international federation, by the years they are in force."
+        }
+        _ => return None,
+    })
 }
 
 fn field_id(field: Field) -> String {

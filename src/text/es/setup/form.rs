@@ -23,6 +23,7 @@ pub static WORDS: SetupFormWords = SetupFormWords {
     sets,
     one_limit: "Limita un set por minutos o por jugadas, no por ambos.",
     field,
+    source,
     field_id,
     field_says,
     number_wanted,
@@ -140,6 +141,74 @@ fn field(field: Field) -> &'static str {
         Field::ServiceSeconds => "Segundos para el saque",
         Field::UnderNet => "Pies y manos bajo la red",
     }
+}
+
+fn source(rule: Field) -> Option<&'static str> {
+    Some(match rule {
+        Field::Sets => {
+            "Reglas oficiales: al mejor de 5 (6.3.1). Menos sets es costumbre en las \
+             escuelas, sin fuente."
+        }
+        Field::Target | Field::Lead => "Reglas oficiales: 25 puntos, 2 de ventaja (6.2).",
+        Field::Cap => "Reglas oficiales: sin tope (6.2).",
+        Field::SetCourts => "Reglas oficiales: solo en el set decisivo (18.2.2).",
+        Field::SetMinutes | Field::SetRallies => {
+            "Reglas oficiales: un set acaba solo por puntos (6.2)."
+        }
+        Field::DeciderTarget | Field::DeciderLead => {
+            "Reglas oficiales: 15 puntos, 2 de ventaja (6.3.2)."
+        }
+        Field::DeciderCap => "Reglas oficiales: sin tope (6.3.2).",
+        Field::ChangeCourts => "Reglas oficiales: 8 (18.2.2).",
+        Field::TimeOuts => "Reglas oficiales: 2 (15.1).",
+        Field::TimeOutsInMatch => "Reglas oficiales: se cuentan en cada set (15.1).",
+        Field::TimeOutSeconds => "Reglas oficiales: 30 (15.4.1).",
+        Field::Policy => {
+            "Reglas oficiales: un titular y un sustituto, una vez (15.6). Las otras son \
+             costumbre, sin fuente."
+        }
+        Field::Substitutions => {
+            "Reglas oficiales: 6 (15.1). Las escuelas suelen permitir 12: costumbre, sin \
+             fuente."
+        }
+        Field::Entries => {
+            "Reglas oficiales: se vincula la pareja (15.6). Contar entradas es costumbre, sin \
+             fuente."
+        }
+        Field::Liberos => {
+            "Reglas oficiales: hasta dos (19.1.1). Ninguno en categorías menores es \
+             costumbre, sin fuente."
+        }
+        Field::OnCourt => {
+            "Reglas oficiales: seis (7.3.1). Menos es costumbre en categorías menores, sin \
+             fuente."
+        }
+        Field::ListMost => {
+            "Reglas oficiales: 12. En competiciones oficiales de mayores 14, dos de ellos \
+             líberos (4.1.1, 19.1.1)."
+        }
+        Field::LowestNumber | Field::HighestNumber => {
+            "Reglas oficiales: del 1 al 20 (4.3.3). Los mayores pueden llegar al 99 (casos de \
+             2024, 9.3)."
+        }
+        Field::WarmUp | Field::WarmUpMinutes => {
+            "Reglas oficiales: 6 minutos juntos, 10 sin otro campo antes; 3 o 5 cada uno si \
+             se pide (7.2)."
+        }
+        Field::Interval => "Reglas oficiales: tres minutos (18.1).",
+        Field::SecondInterval => {
+            "Reglas oficiales: diez minutos si el organizador los pide (18.1)."
+        }
+        Field::ServiceSeconds => "Reglas oficiales: 8 (12.4.4).",
+        Field::UnderNet => {
+            "Reglas oficiales: 11.2. La forma más estricta es costumbre en categorías \
+             menores, sin fuente."
+        }
+        Field::Edition => {
+            "Reglas oficiales de la federación internacional, por los años en que rigen."
+        }
+        _ => return None,
+    })
 }
 
 fn field_id(field: Field) -> String {
