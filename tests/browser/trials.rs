@@ -1,14 +1,10 @@
 //! The storage of a match under bad luck in real browsers: a database that opens late or not at first,
 //! copies that differ, tabs that take a match from each other, storage that is emptied, deleted or full.
-//! A few of each run with the other tests; `cargo test --test browser -- --trials` runs many, with kills,
-//! and prints figures (`KILLS=300 DAYS=100` an engine unless said otherwise).
+//! A few of each run with the other tests; `long_trials.rs` runs many.
 
-use std::fmt::Write;
-use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::sync::atomic::{AtomicUsize, Ordering};
-use std::time::{Duration, Instant};
 
-use game::{simulate, Entry, Timeline};
+use game::simulate;
 use record::{KeptMatch, Log, OnDesk};
 use rules::Preset;
 use serde_json::{json, Value};
@@ -97,7 +93,7 @@ if (late + fails > 0) {
 
 /// A page whose address can bring bad luck. Its worker refuses the altered loader, so it comes from the
 /// server each time.
-fn unlucky(stage: &mut Stage) {
+pub fn unlucky(stage: &mut Stage) {
     let (name, loader) = built("loader-", ".js");
     let mut altered = BAD_LUCK.as_bytes().to_vec();
     altered.extend(loader);
@@ -105,7 +101,7 @@ fn unlucky(stage: &mut Stage) {
 }
 
 /// Opens the match of an id with this bad luck.
-fn open_with(referee: &mut Referee, luck: &str, id: &str) {
+pub fn open_with(referee: &mut Referee, luck: &str, id: &str) {
     // An address that a tab is at already does not load the page anew.
     static OPENED: AtomicUsize = AtomicUsize::new(0);
     let opened = OPENED.fetch_add(1, Ordering::Relaxed);
@@ -115,14 +111,14 @@ fn open_with(referee: &mut Referee, luck: &str, id: &str) {
 }
 
 /// Points in turn, so that no set ever ends.
-fn in_turn(from: usize, count: usize) -> Vec<Side> {
+pub fn in_turn(from: usize, count: usize) -> Vec<Side> {
     (from..from + count)
         .map(|n| if n % 2 == 0 { Side::Left } else { Side::Right })
         .collect()
 }
 
 /// On the court of a match of this id.
-fn on_court<'a>(stage: &'a mut Stage, id: &str) -> Referee<'a> {
+pub fn on_court<'a>(stage: &'a mut Stage, id: &str) -> Referee<'a> {
     unlucky(stage);
     let mut referee = Referee::at(stage);
     referee.go_on_with(id, begun());
@@ -134,7 +130,7 @@ fn on_court<'a>(stage: &'a mut Stage, id: &str) -> Referee<'a> {
 const POINTS_SHOWN: &str = "['left', 'right'].map((s) => Number(document.querySelector(`#half-${s} .half-score`)?.innerText ?? 0)).reduce((a, b) => a + b, 0)";
 
 /// What the mark says, and how many points the halves show, at one moment.
-fn shown(referee: &mut Referee) -> (bool, usize) {
+pub fn shown(referee: &mut Referee) -> (bool, usize) {
     let seen = referee.browser().value(&format!(
         "[document.querySelector('#saved')?.classList.contains('safe') ?? false, {POINTS_SHOWN}]"
     ));
@@ -144,7 +140,7 @@ fn shown(referee: &mut Referee) -> (bool, usize) {
 
 /// Waits until a match that was opened again is read, and goes to its court. Where only lines from before
 /// the match were read first, the page has opened *Before the match*, which leads on to the court.
-fn on_court_again(referee: &mut Referee) {
+pub fn on_court_again(referee: &mut Referee) {
     const ON_COURT: &str = "document.querySelector('#half-left') !== null";
     let is_read = format!(
         "document.querySelector('#stands-still') === null && ({ON_COURT} \
@@ -158,7 +154,7 @@ fn on_court_again(referee: &mut Referee) {
 }
 
 /// Takes the last lines out of local storage, as a kill does.
-fn behind(referee: &mut Referee, id: &str, lines: usize) {
+pub fn behind(referee: &mut Referee, id: &str, lines: usize) {
     referee.browser().run(
         "const head = `dutystand/m/${arguments[0]}/`;
          const keys = Object.keys(localStorage).filter((k) => k.startsWith(head)).sort();
@@ -168,7 +164,7 @@ fn behind(referee: &mut Referee, id: &str, lines: usize) {
 }
 
 /// Changes one line of the match: in local storage, in the database, or in both.
-fn damage(referee: &mut Referee, id: &str, n: u32, local: bool, durable: bool) {
+pub fn damage(referee: &mut Referee, id: &str, n: u32, local: bool, durable: bool) {
     referee.browser().run(
         "const [id, n, local, durable] = arguments;
          const spoilt = (line) => line.replace('\"at\":', '\"at\":9');
@@ -192,7 +188,7 @@ fn damage(referee: &mut Referee, id: &str, n: u32, local: bool, durable: bool) {
 }
 
 /// Empties everything that the page has stored, as somebody can in the browser's settings.
-fn empty(referee: &mut Referee) {
+pub fn empty(referee: &mut Referee) {
     referee.browser().run(
         "localStorage.clear();
          return new Promise((done, broken) => {
@@ -209,7 +205,7 @@ fn writes(referee: &mut Referee) -> bool {
     referee.browser().value(banner) == json!(true)
 }
 
-fn take_over(referee: &mut Referee) {
+pub fn take_over(referee: &mut Referee) {
     referee.tap_in("#stands-still", "Take over here");
     referee.browser().wait_until(
         "this tab writes",
@@ -509,255 +505,4 @@ fn finished_matches_leave_room_for_new_ones(stage: &mut Stage) -> Ran {
     assert_eq!(referee.browser().value(IN_LOCAL), json!({}));
     assert_eq!(referee.kept().durable.len(), entries.len());
     Ok(())
-}
-
-// ---- The long form.
-
-/// What came of many kills or days.
-#[derive(Default)]
-struct Figures {
-    runs: usize,
-    saved: usize,
-    lost: usize,
-    broken: Vec<String>,
-}
-
-fn number(name: &str, default: usize) -> usize {
-    let given = std::env::var(name).ok();
-    given.and_then(|text| text.parse().ok()).unwrap_or(default)
-}
-
-/// Prints the figures; whether nothing was lost.
-pub fn print() -> bool {
-    let (kills, days) = (number("KILLS", 300), number("DAYS", 100));
-    let begun = Instant::now();
-    let outcomes: Vec<(Engine, String, bool)> = std::thread::scope(|scope| {
-        let all: Vec<_> = BOTH
-            .iter()
-            .map(|&engine| {
-                scope.spawn(move || {
-                    if let Err(why) = engine.present() {
-                        return (engine, format!("not tried: {why}"), false);
-                    }
-                    let killed = kill_again_and_again(engine, kills);
-                    let unlucky = bad_days(engine, days);
-                    let mut text = String::new();
-                    for (what, of) in [("kills", &killed), ("bad days", &unlucky)] {
-                        let _ = writeln!(
-                            text,
-                            "  {:>4} {what}: {} entries shown as saved, {} of them lost, {} other faults",
-                            of.runs,
-                            of.saved,
-                            of.lost,
-                            of.broken.len()
-                        );
-                        for broken in &of.broken {
-                            let _ = writeln!(text, "       {broken}");
-                        }
-                    }
-                    let good = [&killed, &unlucky].iter().all(|f| f.lost == 0 && f.broken.is_empty());
-                    (engine, text, good)
-                })
-            })
-            .collect();
-        all.into_iter()
-            .map(|one| one.join().expect("a fault is caught"))
-            .collect()
-    });
-    for (engine, text, _) in &outcomes {
-        println!("{}\n{text}", engine.name());
-    }
-    println!("in {} s", begun.elapsed().as_secs());
-    outcomes.iter().all(|(_, _, good)| *good)
-}
-
-/// A match that is played on after each kill; a new one after so many, or reading it would take longer and
-/// longer.
-const KILLS_A_MATCH: usize = 20;
-
-fn kill_again_and_again(engine: Engine, kills: usize) -> Figures {
-    let mut figures = Figures::default();
-    let mut random = fastrand::Rng::with_seed(11);
-    let mut done = 0;
-    while done < kills {
-        let mut stage = Stage::new(engine);
-        let id = format!("kill{done}");
-        let mut promised = 0;
-        {
-            let mut referee = on_court(&mut stage, &id);
-            referee.saved();
-        }
-        let last = kills.min(done + KILLS_A_MATCH);
-        let killing = AssertUnwindSafe(|| {
-            while done < last {
-                done += 1;
-                kill_once(
-                    &mut stage,
-                    &id,
-                    done,
-                    &mut promised,
-                    &mut random,
-                    &mut figures,
-                );
-            }
-        });
-        if catch_unwind(killing).is_err() {
-            figures.broken.push(format!("kill {done} came to no end"));
-        }
-    }
-    figures
-}
-
-/// Some points, a kill, and what is there afterwards.
-fn kill_once(
-    stage: &mut Stage,
-    id: &str,
-    done: usize,
-    promised: &mut usize,
-    random: &mut fastrand::Rng,
-    figures: &mut Figures,
-) {
-    figures.runs += 1;
-    let mut referee = Referee { stage };
-    let taps = random.usize(1..8);
-    let from = shown(&mut referee).1;
-    referee.points(&in_turn(from, taps), random.u32(5..60));
-    std::thread::sleep(Duration::from_millis(random.u64(0..120)));
-    if let (true, points) = shown(&mut referee) {
-        figures.saved += points.saturating_sub(*promised);
-        *promised = points;
-    }
-    referee.stage.kill_browser();
-    referee.stage.start_browser();
-    let luck = ["", "late=1500", "late=4600", "fails=2"][random.usize(0..4)];
-    open_with(&mut referee, luck, id);
-    on_court_again(&mut referee);
-    referee.saved();
-    let (_, points) = shown(&mut referee);
-    if points < *promised {
-        figures.lost += *promised - points;
-        figures
-            .broken
-            .push(format!("kill {done} with {luck:?}: {points} of {promised}"));
-    }
-    *promised = points;
-    let kept = referee.kept();
-    if kept.local != kept.durable {
-        figures
-            .broken
-            .push(format!("kill {done}: the copies differ"));
-    }
-}
-
-fn bad_days(engine: Engine, days: usize) -> Figures {
-    let mut figures = Figures::default();
-    let mut random = fastrand::Rng::with_seed(12);
-    let mut done = 0;
-    while done < days {
-        let mut stage = Stage::new(engine);
-        unlucky(&mut stage);
-        for _ in 0..10.min(days - done) {
-            done += 1;
-            figures.runs += 1;
-            let day = AssertUnwindSafe(|| bad_day(&mut stage, done, &mut random, &mut figures));
-            if catch_unwind(day).is_err() {
-                figures.broken.push(format!("day {done} came to no end"));
-                break;
-            }
-        }
-    }
-    figures
-}
-
-/// One match with several mishaps, each after some points.
-fn bad_day(stage: &mut Stage, day: usize, random: &mut fastrand::Rng, figures: &mut Figures) {
-    let id = format!("day{day}");
-    let mut referee = Referee::at(stage);
-    let log = Log {
-        id: id.clone(),
-        entries: begun(),
-    };
-    referee.open_file("day.json", record::write(&log).as_bytes());
-    referee.reads("day.json is on this phone now.");
-    // The start screen would go on with the match of the day before, which was played later.
-    open_with(&mut referee, "", &id);
-    referee.browser().find("#half-left");
-    let mut happened = Vec::new();
-    for _ in 0..4 {
-        let from = shown(&mut referee).1;
-        let taps = random.usize(1..6);
-        referee.points(&in_turn(from, taps), random.u32(10..50));
-        referee.saved();
-        let entries: Vec<Entry> = referee.timeline().entries().to_vec();
-        figures.saved += taps;
-        let n = entries.len() as u32;
-        let what = random.usize(0..6);
-        happened.push(what);
-        match what {
-            0 => {
-                behind(&mut referee, &id, random.usize(1..6));
-                let luck = format!("late={}", random.u32(500..6_000));
-                open_with(&mut referee, &luck, &id);
-            }
-            1 => {
-                behind(&mut referee, &id, random.usize(1..6));
-                let luck = format!("fails={}", random.u32(1..4));
-                open_with(&mut referee, &luck, &id);
-            }
-            2 => {
-                let (one, other) = (random.u32(2..n), random.u32(2..n));
-                damage(&mut referee, &id, one, true, false);
-                if one != other {
-                    damage(&mut referee, &id, other, false, true);
-                }
-                referee.stage.reload();
-            }
-            3 => {
-                empty(&mut referee);
-                referee.browser().wait_until(
-                    "it is written again",
-                    "document.querySelector('#damaged')?.innerText.includes('saved again') ?? false",
-                );
-                // Or the next emptied storage would seem to be said already.
-                referee.tap("Understood");
-            }
-            4 => {
-                let first = referee.browser().tab();
-                let second = referee.browser().open_tab();
-                open_with(&mut referee, "", &id);
-                referee.browser().find("#stands-still");
-                take_over(&mut referee);
-                referee.browser().goto("about:blank");
-                referee.browser().switch_to(&first);
-                referee.browser().find("#stands-still");
-                take_over(&mut referee);
-                drop(second);
-            }
-            _ => {
-                referee.stage.kill_browser();
-                referee.stage.start_browser();
-                open_with(&mut referee, "", &id);
-            }
-        }
-        on_court_again(&mut referee);
-        referee.saved();
-        let kept = referee.kept();
-        if kept.local != kept.durable {
-            figures
-                .broken
-                .push(format!("day {day} {happened:?}: the copies differ"));
-        }
-        let now = Timeline::of(kept.entries());
-        let there = entries
-            .iter()
-            .filter(|e| now.entry(e.n) == Some(*e))
-            .count();
-        if there < entries.len() {
-            figures.lost += entries.len() - there;
-            figures.broken.push(format!(
-                "day {day} {happened:?}: {there} of {}",
-                entries.len()
-            ));
-        }
-    }
 }
