@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{spawn_local, JsFuture};
 
 use super::coin::new_id;
-use super::listen::{every, Listener, Ticker};
+use super::listen::{every, is_visible, Listener, Ticker};
 use super::local;
 use super::reach::{error_name, method, of_navigator, options, window};
 use app::lease::{self, Lease};
@@ -27,8 +27,9 @@ pub struct WriterLock {
     inner: Rc<Inner>,
 }
 
-/// Takes the lock or null, gives what the lock is held for.
-type Granted = dyn FnMut(JsValue) -> JsValue;
+/// How often a tab that only looks on asks whether the writer is gone, in milliseconds. Our own choice: a page that
+/// is loaded again finds its lock taken until the page before has gone for good, and nobody should have to wait.
+const LOOK_AGAIN_MS: u32 = 500;
 
 struct Inner {
     name: String,
@@ -38,8 +39,8 @@ struct Inner {
     leased: RefCell<Option<(Ticker, Option<Listener>)>>,
     // Gives the lock back when called.
     release: RefCell<Option<Function>>,
-    // What the browser calls with the lock; replaced by each new request.
-    granted: RefCell<Option<Closure<Granted>>>,
+    // Asks again while another tab has the lock.
+    looks: RefCell<Option<Ticker>>,
     on_change: Box<dyn Fn(Held)>,
 }
 
@@ -60,11 +61,11 @@ impl WriterLock {
                 tab: new_id(),
                 leased: RefCell::default(),
                 release: RefCell::default(),
-                granted: RefCell::default(),
+                looks: RefCell::default(),
                 on_change: Box::new(on_change),
             }),
         };
-        lock.ask(Manner::IfFree);
+        lock.inner.ask(Manner::IfFree);
         lock
     }
 
@@ -86,41 +87,6 @@ impl WriterLock {
         let _ = JsFuture::from(answered).await;
         (lock.held() == Held::Here).then_some(lock)
     }
-
-    fn ask(&self, manner: Manner) {
-        let manager = of_navigator("locks");
-        let request = manager.as_ref().and_then(|m| method(m, "request"));
-        let (Some(manager), Some(request)) = (manager, request) else {
-            return self.inner.lease(manner);
-        };
-        let weak = Rc::downgrade(&self.inner);
-        let granted = Closure::<Granted>::new(move |lock: JsValue| held_while_wanted(&weak, &lock));
-        let how = match manner {
-            Manner::IfFree => "ifAvailable",
-            Manner::Steal => "steal",
-        };
-        let asked = request.call3(
-            &manager,
-            &JsValue::from_str(&self.inner.name),
-            &options(&[(how, JsValue::TRUE)]),
-            granted.as_ref().unchecked_ref(),
-        );
-        *self.inner.granted.borrow_mut() = Some(granted);
-        match asked.map(JsCast::unchecked_into::<Promise>) {
-            Ok(over) => {
-                let weak = Rc::downgrade(&self.inner);
-                spawn_local(async move {
-                    // Settles when the lock is given back, was not to be had, or was stolen.
-                    if let Err(thrown) = JsFuture::from(over).await {
-                        if let Some(inner) = weak.upgrade() {
-                            inner.lost(&thrown, manner);
-                        }
-                    }
-                });
-            }
-            Err(thrown) => self.inner.lost(&thrown, manner),
-        }
-    }
 }
 
 impl Lock for WriterLock {
@@ -130,7 +96,7 @@ impl Lock for WriterLock {
 
     fn take_over(&self) {
         if matches!(self.held(), Held::Elsewhere { .. }) {
-            self.ask(Manner::Steal);
+            self.inner.ask(Manner::Steal);
         }
     }
 }
@@ -142,9 +108,14 @@ fn held_while_wanted(claim: &Weak<Inner>, lock: &JsValue) -> JsValue {
         return JsValue::UNDEFINED;
     };
     if lock.is_null() || lock.is_undefined() {
-        inner.turn(Held::Elsewhere { robbed: false });
+        // Whoever asks again knows it already, or has the lock by now.
+        if inner.held.get() == Held::Asking {
+            inner.turn(Held::Elsewhere { robbed: false });
+            inner.keep_looking();
+        }
         return JsValue::UNDEFINED;
     }
+    inner.looks.borrow_mut().take();
     let held = Promise::new(&mut |resolve, _| {
         *inner.release.borrow_mut() = Some(resolve);
     });
@@ -159,13 +130,60 @@ impl Inner {
         }
     }
 
+    fn ask(self: &Rc<Self>, manner: Manner) {
+        let manager = of_navigator("locks");
+        let request = manager.as_ref().and_then(|m| method(m, "request"));
+        let (Some(manager), Some(request)) = (manager, request) else {
+            return self.lease(manner);
+        };
+        let weak = Rc::downgrade(self);
+        let granted = Closure::once_into_js(move |lock: JsValue| held_while_wanted(&weak, &lock));
+        let how = match manner {
+            Manner::IfFree => "ifAvailable",
+            Manner::Steal => "steal",
+        };
+        let asked = request.call3(
+            &manager,
+            &JsValue::from_str(&self.name),
+            &options(&[(how, JsValue::TRUE)]),
+            &granted,
+        );
+        match asked.map(JsCast::unchecked_into::<Promise>) {
+            Ok(over) => {
+                let weak = Rc::downgrade(self);
+                spawn_local(async move {
+                    // Settles when the lock is given back, was not to be had, or was stolen.
+                    if let Err(thrown) = JsFuture::from(over).await {
+                        if let Some(inner) = weak.upgrade() {
+                            inner.lost(&thrown, manner);
+                        }
+                    }
+                });
+            }
+            Err(thrown) => self.lost(&thrown, manner),
+        }
+    }
+
+    /// Asks again until the tab that has the lock is gone. A tab that nobody looks at does not, or it would have the
+    /// match whenever the one that writes is loaded again.
+    fn keep_looking(self: &Rc<Self>) {
+        let weak = Rc::downgrade(self);
+        let ticker = every(LOOK_AGAIN_MS, move || {
+            let Some(inner) = weak.upgrade() else { return };
+            if inner.held.get() == (Held::Elsewhere { robbed: false }) && is_visible() {
+                inner.ask(Manner::IfFree);
+            }
+        });
+        *self.looks.borrow_mut() = Some(ticker);
+    }
+
     fn lost(self: &Rc<Self>, thrown: &JsValue, manner: Manner) {
         // Whoever steals makes the request of the robbed one fail with this name; anything else is
         // a browser that has locks but gives none here.
         if error_name(thrown) == "AbortError" {
             self.release.borrow_mut().take();
             self.turn(Held::Elsewhere { robbed: true });
-        } else {
+        } else if manner == Manner::Steal || self.held.get() == Held::Asking {
             self.lease(manner);
         }
     }
