@@ -4,6 +4,7 @@
 #![doc = include_str!("rules_table.md")]
 
 mod double_tap;
+mod effects;
 mod fold;
 mod legal;
 mod model;
@@ -18,6 +19,7 @@ mod timers;
 pub use model::entry;
 
 pub use double_tap::{held_points, HeldPoint, NO_RALLY_MS};
+pub use effects::{effects, no_longer_count, Effect};
 pub use fold::{Outcome, Timeline};
 pub use legal::{legal, legal_for};
 pub use model::count_down::{Timed, RECOVERY_SECONDS};
@@ -46,8 +48,8 @@ pub use prepared::{
     ListLack, Signed, Standing,
 };
 pub use preview::{
-    level_for, preview_sanction, preview_substitution, Conduct, MayReturn, SanctionPreview,
-    SubstitutionPreview,
+    level_for, preview_sanction, preview_substitution, Absence, Conduct, MayReturn, SanctionEffect,
+    SanctionPreview, SubstitutionPreview,
 };
 pub use reducer::{apply, check};
 pub use simulator::{simulate, simulate_by};

@@ -45,6 +45,86 @@ pub struct SanctionPreview {
     pub next: Option<SanctionKind>,
 }
 
+/// How long somebody stays away.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Absence {
+    /// For the rest of the set, after an expulsion (21.3.2.1).
+    Set,
+    /// For the rest of the match, after a disqualification (21.3.3.1).
+    Match,
+}
+
+/// One thing that a sanction means for the team or the person, beside the point that it may cost.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SanctionEffect {
+    /// The team may ask for nothing more until the next rally is over (15.2.4).
+    NoMoreRequests,
+    /// The team has no other warning in this match: from now on minor misconduct is a penalty (21.1).
+    OnlyWarning,
+    /// A player on court is substituted at once (15.8).
+    SubstitutedAtOnce(Shirt),
+    /// The person goes to the team's dressing room (21.3.2.1, 21.3.3.1).
+    Leaves(Absence),
+    /// When the person may come back, and for a coach who may lead the team meanwhile (5.3.2).
+    Returns(Absence),
+    /// The lightest sanction that comes next: for the person, the delays or the requests of the team.
+    Next(SanctionKind),
+    /// The card is shown when the coming set begins (21.5).
+    CardShownIn(u8),
+    /// The coach is told at once, and the cards are shown when the coming set begins (21.5; Refereeing
+    /// Guidelines 2024, rule 21).
+    CoachToldCardsShownIn(u8),
+}
+
+impl SanctionPreview {
+    /// What it means for the team or the person, in the order in which it is said.
+    #[must_use]
+    pub fn effects(&self) -> Vec<SanctionEffect> {
+        let mut effects = Vec::new();
+        if self.barred {
+            effects.push(SanctionEffect::NoMoreRequests);
+        }
+        let next = self.next.map(SanctionEffect::Next);
+        match (self.sanction.kind, &self.sanction.who) {
+            (SanctionKind::Misconduct(level), Some(_)) => {
+                self.for_person(level, next, &mut effects)
+            }
+            _ => effects.extend(next),
+        }
+        effects
+    }
+
+    fn for_person(
+        &self,
+        level: Level,
+        next: Option<SanctionEffect>,
+        effects: &mut Vec<SanctionEffect>,
+    ) {
+        let leaves = match level {
+            Level::Warning | Level::Penalty => None,
+            Level::Expulsion => Some(Absence::Set),
+            Level::Disqualification => Some(Absence::Match),
+        };
+        if level == Level::Warning {
+            effects.push(SanctionEffect::OnlyWarning);
+        } else {
+            if let Some(absence) = leaves {
+                effects.extend(self.must_leave.map(SanctionEffect::SubstitutedAtOnce));
+                effects.push(SanctionEffect::Leaves(absence));
+                effects.push(SanctionEffect::Returns(absence));
+            }
+            effects.extend(next);
+        }
+        if self.in_coming_set {
+            let set = self.sanction.set;
+            effects.push(match leaves {
+                None => SanctionEffect::CardShownIn(set),
+                Some(_) => SanctionEffect::CoachToldCardsShownIn(set),
+            });
+        }
+    }
+}
+
 /// What an entry becomes in the sanctions box; none where it leaves no line there.
 ///
 /// # Errors

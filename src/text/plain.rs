@@ -3,7 +3,7 @@
 use app::language::Language;
 use app::machine::LocalTime;
 use game::State;
-use rules::Team;
+use rules::{Shirt, Team};
 
 /// The name of the program.
 pub const APP: &str = "Dutystand";
@@ -31,6 +31,13 @@ pub fn page_title(heading: &str) -> String {
 #[must_use]
 pub fn of_teams(what: &str, teams: &str) -> String {
     format!("{what} {teams}")
+}
+
+/// Who stands where: numbers in the order of the places.
+#[must_use]
+pub fn by_places(numbers: &[Shirt]) -> String {
+    let numbers: Vec<String> = numbers.iter().map(ToString::to_string).collect();
+    numbers.join(" ")
 }
 
 /// A date and a time.

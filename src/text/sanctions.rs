@@ -1,10 +1,10 @@
 //! What a request, a delay or misconduct becomes, in words: before it is recorded, and in the log
 //! afterwards. Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028.
 
-use crate::ScoreOrder;
+use crate::{differences, ScoreOrder};
 use game::{
-    Conduct, Kind, Level, Sanction, SanctionKind, SanctionPreview, State, SubstitutionPreview,
-    Timeline, Who,
+    Conduct, Kind, Level, Sanction, SanctionEffect, SanctionKind, SanctionPreview, State,
+    SubstitutionPreview, Timeline, Who,
 };
 use rules::{Arm, Shirt};
 
@@ -23,8 +23,8 @@ words! { SanctionsWords in sanctions;
     cost(preview: &SanctionPreview, state: &State) -> String;
     /// The same in a few words, beside a level.
     row_cost(preview: &SanctionPreview, state: &State) -> String;
-    /// Everything that follows from it, one line each.
-    sanction_follows(preview: &SanctionPreview, before: &Timeline, after: &Timeline, order: ScoreOrder) -> Vec<String>;
+    /// One thing that it means for the team or the person.
+    sanction_effect(effect: SanctionEffect, sanction: &Sanction, state: &State) -> String;
     /// Beside everybody who has to leave the hall: nobody young is left alone. Our own choice, no source.
     not_alone -> &'static str;
     /// How it is given to a person (Refereeing Guidelines 2024, rules 21 and 23).
@@ -41,4 +41,20 @@ words! { SanctionsWords in sanctions;
     sort(preview: SubstitutionPreview) -> &'static str;
     /// What a substitution is, and what it means for whoever goes out (15.6, 15.7, 21.3).
     sort_means(preview: SubstitutionPreview, out: Shirt) -> String;
+}
+
+/// Everything that follows from it, one line each.
+#[must_use]
+pub fn sanction_follows(
+    preview: &SanctionPreview,
+    before: &Timeline,
+    after: &Timeline,
+    order: ScoreOrder,
+) -> Vec<String> {
+    let state = before.state();
+    let means = |effect| sanction_effect(effect, &preview.sanction, state);
+    let mut lines = vec![cost(preview, state)];
+    lines.extend(differences(before, after, order));
+    lines.extend(preview.effects().into_iter().map(means));
+    lines
 }

@@ -16,6 +16,7 @@ mod chains;
 mod conduct;
 mod corrected;
 mod courts;
+mod effects;
 mod endings;
 mod forced;
 mod formats;

@@ -1,6 +1,7 @@
 //! The words of every difference between two records.
 
 use super::refusal::level;
+use crate::by_places;
 use crate::comparison::*;
 use crate::score_sheet::changes;
 use game::entry::{ReplayWhy, Scope};
@@ -151,8 +152,7 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
     match kind {
         Kind::Toss(toss) => format!("{} serving first", names[toss.first_service]),
         Kind::LineUp { team, positions } => {
-            let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
-            format!("{}: {}", of("the line-up", team), numbers.join(" "))
+            format!("{}: {}", of("the line-up", team), by_places(positions))
         }
         Kind::Replay { why, .. } => match why {
             ReplayWhy::DoubleFault => "a rally replayed after a double fault".to_owned(),

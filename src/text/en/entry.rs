@@ -1,7 +1,7 @@
 //! Entries in words, for the last line of the court and the list of all entries.
 
 use crate::entry::*;
-use crate::team_name;
+use crate::{by_places, team_name};
 use game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
 use game::{Entry, Kind, Outcome, State};
 use rules::Team;
@@ -85,8 +85,7 @@ fn entered(kind: &Kind, state: &State) -> String {
         Kind::LateReplacement { team } => format!("Late libero replacement {}", name(*team)),
         Kind::TimeUp => "Time up".into(),
         Kind::LineUp { team, positions } => {
-            let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
-            format!("Line-up of {}: {}", name(*team), numbers.join(" "))
+            format!("Line-up of {}: {}", name(*team), by_places(positions))
         }
         Kind::BeginSet => "Set begun".into(),
         Kind::Rally { won_by, cause, .. } => match cause {

@@ -2,10 +2,10 @@
 //! afterwards. Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028.
 
 use crate::sanctions::*;
-use crate::{differences, person, team_name, ScoreOrder};
+use crate::{person, team_name};
 use game::{
-    Conduct, Kind, Level, MayReturn, Sanction, SanctionKind, SanctionPreview, State,
-    SubstitutionPreview, Timeline, Who,
+    Absence, Conduct, Kind, Level, MayReturn, Sanction, SanctionEffect, SanctionKind,
+    SanctionPreview, State, SubstitutionPreview, Who,
 };
 use rules::{Arm, Shirt};
 
@@ -18,7 +18,7 @@ pub static WORDS: SanctionsWords = SanctionsWords {
     becomes,
     cost,
     row_cost,
-    sanction_follows,
+    sanction_effect,
     not_alone:
         "A young person does not wait alone: ask the adult in charge. Your competition may want a \
          report.",
@@ -120,99 +120,54 @@ fn row_cost(preview: &SanctionPreview, state: &State) -> String {
     }
 }
 
-fn sanction_follows(
-    preview: &SanctionPreview,
-    before: &Timeline,
-    after: &Timeline,
-    order: ScoreOrder,
-) -> Vec<String> {
-    let (old, new) = (before.state(), after.state());
-    let team = preview.sanction.team;
-    let name = team_name(old, team);
-    let mut lines = vec![cost(preview, old)];
-    lines.extend(differences(before, after, order));
-    if preview.barred {
-        lines.push(format!(
-            "{name} may make no more requests until the next rally is over"
-        ));
-    }
-    match (preview.sanction.kind, &preview.sanction.who) {
-        (SanctionKind::Misconduct(level), Some(who)) => {
-            lines.extend(person_follows(preview, level, who, new));
+fn sanction_effect(effect: SanctionEffect, line: &Sanction, state: &State) -> String {
+    let team = || team_name(state, line.team);
+    match effect {
+        SanctionEffect::NoMoreRequests => {
+            format!("{} may make no more requests until the next rally is over", team())
         }
-        (SanctionKind::ImproperRequest, _) => lines.extend(
-            preview
-                .next
-                .map(|next| format!("Next improper request of {name}: {}", lower(sanction(next)))),
-        ),
-        _ => lines.extend(
-            preview
-                .next
-                .map(|next| format!("Next delay of {name}: {}", lower(sanction(next)))),
-        ),
-    }
-    lines
-}
-
-/// What misconduct means for the person and the team (21.1, 21.3, 21.5; who is told how, from the
-/// Refereeing Guidelines 2024, rule 21).
-fn person_follows(
-    preview: &SanctionPreview,
-    level: Level,
-    who: &Who,
-    after: &State,
-) -> Vec<String> {
-    let team = preview.sanction.team;
-    let mut lines = Vec::new();
-    match level {
-        Level::Warning => lines.push(format!(
+        SanctionEffect::OnlyWarning => format!(
             "This is the only yellow card of {} in this match. From now on, minor misconduct is a penalty",
-            team_name(after, team)
-        )),
-        Level::Penalty => {}
-        Level::Expulsion | Level::Disqualification => lines.extend(leaving(preview, level, who)),
+            team()
+        ),
+        SanctionEffect::SubstitutedAtOnce(number) => {
+            format!("Number {number} is substituted at once")
+        }
+        SanctionEffect::Leaves(absence) => {
+            let how_long = match absence {
+                Absence::Set => "the set",
+                Absence::Match => "the match",
+            };
+            format!("Goes to the team's dressing room for the rest of {how_long}")
+        }
+        SanctionEffect::Returns(absence) => {
+            let until = match absence {
+                Absence::Set => "May come back in the next set",
+                Absence::Match => "No way back in this match",
+            };
+            match &line.who {
+                Some(Who::Staff(role)) => format!(
+                    "{until}. Until then the {role} may not lead the team. For a coach, the assistant may, \
+                     if the game captain asks"
+                ),
+                Some(Who::Player(_)) | None => until.into(),
+            }
+        }
+        SanctionEffect::Next(next) => {
+            let next = lower(sanction(next));
+            match (&line.who, line.kind) {
+                (Some(who), _) => format!("Next for {}: {next}", person(who)),
+                (None, SanctionKind::ImproperRequest) => {
+                    format!("Next improper request of {}: {next}", team())
+                }
+                (None, _) => format!("Next delay of {}: {next}", team()),
+            }
+        }
+        SanctionEffect::CardShownIn(set) => format!("The card is shown when set {set} begins"),
+        SanctionEffect::CoachToldCardsShownIn(set) => format!(
+            "Tell the coach at once, through the game captain. The cards are shown when set {set} begins"
+        ),
     }
-    if let (Some(next), true) = (preview.next, level > Level::Warning) {
-        lines.push(format!(
-            "Next for {}: {}",
-            person(who),
-            lower(sanction(next))
-        ));
-    }
-    if preview.in_coming_set {
-        let set = preview.sanction.set;
-        lines.push(match level {
-            Level::Warning | Level::Penalty => format!("The card is shown when set {set} begins"),
-            Level::Expulsion | Level::Disqualification => format!(
-                "Tell the coach at once, through the game captain. The cards are shown when set {set} \
-                 begins"
-            ),
-        });
-    }
-    lines
-}
-
-/// Who leaves, for how long and to where (21.3.2.1, 21.3.3.1; a coach, 5.3.2).
-fn leaving(preview: &SanctionPreview, level: Level, who: &Who) -> Vec<String> {
-    let (how_long, until) = match level {
-        Level::Disqualification => ("the match", "No way back in this match"),
-        _ => ("the set", "May come back in the next set"),
-    };
-    let mut lines = Vec::new();
-    if let Some(number) = preview.must_leave {
-        lines.push(format!("Number {number} is substituted at once"));
-    }
-    lines.push(format!(
-        "Goes to the team's dressing room for the rest of {how_long}"
-    ));
-    match who {
-        Who::Player(_) => lines.push(until.into()),
-        Who::Staff(role) => lines.push(format!(
-            "{until}. Until then the {role} may not lead the team. For a coach, the assistant may, if the \
-             game captain asks"
-        )),
-    }
-    lines
 }
 
 fn how_to_give(who: &Who) -> &'static str {

@@ -2,6 +2,7 @@
 
 use super::entry::role;
 use super::refusal::level;
+use crate::by_places;
 use crate::comparison::*;
 use crate::score_sheet::changes;
 use game::entry::{ReplayWhy, Scope};
@@ -185,8 +186,7 @@ fn words(kind: &Kind, names: &ByTeam<String>) -> String {
     match kind {
         Kind::Toss(toss) => format!("el primer saque para {}", names[toss.first_service]),
         Kind::LineUp { team, positions } => {
-            let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
-            format!("{}: {}", of("la formación", team), numbers.join(" "))
+            format!("{}: {}", of("la formación", team), by_places(positions))
         }
         Kind::Replay { why, .. } => match why {
             ReplayWhy::DoubleFault => "una jugada repetida por doble falta".to_owned(),

@@ -1,7 +1,7 @@
 //! Entries in words, for the last line of the court and the list of all entries, in Spanish.
 
 use crate::entry::*;
-use crate::team_name;
+use crate::{by_places, team_name};
 use game::entry::{Change, Court, Fault, Forced, Level, ReplayWhy, Scope, TimerAction, Who};
 use game::{Entry, Kind, Outcome, State, Timed};
 use rules::{Step, Team};
@@ -95,8 +95,7 @@ fn entered(kind: &Kind, state: &State) -> String {
         }
         Kind::TimeUp => "Se acabó el tiempo".into(),
         Kind::LineUp { team, positions } => {
-            let numbers: Vec<String> = positions.iter().map(ToString::to_string).collect();
-            format!("Formación de {}: {}", name(*team), numbers.join(" "))
+            format!("Formación de {}: {}", name(*team), by_places(positions))
         }
         Kind::BeginSet => "Set empezado".into(),
         Kind::Rally { won_by, cause, .. } => match cause {

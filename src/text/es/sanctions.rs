@@ -3,10 +3,10 @@
 
 use super::entry::{capital, lower, role};
 use crate::sanctions::*;
-use crate::{differences, person, team_name, ScoreOrder};
+use crate::{person, team_name};
 use game::{
-    Conduct, Kind, Level, MayReturn, Sanction, SanctionKind, SanctionPreview, State,
-    SubstitutionPreview, Timeline, Who,
+    Absence, Conduct, Kind, Level, MayReturn, Sanction, SanctionEffect, SanctionKind,
+    SanctionPreview, State, SubstitutionPreview, Who,
 };
 use rules::{Arm, Shirt};
 
@@ -19,7 +19,7 @@ pub static WORDS: SanctionsWords = SanctionsWords {
     becomes,
     cost,
     row_cost,
-    sanction_follows,
+    sanction_effect,
     not_alone: "Una persona joven no espera sola: pregunta al adulto responsable. Tu \
          competición puede pedir un informe.",
     how_to_give,
@@ -112,104 +112,59 @@ fn row_cost(preview: &SanctionPreview, state: &State) -> String {
     }
 }
 
-fn sanction_follows(
-    preview: &SanctionPreview,
-    before: &Timeline,
-    after: &Timeline,
-    order: ScoreOrder,
-) -> Vec<String> {
-    let (old, new) = (before.state(), after.state());
-    let team = preview.sanction.team;
-    let name = team_name(old, team);
-    let mut lines = vec![cost(preview, old)];
-    lines.extend(differences(before, after, order));
-    if preview.barred {
-        lines.push(format!(
-            "{name} no puede hacer más solicitudes hasta que acabe la próxima jugada"
-        ));
-    }
-    match (preview.sanction.kind, &preview.sanction.who) {
-        (SanctionKind::Misconduct(level), Some(who)) => {
-            lines.extend(person_follows(preview, level, who, new));
+fn sanction_effect(effect: SanctionEffect, line: &Sanction, state: &State) -> String {
+    let team = || team_name(state, line.team);
+    match effect {
+        SanctionEffect::NoMoreRequests => {
+            format!("{} no puede hacer más solicitudes hasta que acabe la próxima jugada", team())
         }
-        (SanctionKind::ImproperRequest, _) => lines.extend(preview.next.map(|next| {
-            format!(
-                "Próxima solicitud improcedente de {name}: {}",
-                lower(sanction(next))
-            )
-        })),
-        _ => lines.extend(
-            preview
-                .next
-                .map(|next| format!("Próxima demora de {name}: {}", lower(sanction(next)))),
-        ),
-    }
-    lines
-}
-
-/// What misconduct means for the person and the team (21.1, 21.3, 21.5; who is told how, from the
-/// Refereeing Guidelines 2024, rule 21).
-fn person_follows(
-    preview: &SanctionPreview,
-    level: Level,
-    who: &Who,
-    after: &State,
-) -> Vec<String> {
-    let team = preview.sanction.team;
-    let mut lines = Vec::new();
-    match level {
-        Level::Warning => lines.push(format!(
+        SanctionEffect::OnlyWarning => format!(
             "Es la única tarjeta amarilla de {} en este partido. Desde ahora, una conducta \
              incorrecta leve es castigo",
-            team_name(after, team)
-        )),
-        Level::Penalty => {}
-        Level::Expulsion | Level::Disqualification => lines.extend(leaving(preview, level, who)),
-    }
-    if let (Some(next), true) = (preview.next, level > Level::Warning) {
-        lines.push(format!(
-            "{}, la próxima vez: {}",
-            capital(&person(who)),
-            lower(sanction(next))
-        ));
-    }
-    if preview.in_coming_set {
-        let set = preview.sanction.set;
-        lines.push(match level {
-            Level::Warning | Level::Penalty => {
-                format!("La tarjeta se muestra cuando empiece el set {set}")
+            team()
+        ),
+        SanctionEffect::SubstitutedAtOnce(number) => {
+            format!("El número {number} se sustituye enseguida")
+        }
+        SanctionEffect::Leaves(absence) => {
+            let how_long = match absence {
+                Absence::Set => "set",
+                Absence::Match => "partido",
+            };
+            format!("Va al vestuario del equipo durante el resto del {how_long}")
+        }
+        SanctionEffect::Returns(absence) => {
+            let until = match absence {
+                Absence::Set => "Puede volver en el próximo set",
+                Absence::Match => "No puede volver en este partido",
+            };
+            match &line.who {
+                Some(Who::Staff(title)) => format!(
+                    "{until}. Mientras tanto no puede dirigir al equipo ({}). Si es el entrenador, \
+                     puede hacerlo el asistente, si lo pide el capitán en juego",
+                    role(title)
+                ),
+                Some(Who::Player(_)) | None => until.into(),
             }
-            Level::Expulsion | Level::Disqualification => format!(
-                "Díselo enseguida al entrenador, a través del capitán en juego. Las tarjetas se \
-                 muestran cuando empiece el set {set}"
-            ),
-        });
+        }
+        SanctionEffect::Next(next) => {
+            let next = lower(sanction(next));
+            match (&line.who, line.kind) {
+                (Some(who), _) => format!("{}, la próxima vez: {next}", capital(&person(who))),
+                (None, SanctionKind::ImproperRequest) => {
+                    format!("Próxima solicitud improcedente de {}: {next}", team())
+                }
+                (None, _) => format!("Próxima demora de {}: {next}", team()),
+            }
+        }
+        SanctionEffect::CardShownIn(set) => {
+            format!("La tarjeta se muestra cuando empiece el set {set}")
+        }
+        SanctionEffect::CoachToldCardsShownIn(set) => format!(
+            "Díselo enseguida al entrenador, a través del capitán en juego. Las tarjetas se muestran \
+             cuando empiece el set {set}"
+        ),
     }
-    lines
-}
-
-/// Who leaves, for how long and to where (21.3.2.1, 21.3.3.1; a coach, 5.3.2).
-fn leaving(preview: &SanctionPreview, level: Level, who: &Who) -> Vec<String> {
-    let (how_long, until) = match level {
-        Level::Disqualification => ("partido", "No puede volver en este partido"),
-        _ => ("set", "Puede volver en el próximo set"),
-    };
-    let mut lines = Vec::new();
-    if let Some(number) = preview.must_leave {
-        lines.push(format!("El número {number} se sustituye enseguida"));
-    }
-    lines.push(format!(
-        "Va al vestuario del equipo durante el resto del {how_long}"
-    ));
-    match who {
-        Who::Player(_) => lines.push(until.into()),
-        Who::Staff(title) => lines.push(format!(
-            "{until}. Mientras tanto no puede dirigir al equipo ({}). Si es el entrenador, puede \
-             hacerlo el asistente, si lo pide el capitán en juego",
-            role(title)
-        )),
-    }
-    lines
 }
 
 fn how_to_give(who: &Who) -> &'static str {
