@@ -8,7 +8,9 @@ try {
 } catch (forbidden) {
   // A browser that keeps nothing has nothing chosen.
 }
-// As src/app/language.rs chooses: by hand, else the phone's first language that is spoken here.
+// As src/app/language.rs chooses: by hand, else the phone's first language that is spoken here
+// (tests/browser/spoken.rs compares the two).
+if (language !== "en" && language !== "es") language = "";
 (navigator.languages || [navigator.language]).forEach(function (tag) {
   var main = String(tag).toLowerCase().split(/[-_]/)[0];
   if (!language && (main === "en" || main === "es")) language = main;

@@ -89,10 +89,16 @@ impl Languages {
             return;
         }
         self.missing.set(words.is_err().then_some(language));
-        if let Ok(words) = words {
-            text::speak(words);
-            device::set_root_attribute("lang", language.code());
-            self.spoken.set(language);
+        let comes = words.map(text::speak).is_ok();
+        // `assets/early.js` has named what is wanted already, whether it comes or not.
+        let spoken = if comes {
+            language
+        } else {
+            self.spoken.get_untracked()
+        };
+        device::set_root_attribute("lang", spoken.code());
+        if comes {
+            self.spoken.set(spoken);
         }
     }
 }

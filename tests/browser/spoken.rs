@@ -1,5 +1,6 @@
 //! The language of the page: that of the phone, or another one that somebody chooses.
 
+use app::language::Language;
 use serde_json::json;
 
 use crate::driver::Engine;
@@ -26,6 +27,16 @@ pub const TESTS: &[Test] = &[
         engines: &[Engine::Chromium],
         run: a_language_that_does_not_come,
     },
+    Test {
+        name: "a_phone_whose_language_does_not_come_is_told_that_it_hears_english",
+        engines: &[Engine::Chromium],
+        run: the_language_of_the_phone_does_not_come,
+    },
+    Test {
+        name: "the_page_before_the_program_chooses_the_language_as_the_program_does",
+        engines: &[Engine::Chromium],
+        run: chosen_early_as_later,
+    },
 ];
 
 /// In the middle of a match: the score stays, the words change, and back again.
@@ -39,7 +50,7 @@ fn is_spoken_without_a_reload(stage: &mut Stage) -> Ran {
     referee
         .browser()
         .run("location.hash = '#/phone';", json!([]));
-    referee.tap(text::language_name(app::language::Language::Spanish));
+    referee.tap(text::language_name(Language::Spanish));
     referee.reads_at("h1", in_spanish(text::this_phone));
     assert_eq!(
         referee.browser().value("document.documentElement.lang"),
@@ -115,9 +126,62 @@ fn a_language_that_does_not_come(stage: &mut Stage) -> Ran {
     referee
         .browser()
         .run("location.hash = '#/phone';", json!([]));
-    let spanish = app::language::Language::Spanish;
+    let spanish = Language::Spanish;
     referee.tap(text::language_name(spanish));
     referee.reads(&text::language_missing(spanish));
     referee.reads_at("h1", text::this_phone());
+    Ok(())
+}
+
+/// A screen reader pronounces a page in the language that it is said to be in.
+fn the_language_of_the_phone_does_not_come(stage: &mut Stage) -> Ran {
+    stage.phone_speaks("es-MX,en-US");
+    stage.browser().cdp("Network.enable", json!({}));
+    stage
+        .browser()
+        .cdp("Network.setBlockedURLs", json!({ "urls": ["*spanish*"] }));
+    let mut referee = Referee::at(stage);
+    referee.browser().wait_until(
+        "the page is said to be in English",
+        "document.documentElement.lang === 'en'",
+    );
+    referee.reads(text::referee_a_match());
+    referee
+        .browser()
+        .run("location.hash = '#/phone';", json!([]));
+    referee.reads(&text::language_missing(Language::Spanish));
+    Ok(())
+}
+
+/// `assets/early.js` cannot ask `Language::wanted`: the program is not there yet.
+fn chosen_early_as_later(stage: &mut Stage) -> Ran {
+    for of_phone in [
+        "es-MX,en-US",
+        "fr-FR,es-ES,en-US",
+        "de-DE,fr-FR",
+        "en-GB,es-ES",
+    ] {
+        stage.phone_speaks(of_phone);
+        comes_late(stage);
+        let url = stage.url();
+        for kept in [None, Some("en"), Some("es"), Some("eo"), Some("")] {
+            stage.browser().goto(&url);
+            stage.browser().run(
+                "if (arguments[0] === null) localStorage.removeItem('dutystand/s/language');
+                 else localStorage.setItem('dutystand/s/language', arguments[0]);",
+                json!([kept]),
+            );
+            stage.browser().goto("about:blank");
+            stage.browser().goto(&url);
+            let early = stage.browser().value("document.documentElement.lang");
+            let chosen = kept.and_then(Language::from_code);
+            let later = Language::wanted(chosen, of_phone.split(','));
+            assert_eq!(
+                early,
+                json!(later.code()),
+                "{kept:?} on a phone in {of_phone}"
+            );
+        }
+    }
     Ok(())
 }
