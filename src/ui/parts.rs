@@ -24,8 +24,10 @@ pub enum Part {
     Learn,
 }
 
-/// The style sheet of the learning screens, which the page names and does not load.
-const STYLE: &str = "learn-style";
+/// The style sheets of two parts, which the page names and does not load. Screens are drawn without theirs where
+/// it does not come.
+const DESK_STYLE: &str = "desk-style";
+const LEARN_STYLE: &str = "learn-style";
 
 impl Part {
     /// In the order in which somebody may want them.
@@ -39,12 +41,15 @@ impl Part {
                 screens::load_library().await?;
                 screens::load_record().await
             }
-            Part::Desk => screens::load_desk().await,
+            Part::Desk => {
+                screens::load_desk().await?;
+                device::load_style(DESK_STYLE).await;
+                Ok(())
+            }
             Part::Learn => {
                 screens::load_learn().await?;
                 screens::load_practice().await?;
-                // Its screens are drawn without their style where that does not come.
-                device::load_style(STYLE).await;
+                device::load_style(LEARN_STYLE).await;
                 Ok(())
             }
         }

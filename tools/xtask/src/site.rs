@@ -44,7 +44,7 @@ const PICTURES: &str = "screens";
 const FIRST_SHEETS: [&str; 2] = ["tokens.css", "base.css"];
 
 /// Sheets that stand alone: their part of the program loads them, and the start does without.
-const LATER_SHEETS: [&str; 1] = ["learn.css"];
+const LATER_SHEETS: [&str; 2] = ["desk.css", "learn.css"];
 
 /// The line in `assets/sw.js` that gives way to the list.
 const LIST_MARK: &str = "const FILES = [];";

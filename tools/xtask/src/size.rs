@@ -50,7 +50,7 @@ const CEILINGS: [Ceiling; 4] = [
         what: "the style that the start waits for",
         names: &["style-"],
         but: &[],
-        at_most: 21_500,
+        at_most: 20_000,
         aim: 20_000,
     },
 ];
