@@ -141,8 +141,8 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
     let kept = referee.timeline();
     referee.stage.reload();
     referee.browser().find("#half-left");
-    assert_eq!(referee.court(), before);
     let after = referee.court_is_right(false);
+    assert_eq!(referee.court(), before);
     assert_eq!(after.entries(), kept.entries());
     // The reason is still asked for, and the score is not touched by it.
     referee.reason("Net", "Net touch");
@@ -169,17 +169,13 @@ fn a_rally_and_a_reload_in_the_middle_of_it(stage: &mut Stage) -> Ran {
         .first()
         .expect("a count-down runs");
     let since = timer.since.expect("it has a time");
-    let left = referee.browser().value(&format!(
-        "[Number(document.querySelector('.count-down .tabular').innerText.split(':')[1]),
-          Math.ceil((30000 - (Date.now() - {since})) / 1000)]"
-    ));
-    let (shown, due) = (left[0].as_i64(), left[1].as_i64());
-    // The picture is drawn anew four times a second.
-    assert!(
-        shown
-            .zip(due)
-            .is_some_and(|(shown, due)| (0..=1).contains(&(shown - due))),
-        "shown {shown:?}, due {due:?}"
+    // The picture is drawn anew four times a second, on a busy machine later.
+    referee.browser().wait_until(
+        "the count-down goes on where it was",
+        &format!(
+            "Number(document.querySelector('.count-down .tabular').innerText.split(':')[1])
+               === Math.ceil((30000 - (Date.now() - {since})) / 1000)"
+        ),
     );
     Ok(())
 }

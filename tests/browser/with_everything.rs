@@ -457,12 +457,19 @@ fn every_kind_but(timeline: &Timeline, missing: &[&str]) {
     );
 }
 
-/// The paper on the screen, as its markup; an empty comment only marks a place for the library.
+/// The paper on the screen, as its markup, without what is there to lead somebody to a part of it; an empty
+/// comment only marks a place for the library.
 fn paper(referee: &mut Referee) -> Value {
     referee.browser().find(".paper:not([aria-busy])");
-    referee
-        .browser()
-        .value("document.querySelector('.paper').outerHTML.replaceAll('<!---->', '')")
+    referee.browser().run(
+        "const paper = document.querySelector('.paper').cloneNode(true);
+         for (const part of paper.children) {
+             part.removeAttribute('id');
+             part.removeAttribute('tabindex');
+         }
+         return paper.outerHTML.replaceAll('<!---->', '');",
+        json!([]),
+    )
 }
 
 /// The same of the desk's page, read by the same browser.
