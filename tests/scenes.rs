@@ -2,6 +2,8 @@
 
 #[path = "scenes/answers.rs"]
 mod answers;
+#[path = "scenes/cases.rs"]
+mod cases;
 #[path = "scenes/ending.rs"]
 mod ending;
 #[path = "scenes/going_on.rs"]

@@ -82,6 +82,10 @@ pub fn block(action: &Block) -> Ruling {
             short = short.min(-above);
         }
     }
+    if action.ball == Blocked::Service && !short.is_finite() {
+        // Tried, and not made: nobody touched the ball.
+        return Ruling::play_on("14.1.2", Margin::Seen);
+    }
     let margin = if short.is_finite() {
         Margin::Metres(short)
     } else {

@@ -44,9 +44,9 @@ pub use order::{at_the_service, first_fault, Timed, AT_ONCE};
 pub use positions::{inside_own_court, positions, Formation, Pair};
 pub use ruling::{Call, Margin, Ruling};
 pub use scene::{
-    draw, gaze, judge, measure, picture, unsound, Act, Band, Drawn, Event, Figure, Judged, Kind,
-    Leg, Level, Look, Place, Player, Scene, Seen, Shape, Stance, Thrown, Tone, Unit, Unsound,
-    Verdict, View, CAUGHT,
+    draw, gaze, judge, measure, picture, unsound, Act, Band, Case, Drawn, Event, Figure, Judged,
+    Kind, Leg, Level, Look, Place, Player, Scene, Seen, Shape, Stance, Thrown, Tone, Unit, Unsound,
+    Verdict, View, CAUGHT, LOW_SERVICE,
 };
 pub use screen::{screen, Body, Screen};
 pub use service::{

@@ -262,7 +262,7 @@ fn f10_15_a_service_is_not_blocked() {
             touched: false,
             ..service
         }),
-        "14.1",
+        "14.1.2",
     );
 }
 

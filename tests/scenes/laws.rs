@@ -70,6 +70,10 @@ fn the_truth_is_the_intent(drawn: &Drawn) {
         (Kind::GoesOn(cause), Call::PlayOn) => {
             assert!(verdict.all.iter().any(|one| one.about == cause));
         }
+        (Kind::CaseEnds(case), Call::Fault { cause, .. }) => assert_eq!(case.cause(), cause),
+        (Kind::CaseGoesOn(case), Call::PlayOn) => {
+            assert_eq!(drawn.about().map(|one| one.about), Some(case.cause()));
+        }
         (Kind::DoubleFault | Kind::BeforeTheWhistle, Call::Replay)
         | (
             Kind::FirstOfTwo | Kind::ServerBeforeReceivers | Kind::ReceiversBeforeService,
@@ -94,7 +98,9 @@ fn the_margin_is_in_the_band(drawn: &Drawn, level: Level) {
             let nearest = measured.min_by(|a, b| a.0.total_cmp(&b.0));
             nearest.map_or(Margin::Seen, |(_, margin)| margin)
         }
+        Kind::CaseGoesOn(_) => drawn.about().expect("it is about something").ruling.margin,
         Kind::Ends(_)
+        | Kind::CaseEnds(_)
         | Kind::ServerBeforeReceivers
         | Kind::ReceiversBeforeService
         | Kind::BeforeTheWhistle => drawn.verdict.decided_by().expect("it ends").ruling.margin,
@@ -147,7 +153,12 @@ fn nothing_is_flown_through(scene: &Scene, seed: u64) {
                 _ => false,
             });
             let serves = player.side == scene.serving && player.position == 1;
-            if plays || serves {
+            // Who has the ball before the server does.
+            let gives = scene.events.iter().any(|e| {
+                matches!(e.act, Act::HandOver { player, .. } if player == index)
+                    && time < e.at + 0.36
+            });
+            if plays || serves || gives {
                 continue;
             }
             let body = player.figure(time);

@@ -33,7 +33,7 @@ fn what_decides_is_among_the_sentences() {
         for drawn in told(kind) {
             if drawn.verdict.ruling.call == Call::PlayOn {
                 // What is near in metres is spoken of.
-                let Kind::GoesOn(cause) = kind else { continue };
+                let Some(cause) = kind.cause() else { continue };
                 let near = about(&drawn, cause);
                 let near = near
                     .iter()

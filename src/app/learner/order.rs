@@ -1,10 +1,10 @@
 //! In which order kinds of scenes are met.
 
-use learn::Kind;
+use learn::{Case, Kind};
 use rules::Cause;
 
 /// The kinds in the order in which they are met: what a first match needs before the rest, each with its near
-/// miss (our own choice).
+/// miss, and what is rare at the end (our own choice).
 pub fn order() -> impl Iterator<Item = Kind> {
     const CAUSES: [Cause; 25] = [
         Cause::BallOut,
@@ -35,5 +35,9 @@ pub fn order() -> impl Iterator<Item = Kind> {
     ];
     let pairs = CAUSES.into_iter();
     let pairs = pairs.flat_map(|cause| [Kind::Ends(cause), Kind::GoesOn(cause)]);
-    pairs.chain(Kind::all().filter(|kind| kind.cause().is_none()))
+    let cases = Case::ALL.into_iter();
+    let cases = cases.flat_map(|case| [Kind::CaseEnds(case), Kind::CaseGoesOn(case)]);
+    pairs
+        .chain(Kind::all().filter(|kind| kind.cause().is_none()))
+        .chain(cases)
 }

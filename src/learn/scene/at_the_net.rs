@@ -11,7 +11,9 @@ use crate::hits::TouchKind;
 /// How long after the hit an attacker's hand comes down into the net, in seconds.
 const HAND_DOWN: f64 = 0.14;
 /// How long after the hit an attacker has landed, in seconds; as the stage moves one.
-const LANDED: f64 = 0.32;
+pub(super) const LANDED: f64 = 0.32;
+/// The foot that comes over the line: the right one.
+pub(super) const OVER: usize = 1;
 
 impl Stage {
     /// The attack goes on: they save it.
@@ -42,6 +44,53 @@ impl Stage {
                 hair_only: hair,
             },
         );
+    }
+}
+
+impl Stage {
+    /// An attacker lands at a moment with a foot over the centre line, so much of its heel still on the line or
+    /// before it; below 0 it is so far beyond. Gives when the foot is drawn back.
+    pub fn lands_over_line(&mut self, attacker: usize, at: f64, right: f64, still_on: f64) -> f64 {
+        let here = Spot { depth: 0.25, right };
+        let mut stance = self.ready(attacker, at, here, 0.6);
+        // The heel is the part that has come least far.
+        stance.feet[OVER] = foot(Spot {
+            depth: still_on - CENTRE_LINE_HALF - TOE,
+            right: right + 0.2,
+        });
+        let until = at + 0.25;
+        self.scene.players[attacker].at(stance);
+        self.scene.players[attacker].at(Stance {
+            at: until,
+            ..stance
+        });
+        self.moves(attacker, at + 0.7, Spot { depth: 0.7, right });
+        let (player, foot) = (attacker, OVER);
+        self.event(at, Act::FootDown { player, foot });
+        until
+    }
+
+    /// An attacker who hit the ball at a moment comes down on the opponents' court with a hand, or falls on a
+    /// knee there; nobody is hindered.
+    pub fn comes_down(&mut self, attacker: usize, hit: f64, right: f64, part: BodyPart) {
+        let side = self.scene.players[attacker].side;
+        let down = hit + LANDED + 0.25;
+        let depth = match part {
+            BodyPart::Hand => 0.4,
+            BodyPart::Other => 0.15,
+        };
+        let here = Spot { depth, right };
+        let mut stance = self.ready(attacker, down, here, 1.0);
+        match part {
+            BodyPart::Hand => {
+                stance.hands[1] = side.point(Spot { depth: -0.3, right }, 0.05);
+            }
+            BodyPart::Other => {}
+        }
+        self.scene.players[attacker].at(stance);
+        self.moves(attacker, down + 0.5, Spot { depth: 0.4, right });
+        let player = attacker;
+        self.event(down, Act::BodyDown { player, part });
     }
 }
 
@@ -87,49 +136,14 @@ pub(super) fn under_net(stage: &mut Stage, fault: bool, margin: f64) {
     stage.attacks(attacker);
     let right = us.spot(stage.ball).right;
     if !fault && stage.rng.u8(0..4) == 0 {
-        // A hand on the opponents' court, nobody hindered.
-        let down = hit + LANDED + 0.25;
-        let here = Spot { depth: 0.4, right };
-        let mut stance = stage.ready(attacker, down, here, 1.0);
-        stance.hands[1] = us.point(Spot { depth: -0.3, right }, 0.05);
-        stage.scene.players[attacker].at(stance);
-        stage.moves(attacker, down + 0.5, here);
-        stage.event(
-            down,
-            Act::BodyDown {
-                player: attacker,
-                part: BodyPart::Hand,
-                hinders: false,
-            },
-        );
+        let part = stage.one_of(&[BodyPart::Hand, BodyPart::Other]);
+        stage.comes_down(attacker, hit, right, part);
     } else {
-        // The heel is the part that has come least far.
-        let heel = if fault {
-            -CENTRE_LINE_HALF - margin
-        } else {
-            -CENTRE_LINE_HALF + margin
-        };
-        let landing = hit + LANDED;
-        let here = Spot { depth: 0.25, right };
-        let mut stance = stage.ready(attacker, landing, here, 0.6);
-        stance.feet[1] = foot(Spot {
-            depth: heel - TOE,
-            right: right + 0.2,
-        });
-        let still = Stance {
-            at: landing + 0.25,
-            ..stance
-        };
-        stage.scene.players[attacker].at(stance);
-        stage.scene.players[attacker].at(still);
-        stage.moves(attacker, landing + 0.7, Spot { depth: 0.7, right });
-        stage.event(
-            landing,
-            Act::FootDown {
-                player: attacker,
-                foot: 1,
-                hinders: false,
-            },
+        stage.lands_over_line(
+            attacker,
+            hit + LANDED,
+            right,
+            if fault { -margin } else { margin },
         );
     }
     stage.they_save(&[]);

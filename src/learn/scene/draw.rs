@@ -1,14 +1,14 @@
 //! Drawing a scene from a seed.
 
 use super::judge::{judge, Judged, Verdict};
-use super::kind::{Band, Kind};
+use super::kind::{Band, Case, Kind};
 use super::sound::{unsound, Unsound};
 use super::stage::Stage;
-use super::{at_the_net, attacks, how_hits, landings, services, several, Scene};
+use super::{at_the_net, attacks, cases, how_hits, landings, services, several, Act, Scene};
 use crate::court::End;
 use crate::ruling::{Call, Margin};
 use fastrand::Rng;
-use rules::Cause;
+use rules::{Cause, UnderNet};
 
 /// How often a scene is drawn anew before one gives up. Our own choice: the hardest kind needs a few.
 const MAX_TRIES: u32 = 400;
@@ -28,6 +28,14 @@ pub struct Drawn {
     pub verdict: Verdict,
     /// Why others were thrown away before.
     pub thrown: Vec<Thrown>,
+}
+
+impl Drawn {
+    /// What the scene is about: what decides it, or where play goes on what came nearest to ending it.
+    #[must_use]
+    pub fn about(&self) -> Option<&Judged> {
+        shown(self.kind, &self.scene, &self.verdict)
+    }
 }
 
 /// Why a scene was thrown away.
@@ -74,6 +82,8 @@ fn stage(kind: Kind, margin: f64, mut rng: Rng) -> Scene {
     match kind {
         Kind::Ends(cause) => of_cause(&mut stage, cause, true, margin),
         Kind::GoesOn(cause) => of_cause(&mut stage, cause, false, margin),
+        Kind::CaseEnds(case) => of_case(&mut stage, case, true, margin),
+        Kind::CaseGoesOn(case) => of_case(&mut stage, case, false, margin),
         Kind::DoubleFault => several::double_fault(&mut stage),
         Kind::FirstOfTwo => several::first_of_two(&mut stage, margin),
         Kind::ServerBeforeReceivers => several::server_before_receivers(&mut stage, margin),
@@ -115,12 +125,20 @@ fn of_cause(stage: &mut Stage, cause: Cause, fault: bool, margin: f64) {
     }
 }
 
+fn of_case(stage: &mut Stage, case: Case, fault: bool, margin: f64) {
+    match case {
+        Case::ServiceBlock => cases::service_block(stage, fault),
+        Case::Hindrance => cases::hindrance(stage, fault, margin),
+        Case::JuniorUnderNet => cases::junior_under_net(stage, fault),
+    }
+}
+
 /// Why a scene is not the one that was wanted; none where it is.
 fn refused(kind: Kind, band: Band, scene: &Scene, verdict: &Verdict) -> Option<Thrown> {
     if let Some(why) = unsound(scene) {
         return Some(Thrown::Unsound(why));
     }
-    let Some(about) = shown(kind, verdict) else {
+    let Some(about) = shown(kind, scene, verdict) else {
         return Some(Thrown::OtherTruth);
     };
     let inside = match kind {
@@ -133,6 +151,8 @@ fn refused(kind: Kind, band: Band, scene: &Scene, verdict: &Verdict) -> Option<T
         Kind::DoubleFault => true,
         Kind::Ends(_)
         | Kind::GoesOn(_)
+        | Kind::CaseEnds(_)
+        | Kind::CaseGoesOn(_)
         | Kind::ServerBeforeReceivers
         | Kind::ReceiversBeforeService
         | Kind::BeforeTheWhistle => match about.ruling.margin {
@@ -143,7 +163,8 @@ fn refused(kind: Kind, band: Band, scene: &Scene, verdict: &Verdict) -> Option<T
     if !inside {
         return Some(Thrown::OutsideBand);
     }
-    let two = !matches!(kind, Kind::Ends(_) | Kind::GoesOn(_));
+    // Who shows two things means both.
+    let two = kind.cause().is_none();
     let near = |other: &&Judged| {
         let away = other.ruling.margin.metres();
         other.about != about.about && away.is_some_and(|by| by < ELSEWHERE.min(band.from))
@@ -155,7 +176,7 @@ fn refused(kind: Kind, band: Band, scene: &Scene, verdict: &Verdict) -> Option<T
 }
 
 /// What shows in a scene that it is of the kind; none where it is of another.
-fn shown(kind: Kind, verdict: &Verdict) -> Option<&Judged> {
+fn shown<'a>(kind: Kind, scene: &Scene, verdict: &'a Verdict) -> Option<&'a Judged> {
     let decides = || verdict.decided_by();
     let ends = |cause: Cause| {
         decides().filter(|one| {
@@ -167,13 +188,16 @@ fn shown(kind: Kind, verdict: &Verdict) -> Option<&Judged> {
         let faults = verdict.all.iter().filter(|one| one.ruling.is_fault());
         faults.filter(|one| one.about == cause).count() > 0
     };
+    let goes_on = |is: &dyn Fn(&Judged) -> bool| {
+        let about = verdict.all.iter().filter(|one| is(one));
+        let nearest = about.min_by(|a, b| distance(a).total_cmp(&distance(b)));
+        nearest.filter(|_| verdict.ruling.call == Call::PlayOn)
+    };
     match kind {
         Kind::Ends(cause) => ends(cause),
-        Kind::GoesOn(cause) => {
-            let about = verdict.all.iter().filter(|one| one.about == cause);
-            let nearest = about.min_by(|a, b| distance(a).total_cmp(&distance(b)));
-            nearest.filter(|_| verdict.ruling.call == Call::PlayOn)
-        }
+        Kind::GoesOn(cause) => goes_on(&|one| one.about == cause),
+        Kind::CaseEnds(case) => ends(case.cause()).filter(|one| is_of(case, scene, one)),
+        Kind::CaseGoesOn(case) => goes_on(&|one| is_of(case, scene, one)),
         Kind::DoubleFault => decides().filter(|_| verdict.ruling.rule == "6.1.2.2"),
         Kind::FirstOfTwo => decides().filter(|_| verdict.ruling.rule == "6.1.2.1"),
         Kind::ServerBeforeReceivers => {
@@ -183,6 +207,21 @@ fn shown(kind: Kind, verdict: &Verdict) -> Option<&Judged> {
             ends(Cause::PositionFault).filter(|_| also(Cause::ServiceOut))
         }
         Kind::BeforeTheWhistle => decides().filter(|_| verdict.ruling.rule == "12.4.5"),
+    }
+}
+
+/// Whether what was judged is of the case, by its rule and by what the scene holds.
+fn is_of(case: Case, scene: &Scene, one: &Judged) -> bool {
+    let touches = || {
+        let contact = |e: &super::Event| matches!(e.act, Act::Contact { .. });
+        scene.events.iter().any(contact)
+    };
+    match case {
+        Case::ServiceBlock => matches!(one.ruling.rule, "14.5" | "14.1.2"),
+        Case::Hindrance => one.ruling.rule == "11.2.2.1" && touches(),
+        Case::JuniorUnderNet => {
+            scene.under_net == UnderNet::Junior && matches!(one.ruling.rule, "school" | "11.2.2.2")
+        }
     }
 }
 

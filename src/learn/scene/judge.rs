@@ -117,7 +117,7 @@ impl Judge<'_> {
         let Event { at, act } = *event;
         let scene = self.scene;
         match act {
-            Act::Whistle | Act::Swing { .. } => {}
+            Act::Whistle | Act::Bounce { .. } | Act::HandOver { .. } | Act::Swing { .. } => {}
             Act::ServiceHit { player, how } => {
                 stands_at_the_hit(self, at, player, how);
                 let by = scene.players[player].side;
@@ -166,29 +166,35 @@ impl Judge<'_> {
                 };
                 self.say(at, Cause::NetTouch, net_contact(touch), Some(player));
             }
-            Act::FootDown {
+            Act::FootDown { player, foot } => self.foot(at, player, foot, false),
+            Act::Contact {
                 player,
                 foot,
                 hinders,
+                ..
             } => {
-                let who = &scene.players[player];
-                let foot = who.stance(at).feet[foot];
-                let ruling = foot_over_centre_line(who.side, foot, hinders);
-                self.say(at, Cause::UnderNet, ruling, Some(player));
+                // A touch alone is no interference (casebook 3.14 to 3.17).
+                if hinders {
+                    self.foot(at, player, foot, true);
+                }
             }
-            Act::BodyDown {
-                player,
-                part,
-                hinders,
-            } => {
+            Act::BodyDown { player, part } => {
                 let side = scene.players[player].side;
-                let ruling = body_on_opponents_court(side, part, hinders, scene.under_net);
+                let ruling = body_on_opponents_court(side, part, false, scene.under_net);
                 self.say(at, Cause::UnderNet, ruling, Some(player));
             }
             Act::HeldBack { player, .. } => {
                 self.say(at, Cause::AssistedHit, held_back(), Some(player));
             }
         }
+    }
+
+    /// A foot over the centre line.
+    fn foot(&mut self, at: f64, player: usize, foot: usize, hinders: bool) {
+        let who = &self.scene.players[player];
+        let foot = who.stance(at).feet[foot];
+        let ruling = foot_over_centre_line(who.side, foot, hinders);
+        self.say(at, Cause::UnderNet, ruling, Some(player));
     }
 
     fn conclude(self) -> Verdict {

@@ -232,8 +232,8 @@ impl Judge<'_> {
             net_top: scene.net_top,
         };
         let ruling = block(&action);
-        // Where nobody of the back row is near there is nothing to say.
-        if ruling.call == Call::PlayOn && ruling.margin == Margin::Seen {
+        // Where nobody of the back row is near an ordinary block there is nothing to say.
+        if ruling.call == Call::PlayOn && ruling.rule == "14.1" && ruling.margin == Margin::Seen {
             return;
         }
         let with = |row| action.players.iter().any(|p| p.row == row);

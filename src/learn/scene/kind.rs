@@ -2,6 +2,39 @@
 
 use rules::Cause;
 
+/// A case of its own within a cause: rare on a court, so it has scenes of its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Case {
+    /// Somebody jumps at the net against a service (14.5).
+    ServiceBlock,
+    /// A foot under the net is in the way of an opponent (11.2.2.1).
+    Hindrance,
+    /// The stricter form under the net that some school rules have (no published text of the federation).
+    JuniorUnderNet,
+}
+
+impl Case {
+    /// All of them.
+    pub const ALL: [Case; 3] = [Case::ServiceBlock, Case::Hindrance, Case::JuniorUnderNet];
+
+    /// What a referee says of its fault.
+    #[must_use]
+    pub const fn cause(self) -> Cause {
+        match self {
+            Case::ServiceBlock => Cause::BlockFault,
+            Case::Hindrance | Case::JuniorUnderNet => Cause::UnderNet,
+        }
+    }
+
+    const fn code(self) -> &'static str {
+        match self {
+            Case::ServiceBlock => "service_block",
+            Case::Hindrance => "hindrance",
+            Case::JuniorUnderNet => "junior_under_net",
+        }
+    }
+}
+
 /// What a scene is meant to show. Whoever asks for one says it; what is true of the scene only its judge says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Kind {
@@ -9,6 +42,10 @@ pub enum Kind {
     Ends(Cause),
     /// It could nearly have ended for this reason, and goes on.
     GoesOn(Cause),
+    /// The rally ends by such a case.
+    CaseEnds(Case),
+    /// It could nearly have ended by it, and goes on.
+    CaseGoesOn(Case),
     /// Opponents commit faults at the same moment (6.1.2.2).
     DoubleFault,
     /// A fault of each side, one after the other (6.1.2.1).
@@ -94,7 +131,7 @@ impl Level {
 
 impl Kind {
     /// How many kinds there are.
-    pub const COUNT: usize = 2 * (Cause::COUNT - 1) + 5;
+    pub const COUNT: usize = 2 * (Cause::COUNT - 1) + 2 * Case::ALL.len() + 5;
 
     /// All of them.
     pub fn all() -> impl Iterator<Item = Kind> {
@@ -102,6 +139,8 @@ impl Kind {
         causes()
             .map(Kind::Ends)
             .chain(causes().map(Kind::GoesOn))
+            .chain(Case::ALL.map(Kind::CaseEnds))
+            .chain(Case::ALL.map(Kind::CaseGoesOn))
             .chain([
                 Kind::DoubleFault,
                 Kind::FirstOfTwo,
@@ -117,6 +156,8 @@ impl Kind {
         match self {
             Kind::Ends(cause) => format!("ends_{}", cause.code()),
             Kind::GoesOn(cause) => format!("goes_on_{}", cause.code()),
+            Kind::CaseEnds(case) => format!("ends_{}", case.code()),
+            Kind::CaseGoesOn(case) => format!("goes_on_{}", case.code()),
             Kind::DoubleFault => "double_fault".to_owned(),
             Kind::FirstOfTwo => "first_of_two".to_owned(),
             Kind::ServerBeforeReceivers => "server_before_receivers".to_owned(),
@@ -136,6 +177,7 @@ impl Kind {
     pub const fn cause(self) -> Option<Cause> {
         match self {
             Kind::Ends(cause) | Kind::GoesOn(cause) => Some(cause),
+            Kind::CaseEnds(case) | Kind::CaseGoesOn(case) => Some(case.cause()),
             Kind::DoubleFault
             | Kind::FirstOfTwo
             | Kind::ServerBeforeReceivers
@@ -149,6 +191,10 @@ impl Kind {
     #[must_use]
     pub const fn unit(self) -> Unit {
         match self {
+            Kind::CaseEnds(case) | Kind::CaseGoesOn(case) => match case {
+                Case::Hindrance => Unit::Metres,
+                Case::ServiceBlock | Case::JuniorUnderNet => Unit::Seen,
+            },
             Kind::DoubleFault => Unit::Seen,
             Kind::FirstOfTwo | Kind::BeforeTheWhistle => Unit::Seconds,
             Kind::ServerBeforeReceivers | Kind::ReceiversBeforeService => Unit::Metres,

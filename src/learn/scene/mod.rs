@@ -8,6 +8,7 @@
 mod at_the_net;
 mod attacks;
 mod body;
+mod cases;
 mod draw;
 mod figure;
 mod how_hits;
@@ -31,10 +32,11 @@ pub use body::{Player, Stance};
 pub use draw::{draw, Drawn, Thrown};
 pub use figure::Figure;
 pub use judge::{judge, Judged, Verdict, CAUGHT};
-pub use kind::{Band, Kind, Level, Unit};
+pub use kind::{Band, Case, Kind, Level, Unit};
 pub use measure::measure;
 pub use path::Leg;
 pub use picture::{picture, Look, Shape, Tone};
+pub use serving::LOW_SERVICE;
 pub use sound::{unsound, Unsound};
 pub use view::{gaze, Place, Seen, View};
 
@@ -81,6 +83,18 @@ pub struct Event {
 pub enum Act {
     /// The first referee whistles for the service.
     Whistle,
+    /// A player lets the ball bounce on the floor before the toss.
+    Bounce {
+        /// Who.
+        player: usize,
+    },
+    /// A player who stood ready with the ball gives it to the one who will serve.
+    HandOver {
+        /// Who.
+        player: usize,
+        /// To whom.
+        to: usize,
+    },
     /// The service is hit, in this way.
     ServiceHit {
         /// By whom.
@@ -141,8 +155,6 @@ pub enum Act {
         player: usize,
         /// Which: 0 or 1 of [`Stance::feet`].
         foot: usize,
-        /// Whether an opponent is hindered.
-        hinders: bool,
     },
     /// Another part of the body touches the opponents' court.
     BodyDown {
@@ -150,7 +162,16 @@ pub enum Act {
         player: usize,
         /// Which part.
         part: BodyPart,
-        /// Whether an opponent is hindered.
+    },
+    /// A foot that is over the centre line and an opponent's touch.
+    Contact {
+        /// Whose foot.
+        player: usize,
+        /// Which: 0 or 1 of [`Stance::feet`].
+        foot: usize,
+        /// The opponent.
+        with: usize,
+        /// Whether that keeps the opponent from playing the ball.
         hinders: bool,
     },
     /// A player holds back a team-mate who was about to commit a fault (9.1.3).

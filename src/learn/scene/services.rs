@@ -1,7 +1,7 @@
 //! Scenes at the service.
 
 use super::body::{OUTER, TOE};
-use super::serving::{Serves, ORDINARY};
+use super::serving::{Before, Serves, ORDINARY};
 use super::stage::Stage;
 use super::standing::HALF_BODY;
 use super::Act;
@@ -13,11 +13,9 @@ pub(super) fn time(stage: &mut Stage, fault: bool, margin: f64) {
     let allowed = stage.scene.service_seconds;
     let right = stage.between(-0.5, 3.0);
     stage.serves_so(Serves {
-        behind: 0.4,
         right,
-        whistle: 0.5,
         after: allowed + if fault { margin } else { -margin },
-        how: ORDINARY,
+        ..Serves::default()
     });
     stage.received();
 }
@@ -30,9 +28,7 @@ pub(super) fn foot(stage: &mut Stage, fault: bool, margin: f64) {
         stage.serves_so(Serves {
             behind: 0.6,
             right,
-            whistle: 0.5,
-            after: 1.6,
-            how: ORDINARY,
+            ..Serves::default()
         });
     } else {
         stage.serves(if fault { -margin } else { margin });
@@ -40,33 +36,41 @@ pub(super) fn foot(stage: &mut Stage, fault: bool, margin: f64) {
     stage.received();
 }
 
+/// Wrongly: tossed twice, hit with both hands, not let go of, from above or from below. Rightly: bounced before
+/// it, or let go of and hit from below.
 pub(super) fn toss(stage: &mut Stage, fault: bool) {
-    let how = if fault {
+    let held = ServiceExecution {
+        released: false,
+        ..ORDINARY
+    };
+    let twice = ServiceExecution {
+        tosses: 2,
+        ..ORDINARY
+    };
+    let both = ServiceExecution {
+        one_hand: false,
+        ..ORDINARY
+    };
+    let (holds, bounces) = (Before::Holds, Before::Bounces);
+    let (how, underhand, before) = if fault {
         stage.one_of(&[
-            ServiceExecution {
-                tosses: 2,
-                ..ORDINARY
-            },
-            ServiceExecution {
-                one_hand: false,
-                ..ORDINARY
-            },
-            ServiceExecution {
-                released: false,
-                ..ORDINARY
-            },
+            (twice, false, holds),
+            (both, false, holds),
+            (held, false, holds),
+            (held, true, holds),
         ])
     } else {
-        ORDINARY
+        stage.one_of(&[(ORDINARY, false, bounces), (ORDINARY, true, holds)])
     };
     let right = stage.between(-0.5, 3.0);
     let after = stage.between(2.6, 3.2);
     stage.serves_so(Serves {
-        behind: 0.4,
         right,
-        whistle: 0.5,
         after,
         how,
+        underhand,
+        before,
+        ..Serves::default()
     });
     stage.received();
 }
@@ -144,11 +148,8 @@ pub(super) fn screened(stage: &mut Stage, fault: bool, margin: f64) {
     let (us, them) = (stage.us, stage.them());
     let right = stage.between(0.5, 2.5);
     stage.serves_so(Serves {
-        behind: 0.4,
         right,
-        whistle: 0.5,
-        after: 1.6,
-        how: ORDINARY,
+        ..Serves::default()
     });
     let hit = stage.now;
     let line = us.spot(stage.ball).right;
@@ -252,6 +253,20 @@ pub(super) fn stand_in_a_pair(stage: &mut Stage, fault: bool, margin: f64) {
 }
 
 pub(super) fn rotation(stage: &mut Stage, fault: bool) {
+    if !fault && stage.rng.u8(0..3) > 0 {
+        // Somebody else stood there with the ball, and gives it to the right one (casebook 3.29).
+        let from = stage.one_of(&[2, 6]);
+        let right = stage.between(0.5, 3.0);
+        let after = stage.between(4.2, 5.5);
+        stage.serves_so(Serves {
+            right,
+            after,
+            before: Before::Gets { from },
+            ..Serves::default()
+        });
+        stage.received();
+        return;
+    }
     stage.serves(0.4);
     if fault {
         // It was somebody else's turn.

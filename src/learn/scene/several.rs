@@ -3,7 +3,7 @@
 
 use super::rally::From;
 use super::services::stand_in_a_pair;
-use super::serving::{Serves, ORDINARY};
+use super::serving::Serves;
 use super::stage::Stage;
 use crate::court::Spot;
 use crate::order::AT_ONCE;
@@ -71,11 +71,10 @@ pub(super) fn receivers_before_service(stage: &mut Stage, margin: f64) {
 pub(super) fn before_the_whistle(stage: &mut Stage, margin: f64) {
     let right = stage.between(-0.5, 3.0);
     stage.serves_so(Serves {
-        behind: 0.4,
         right,
         whistle: 1.6,
         after: -margin,
-        how: ORDINARY,
+        ..Serves::default()
     });
     stage.received();
 }

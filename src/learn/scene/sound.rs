@@ -76,7 +76,7 @@ fn touches(scene: &Scene) -> Vec<(f64, usize)> {
         Act::Touch {
             player, contact, ..
         } => Some((event.at + contact / 2.0, player)),
-        Act::ServiceHit { player, .. } => Some((event.at, player)),
+        Act::ServiceHit { player, .. } | Act::HandOver { player, .. } => Some((event.at, player)),
         _ => None,
     };
     scene.events.iter().filter_map(of).collect()
@@ -116,11 +116,7 @@ fn flies_through(scene: &Scene) -> Option<Unsound> {
         for (index, player) in scene.players.iter().enumerate() {
             let near_touch =
                 |(at, who): &(f64, usize)| *who == index && (at - time).abs() < NEAR_TOUCH;
-            // Who carries the ball to the service touches it all the time.
-            let serves = touches.first().is_some_and(|(at, who)| {
-                *who == index && scene.events.iter().any(|e| e.act == Act::Whistle) && time < *at
-            });
-            if serves || touches.iter().any(near_touch) {
+            if holds(scene, time) == Some(index) || touches.iter().any(near_touch) {
                 continue;
             }
             if meets(player, time, ball) {
@@ -130,6 +126,16 @@ fn flies_through(scene: &Scene) -> Option<Unsound> {
         time += STEP;
     }
     None
+}
+
+/// Who holds the ball before the service hit, or plays with it: the server, or who gives it to the server.
+fn holds(scene: &Scene, time: f64) -> Option<usize> {
+    let later = scene.events.iter().filter(|e| e.at > time);
+    let mut next = later.filter_map(|e| match e.act {
+        Act::ServiceHit { player, .. } | Act::HandOver { player, .. } => Some(player),
+        _ => None,
+    });
+    next.next()
 }
 
 /// Whether the ball is inside a body.

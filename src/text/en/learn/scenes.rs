@@ -3,12 +3,13 @@
 use crate::learn::length;
 use crate::learn::scenes::*;
 use crate::score_sheet::side;
-use learn::{Act, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
-use rules::Cause;
+use learn::{Act, BodyPart, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
+use rules::{Cause, UnderNet};
 
 /// In English.
 pub static WORDS: ScenesWords = ScenesWords {
     happens,
+    plays_by,
     player,
     fact,
 };
@@ -24,6 +25,13 @@ fn capital(word: &str) -> String {
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()
     })
+}
+
+fn plays_by(under_net: UnderNet) -> Option<&'static str> {
+    match under_net {
+        UnderNet::Standard => None,
+        UnderNet::Junior => Some("School rules: only feet and hands may touch the other court."),
+    }
 }
 
 /// What is seen of an event, whatever is decided about it.
@@ -46,13 +54,39 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
             let who = who(player);
             if how.tosses > 1 {
                 format!("{who} lets the ball drop into the hands, tosses it again and serves.")
+            } else if !how.released && low(scene, event) {
+                format!("{who} holds the ball low and hits it from below, out of the hand.")
             } else if !how.released {
                 format!("{who} hits the service out of the hand that holds the ball.")
             } else if !how.one_hand {
                 format!("{who} tosses the ball and hits it with both hands.")
+            } else if low(scene, event) {
+                format!("{who} lets go of the ball and hits it from below with one hand.")
             } else {
                 format!("{who} tosses the ball and serves.")
             }
+        }
+        Act::Bounce { player } => format!("{} bounces the ball on the floor.", who(player)),
+        Act::HandOver { player, to } => format!(
+            "{} stands behind the end line with the ball, and gives it to {}.",
+            who(player),
+            lower(scene, to)
+        ),
+        Act::Contact {
+            player,
+            with,
+            hinders: false,
+            ..
+        } => format!(
+            "{} comes against the foot of {}, and plays on.",
+            who(with),
+            lower(scene, player)
+        ),
+        Act::BlockAttempt { player } if comes_from_service(scene, event) => {
+            format!(
+                "{} jumps at the net with high hands and does not touch the ball.",
+                who(player)
+            )
         }
         Act::Touch {
             player,
@@ -97,7 +131,15 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
         | Act::NetTouch { .. }
         | Act::FootDown { .. }
         | Act::BodyDown { .. }
+        | Act::Contact { .. }
         | Act::HeldBack { .. } => return None,
+    })
+}
+
+/// A player within a sentence.
+fn lower(scene: &Scene, index: usize) -> String {
+    scene.players.get(index).map_or_else(String::new, |who| {
+        format!("{} {}", side(who.side == End::Left), who.number)
     })
 }
 
@@ -141,12 +183,16 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
         (Cause::UnderNet, "11.4.3", _) => {
             format!("All of a foot of {who} is beyond the centre line, by {by}.")
         }
-        (Cause::UnderNet, "11.2.2.1", _) => {
+        (Cause::UnderNet, "11.2.2.1", true) => hindered(scene, judged)?,
+        (Cause::UnderNet, "11.2.2.1", false) => {
             format!("A foot of {who} is over the centre line. A part of it, {by}, is still on the line or before it.")
         }
-        (Cause::UnderNet, "11.2.2.2", _) => {
-            format!("{who} puts a hand on the other court. Nobody is hindered.")
-        }
+        (Cause::UnderNet, "11.2.2.2" | "school", _) => match part_down(scene, judged) {
+            Some(BodyPart::Other) => {
+                format!("{who} comes down on the other court with a knee. Nobody is hindered.")
+            }
+            _ => format!("{who} puts a hand on the other court. Nobody is hindered."),
+        },
         (Cause::UnderNet, "8.4.5", _) => format!("All of the ball is beyond the net, by {by}."),
         (Cause::UnderNet, "10.1.3", _) => {
             format!("A part of the ball, {by}, is still on this side of the net.")
@@ -222,6 +268,15 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
             _,
         ) => return None,
     })
+}
+
+fn hindered(scene: &Scene, judged: &Judged) -> Option<String> {
+    let (whose, with) = contact(scene, judged)?;
+    Some(format!(
+        "{} stumbles over the foot of {} and does not get to the ball.",
+        player(scene, with),
+        lower(scene, whose)
+    ))
 }
 
 fn net_touch(scene: &Scene, judged: &Judged, who: &str) -> String {

@@ -2,7 +2,7 @@
 
 use crate::learn::trainer::*;
 use crate::score_sheet::side;
-use learn::{Call, End, Kind, Level, Marked, Place, Timing, Verdict};
+use learn::{Call, Case, End, Kind, Level, Marked, Place, Timing, Verdict};
 use rules::{Cause, Preset};
 
 /// In English.
@@ -91,11 +91,21 @@ fn kind(kind: Kind) -> String {
     match kind {
         Kind::Ends(cause) => named(cause),
         Kind::GoesOn(cause) => format!("{}: nearly", named(cause)),
+        Kind::CaseEnds(of) => case(of).to_owned(),
+        Kind::CaseGoesOn(of) => format!("{}: nearly", case(of)),
         Kind::DoubleFault => "Two faults at once".to_owned(),
         Kind::FirstOfTwo => "First of two faults".to_owned(),
         Kind::ServerBeforeReceivers => "Server and receivers at fault".to_owned(),
         Kind::ReceiversBeforeService => "Position fault and service out".to_owned(),
         Kind::BeforeTheWhistle => "Service before the whistle".to_owned(),
+    }
+}
+
+fn case(case: Case) -> &'static str {
+    match case {
+        Case::ServiceBlock => "Block of the service",
+        Case::Hindrance => "In the way under the net",
+        Case::JuniorUnderNet => "Under the net by school rules",
     }
 }
 

@@ -122,6 +122,7 @@ fn why_of(ruling: Ruling) -> &'static str {
              the libero."
         }
         ("13.3.6", _) => "Part of the ball was below the top of the net, so the hit is allowed.",
+        ("14.1.2", _) => "The block of a service is a fault once the ball is touched. Here nobody touched it.",
         ("14.1", _) => "Only front-row players reached above the net, or no back-row player's block touched.",
         ("14.3", _) => "The block waited for the attack hit. At the same moment is no fault.",
         ("14.5", _) => "The service may not be blocked.",

@@ -2,12 +2,13 @@
 
 use crate::learn::length;
 use crate::learn::scenes::*;
-use learn::{Act, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
-use rules::Cause;
+use learn::{Act, BodyPart, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
+use rules::{Cause, UnderNet};
 
 /// In Spanish.
 pub static WORDS: ScenesWords = ScenesWords {
     happens,
+    plays_by,
     player,
     fact,
 };
@@ -31,6 +32,15 @@ fn of_side(end: End) -> &'static str {
     }
 }
 
+fn plays_by(under_net: UnderNet) -> Option<&'static str> {
+    match under_net {
+        UnderNet::Standard => None,
+        UnderNet::Junior => {
+            Some("Reglas escolares: solo pies y manos pueden tocar el campo contrario.")
+        }
+    }
+}
+
 /// What is seen of an event, whatever is decided about it.
 fn happens(scene: &Scene, event: &Event) -> Option<String> {
     let who = |index: usize| player(scene, index);
@@ -51,14 +61,38 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
             let who = who(player);
             if how.tosses > 1 {
                 format!("{who} deja caer el balón en las manos, lo lanza otra vez y saca.")
+            } else if !how.released && low(scene, event) {
+                format!("{who} sujeta el balón abajo y lo golpea en la mano, sin soltarlo.")
             } else if !how.released {
                 format!("{who} golpea el balón en la mano que lo sujeta, sin soltarlo.")
             } else if !how.one_hand {
                 format!("{who} lanza el balón y lo golpea con las dos manos.")
+            } else if low(scene, event) {
+                format!("{who} suelta el balón y lo golpea desde abajo con una mano.")
             } else {
                 format!("{who} lanza el balón y saca.")
             }
         }
+        Act::Bounce { player } => format!("{} bota el balón en el suelo.", who(player)),
+        Act::HandOver { player, to } => format!(
+            "{} está detrás de la línea de fondo con el balón y se lo da {}.",
+            who(player),
+            named(scene, to, "al")
+        ),
+        Act::Contact {
+            player,
+            with,
+            hinders: false,
+            ..
+        } => format!(
+            "{} choca con el pie {} y sigue jugando.",
+            who(with),
+            named(scene, player, "del")
+        ),
+        Act::BlockAttempt { player } if comes_from_service(scene, event) => format!(
+            "{} salta en la red con las manos en alto y no toca el balón.",
+            who(player)
+        ),
         Act::Touch {
             player,
             kind: TouchKind::Block,
@@ -103,6 +137,7 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
         | Act::NetTouch { .. }
         | Act::FootDown { .. }
         | Act::BodyDown { .. }
+        | Act::Contact { .. }
         | Act::HeldBack { .. } => return None,
     })
 }
@@ -150,13 +185,17 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
         (Cause::UnderNet, "11.4.3", _) => {
             format!("Un pie {of} está entero {by} más allá de la línea central.")
         }
-        (Cause::UnderNet, "11.2.2.1", _) => format!(
+        (Cause::UnderNet, "11.2.2.1", true) => hindered(scene, judged)?,
+        (Cause::UnderNet, "11.2.2.1", false) => format!(
             "Un pie {of} pasa la línea central. Una parte, {by}, sigue sobre la línea o antes de \
              ella."
         ),
-        (Cause::UnderNet, "11.2.2.2", _) => {
-            format!("{who} pone una mano en el campo contrario. No estorba a nadie.")
-        }
+        (Cause::UnderNet, "11.2.2.2" | "school", _) => match part_down(scene, judged) {
+            Some(BodyPart::Other) => {
+                format!("{who} cae con una rodilla en el campo contrario. No estorba a nadie.")
+            }
+            _ => format!("{who} pone una mano en el campo contrario. No estorba a nadie."),
+        },
         (Cause::UnderNet, "8.4.5", _) => {
             format!("El balón está entero {by} más allá de la red.")
         }
@@ -236,6 +275,15 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
             _,
         ) => return None,
     })
+}
+
+fn hindered(scene: &Scene, judged: &Judged) -> Option<String> {
+    let (whose, with) = contact(scene, judged)?;
+    Some(format!(
+        "{} tropieza con el pie {} y no llega al balón.",
+        player(scene, with),
+        named(scene, whose, "del")
+    ))
 }
 
 fn net_touch(scene: &Scene, judged: &Judged, who: &str, of: &str) -> String {

@@ -1,7 +1,7 @@
 //! The words of the rally trainer, in Spanish.
 
 use crate::learn::trainer::*;
-use learn::{Call, End, Kind, Level, Marked, Place, Timing, Verdict};
+use learn::{Call, Case, End, Kind, Level, Marked, Place, Timing, Verdict};
 use rules::{Cause, Preset};
 
 /// In Spanish.
@@ -90,11 +90,21 @@ fn kind(kind: Kind) -> String {
     match kind {
         Kind::Ends(cause) => named(cause),
         Kind::GoesOn(cause) => format!("{}: casi", named(cause)),
+        Kind::CaseEnds(of) => case(of).to_owned(),
+        Kind::CaseGoesOn(of) => format!("{}: casi", case(of)),
         Kind::DoubleFault => "Dos faltas a la vez".to_owned(),
         Kind::FirstOfTwo => "La primera de dos faltas".to_owned(),
         Kind::ServerBeforeReceivers => "Falta de quien saca y de receptores".to_owned(),
         Kind::ReceiversBeforeService => "Falta de posición y saque fuera".to_owned(),
         Kind::BeforeTheWhistle => "Saque antes del silbato".to_owned(),
+    }
+}
+
+fn case(case: Case) -> &'static str {
+    match case {
+        Case::ServiceBlock => "Bloqueo del saque",
+        Case::Hindrance => "Estorbo por debajo de la red",
+        Case::JuniorUnderNet => "Por debajo de la red, reglas escolares",
     }
 }
 

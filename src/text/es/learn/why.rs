@@ -169,6 +169,7 @@ fn why_of(ruling: Ruling) -> &'static str {
             "Parte del balón estaba por debajo del borde superior de la red, así que el golpe se \
              permite."
         }
+        ("14.1.2", _) => "Bloquear el saque es falta cuando se toca el balón. Aquí nadie lo tocó.",
         ("14.1", _) => {
             "Solo delanteros llegaron por encima de la red, o ningún bloqueo con un zaguero tocó \
              el balón."

@@ -1,6 +1,6 @@
 //! The answer to a scene: the deciding moment slowed and held, with its margin, its rule, and what else happened.
 
-use learn::{measure, Call, Drawn, End, Judged, Kind, Margin, Marked, Timing};
+use learn::{measure, Call, Drawn, End, Judged, Margin, Marked, Timing};
 use leptos::prelude::*;
 
 use super::film::Reel;
@@ -16,29 +16,11 @@ pub const SLOW: f64 = 0.25;
 /// What was no fault and farther from one than this is not told, in metres.
 const NEAR: f64 = 0.35;
 
-/// The thing that the answer looks at: what decides, or where play goes on what the scene is about.
-pub fn looked_at(drawn: &Drawn) -> Option<Judged> {
-    if let Some(decides) = drawn.verdict.decided_by() {
-        return Some(*decides);
-    }
-    let Kind::GoesOn(cause) = drawn.kind else {
-        return None;
-    };
-    let about = drawn.verdict.all.iter().filter(|one| one.about == cause);
-    let distance = |one: &&Judged| match one.ruling.margin {
-        Margin::Metres(by) | Margin::Seconds(by) => by,
-        Margin::Seen => f64::INFINITY,
-    };
-    about
-        .min_by(|a, b| distance(a).total_cmp(&distance(b)))
-        .copied()
-}
-
 /// All of it; the picture is in sight, wherever the reasons had been scrolled to.
 pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
     device::scroll_to(0.0);
     let drawn = deciding.drawn.get_value();
-    let looked = looked_at(&drawn);
+    let looked = drawn.about().copied();
     let moment = looked.map_or(drawn.scene.until(), |one| one.moment);
     let measure = looked.and_then(|one| measure(&drawn.scene, &one));
     let still = device::prefers_reduced_motion();

@@ -4,8 +4,9 @@ use learn::{draw, measure, Call, Drawn, End, Kind, Level, Place};
 use leptos::prelude::*;
 use rules::Group;
 
-use super::answer::{looked_at, why, BEFORE, SLOW};
+use super::answer::{why, BEFORE, SLOW};
 use super::film::{Film, Reel};
+use super::rally::due;
 use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::after_the_frame;
@@ -161,7 +162,7 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
     };
     let slowly = move || {
         let (moment, measure) = drawn.with_value(|drawn| {
-            let looked = looked_at(drawn);
+            let looked = drawn.about().copied();
             let moment = looked.map_or(until, |one| one.moment);
             (moment, looked.and_then(|one| measure(&drawn.scene, &one)))
         });
@@ -192,6 +193,8 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
         lesson.answered.set(true);
         slowly();
     };
+    let due = drawn.with_value(due);
+    let plays_by = drawn.with_value(|drawn| words::plays_by(drawn.scene.under_net));
     let right = drawn.with_value(|drawn| Vote::of(drawn.verdict.ruling.call));
     let vote = move |i: usize| {
         let vote = Vote::ALL[i];
@@ -217,7 +220,7 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
                 view! {
                     <div class="lesson-answer" role="status">
                         <h2>{words::decided(&drawn.verdict)}</h2>
-                        {looked_at(drawn).map(|one| why(drawn, &one))}
+                        {drawn.about().map(|one| why(drawn, one))}
                     </div>
                 }
             })
@@ -249,6 +252,8 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
             node_ref=film.node
         ></canvas>
         <div class="lesson-below">
+            {due.map(|due| view! { <p class="trainer-line">{due}</p> })}
+            {plays_by.map(|form| view! { <p class="trainer-form">{form}</p> })}
             {told}
             <p class="lesson-ask" hidden=move || lesson.answered.get()>
                 {words::lesson_ask()}

@@ -1,7 +1,7 @@
 //! One scene from the first moment to the answer.
 
 use device::now_ms;
-use learn::{mark, Answer, Marked, Nature, Timing};
+use learn::{mark, Answer, Drawn, Marked, Nature, Timing};
 use leptos::ev::{KeyboardEvent, MouseEvent, PointerEvent};
 use leptos::prelude::*;
 
@@ -30,7 +30,7 @@ pub enum Beat {
 #[derive(Clone, Copy)]
 pub struct Deciding {
     pub trainer: Trainer,
-    pub drawn: StoredValue<learn::Drawn>,
+    pub drawn: StoredValue<Drawn>,
     pub film: Film,
     pub beat: RwSignal<Beat>,
     answer: StoredValue<Answer>,
@@ -61,14 +61,8 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
         answer: StoredValue::new(Answer::default()),
     };
     let seconds = trainer.seconds_left(trainer.session.time_now());
-    let due = drawn.with_value(|drawn| {
-        let serves = drawn
-            .scene
-            .events
-            .iter()
-            .any(|e| matches!(e.act, learn::Act::ServiceHit { .. }));
-        serves.then(|| words::due(drawn.scene.serving, drawn.scene.due))
-    });
+    let due = drawn.with_value(due);
+    let plays_by = drawn.with_value(|drawn| words::plays_by(drawn.scene.under_net));
     let (kind, level, seed) = current.from;
     let from = format!("{} {level:?} {seed}", kind.code());
     let form = trainer.form.get_untracked();
@@ -100,6 +94,7 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
                     <span>{due}</span>
                     <span class="muted tabular">{words::left(seconds)}</span>
                 </p>
+                {plays_by.map(|form| view! { <p class="trainer-form">{form}</p> })}
                 <canvas
                     class="trainer-field"
                     role="img"
@@ -111,6 +106,17 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// Whose turn to serve it is, where somebody serves.
+pub fn due(drawn: &Drawn) -> Option<String> {
+    let serves = |event: &learn::Event| matches!(event.act, learn::Act::ServiceHit { .. });
+    let scene = &drawn.scene;
+    scene
+        .events
+        .iter()
+        .any(serves)
+        .then(|| words::due(scene.serving, scene.due))
 }
 
 /// One large area. What counts is when the finger came down, by the stamp of the event.
