@@ -123,8 +123,11 @@ fn the_ball_is_in_the_picture_while_it_is_played() {
     ] {
         for seed in 0..10 {
             let scene = draw(kind, Level::Clear.band(kind), seed).unwrap().scene;
+            // Before it is tossed the eye is on the receivers.
+            let hit = |e: &&learn::Event| matches!(e.act, learn::Act::ServiceHit { .. });
+            let from = scene.events.iter().find(hit);
             for place in [Place::Stand, Place::SecondReferee] {
-                let mut time = 0.0;
+                let mut time = from.map_or(0.0, |hit| hit.at - 0.75);
                 while time < scene.until() {
                     let view = View::new(place.eye(scene.net_top), gaze(&scene, place, time), 78.0);
                     let seen = view
@@ -198,5 +201,82 @@ fn a_picture_has_everybody_and_the_ball_in_it() {
         assert!(numbers >= 11, "{place:?} {numbers}");
         assert!(count(&|s| matches!(s, Shape::Surface(Tone::Court(_), _))) == 2);
         assert!(shapes.len() < 400, "{}", shapes.len());
+    }
+}
+
+/// Whether a place is in the picture of a phone held upright.
+fn is_seen(view: &View, place: Point) -> bool {
+    view.point(place)
+        .is_some_and(|seen| seen.right.abs() < 1.0 && seen.up.abs() < 0.82)
+}
+
+fn look(scene: &learn::Scene, place: Place, time: f64) -> View {
+    View::new(place.eye(scene.net_top), gaze(scene, place, time), 78.0)
+}
+
+#[test]
+fn what_happens_at_the_net_is_in_the_picture_of_both_referees() {
+    for kind in [
+        Kind::Ends(Cause::NetTouch),
+        Kind::GoesOn(Cause::NetTouch),
+        Kind::Ends(Cause::UnderNet),
+        Kind::GoesOn(Cause::AssistedHit),
+        Kind::CaseEnds(learn::Case::Hindrance),
+        Kind::CaseEnds(learn::Case::JuniorUnderNet),
+        Kind::CaseGoesOn(learn::Case::JuniorUnderNet),
+        Kind::DoubleFault,
+        Kind::FirstOfTwo,
+    ] {
+        for seed in 0..12 {
+            let drawn = draw(kind, Level::Close.band(kind), seed).unwrap();
+            let one = drawn.about().expect("it is about something");
+            let Some(player) = one.player else { continue };
+            let hips = drawn.scene.players[player].figure(one.moment).hips;
+            for place in [Place::Stand, Place::SecondReferee] {
+                let view = look(&drawn.scene, place, one.moment);
+                assert!(is_seen(&view, hips), "{kind:?} {seed} {place:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn before_a_service_the_receivers_are_seen_and_at_the_hit_the_server() {
+    for kind in [
+        Kind::Ends(Cause::PositionFault),
+        Kind::GoesOn(Cause::PositionFault),
+        Kind::Ends(Cause::ServiceFoot),
+        Kind::Ends(Cause::ServiceToss),
+        Kind::GoesOn(Cause::ServiceToss),
+        Kind::GoesOn(Cause::RotationFault),
+    ] {
+        for seed in 0..12 {
+            let scene = draw(kind, Level::Clear.band(kind), seed).unwrap().scene;
+            let act = |wanted: fn(&learn::Act) -> bool| {
+                let mut all = scene.events.iter().filter(|e| wanted(&e.act));
+                all.next().expect("it happens")
+            };
+            let hit = act(|act| matches!(act, learn::Act::ServiceHit { .. }));
+            let learn::Act::ServiceHit { player, .. } = hit.act else {
+                panic!()
+            };
+            for place in [Place::Stand, Place::SecondReferee] {
+                let at_first = look(&scene, place, 0.0);
+                for receiver in scene.side(scene.serving.other()) {
+                    let body = receiver.figure(0.0);
+                    assert!(is_seen(&at_first, body.hips), "{kind:?} {seed} {place:?}");
+                }
+                // From the toss on everything is at the server.
+                for before in [0.6, 0.3, 0.0] {
+                    let time = hit.at - before;
+                    let view = look(&scene, place, time);
+                    assert!(is_seen(&view, scene.players[player].figure(time).feet[0]));
+                    assert!(
+                        is_seen(&view, scene.ball_at(time)),
+                        "{kind:?} {seed} {place:?}"
+                    );
+                }
+            }
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! A scene in perspective, from the places where officials stand.
 
-use super::Scene;
-use crate::court::{Point, HALF_LENGTH, HALF_WIDTH};
+use super::{Act, Scene};
+use crate::court::{Point, Spot, HALF_LENGTH, HALF_WIDTH};
 
 /// Where the eye is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -190,7 +190,8 @@ impl View {
 }
 
 /// Where an official looks at a moment: at the middle of the court, drawn towards the ball. The eye follows
-/// smoothly: the mean of where the ball is a little before and after.
+/// smoothly: the mean of where the ball is a little before and after. Before a service the referees look over the
+/// receivers, then to the server; and what happens at the net holds their eye while the ball flies on.
 #[must_use]
 pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
     const LOOKS: i8 = 6;
@@ -200,6 +201,7 @@ pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
         sum = [sum[0] + ball.x, sum[1] + ball.y, sum[2] + ball.z];
     }
     let [x, y, z] = sum.map(|part| part / f64::from(2 * LOOKS + 1));
+    let ball = Point { x, y, z };
     let (follow, rest) = match place {
         Place::Stand => (
             0.8,
@@ -226,9 +228,66 @@ pub fn gaze(scene: &Scene, place: Place, time: f64) -> Point {
             },
         ),
     };
-    Point {
+    // A ball that passes close by is looked up to.
+    let near = 1.0 - ((place.eye(scene.net_top).distance(ball) - 2.0) / 6.0).clamp(0.0, 1.0);
+    let at_ball = Point {
         x: rest.x + (x - rest.x) * follow,
         y: rest.y + (y - rest.y) * follow,
-        z: rest.z + (z - rest.z) * 0.25,
+        z: rest.z + (z - rest.z) * (0.25 + 0.55 * near),
+    };
+    if place == Place::LineJudge {
+        return at_ball;
     }
+    let receivers = scene.serving.other().point(RECEIVERS, 1.0);
+    let before = at_ball.on_the_way(receivers, looks_over_receivers(scene, time));
+    match held_at_the_net(scene, time) {
+        Some((player, share)) => before.on_the_way(player, share),
+        None => before,
+    }
+}
+
+/// The middle of the receivers, as they see it.
+const RECEIVERS: Spot = Spot {
+    depth: 4.5,
+    right: 0.0,
+};
+/// How long an eye takes from the receivers to the server, in seconds. Our own choice.
+const TURNS: f64 = 1.0;
+/// So long something at the net holds the eye, before and after, in seconds, and how much of it. Our own choice.
+const HOLDS: f64 = 0.45;
+const HELD: f64 = 0.6;
+
+/// How much of the eye is on the receivers: all of it at first, none once the ball is tossed, bounced or handed
+/// over.
+fn looks_over_receivers(scene: &Scene, time: f64) -> f64 {
+    let hit = scene.events.iter().find_map(|event| match event.act {
+        Act::ServiceHit { .. } => Some(event.at),
+        _ => None,
+    });
+    let Some(hit) = hit else { return 0.0 };
+    let moves = scene
+        .ball
+        .iter()
+        .find(|leg| leg.begin().at.distance(leg.end().at) > 0.05);
+    let moves = moves.map_or(hit, |leg| leg.from).min(hit - 0.75);
+    let gone = ((time - (moves - 0.1 - TURNS)) / TURNS).clamp(0.0, 1.0);
+    1.0 - gone * gone * (3.0 - 2.0 * gone)
+}
+
+/// The player at the net who holds the eye at a moment, and how much of it.
+fn held_at_the_net(scene: &Scene, time: f64) -> Option<(Point, f64)> {
+    let held = scene.events.iter().filter_map(|event| {
+        let player = match event.act {
+            Act::NetTouch { player, .. }
+            | Act::FootDown { player, .. }
+            | Act::BodyDown { player, .. }
+            | Act::Contact { player, .. }
+            | Act::HeldBack { player, .. } => player,
+            _ => return None,
+        };
+        let share = HELD * (1.0 - (time - event.at).abs() / HOLDS);
+        let who = scene.players.get(player)?;
+        (share > 0.0).then(|| (who.figure(time).hips, share))
+    });
+    held.max_by(|a, b| a.1.total_cmp(&b.1))
 }
