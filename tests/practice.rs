@@ -1,6 +1,6 @@
 //! Practice matches: what is told is what is true, the record says that it is practice, and no table counts it.
 
-use app::practice::{Practice, Told};
+use app::practice::{Found, Practice, Told};
 use game::{Kind, Outcome, Timeline};
 use record::Log;
 use reports::compare::compare;
@@ -144,5 +144,23 @@ fn a_seed_gives_the_same_match_everywhere() {
             let state = practice.truth(0);
             assert!(!text::learn::practice_told(told, state.state()).is_empty());
         }
+    }
+}
+
+#[test]
+fn an_id_leads_back_to_what_was_told_or_says_that_the_program_has_changed() {
+    for seed in [0, 7_000] {
+        let practice = Practice::from_seed(seed).expect("a match");
+        let id = practice.id(seed, "0f8fad5b-d9cb");
+        assert_eq!(Practice::of_id(&id), Found::Practice(Box::new(practice)));
+        // What another version told from this seed had another code, and before there was one none at all.
+        let part = id.split('-').nth(2).expect("a code");
+        let other = id.replace(part, "0000000000000000");
+        for id in [other, format!("practice-{seed}-0f8fad5b-d9cb")] {
+            assert_eq!(Practice::of_id(&id), Found::OtherVersion, "{id}");
+        }
+    }
+    for id in ["0f8fad5b-d9cb", "practice-", "practice-x-1"] {
+        assert_eq!(Practice::of_id(id), Found::Foreign, "{id}");
     }
 }

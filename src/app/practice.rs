@@ -47,6 +47,20 @@ pub struct Practice {
     ends: Vec<usize>,
 }
 
+/// What the id of a match leads to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Found {
+    /// The practice match as it was begun.
+    Practice(Box<Practice>),
+    /// A practice match that this version of the program would tell otherwise.
+    OtherVersion,
+    /// No practice match.
+    Foreign,
+}
+
+/// With this the id of a practice match begins; the seed and the code of what is told follow.
+const ID: &str = "practice-";
+
 /// The rules that it is played by: short, and without a libero.
 const RULES: Preset = Preset::SchoolJunior;
 /// More seeds are not tried; 485 of the first 500 give a match at once (measured).
@@ -148,6 +162,36 @@ impl Practice {
             .filter(|told| matches!(told, Told::Rally { .. }))
             .count();
         (rallies >= MIN_RALLIES && timeline.state().sets().next().is_some()).then_some(practice)
+    }
+
+    /// The id under which it is kept, with some text that no other match has. A seed may give another match after
+    /// an update, so what is told has a code beside it.
+    #[must_use]
+    pub fn id(&self, seed: u64, own: &str) -> String {
+        format!("{ID}{seed}-{}-{own}", self.code())
+    }
+
+    /// The practice match of an id.
+    #[must_use]
+    pub fn of_id(id: &str) -> Found {
+        let Some(rest) = id.strip_prefix(ID) else {
+            return Found::Foreign;
+        };
+        let mut parts = rest.split('-');
+        let Some(seed) = parts.next().and_then(|seed| seed.parse().ok()) else {
+            return Found::Foreign;
+        };
+        match Practice::from_seed(seed) {
+            Some(practice) if parts.next() == Some(practice.code().as_str()) => {
+                Found::Practice(Box::new(practice))
+            }
+            Some(_) | None => Found::OtherVersion,
+        }
+    }
+
+    /// A code of all that is told.
+    fn code(&self) -> String {
+        record::seal_code(&self.truth)
     }
 
     /// What is true once so many steps have been told.

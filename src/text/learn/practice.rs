@@ -32,6 +32,8 @@ words! { PracticeWords in learn::practice;
     practice_same -> &'static str;
     /// The match is not here.
     practice_gone -> &'static str;
+    /// The program has changed since it was begun.
+    practice_changed -> &'static str;
     /// Back to the court.
     practice_back -> &'static str;
     /// How far it is.

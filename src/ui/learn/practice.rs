@@ -9,20 +9,11 @@ use crate::session::use_session;
 use crate::setup::{keep_practice_step, practice_step};
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
-use app::practice::{Practice, Told};
+use app::practice::{Found, Practice, Told};
 use game::Timeline;
 use reports::compare::compare;
 use text::comparison::difference;
 use text::learn as words;
-
-/// With this the id of a practice match begins; the seed follows.
-const ID: &str = "practice-";
-
-/// The practice match of an id.
-fn of_id(id: &str) -> Option<Practice> {
-    let seed = id.strip_prefix(ID)?.split('-').next()?.parse().ok()?;
-    Practice::from_seed(seed)
-}
 
 /// How it goes, and the beginning.
 pub fn page() -> AnyView {
@@ -33,11 +24,11 @@ pub fn page() -> AnyView {
         let now = session.time_now();
         // The seed stands in an address, so it is kept short.
         let seed = now.unsigned_abs() / 1000 % 1_000_000;
-        let id = format!("{ID}{seed}-{}", device::new_id());
         let Some(practice) = Practice::from_seed(seed) else {
             shell.news(words::practice_not_kept().to_owned());
             return;
         };
+        let id = practice.id(seed, &device::new_id());
         let mut opening = practice.opening;
         for entry in &mut opening {
             entry.at = Some(now);
@@ -60,6 +51,15 @@ pub fn page() -> AnyView {
     .into_any()
 }
 
+/// Said where this version of the program would tell another set than the one that was begun.
+fn changed() -> impl IntoView {
+    view! {
+        <p class="card" id="practice-changed">
+            {words::practice_changed()}
+        </p>
+    }
+}
+
 /// What is told on the court's screen.
 pub fn told() -> AnyView {
     let session = use_session();
@@ -67,8 +67,10 @@ pub fn told() -> AnyView {
     let Some(id) = untrack(|| session.id()) else {
         return ().into_any();
     };
-    let Some(practice) = of_id(&id) else {
-        return ().into_any();
+    let practice = match Practice::of_id(&id) {
+        Found::Practice(practice) => *practice,
+        Found::OtherVersion => return changed().into_any(),
+        Found::Foreign => return ().into_any(),
     };
     let count = practice.steps.len();
     let steps: StoredValue<Vec<Told>> = StoredValue::new(practice.steps);
@@ -136,8 +138,10 @@ pub fn compared(id: &str) -> AnyView {
     let store = use_session().store();
     let shell = use_shell();
     let id = id.to_owned();
-    let Some(practice) = of_id(&id) else {
-        return view! { <p class="card">{words::practice_gone()}</p> }.into_any();
+    let practice = match Practice::of_id(&id) {
+        Found::Practice(practice) => *practice,
+        Found::OtherVersion => return changed().into_any(),
+        Found::Foreign => return view! { <p class="card">{words::practice_gone()}</p> }.into_any(),
     };
     let kept = RwSignal::new(None::<Timeline>);
     let of = id.clone();

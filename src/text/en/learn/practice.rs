@@ -30,6 +30,9 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_records: "First record: what happened. Second record: what you entered.",
     practice_same: "Everything you entered is what happened. Well kept!",
     practice_gone: "This practice match is not on this phone any more.",
+    practice_changed:
+        "The app was updated since this practice match began. It can no longer tell or compare \
+         it. Begin a new one.",
     practice_back: "Back to the court",
     practice_step,
     practice_differs,

@@ -30,6 +30,9 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_records: "Primer registro: lo que pasó. Segundo registro: lo que anotaste.",
     practice_same: "Todo lo que anotaste es lo que pasó. ¡Bien llevado!",
     practice_gone: "Este partido de práctica ya no está en este teléfono.",
+    practice_changed:
+        "La aplicación se actualizó desde que empezó este partido de práctica. Ya no puede \
+         contarlo ni compararlo. Empieza uno nuevo.",
     practice_back: "Volver al campo",
     practice_step,
     practice_differs,
