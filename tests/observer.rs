@@ -437,3 +437,86 @@ proptest! {
         prop_assert!(off.iter().filter(|off| **off == 0).count() >= off.len() * 9 / 10, "{:?}", off);
     }
 }
+
+/// What is tapped by somebody who keeps no score, from a set on: notes, and where a set begins. The clock is so
+/// many seconds ahead.
+fn without_score(points: &[Point], from_set: u8, ahead: i64) -> (Observed, Vec<u32>) {
+    let points: Vec<&Point> = points.iter().filter(|p| p.set >= from_set).collect();
+    let shown = |point: &Point| point.at + ahead * 1000;
+    let mut observed = Observed::begin("5d9c-b469f", shown(points[0]) - 20_000);
+    let mut about = Vec::new();
+    let mut set = from_set;
+    for (i, point) in points.iter().enumerate() {
+        if point.set != set {
+            set = point.set;
+            observed.add(Observation::NewSet, shown(point) - 60_000);
+        }
+        if point.is_rally && i % 9 == 4 {
+            let words = String::new();
+            let kind = NoteKind::LateWhistle;
+            observed.add(Observation::Note { kind, words }, shown(point) + 2_000);
+            about.push(point.entry);
+        }
+    }
+    (observed, about)
+}
+
+/// How many points lie between where each note was laid and what it is about, at most.
+fn off(beside: &Beside, about: &[u32], points: &[Point]) -> usize {
+    let place = |entry: u32| {
+        points
+            .iter()
+            .position(|p| p.entry == entry)
+            .expect("a point")
+    };
+    let laid = beside
+        .notes
+        .iter()
+        .map(|note| note.at.expect("a place").0.entry);
+    let each = laid
+        .zip(about)
+        .map(|(laid, about)| place(laid).abs_diff(place(*about)));
+    each.max().expect("some notes")
+}
+
+#[test]
+fn without_a_score_clocks_that_agree_are_left_alone() {
+    let (timeline, points) = of_five_sets();
+    for from in [1, 2, 4] {
+        let (observed, about) = without_score(&points, from, 0);
+        let beside = lay(&observed, &timeline);
+        assert_eq!(beside.clock, Some(0), "from set {from}");
+        assert!(beside.fits() && !beside.keeps_score());
+        assert_eq!(entries(&beside), somes(&about));
+    }
+}
+
+#[test]
+fn without_a_score_the_pauses_between_sets_show_a_clock_that_is_ten_minutes_wrong() {
+    let (timeline, points) = of_five_sets();
+    for ahead in [600, -600] {
+        let (observed, about) = without_score(&points, 1, ahead);
+        let beside = lay(&observed, &timeline);
+        let clock = beside.clock.expect("the pauses say it");
+        assert!((clock - ahead).abs() <= 90, "{clock}");
+        assert!(beside
+            .notes
+            .iter()
+            .all(|note| note.at.is_some_and(|(_, by)| by == By::Time)));
+        // Not to the rally, but near enough to know which moment was meant.
+        let off = off(&beside, &about, &points);
+        assert!(off <= 5, "{off} points off");
+    }
+}
+
+#[test]
+fn one_tap_that_could_be_any_pause_corrects_nothing() {
+    let (timeline, points) = of_five_sets();
+    let (mut observed, _) = without_score(&points, 1, 600);
+    let mut taps = 0;
+    observed.events.retain(|event| {
+        taps += usize::from(event.seen == Observation::NewSet);
+        event.seen != Observation::NewSet || taps == 1
+    });
+    assert_eq!(lay(&observed, &timeline).clock, None);
+}

@@ -2,12 +2,13 @@
 //!
 //! Two phones have two clocks, and an observer misses a rally now and then or notes something a tap too early. So
 //! the rallies are aligned first, which says how far the clocks are apart; a note then belongs to the point that
-//! its own time names, and where time says nothing to the point that its score names.
+//! its own time names, and where time says nothing to the point that its score names. Who keeps no score taps at
+//! least where a set begins, which shows a clock that is minutes wrong.
 
 use super::compare::align::{align, Step};
 use super::review::Review;
 use game::{Kind, Timeline};
-use record::{NoteKind, Observed};
+use record::{Event, NoteKind, Observation, Observed};
 use rules::{Score, Team};
 
 /// So much earlier than the point was entered a note may be made that is about it, in seconds: the whistle comes
@@ -70,11 +71,17 @@ pub struct Beside {
 }
 
 impl Beside {
+    /// Whether the observer tapped rallies enough for the score to say anything.
+    #[must_use]
+    pub const fn keeps_score(&self) -> bool {
+        self.rallies >= ENOUGH_RALLIES
+    }
+
     /// Whether they may well be of this match: the points run alike, or, where the score was not kept, all
     /// notes were made while it was played.
     #[must_use]
     pub fn fits(&self) -> bool {
-        if self.rallies >= ENOUGH_RALLIES {
+        if self.keeps_score() {
             self.slips * RALLIES_A_SLIP <= self.rallies
         } else {
             self.notes.iter().all(|note| note.at.is_some())
@@ -104,9 +111,13 @@ pub fn lay(observed: &Observed, timeline: &Timeline) -> Beside {
     let alignment = Alignment::best(&rallies, &points);
     let is_kept = rallies.len() >= ENOUGH_RALLIES;
     let trusted = is_kept && alignment.slips * RALLIES_A_SLIP <= rallies.len();
-    let clock = trusted
-        .then(|| alignment.clock(&rallies, &points))
-        .flatten();
+    let clock = if trusted {
+        alignment.clock(&rallies, &points)
+    } else if is_kept {
+        None
+    } else {
+        clock_of_sets(observed, &points)
+    };
     let notes = observed.notes().map(|(place, kind, words)| {
         let event = &observed.events[place];
         let before = observed.standing(place).rallies;
@@ -170,6 +181,46 @@ fn points(timeline: &Timeline) -> Vec<Point> {
         points.collect::<Vec<_>>()
     };
     review.sets.iter().flat_map(of_set).collect()
+}
+
+/// How far the observer's clock is ahead by the taps for a next set, each of which was made between two sets of
+/// the record; none where there are no such taps, or where it is open which sets they belong to.
+fn clock_of_sets(observed: &Observed, points: &[Point]) -> Option<i64> {
+    let began = observed.began.div_euclid(1000);
+    let is_next = |event: &&Event| event.seen == Observation::NewSet;
+    let taps = observed.events.iter().filter(is_next);
+    let taps: Vec<i64> = taps.map(|event| began + i64::from(event.at)).collect();
+    // From the last point of a set to the first one of the next.
+    let between = points
+        .windows(2)
+        .filter(|pair| pair[0].at.set != pair[1].at.set);
+    let between: Vec<(i64, i64)> = between
+        .filter_map(|pair| Some((pair[0].time?, pair[1].time?)))
+        .collect();
+    // What the clock can be if the first tap belongs to the first of these pairs: all taps have to agree.
+    let ahead = |pairs: &[(i64, i64)]| {
+        let each = taps
+            .iter()
+            .zip(pairs)
+            .map(|(tap, (end, begin))| (tap - begin, tap - end));
+        let both = each.reduce(|a, b| (a.0.max(b.0), a.1.min(b.1)))?;
+        (both.0 <= both.1).then_some(both)
+    };
+    // Whoever sits down later begins with a later set.
+    let fits: Vec<(i64, i64)> = between
+        .windows(taps.len().max(1))
+        .filter_map(ahead)
+        .collect();
+    if fits
+        .iter()
+        .any(|(least, most)| (*least..=*most).contains(&0))
+    {
+        return Some(0);
+    }
+    match fits[..] {
+        [(least, most)] => Some(i64::midpoint(least, most)),
+        _ => None,
+    }
 }
 
 /// The last point that was entered by a moment, or a little later.

@@ -13,7 +13,8 @@ pub static WORDS: ObserverWords = ObserverWords {
     observer_how: [
         "Watch from a place where you see the referee. Do not disturb the team.",
         "Tap what you see. You can add words later.",
-        "Tap the team that wins a rally, and each note knows its rally. You may leave that out.",
+        "Tap the team that wins a rally, and each note knows its rally. If that is too much, tap \
+         \u{201c}Next set\u{201d} between the sets at least.",
         "After the match show the code to the referee. Only the referee keeps the notes.",
     ],
     observer_teams: "What do you call the teams? (optional)",
@@ -157,10 +158,16 @@ fn laid_by(beside: &Beside) -> String {
         }
         Some(_) | None => String::new(),
     };
-    let by = if beside.rallies == 0 {
-        "The observer kept no score, so the time alone says where each note belongs."
-    } else {
-        "Score and time say where each note belongs."
+    let by = match (beside.keeps_score(), beside.clock) {
+        (true, _) => "Score and time say where each note belongs.",
+        (false, Some(_)) => {
+            "The observer kept no score. The time says where each note belongs, and the pauses \
+             between sets show how the clocks go. It can be a few rallies off."
+        }
+        (false, None) => {
+            "The observer kept no score. The time alone says where each note belongs. Check that \
+             both phones show the same time."
+        }
     };
     format!("{by}{clock}")
 }

@@ -14,8 +14,8 @@ pub static WORDS: ObserverWords = ObserverWords {
     observer_how: [
         "Mira desde un sitio donde veas al árbitro. No molestes al equipo arbitral.",
         "Toca lo que ves. Puedes añadir palabras después.",
-        "Toca el equipo que gana cada jugada: así cada nota sabe cuál es su jugada. No es \
-         obligatorio.",
+        "Toca el equipo que gana cada jugada: así cada nota sabe cuál es su jugada. Si es \
+         demasiado, toca al menos «Set siguiente» entre los sets.",
         "Después del partido, enseña el código al árbitro. Solo el árbitro se queda con las notas.",
     ],
     observer_teams: "¿Cómo llamas a los equipos? (opcional)",
@@ -168,10 +168,16 @@ fn laid_by(beside: &Beside) -> String {
         }
         Some(_) | None => String::new(),
     };
-    let by = if beside.rallies == 0 {
-        "El observador no llevó el marcador: solo la hora dice dónde va cada nota."
-    } else {
-        "El marcador y la hora dicen dónde va cada nota."
+    let by = match (beside.keeps_score(), beside.clock) {
+        (true, _) => "El marcador y la hora dicen dónde va cada nota.",
+        (false, Some(_)) => {
+            "El observador no llevó el marcador. La hora dice dónde va cada nota, y las pausas \
+             entre los sets dicen cómo van los relojes. Puede variar en unas jugadas."
+        }
+        (false, None) => {
+            "El observador no llevó el marcador. Solo la hora dice dónde va cada nota. Comprueba \
+             que los dos teléfonos tengan la misma hora."
+        }
     };
     format!("{by}{clock}")
 }
