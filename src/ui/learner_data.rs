@@ -111,8 +111,27 @@ pub fn keep_notes(observed: &Observed) -> bool {
     OBSERVED.put(&observed.id, &observed.write())
 }
 
+/// With this the name begins under which it stands that the sides of a watched match were swapped by hand.
+const SWAPPED: &str = "watch-swapped/";
+
+/// Whether whoever watches a match sees its teams on the other sides than at its beginning.
+pub fn sides_are_swapped(id: &str) -> bool {
+    device::setting(&format!("{SWAPPED}{id}")).is_some()
+}
+
+/// Keeps it. Where storage is full it holds as long as the page.
+pub fn keep_sides_swapped(id: &str, swapped: bool) {
+    let name = format!("{SWAPPED}{id}");
+    if swapped {
+        let _ = device::set_setting(&name, "yes");
+    } else {
+        device::forget_setting(&name);
+    }
+}
+
 /// Forgets notes.
 pub fn forget_notes(id: &str) {
+    keep_sides_swapped(id, false);
     OBSERVED.forget(id);
 }
 

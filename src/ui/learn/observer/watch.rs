@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::{not_here, Open};
 use crate::learn::place::Place;
+use crate::learner_data;
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
 use game::NO_RALLY_MS;
@@ -24,7 +25,7 @@ pub fn watch(id: &str) -> AnyView {
         let plays = session.state_now().phase().is_under_way();
         session.machine().keep_awake(plays);
     });
-    let turned = RwSignal::new(false);
+    let turned = RwSignal::new(learner_data::sides_are_swapped(id));
     let rallied = StoredValue::new(None::<i64>);
     let standing = Memo::new(move |_| {
         let observed = open.observed.read();
@@ -47,6 +48,11 @@ pub fn watch(id: &str) -> AnyView {
         }
         rallied.set_value(Some(now));
         add(Observation::Rally { won_by });
+    };
+    let of = id.to_owned();
+    let swap = move || {
+        turned.update(|turned| *turned = !*turned);
+        learner_data::keep_sides_swapped(&of, turned.get_untracked());
     };
     let half = move |side: usize| {
         let team = move || Team::BOTH[usize::from(is_turned.get() != (side == 1))];
@@ -113,7 +119,7 @@ pub fn watch(id: &str) -> AnyView {
                 <button
                     type="button"
                     class="button quiet"
-                    on:click=move |_| turned.update(|turned| *turned = !*turned)
+                    on:click=move |_| swap()
                 >
                     {words::swap_sides()}
                 </button>
