@@ -1,8 +1,10 @@
 //! The logbook: matches by role, goals, what to try next, its file and its table.
 
+use app::played::Played;
+use game::{simulate, Entry, Kind, Timeline};
 use proptest::prelude::*;
 use record::{Day, Goal, GoalKind, Logbook, LogbookReading, Officiated, MAX_LOGGED};
-use rules::Duty;
+use rules::{Duty, Preset};
 
 fn day(text: &str) -> Day {
     Day::read(text).expect("a day")
@@ -335,4 +337,39 @@ proptest! {
         let after = longer.progress(&goal);
         prop_assert!(before.done <= after.done && after.done <= after.of && after.of == before.of);
     }
+}
+
+#[test]
+fn a_record_says_when_it_was_played_and_how_long_it_took() {
+    let mut entries = simulate(Preset::SchoolJunior, 3);
+    let begins = |e: &Entry| matches!(e.kind, Kind::BeginSet);
+    let rally = |e: &Entry| matches!(e.kind, Kind::Rally { .. });
+    let began = entries.iter().find(|e| begins(e)).and_then(|e| e.at);
+    let ended = entries.iter().rev().find(|e| rally(e)).and_then(|e| e.at);
+    let (began, ended) = (began.expect("a time"), ended.expect("a time"));
+    let minutes = u16::try_from((ended - began + 30_000) / 60_000).expect("a match");
+    assert!((20..=150).contains(&minutes), "{minutes}");
+    let played = Played {
+        at: Some(began),
+        minutes: Some(minutes),
+    };
+    assert_eq!(Played::of(&Timeline::of(entries.clone())), played);
+    // A word written on the sheet two days later changes neither.
+    let later = Entry {
+        at: Some(ended + 2 * 86_400_000),
+        ..entries.last().expect("entries").clone()
+    };
+    let n = u32::try_from(entries.len()).expect("few") + 1;
+    entries.push(Entry {
+        n,
+        kind: Kind::Remark {
+            text: "the net was torn".into(),
+            team: None,
+        },
+        ..later
+    });
+    assert_eq!(Played::of(&Timeline::of(entries.clone())), played);
+    // Without times nothing is known.
+    entries.iter_mut().for_each(|entry| entry.at = None);
+    assert_eq!(Played::of(&Timeline::of(entries)), Played::default());
 }

@@ -14,6 +14,7 @@ pub mod lease;
 pub mod machine;
 pub mod merge;
 pub mod parts;
+pub mod played;
 pub mod ports;
 pub mod practice;
 pub mod session;

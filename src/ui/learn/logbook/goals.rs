@@ -53,14 +53,14 @@ pub(super) fn goals(open: Open) -> AnyView {
 }
 
 fn one(open: Open, going: OneGoes, logbook: &Logbook, place: usize, goal: &Goal) -> AnyView {
-    let now = use_session().time_now();
+    let session = use_session();
     let far = logbook.progress(goal);
     let tick = match &goal.kind {
         GoalKind::Matches { .. } => None,
         GoalKind::Task { done, .. } => {
             let done = done.is_some();
             let tap = move |_| {
-                let on = (!done).then(|| day_at(now));
+                let on = (!done).then(|| day_at(session.time_now()));
                 open.change(|logbook| logbook.tick(place, on));
             };
             Some(view! {
@@ -161,7 +161,7 @@ fn came(came: Came) -> (bool, String) {
 pub fn new_goal() -> AnyView {
     let open = Open::begin();
     let shell = use_shell();
-    let now = use_session().time_now();
+    let session = use_session();
     let is_task = RwSignal::new(false);
     let duty = RwSignal::new(None::<Duty>);
     let count = RwSignal::new(String::from("3"));
@@ -191,7 +191,8 @@ pub fn new_goal() -> AnyView {
         let Some(kind) = kind else {
             return;
         };
-        let since = matches!(kind, GoalKind::Matches { .. }).then(|| day_at(now));
+        let counts = matches!(kind, GoalKind::Matches { .. });
+        let since = counts.then(|| day_at(session.time_now()));
         let goal = Goal {
             kind,
             since,

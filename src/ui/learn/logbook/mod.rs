@@ -13,6 +13,7 @@ use crate::session::use_session;
 use crate::shell::{use_shell, Screen, Shell};
 use crate::start::{hand_over, Library};
 use crate::widgets::dialog::Confirm;
+use app::played::Played;
 use app::summary::Stage;
 use device::ExportFile;
 use record::{Day, Logbook, Officiated};
@@ -83,12 +84,12 @@ fn to(shell: Shell, place: &Place) {
 pub fn page() -> AnyView {
     let open = Open::begin();
     let shell = use_shell();
-    let now = use_session().time_now();
+    let session = use_session();
     let add = move |_| {
         let id = device::new_id();
         let new = Officiated {
             id: id.clone(),
-            day: day_at(now),
+            day: day_at(session.time_now()),
             duty: Duty::FirstReferee,
             level: String::new(),
             teams: String::new(),
@@ -206,30 +207,18 @@ fn from_records(open: Open) -> AnyView {
 /// What a record says of a match for the logbook.
 fn of_record(id: &str, timeline: &game::Timeline) -> Officiated {
     let state = timeline.state();
-    let times = || timeline.entries().iter().filter_map(|entry| entry.at);
-    let began = timeline
-        .entries()
-        .iter()
-        .find(|entry| matches!(entry.kind, game::Kind::BeginSet | game::Kind::Rally { .. }))
-        .and_then(|entry| entry.at);
-    let ended = timeline.last_rally().and_then(|rally| rally.at);
-    let minutes = match (began, ended) {
-        (Some(began), Some(ended)) if ended >= began => {
-            u16::try_from((ended - began + 30_000) / 60_000).ok()
-        }
-        _ => None,
-    };
+    let played = Played::of(timeline);
     let heading = state.heading();
     let division = heading.and_then(|h| h.details[game::entry::Detail::Division].clone());
     Officiated {
         id: id.to_owned(),
-        day: day_at(times().next_back().unwrap_or_default()),
+        day: day_at(played.at.unwrap_or_default()),
         duty: Duty::FirstReferee,
         level: division.unwrap_or_default(),
         teams: Team::BOTH
             .map(|team| text::team_name(state, team))
             .join(", "),
-        minutes,
+        minutes: played.minutes,
         talk: String::new(),
         next: String::new(),
     }
@@ -237,12 +226,12 @@ fn of_record(id: &str, timeline: &game::Timeline) -> Officiated {
 
 /// Printed, as a table, as a file, and the end of it.
 fn shared(open: Open) -> AnyView {
-    let now = use_session().time_now();
+    let session = use_session();
     let asking = RwSignal::new(false);
     let share = move |ending: &'static str, mime: &'static str, bytes: fn(&Logbook) -> String| {
         let content = open.logbook.with_untracked(bytes);
         hand_over(ExportFile {
-            name: words::logbook_file(day_at(now).as_str(), ending),
+            name: words::logbook_file(day_at(session.time_now()).as_str(), ending),
             mime: mime.into(),
             bytes: content.into_bytes(),
         });

@@ -29,6 +29,7 @@ enum Shows {
 /// The page.
 pub fn one(id: &str) -> AnyView {
     let open = Open::begin();
+    let shell = use_shell();
     let id = StoredValue::new(id.to_owned());
     let is_known = move || {
         let id = id.get_value();
@@ -51,9 +52,12 @@ pub fn one(id: &str) -> AnyView {
                 return;
             }
             let is_match = timeline.state().heading().is_some();
-            if is_match && open.change(|logbook| logbook.put(of_record(&of, &timeline))) {
+            if !is_match {
+                shows.set(Shows::Nothing);
+            } else if open.change(|logbook| logbook.put(of_record(&of, &timeline))) {
                 shows.set(Shows::Form);
             } else {
+                shell.news(words::logbook_full().to_owned());
                 shows.set(Shows::Nothing);
             }
         });
