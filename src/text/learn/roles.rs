@@ -2,7 +2,8 @@
 //! lines of the briefings are those that are read aloud before a match (`setup::briefing`).
 
 use crate::setup::Phase;
-use rules::Rules;
+use learn::Mark;
+use rules::{FlagSignal, Rules, Signal};
 
 /// Somebody with a job, or the game captain.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,6 +36,59 @@ impl Role {
     /// Those who sit at the table.
     pub const AT_THE_TABLE: [Role; 2] = [Role::Scorer, Role::AssistantScorer];
 
+    /// Where somebody with it is, on the drawing of the court; a player may be anywhere on it.
+    #[must_use]
+    pub const fn mark(self) -> Option<Mark> {
+        match self {
+            // 23.1, 24.1, 27.1, 28.1, 29.1
+            Role::FirstReferee => Some(Mark::Stand),
+            Role::SecondReferee => Some(Mark::SecondReferee),
+            Role::Scorer | Role::AssistantScorer => Some(Mark::Table),
+            Role::LineJudge => Some(Mark::LineJudge),
+            Role::GameCaptain => None,
+        }
+    }
+
+    /// The signals to know first; all are on the page of signals.
+    #[must_use]
+    pub const fn signals(self) -> &'static [Signal] {
+        match self {
+            // 22.2.3.1: the service, then the side that serves, and what is called most often.
+            Role::FirstReferee => &[
+                Signal::AuthoriseService,
+                Signal::TeamToServe,
+                Signal::BallIn,
+                Signal::BallOut,
+                Signal::BallTouched,
+                Signal::NetTouch,
+            ],
+            // 24.2.6 and 24.3.2: interruptions, and what is called from beside the net.
+            Role::SecondReferee => &[
+                Signal::TimeOut,
+                Signal::Substitution,
+                Signal::Position,
+                Signal::NetTouch,
+                Signal::LineOrUnder,
+            ],
+            // 5.1.2.3: what a captain may ask for where no coach is there.
+            Role::GameCaptain => &[Signal::TimeOut, Signal::Substitution],
+            Role::Scorer | Role::AssistantScorer | Role::LineJudge => &[],
+        }
+    }
+
+    /// The signals with a flag (29.2).
+    #[must_use]
+    pub const fn flags(self) -> &'static [FlagSignal] {
+        match self {
+            Role::LineJudge => &FlagSignal::ALL,
+            Role::FirstReferee
+            | Role::SecondReferee
+            | Role::Scorer
+            | Role::AssistantScorer
+            | Role::GameCaptain => &[],
+        }
+    }
+
     /// Its part of an address.
     #[must_use]
     pub const fn code(self) -> &'static str {
@@ -64,6 +118,10 @@ words! { RolesWords in learn::roles;
     job(role: Role, phase: Phase, rules: &Rules) -> Vec<String>;
     /// A part of a match.
     phase(phase: Phase) -> &'static str;
+    /// Heads the drawing of where somebody stands.
+    where_it_is -> &'static str;
+    /// Heads the signals to know first.
+    first_signals -> &'static str;
     /// To the page in large print.
     for_the_table -> &'static str;
     /// What it is.

@@ -51,15 +51,33 @@ pub fn page() -> AnyView {
     .into_any()
 }
 
-/// The drawing; what is under a finger is asked of the measurements.
-fn drawing(chosen: RwSignal<Mark>) -> AnyView {
-    let node = NodeRef::<html::Div>::new();
+/// A drawing of it in which one thing is shown.
+pub fn shown(mark: Mark) -> AnyView {
+    let mut sketch = whole();
+    outline(&mut sketch, mark);
+    let drawn = sketch.done();
+    view! {
+        <div class="board-field" aria-hidden="true">
+            <svg viewBox=drawn.window.view_box() inner_html=drawn.inside></svg>
+        </div>
+    }
+    .into_any()
+}
+
+/// All of it, with nothing shown in it.
+fn whole() -> Sketch {
     let mut sketch = Sketch::new(
         (-ALONG, -TOWARDS_TABLE),
         (2.0 * ALONG, TOWARDS_TABLE + TOWARDS_STAND),
     );
     around(&mut sketch);
-    let drawn = sketch.done();
+    sketch
+}
+
+/// The drawing; what is under a finger is asked of the measurements.
+fn drawing(chosen: RwSignal<Mark>) -> AnyView {
+    let node = NodeRef::<html::Div>::new();
+    let drawn = whole().done();
     let window = drawn.window;
     let marked = Memo::new(move |_| {
         let mut sketch = Sketch::new(window.from, window.size);

@@ -2,9 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::lines;
 use super::place::Place;
-use super::ways;
+use super::{court, lines, signals, ways};
 use crate::session::use_session;
 use rules::{Preset, Rules};
 use text::learn::{self as words, Role};
@@ -51,9 +50,46 @@ pub fn one(role: Role) -> AnyView {
     let head = |words| view! { <h2>{words}</h2> }.into_any();
     view! {
         <p>{words::role_more(role)}</p>
-        {parts(role, &rules, head)}
+        <div class="role">
+            {place(role)} <div class="stack">{parts(role, &rules, head)} {to_know(role)}</div>
+        </div>
     }
     .into_any()
+}
+
+/// Where somebody is, drawn and said.
+fn place(role: Role) -> Option<AnyView> {
+    let mark = role.mark()?;
+    let said = words::mark_lines(mark).first().copied();
+    Some(
+        view! {
+            <section class="stack role-place">
+                <h2>{words::where_it_is()}</h2>
+                {court::shown(mark)}
+                <p>{said}</p>
+            </section>
+        }
+        .into_any(),
+    )
+}
+
+/// The signals of it that are needed first.
+fn to_know(role: Role) -> Option<AnyView> {
+    let (signals, flags) = (role.signals(), role.flags());
+    let list = match (signals.is_empty(), flags.is_empty()) {
+        (false, _) => signals::list_of(signals),
+        (true, false) => signals::list_of_flags(flags),
+        (true, true) => return None,
+    };
+    Some(
+        view! {
+            <section class="stack signals">
+                <h2>{words::first_signals()}</h2>
+                {list}
+            </section>
+        }
+        .into_any(),
+    )
 }
 
 /// What somebody does before, during and after, each part under its heading.

@@ -128,7 +128,16 @@ fn line(sign: Sign) -> AnyView {
 
 /// The flags; each says all about itself.
 fn flags() -> AnyView {
-    let one = |flag: FlagSignal| {
+    view! {
+        <h2>{words::flags()}</h2>
+        {list_of_flags(&FlagSignal::ALL)}
+    }
+    .into_any()
+}
+
+/// Some flags, each with its drawing.
+pub fn list_of_flags(flags: &[FlagSignal]) -> AnyView {
+    let one = |flag: &FlagSignal| {
         let seen = Seen {
             mirrored: false,
             behind: false,
@@ -140,19 +149,21 @@ fn flags() -> AnyView {
                     <h3>
                         <span class="tabular">{flag.number()}</span>
                         " "
-                        {words::flag(flag)}
+                        {words::flag(*flag)}
                     </h3>
-                    <p>{words::flag_how(flag)}</p>
+                    <p>{words::flag_how(*flag)}</p>
                 </div>
             </li>
         }
         .into_any()
     };
-    view! {
-        <h2>{words::flags()}</h2>
-        <ul class="flags">{FlagSignal::ALL.map(one).into_iter().collect_view()}</ul>
-    }
-    .into_any()
+    view! { <ul class="flags">{flags.iter().map(one).collect_view()}</ul> }.into_any()
+}
+
+/// Some signals, each with its drawing and the way to its page.
+pub fn list_of(signals: &[Sign]) -> AnyView {
+    let lines = signals.iter().copied().map(line);
+    view! { <ul class="signal-list">{lines.collect_view()}</ul> }.into_any()
 }
 
 /// How a signal is looked at.

@@ -11,6 +11,8 @@ pub static WORDS: RolesWords = RolesWords {
     role_more,
     job,
     phase,
+    where_it_is: "Your place",
+    first_signals: "Signals to know first",
     for_the_table: "Large print for the table",
     for_the_table_more: "Scorer and assistant on one page, to lay beside the sheet.",
     print: "Print this page",

@@ -12,6 +12,8 @@ pub static WORDS: RolesWords = RolesWords {
     role_more,
     job,
     phase,
+    where_it_is: "Tu sitio",
+    first_signals: "Las primeras señales",
     for_the_table: "Letra grande para la mesa",
     for_the_table_more: "Anotador y asistente en una página, para poner al lado del acta.",
     print: "Imprimir esta página",
