@@ -4,6 +4,7 @@ use crate::model::entry::{
     Change, Court, Entry, Forced, Kind, Level, LiberoWhy, ReplayWhy, Scope, Toss, Who,
 };
 use crate::model::state::State;
+use crate::play::libero::is_front;
 use crate::reducer::check;
 use rules::{Shirt, Team};
 
@@ -27,6 +28,29 @@ pub fn legal_for(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
     of_player(team, number, &listed, &mut all);
     all.retain(|kind| check(state, &Entry::new(u32::MAX, kind.clone())).is_ok());
     all
+}
+
+/// The libero replacement that would come next, whether it is legal or not: the acting libero gives way to the player
+/// he or she stands in for, or else a libero comes in for the player in the last place of the back row. None where
+/// nobody is followed, and for a team without a libero.
+#[must_use]
+pub fn libero_at_hand(state: &State, team: Team) -> Option<Kind> {
+    let side = &state.on_floor()?.sides[team];
+    let change = match side.acting_libero() {
+        Some((place, out)) => Change {
+            out,
+            into: side.slots[place].player,
+        },
+        None => {
+            let mut from_behind = side.slots.iter().enumerate().rev();
+            let (_, last) = from_behind.find(|(place, _)| !is_front(*place))?;
+            Change {
+                out: last.on_court(),
+                into: *state.team(team).liberos.first()?,
+            }
+        }
+    };
+    Some(Kind::LiberoReplacement { team, change })
 }
 
 /// Everything that could be legal in some state, with the numbers of this match.

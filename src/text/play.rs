@@ -174,8 +174,6 @@ words! { PlayWords in play;
     improper -> &'static str;
     /// The legend.
     libero -> &'static str;
-    /// None is legal.
-    no_libero_now -> &'static str;
     /// The field.
     remark_label -> &'static str;
     /// Enters it.

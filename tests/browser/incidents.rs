@@ -177,9 +177,13 @@ fn a_libero_comes_and_goes(stage: &mut Stage) -> Ran {
     referee.tap("5 in for 12");
     let timeline = referee.court_is_right(false);
     assert!(holds(&timeline, Team::B, 5) && !holds(&timeline, Team::B, 12));
-    // At once in again is one rally too early.
+    // At once in again is one rally too early: said where it would be tapped, and the first referee may still decide.
     referee.tap(&format!("More {B}"));
-    referee.reads("No libero replacement is possible now.");
+    referee.reads("A rally must be completed between two libero replacements.");
+    referee.browser().picture("libero-too-early");
+    referee.tap("12 in for 6");
+    referee.tap_in("[role=dialog]", "Record it anyway");
+    referee.browser().picture("libero-too-early-anyway");
     Ok(())
 }
 

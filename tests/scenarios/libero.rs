@@ -1,8 +1,8 @@
 //! Libero replacements (19.1, 19.3).
 
 use game::entry::{Forced, ReplayWhy};
-use game::{Barred, Kind, Level, Notice, Refusal};
-use rules::{Cause, Preset, Shirt, Team};
+use game::{libero_at_hand, Barred, Kind, Level, Notice, Refusal};
+use rules::{Cause, Preset, Rules, Shirt, Team};
 use Team::{A, B};
 
 use crate::story::{card, coach, forced, hurt, libero, player, stopped, substitution, toss, Story};
@@ -502,4 +502,28 @@ fn r19_3_1_1_the_back_row_of_a_smaller_team() {
         // Place 1 of the receiving team is back row too.
         story.enter(libero(B, 1, 12));
     }
+}
+
+/// 19.3.2.1: the replacement that would come next is known whether it is legal or not, so a screen can say why it is not.
+#[test]
+fn the_replacement_that_would_come_next() {
+    let next = |story: &Story, team| libero_at_hand(story.timeline().state(), team);
+    let mut story = Story::international();
+    assert_eq!(next(&story, A), Some(libero(A, 6, 12)));
+    story.enter(libero(A, 5, 12));
+    assert_eq!(next(&story, A), Some(libero(A, 12, 5)));
+    story.refuses(libero(A, 12, 5), "19.3.2.1", Refusal::RallyBetween);
+    assert_eq!(next(&story, B), Some(libero(B, 6, 12)));
+    let without = Story::by(Preset::SchoolJunior.rules());
+    assert_eq!(next(&without, A), None);
+    // Of four on court place 1 alone is the back row.
+    let four = Story::by(Rules {
+        players_on_court: 4,
+        ..Preset::International.rules()
+    });
+    assert!(matches!(
+        next(&four, A),
+        Some(Kind::LiberoReplacement { change, .. }) if change.out == Shirt(1)
+    ));
+    assert_eq!(next(&Story::opened(Preset::International.rules()), A), None);
 }

@@ -93,7 +93,6 @@ pub static WORDS: PlayWords = PlayWords {
          count.",
     improper: "Improper request",
     libero: "Libero",
-    no_libero_now: "No libero replacement is possible now.",
     remark_label: "Remark for the sheet",
     note_it: "Add remark",
     set_over,

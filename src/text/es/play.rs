@@ -92,7 +92,6 @@ pub static WORDS: PlayWords = PlayWords {
          cuenta.",
     improper: "Solicitud improcedente",
     libero: "Líbero",
-    no_libero_now: "Ahora no es posible ningún reemplazo del líbero.",
     remark_label: "Observación para el acta",
     note_it: "Añadir observación",
     set_over,

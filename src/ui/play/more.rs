@@ -10,7 +10,7 @@ use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use app::delaying::Delaying;
-use game::{legal, Kind};
+use game::{legal, libero_at_hand, Kind, Refusal};
 use rules::Team;
 
 /// The panel.
@@ -35,7 +35,7 @@ pub fn More(
 }
 
 /// Libero replacements that are legal now, while a set is played; before its first service they stand
-/// beside the line-ups.
+/// beside the line-ups. Where none is legal, the one that would come next says why.
 fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
     let session = use_session();
     let offered = Memo::new(move |_| {
@@ -43,29 +43,33 @@ fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
         let has = state.play().is_some() && !state.team(team).liberos.is_empty();
         let replacement =
             |kind: &Kind| matches!(kind, Kind::LiberoReplacement { team: of, .. } if *of == team);
-        has.then(|| {
-            let mut all = legal(&state);
-            all.retain(replacement);
-            all
-        })
+        let mut all = if has { legal(&state) } else { Vec::new() };
+        all.retain(replacement);
+        if has && all.is_empty() {
+            all.extend(libero_at_hand(&state, team));
+        }
+        let one = |kind: Kind| {
+            let why = session.check(&kind).err();
+            (kind, why)
+        };
+        all.into_iter().map(one).collect::<Vec<_>>()
     });
     let choices = Signal::derive(move || {
-        let one = |kind: &Kind| Choice::new(text::way_on(kind));
-        offered.read().iter().flatten().map(one).collect()
+        let one = |(kind, why): &(Kind, Option<Refusal>)| {
+            let state = session.state();
+            let why = why.as_ref().map(|why| text::refusal(why, (&*state).into()));
+            Choice::new(text::way_on(kind)).unless(why)
+        };
+        offered.read().iter().map(one).collect()
     });
     let tap = Callback::new(move |i: usize| {
-        if let Some(kind) = offered.with_untracked(|all| all.as_ref()?.get(i).cloned()) {
+        if let Some((kind, _)) = offered.with_untracked(|all| all.get(i).cloned()) {
             enter.run(kind);
         }
     });
     let shown = move || {
-        let none = offered.read().as_ref()?.is_empty();
-        let answers = if none {
-            view! { <p class="muted">{text::no_libero_now()}</p> }.into_any()
-        } else {
-            buttons(Layout::Row, choices, None, tap)
-        };
-        Some(asked(text::libero(), answers))
+        let is_offered = !offered.read().is_empty();
+        is_offered.then(|| asked(text::libero(), buttons(Layout::Row, choices, None, tap)))
     };
     view! { {shown} }.into_any()
 }
