@@ -45,7 +45,6 @@ const CEILINGS: [Ceiling; 4] = [
         at_most: 90_000,
         aim: 90_000,
     },
-    // With the desk's sheet, which the desk alone needs: it belongs with those that come later.
     Ceiling {
         what: "the style that the start waits for",
         names: &["style-"],
