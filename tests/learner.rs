@@ -1,6 +1,6 @@
 //! What somebody practises: what comes next, how hard it gets, what is kept.
 
-use app::learner::{order, Learner, Sitting};
+use app::learner::{goes_on, order, Learner, Sitting};
 use learn::{Kind, Level, Marked, Timing};
 use proptest::prelude::*;
 use rules::Cause;
@@ -213,4 +213,19 @@ proptest! {
             prop_assert!(read.kinds().count() <= Kind::COUNT);
         }
     }
+}
+
+#[test]
+fn a_session_waits_half_an_hour_for_whoever_reads_in_its_middle() {
+    let left = 1_764_000_000_000;
+    for (away, waits) in [
+        (0, true),
+        (1_800_000, true),
+        (1_800_001, false),
+        (DAY, false),
+    ] {
+        assert_eq!(goes_on(left, left + away), waits, "{away}");
+    }
+    // A clock that was set back begins anew.
+    assert!(!goes_on(left, left - 1));
 }

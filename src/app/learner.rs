@@ -27,6 +27,9 @@ const APART: usize = 3;
 /// How long a session is, in seconds.
 pub const SESSION_SECONDS: u32 = 300;
 
+/// So long a session waits for whoever reads about a decision in its middle, in milliseconds. Our own choice.
+const MAX_AWAY_MS: i64 = 1_800_000;
+
 /// In a day, in milliseconds.
 const DAY_MS: f64 = 86_400_000.0;
 
@@ -261,6 +264,12 @@ fn after(
         | Timing::Missed
         | Timing::Needless => next.good,
     })
+}
+
+/// Whether a session that was left at one moment goes on at another, both in milliseconds since 1970.
+#[must_use]
+pub fn goes_on(left: i64, now: i64) -> bool {
+    (0..=MAX_AWAY_MS).contains(&(now - left))
 }
 
 fn whole_days(ms: i64) -> u32 {

@@ -1,6 +1,6 @@
 //! A lesson: a scene large for a class, everybody decides, then the answer in slow motion. Nothing of it is kept.
 
-use learn::{draw, measure, Call, Drawn, End, Kind, Level, Place};
+use learn::{measure, Drawn, Level, Place};
 use leptos::prelude::*;
 use rules::Group;
 
@@ -11,40 +11,8 @@ use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::deferred::after_the_frame;
 use crate::widgets::picker::{asked, buttons, fixed, Layout};
-use app::learner::order;
+use app::lesson::{Lesson, Vote};
 use text::learn as words;
-
-/// What a class can vote for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Vote {
-    Left,
-    Right,
-    PlayOn,
-    Replay,
-}
-
-impl Vote {
-    const ALL: [Vote; 4] = [Vote::Left, Vote::Right, Vote::PlayOn, Vote::Replay];
-
-    /// The one that is right.
-    const fn of(call: Call) -> Vote {
-        match call {
-            Call::PlayOn => Vote::PlayOn,
-            Call::Replay => Vote::Replay,
-            Call::Fault { by: End::Left, .. } => Vote::Left,
-            Call::Fault { by: End::Right, .. } => Vote::Right,
-        }
-    }
-
-    fn words(self) -> &'static str {
-        match self {
-            Vote::Left => words::vote_left(),
-            Vote::Right => words::vote_right(),
-            Vote::PlayOn => words::vote_play_on(),
-            Vote::Replay => words::vote_replay(),
-        }
-    }
-}
 
 /// What the page shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,9 +21,9 @@ enum Shows {
     Scene,
 }
 
-/// A lesson. Copies are the same.
+/// The lesson on the screen. Copies are the same.
 #[derive(Clone, Copy)]
-struct Lesson {
+struct Class {
     /// For its clock.
     session: Session,
     shows: RwSignal<Shows>,
@@ -63,6 +31,8 @@ struct Lesson {
     about: RwSignal<Option<Group>>,
     level: RwSignal<Level>,
     place: RwSignal<Place>,
+    /// What is gone through, and how far the class is in it.
+    lesson: StoredValue<Lesson>,
     turn: StoredValue<u64>,
     /// The scene with what it was drawn from; none while it is drawn.
     scene: RwSignal<Option<(String, StoredValue<Drawn>)>>,
@@ -72,39 +42,51 @@ struct Lesson {
 
 /// The page.
 pub fn page() -> AnyView {
-    let lesson = Lesson {
-        session: use_session(),
+    let session = use_session();
+    let class = Class {
+        session,
         shows: RwSignal::new(Shows::Choice),
         about: RwSignal::new(None),
         level: RwSignal::new(Level::Clear),
         place: RwSignal::new(Place::Stand),
+        lesson: StoredValue::new(Lesson {
+            about: None,
+            level: Level::Clear,
+            seed: 0,
+        }),
         turn: StoredValue::new(0),
         scene: RwSignal::new(None),
         answered: RwSignal::new(false),
         votes: RwSignal::new([0; Vote::ALL.len()]),
     };
-    let shown = move || match lesson.shows.get() {
-        Shows::Choice => choice(lesson),
-        Shows::Scene => large(lesson),
+    let shown = move || match class.shows.get() {
+        Shows::Choice => choice(class),
+        Shows::Scene => large(class),
     };
     view! { <div class="trainer stack">{shown}</div> }.into_any()
 }
 
+fn vote_words(vote: Vote) -> &'static str {
+    match vote {
+        Vote::Left => words::vote_left(),
+        Vote::Right => words::vote_right(),
+        Vote::PlayOn => words::vote_play_on(),
+        Vote::Replay => words::vote_replay(),
+    }
+}
+
 /// Before the first scene.
-fn choice(lesson: Lesson) -> AnyView {
+fn choice(class: Class) -> AnyView {
     let lines = words::lesson_how().map(|line| view! { <li>{line}</li> });
     let about = move |i: usize| i.checked_sub(1).map(|i| Group::ALL[i]);
     let names = std::iter::once(words::everything()).chain(Group::ALL.map(text::group));
-    let is_about = Callback::new(move |i: usize| lesson.about.get() == about(i));
-    let to_about = Callback::new(move |i: usize| lesson.about.set(about(i)));
-    let is_level = Callback::new(move |i: usize| lesson.level.get() == Level::ALL[i]);
-    let to_level = Callback::new(move |i: usize| lesson.level.set(Level::ALL[i]));
-    let is_place = Callback::new(move |i: usize| lesson.place.get() == Place::ALL[i]);
-    let to_place = Callback::new(move |i: usize| lesson.place.set(Place::ALL[i]));
-    let begin = move |_| {
-        lesson.shows.set(Shows::Scene);
-        lesson.next();
-    };
+    let is_about = Callback::new(move |i: usize| class.about.get() == about(i));
+    let to_about = Callback::new(move |i: usize| class.about.set(about(i)));
+    let is_level = Callback::new(move |i: usize| class.level.get() == Level::ALL[i]);
+    let to_level = Callback::new(move |i: usize| class.level.set(Level::ALL[i]));
+    let is_place = Callback::new(move |i: usize| class.place.get() == Place::ALL[i]);
+    let to_place = Callback::new(move |i: usize| class.place.set(Place::ALL[i]));
+    let begin = move |_| class.begin();
     view! {
         <ul class="lines">{lines.into_iter().collect_view()}</ul>
         <button type="button" class="button primary" id="lesson-begin" on:click=begin>
@@ -127,25 +109,25 @@ fn choice(lesson: Lesson) -> AnyView {
 }
 
 /// The scene at hand, as large as the screen.
-fn large(lesson: Lesson) -> AnyView {
+fn large(class: Class) -> AnyView {
     let current = Memo::new(move |_| {
-        lesson
+        class
             .scene
             .with(|scene| scene.as_ref().map(|s| s.0.clone()))
     });
     let shown = move || {
         let from = current.get();
-        let drawn = lesson.scene.get_untracked().map(|scene| scene.1);
+        let drawn = class.scene.get_untracked().map(|scene| scene.1);
         match (from, drawn) {
-            (Some(from), Some(drawn)) => scene(lesson, from, drawn),
+            (Some(from), Some(drawn)) => scene(class, from, drawn),
             _ => view! { <p class="card">{text::loading()}</p> }.into_any(),
         }
     };
     view! { <div class="lesson">{shown}</div> }.into_any()
 }
 
-fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
-    let film = Film::new(drawn, lesson.place.get_untracked());
+fn scene(class: Class, from: String, drawn: StoredValue<Drawn>) -> AnyView {
+    let film = Film::new(drawn, class.place.get_untracked());
     let until = drawn.with_value(|drawn| drawn.scene.until());
     let still = device::prefers_reduced_motion();
     let play = move || {
@@ -183,14 +165,14 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
     };
     play();
     let again = move |_| {
-        if lesson.answered.get_untracked() {
+        if class.answered.get_untracked() {
             slowly();
         } else {
             play();
         }
     };
     let answer = move |_| {
-        lesson.answered.set(true);
+        class.answered.set(true);
         slowly();
     };
     let due = drawn.with_value(due);
@@ -198,24 +180,24 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
     let right = drawn.with_value(|drawn| Vote::of(drawn.verdict.ruling.call));
     let vote = move |i: usize| {
         let vote = Vote::ALL[i];
-        let count = move || lesson.votes.read()[i];
-        let is_right = move || lesson.answered.get() && vote == right;
+        let count = move || class.votes.read()[i];
+        let is_right = move || class.answered.get() && vote == right;
         view! {
             <button
                 type="button"
                 class="button lesson-vote"
                 class:right=is_right
-                disabled=move || lesson.answered.get()
-                on:click=move |_| lesson.votes.update(|votes| votes[i] = votes[i].saturating_add(1))
+                disabled=move || class.answered.get()
+                on:click=move |_| class.votes.update(|votes| votes[i] = votes[i].saturating_add(1))
             >
-                <span>{move || is_right().then_some("\u{2713} ")} {vote.words()}</span>
+                <span>{move || is_right().then_some("\u{2713} ")} {vote_words(vote)}</span>
                 <strong class="tabular">{count}</strong>
             </button>
         }
         .into_any()
     };
     let told = move || {
-        lesson.answered.get().then(|| {
+        class.answered.get().then(|| {
             drawn.with_value(|drawn| {
                 view! {
                     <div class="lesson-answer" role="status">
@@ -227,9 +209,9 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
         })
     };
     let forward = move || {
-        if lesson.answered.get() {
+        if class.answered.get() {
             view! {
-                <button type="button" class="button primary" id="lesson-next" on:click=move |_| lesson.next()>
+                <button type="button" class="button primary" id="lesson-next" on:click=move |_| class.next()>
                     {words::next_scene()}
                 </button>
             }
@@ -255,7 +237,7 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
             {due.map(|due| view! { <p class="trainer-line">{due}</p> })}
             {plays_by.map(|form| view! { <p class="trainer-form">{form}</p> })}
             {told}
-            <p class="lesson-ask" hidden=move || lesson.answered.get()>
+            <p class="lesson-ask" hidden=move || class.answered.get()>
                 {words::lesson_ask()}
             </p>
             <div class="lesson-votes">{(0..Vote::ALL.len()).map(vote).collect_view()}</div>
@@ -268,7 +250,7 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
                     type="button"
                     class="button quiet"
                     id="lesson-end"
-                    on:click=move |_| lesson.shows.set(Shows::Choice)
+                    on:click=move |_| class.shows.set(Shows::Choice)
                 >
                     {words::lesson_end()}
                 </button>
@@ -278,36 +260,33 @@ fn scene(lesson: Lesson, from: String, drawn: StoredValue<Drawn>) -> AnyView {
     .into_any()
 }
 
-impl Lesson {
+impl Class {
+    /// Begins with what was chosen.
+    fn begin(self) {
+        self.lesson.set_value(Lesson {
+            about: self.about.get_untracked(),
+            level: self.level.get_untracked(),
+            seed: self.session.time_now().unsigned_abs(),
+        });
+        self.turn.set_value(0);
+        self.shows.set(Shows::Scene);
+        self.next();
+    }
+
     /// Another scene, drawn after the frame that says so.
     fn next(self) {
         self.scene.set(None);
         self.answered.set(false);
         self.votes.set([0; Vote::ALL.len()]);
-        let now = self.session.time_now().unsigned_abs();
         after_the_frame(move || {
             let Some(turn) = self.turn.try_get_value() else {
                 return;
             };
             self.turn.set_value(turn + 1);
-            let about = self.about.get_untracked();
-            let fits = |kind: &Kind| {
-                about.is_none_or(|about| {
-                    kind.cause()
-                        .is_some_and(|cause| cause.group() == Some(about))
-                })
-            };
-            let kinds: Vec<Kind> = order().filter(fits).collect();
-            let level = self.level.get_untracked();
-            // A step that no small count divides, so that neighbours in the order do not follow each other.
-            let drawn = (now..now + 32).find_map(|seed| {
-                let at = (seed + turn * 7) % (kinds.len() as u64).max(1);
-                let kind = *kinds.get(usize::try_from(at).ok()?)?;
-                let drawn = draw(kind, level.band(kind), seed)?;
-                Some((format!("{} {level:?} {seed}", kind.code()), drawn))
-            });
-            match drawn {
-                Some((from, drawn)) => self.scene.set(Some((from, StoredValue::new(drawn)))),
+            match self.lesson.get_value().scene(turn) {
+                Some(shown) => self
+                    .scene
+                    .set(Some((shown.from(), StoredValue::new(shown.drawn)))),
                 None => self.shows.set(Shows::Choice),
             }
         });

@@ -9,8 +9,11 @@ mod questions;
 mod rally;
 mod steps;
 
-use app::learner::{Learner, Sitting, Task, SESSION_SECONDS};
-use learn::{draw, mark, Answer, Drawn, Kind, Level, Marked, Place};
+use std::cell::RefCell;
+
+use app::learner::{goes_on, Learner, Sitting, Task, SESSION_SECONDS};
+use app::shown::Shown;
+use learn::{mark, Answer, Drawn, Marked, Place};
 use leptos::prelude::*;
 
 use crate::practised;
@@ -57,6 +60,8 @@ struct Trainer {
     turn: StoredValue<u64>,
     /// The scene at hand; none while it is drawn.
     scene: RwSignal<Option<Current>>,
+    /// What was made of it.
+    answered: StoredValue<Option<Marked>>,
     /// Whether the phone kept what was practised last.
     kept: RwSignal<bool>,
 }
@@ -64,9 +69,28 @@ struct Trainer {
 /// A scene at hand.
 #[derive(Clone, PartialEq)]
 struct Current {
-    /// What it was drawn from: kind, level, seed.
-    from: (Kind, Level, u64),
+    /// What it was drawn from.
+    from: String,
     drawn: StoredValue<Drawn>,
+    /// What was made of it, where it has been answered before the page was left.
+    answered: Option<Marked>,
+}
+
+/// A session that was left in its middle: to read about a decision, or by a slip.
+struct Left {
+    /// When, in milliseconds since 1970.
+    at: i64,
+    seconds: u32,
+    turn: u64,
+    place: Place,
+    form: Form,
+    sitting: Sitting,
+    /// The scene that was answered last.
+    answered: Option<(String, Drawn, Marked)>,
+}
+
+thread_local! {
+    static LEFT: RefCell<Option<Left>> = const { RefCell::new(None) };
 }
 
 /// The page.
@@ -86,8 +110,11 @@ pub fn page() -> AnyView {
         began: StoredValue::new(0),
         turn: StoredValue::new(0),
         scene: RwSignal::new(None),
+        answered: StoredValue::new(None),
         kept: RwSignal::new(true),
     };
+    trainer.goes_on();
+    on_cleanup(move || trainer.leaves());
     let shown = move || match trainer.shows.get() {
         Shows::Choice => choice(trainer),
         Shows::Rally => rally::rally(trainer),
@@ -151,6 +178,7 @@ impl Trainer {
             return;
         }
         self.scene.set(None);
+        self.answered.set_value(None);
         after_the_frame(move || {
             let Some(turn) = self.turn.try_get_value() else {
                 return;
@@ -158,18 +186,60 @@ impl Trainer {
             let sitting = self.sitting.get_untracked();
             let Task { kind, level } = self.learner.read_untracked().next(&sitting, now, turn);
             self.turn.set_value(turn + 1);
-            let seed = now.unsigned_abs();
-            // Of each kind most seeds give one.
-            let drawn =
-                (seed..seed + 8).find_map(|seed| Some((seed, draw(kind, level.band(kind), seed)?)));
-            match drawn {
-                Some((seed, drawn)) => self.scene.set(Some(Current {
-                    from: (kind, level, seed),
-                    drawn: StoredValue::new(drawn),
+            match Shown::from_seed(kind, level, now.unsigned_abs()) {
+                Some(shown) => self.scene.set(Some(Current {
+                    from: shown.from(),
+                    drawn: StoredValue::new(shown.drawn),
+                    answered: None,
                 })),
                 None => self.shows.set(Shows::Over),
             }
         });
+    }
+
+    /// Takes up a session that was left a moment ago, at the answer that was read, or with a new scene.
+    fn goes_on(self) {
+        let now = self.session.time_now();
+        let Some(left) = LEFT.take().filter(|left| goes_on(left.at, now)) else {
+            return;
+        };
+        self.place.set(left.place);
+        self.form.set(left.form);
+        self.sitting.set(left.sitting);
+        self.turn.set_value(left.turn);
+        let gone = SESSION_SECONDS.saturating_sub(left.seconds);
+        self.began.set_value(now - i64::from(gone) * 1000);
+        self.shows.set(Shows::Rally);
+        match left.answered {
+            Some((from, drawn, marked)) => {
+                self.answered.set_value(Some(marked));
+                self.scene.set(Some(Current {
+                    from,
+                    drawn: StoredValue::new(drawn),
+                    answered: Some(marked),
+                }));
+            }
+            None => self.next(),
+        }
+    }
+
+    /// Keeps a session that is left in its middle, as long as the page lives.
+    fn leaves(self) {
+        if self.shows.get_untracked() != Shows::Rally {
+            return;
+        }
+        let at = self.session.time_now();
+        let scene = self.scene.get_untracked();
+        let answered = self.answered.get_value().zip(scene);
+        LEFT.set(Some(Left {
+            at,
+            seconds: self.seconds_left(at),
+            turn: self.turn.get_value(),
+            place: self.place.get_untracked(),
+            form: self.form.get_untracked(),
+            sitting: self.sitting.get_untracked(),
+            answered: answered.map(|(marked, scene)| (scene.from, scene.drawn.get_value(), marked)),
+        }));
     }
 
     /// How long the session still goes on.
@@ -186,10 +256,15 @@ impl Trainer {
             Form::Steps => marked.in_steps(),
         };
         let now = self.session.time_now();
+        // What another tab has kept meanwhile stays.
+        if self.kept.get_untracked() {
+            self.learner.set(practised::practised());
+        }
         self.learner
             .update(|learner| learner.took(drawn.kind, &marked, now));
         self.sitting
             .update(|sitting| sitting.scenes.push((drawn.kind, marked)));
+        self.answered.set_value(Some(marked));
         self.kept.set(self.learner.with_untracked(practised::keep));
         marked
     }

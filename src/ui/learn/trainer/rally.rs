@@ -57,17 +57,18 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
         trainer,
         drawn,
         film: Film::new(drawn, place),
-        beat: RwSignal::new(Beat::Watch),
+        beat: RwSignal::new(current.answered.map_or(Beat::Watch, Beat::Answer)),
         answer: StoredValue::new(Answer::default()),
     };
     let seconds = trainer.seconds_left(trainer.session.time_now());
     let due = drawn.with_value(due);
     let plays_by = drawn.with_value(|drawn| words::plays_by(drawn.scene.under_net));
-    let (kind, level, seed) = current.from;
-    let from = format!("{} {level:?} {seed}", kind.code());
+    let from = current.from.clone();
     let form = trainer.form.get_untracked();
     let until = drawn.with_value(|drawn| drawn.scene.until());
     match form {
+        // The answer shows what it is about.
+        _ if current.answered.is_some() => {}
         Form::Moving => deciding.film.run(
             Reel {
                 from: 0.0,
