@@ -1,7 +1,9 @@
 //! Practice matches: what is told is what is true, the record says that it is practice, and no table counts it.
 
-use app::practice::{Found, Practice, Told};
-use game::{Kind, Outcome, Timeline};
+use std::sync::Arc;
+
+use app::practice::{Found, LastFound, Practice, Told};
+use game::{notices, Kind, Notice, Outcome, Timeline};
 use record::Log;
 use reports::compare::compare;
 use reports::list::Line;
@@ -130,6 +132,33 @@ fn its_record_says_that_it_is_practice_and_no_table_counts_it() {
         .is_some());
 }
 
+/// Whoever has never refereed keeps the score, and is asked nothing that no sentence has told of.
+#[test]
+fn the_court_of_a_practice_match_asks_nothing() {
+    for practice in some() {
+        let changed = |entry: &game::Entry| matches!(entry.kind, Kind::Substitution { .. });
+        assert!(!practice.opening.iter().any(changed));
+        let whole = kept(&practice, practice.steps.len());
+        let mut timeline = Timeline::of(practice.opening.clone());
+        for entry in &whole.entries()[practice.opening.len()..] {
+            let asks: Vec<Notice> = notices(timeline.state())
+                .into_iter()
+                .filter(|notice| {
+                    matches!(
+                        notice,
+                        Notice::GameCaptain { .. }
+                            | Notice::Question { .. }
+                            | Notice::MustSubstitute { .. }
+                            | Notice::LiberoMustLeave { .. }
+                    )
+                })
+                .collect();
+            assert_eq!(asks, []);
+            timeline.push(entry.clone());
+        }
+    }
+}
+
 #[test]
 fn a_seed_gives_the_same_match_everywhere() {
     assert_eq!(Practice::from_seed(7), Practice::from_seed(7));
@@ -152,7 +181,7 @@ fn an_id_leads_back_to_what_was_told_or_says_that_the_program_has_changed() {
     for seed in [0, 7_000] {
         let practice = Practice::from_seed(seed).expect("a match");
         let id = practice.id(seed, "0f8fad5b-d9cb");
-        assert_eq!(Practice::of_id(&id), Found::Practice(Box::new(practice)));
+        assert_eq!(Practice::of_id(&id), Found::Practice(Arc::new(practice)));
         // What another version told from this seed had another code, and before there was one none at all.
         let part = id.split('-').nth(2).expect("a code");
         let other = id.replace(part, "0000000000000000");
@@ -163,4 +192,20 @@ fn an_id_leads_back_to_what_was_told_or_says_that_the_program_has_changed() {
     for id in ["0f8fad5b-d9cb", "practice-", "practice-x-1"] {
         assert_eq!(Practice::of_id(id), Found::Foreign, "{id}");
     }
+}
+
+#[test]
+fn the_match_that_was_looked_for_last_is_not_played_again() {
+    let id = |seed| Practice::from_seed(seed).expect("a match").id(seed, "a");
+    let found = |last: &mut LastFound, id: &str| match last.of_id(id) {
+        Found::Practice(practice) => practice,
+        other => panic!("{other:?}"),
+    };
+    let mut last = LastFound::default();
+    let first = found(&mut last, &id(0));
+    assert!(Arc::ptr_eq(&first, &found(&mut last, &id(0))));
+    let other = found(&mut last, &id(7_000));
+    assert_ne!(first, other);
+    assert_eq!(first, found(&mut last, &id(0)));
+    assert_eq!(last.of_id("practice-x-1"), Found::Foreign);
 }

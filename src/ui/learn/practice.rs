@@ -1,5 +1,7 @@
 //! A practice match: how it goes, what is told on the court while it is kept, and the comparison afterwards.
 
+use std::cell::RefCell;
+
 use leptos::prelude::*;
 
 use super::lines;
@@ -9,18 +11,32 @@ use crate::session::use_session;
 use crate::setup::{keep_practice_step, practice_step};
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
-use app::practice::{Found, Practice, Told};
+use app::practice::{Found, LastFound, Practice};
 use game::Timeline;
 use reports::compare::compare;
 use text::comparison::difference;
 use text::learn as words;
+
+thread_local! {
+    static LAST: RefCell<LastFound> = RefCell::default();
+}
+
+/// The practice match of an id.
+fn of_id(id: &str) -> Found {
+    LAST.with_borrow_mut(|last| last.of_id(id))
+}
 
 /// How it goes, and the beginning.
 pub fn page() -> AnyView {
     let session = use_session();
     let shell = use_shell();
     let library = Library::begin();
+    // A second tap, made because storage is slow, begins no second match.
+    let begun = RwSignal::new(false);
     let begin = move |_| {
+        if begun.get_untracked() {
+            return;
+        }
         let now = session.time_now();
         // The seed stands in an address, so it is kept short.
         let seed = now.unsigned_abs() / 1000 % 1_000_000;
@@ -33,10 +49,13 @@ pub fn page() -> AnyView {
         for entry in &mut opening {
             entry.at = Some(now);
         }
+        begun.set(true);
         device::spawn(async move {
             if library.keep(&id, &opening).await {
                 shell.go(Screen::Play { id });
             } else {
+                // The screen may be gone by now.
+                begun.try_set(false);
                 shell.news(words::practice_not_kept().to_owned());
             }
         });
@@ -67,13 +86,12 @@ pub fn told() -> AnyView {
     let Some(id) = untrack(|| session.id()) else {
         return ().into_any();
     };
-    let practice = match Practice::of_id(&id) {
-        Found::Practice(practice) => *practice,
+    let practice = match of_id(&id) {
+        Found::Practice(practice) => practice,
         Found::OtherVersion => return changed().into_any(),
         Found::Foreign => return ().into_any(),
     };
     let count = practice.steps.len();
-    let steps: StoredValue<Vec<Told>> = StoredValue::new(practice.steps);
     let step = RwSignal::new(practice_step(&id).min(count));
     let compare_id = id.clone();
     let to = move |next: usize| {
@@ -85,10 +103,10 @@ pub fn told() -> AnyView {
     let said = Memo::new(move |_| {
         let step = step.get();
         let state = session.state();
-        steps.with_value(|steps| match steps.get(step) {
+        match practice.steps.get(step) {
             Some(told) => words::practice_told(told, &state),
             None => words::practice_over().to_owned(),
-        })
+        }
     });
     let is_over = move || step.get() >= count;
     let place = Place::Compared(compare_id).code();
@@ -138,8 +156,8 @@ pub fn compared(id: &str) -> AnyView {
     let store = use_session().store();
     let shell = use_shell();
     let id = id.to_owned();
-    let practice = match Practice::of_id(&id) {
-        Found::Practice(practice) => *practice,
+    let practice = match of_id(&id) {
+        Found::Practice(practice) => practice,
         Found::OtherVersion => return changed().into_any(),
         Found::Foreign => return view! { <p class="card">{words::practice_gone()}</p> }.into_any(),
     };

@@ -169,6 +169,7 @@ fn Floor() -> impl IntoView {
             on:keydown=on_key
         >
             <due::DueLine />
+            {practice()}
             <section class="court" class:changed=move || court.just_changed() aria-label="Court">
                 <half::Half left=true node=halves[0] />
                 <half::Net />
@@ -192,7 +193,6 @@ fn Floor() -> impl IntoView {
                     node_ref=strip
                     on:scroll=move |_| moved.set_value(true)
                 >
-                    {practice()}
                     {defer_render(move || {
                         view! {
                             <Show when=move || !court.wants_glance()>
