@@ -1,5 +1,6 @@
 //! The notes of somebody who watches a referee: kept, packed into a code, and laid beside the match.
 
+use app::thumb::Thumb;
 use game::{simulate, Kind, Timeline};
 use proptest::prelude::*;
 use record::{
@@ -519,4 +520,34 @@ fn one_tap_that_could_be_any_pause_corrects_nothing() {
         event.seen != Observation::NewSet || taps == 1
     });
     assert_eq!(lay(&observed, &timeline).clock, None);
+}
+
+#[test]
+fn two_taps_at_once_are_one() {
+    let rally = |won_by| Observation::Rally { won_by };
+    let note = |kind| Observation::Note {
+        kind,
+        words: String::new(),
+    };
+    let mut thumb = Thumb::default();
+    for (at, seen, counts) in [
+        (0, rally(Team::A), true),
+        // The other half, hit by the edge of the thumb.
+        (400, rally(Team::B), false),
+        (500, note(NoteKind::LateWhistle), true),
+        (700, note(NoteKind::LateWhistle), false),
+        // Two things may be noted about one rally.
+        (800, note(NoteKind::WrongArm), true),
+        (1_000, rally(Team::A), true),
+        (1_100, Observation::NewSet, true),
+        (1_300, Observation::NewSet, false),
+        (1_600, note(NoteKind::LateWhistle), true),
+        (2_100, Observation::NewSet, true),
+        // The clock was set back.
+        (900, Observation::NewSet, true),
+    ] {
+        assert_eq!(thumb.counts(&seen, at), counts, "{at}: {seen:?}");
+    }
+    thumb.forget();
+    assert!(thumb.counts(&Observation::NewSet, 901));
 }

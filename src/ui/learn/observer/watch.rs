@@ -7,7 +7,7 @@ use crate::learn::place::Place;
 use crate::learner_data;
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
-use game::NO_RALLY_MS;
+use app::thumb::Thumb;
 use record::{NoteKind, Observation, MAX_EVENTS};
 use rules::Team;
 use text::learn as words;
@@ -26,7 +26,7 @@ pub fn watch(id: &str) -> AnyView {
         session.machine().keep_awake(plays);
     });
     let turned = RwSignal::new(learner_data::sides_are_swapped(id));
-    let rallied = StoredValue::new(None::<i64>);
+    let thumb = StoredValue::new(Thumb::default());
     let standing = Memo::new(move |_| {
         let observed = open.observed.read();
         observed.standing(observed.events.len())
@@ -35,19 +35,11 @@ pub fn watch(id: &str) -> AnyView {
     let is_turned = Memo::new(move |_| turned.get() != (standing.get().set % 2 == 0));
     let add = move |seen: Observation| {
         let now = open.session.time_now();
-        open.change(|observed| {
-            observed.add(seen, now);
-        });
-    };
-    let rally = move |won_by: Team| {
-        let now = open.session.time_now();
-        let last = rallied.get_value();
-        // Nobody plays two rallies in a second: the thumb slipped.
-        if last.is_some_and(|last| (0..NO_RALLY_MS).contains(&(now - last))) {
-            return;
+        if thumb.try_update_value(|thumb| thumb.counts(&seen, now)) == Some(true) {
+            open.change(|observed| {
+                observed.add(seen, now);
+            });
         }
-        rallied.set_value(Some(now));
-        add(Observation::Rally { won_by });
     };
     let of = id.to_owned();
     let swap = move || {
@@ -72,7 +64,7 @@ pub fn watch(id: &str) -> AnyView {
                 }
                 id=["watch-left", "watch-right"][side]
                 aria-label=label
-                on:click=move |_| rally(untrack(team))
+                on:click=move |_| add(Observation::Rally { won_by: untrack(team) })
             >
                 <span>{move || name.get()}</span>
                 <strong class="tabular">{move || points.get()}</strong>
@@ -101,7 +93,7 @@ pub fn watch(id: &str) -> AnyView {
     });
     let is_full = Memo::new(move |_| open.observed.read().events.len() >= MAX_EVENTS);
     let undo = move |_| {
-        rallied.set_value(None);
+        thumb.update_value(Thumb::forget);
         open.change(|observed| {
             observed.undo();
         });
