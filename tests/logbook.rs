@@ -373,3 +373,29 @@ fn a_record_says_when_it_was_played_and_how_long_it_took() {
     entries.iter_mut().for_each(|entry| entry.at = None);
     assert_eq!(Played::of(&Timeline::of(entries)), Played::default());
 }
+
+/// Two pages of one browser have the same match open, each with what it read when it was opened.
+#[test]
+fn two_pages_change_one_match_and_neither_undoes_the_other() {
+    let mut logbook = Logbook::default();
+    let first = one("m1", "2026-11-29", Duty::FirstReferee);
+    assert!(logbook.put(first.clone()));
+    let (mut here, mut there) = (first.clone(), first);
+    assert!(logbook.change(&mut here, |one| one.talk = "Late twice.".into()));
+    assert!(logbook.change(&mut there, |one| one.duty = Duty::Scorer));
+    assert!(logbook.change(&mut here, |one| one.minutes = Some(62)));
+    let kept = logbook.of_id("m1").expect("it is there");
+    assert_eq!(kept, &here);
+    assert_eq!(
+        (kept.talk.as_str(), kept.duty, kept.minutes),
+        ("Late twice.", Duty::Scorer, Some(62))
+    );
+    // What one page has deleted comes back with what is typed in the other.
+    logbook.remove("m1");
+    assert!(logbook.change(&mut there, |one| one.next = "Look first".into()));
+    let kept = logbook.of_id("m1").expect("it is there");
+    assert_eq!(
+        (kept.duty, kept.next.as_str()),
+        (Duty::Scorer, "Look first")
+    );
+}

@@ -1,5 +1,6 @@
 //! What belongs to the learner on this phone beside what was practised: the logbook, and notes of observers.
 
+use leptos::prelude::*;
 use record::{Logbook, LogbookReading, Observed, ObservedReading};
 
 use crate::desk_store::DeskStore;
@@ -33,6 +34,11 @@ pub fn keep_logbook(logbook: &Logbook) -> bool {
         return true;
     }
     device::set_setting(LOGBOOK, &logbook.write()).is_ok()
+}
+
+/// Calls `f` whenever another tab has changed it, as long as the screen is there that asks for it.
+pub fn on_logbook_changed(f: impl Fn() + 'static) {
+    StoredValue::new_local(device::on_setting_changed(LOGBOOK, f));
 }
 
 /// What became of a logbook or of notes that came.

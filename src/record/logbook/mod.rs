@@ -180,6 +180,16 @@ impl Logbook {
         true
     }
 
+    /// Changes one thing in a match and nothing else: whatever another page has written into it meanwhile stays.
+    /// `mine` is the match as it was read here; it becomes what is kept. False where it is full.
+    pub fn change(&mut self, mine: &mut Officiated, change: impl FnOnce(&mut Officiated)) -> bool {
+        if let Some(here) = self.of_id(&mine.id) {
+            *mine = here.clone();
+        }
+        change(mine);
+        self.put(mine.clone())
+    }
+
     /// Takes a match out.
     pub fn remove(&mut self, id: &str) {
         self.matches.retain(|one| one.id != id);

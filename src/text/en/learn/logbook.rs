@@ -113,7 +113,7 @@ fn next_time(next: &str) -> String {
 fn by_duty(all: &[(Duty, usize)]) -> String {
     let all: Vec<String> = all
         .iter()
-        .map(|(of, count)| format!("{} {count} ×", duty(*of)))
+        .map(|(of, count)| format!("{}: {count}", duty(*of)))
         .collect();
     all.join(", ")
 }

@@ -34,10 +34,17 @@ struct Open {
 
 impl Open {
     fn begin() -> Open {
-        Open {
+        let open = Open {
             logbook: RwSignal::new(learner_data::logbook()),
             kept: RwSignal::new(true),
-        }
+        };
+        learner_data::on_logbook_changed(move || {
+            // What the phone did not keep is here alone.
+            if open.kept.try_get_untracked() == Some(true) {
+                open.logbook.set(learner_data::logbook());
+            }
+        });
+        open
     }
 
     /// Changes it: kept first, then shown. What another tab has written meanwhile stays.

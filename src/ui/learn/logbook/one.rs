@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::{of_record, to, Open};
 use crate::learn::place::Place;
+use crate::learner_data;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
@@ -62,9 +63,17 @@ pub fn one(id: &str) -> AnyView {
             }
         });
     }
+    // What another tab has written comes into the form.
+    let elsewhere = RwSignal::new(());
+    learner_data::on_logbook_changed(move || {
+        elsewhere.try_set(());
+    });
     let shown = move || match shows.get() {
         Shows::Looking => view! { <p class="card">{text::loading()}</p> }.into_any(),
-        Shows::Form => form(open, id),
+        Shows::Form => {
+            elsewhere.track();
+            form(open, id)
+        }
         Shows::Nothing => nothing(),
     };
     view! { <div class="logbook stack">{shown}</div> }.into_any()
@@ -103,8 +112,7 @@ fn form(open: Open, id: StoredValue<String>) -> AnyView {
     };
     let one = StoredValue::new(one);
     let change = move |change: &dyn Fn(&mut Officiated)| {
-        one.update_value(|one| change(one));
-        open.change(|logbook| logbook.put(one.get_value()));
+        open.change(|logbook| one.try_update_value(|one| logbook.change(one, change)));
     };
     let day = RwSignal::new(one.with_value(|one| one.day.as_str().to_owned()));
     let day_wrong = Signal::derive(move || {
