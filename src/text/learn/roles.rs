@@ -72,7 +72,18 @@ impl Role {
             ],
             // 5.1.2.3: what a captain may ask for where no coach is there.
             Role::GameCaptain => &[Signal::TimeOut, Signal::Substitution],
-            Role::Scorer | Role::AssistantScorer | Role::LineJudge => &[],
+            // 27.2.2: what the table writes down when it is shown.
+            Role::Scorer => &[Signal::TeamToServe, Signal::TimeOut, Signal::Substitution],
+            Role::AssistantScorer | Role::LineJudge => &[],
+        }
+    }
+
+    /// Whether its lines are read aloud to it before a match, and so speak of the first referee as "I".
+    #[must_use]
+    pub const fn is_briefed(self) -> bool {
+        match self {
+            Role::SecondReferee | Role::Scorer | Role::LineJudge => true,
+            Role::FirstReferee | Role::AssistantScorer | Role::GameCaptain => false,
         }
     }
 
@@ -120,6 +131,8 @@ words! { RolesWords in learn::roles;
     phase(phase: Phase) -> &'static str;
     /// Heads the drawing of where somebody stands.
     where_it_is -> &'static str;
+    /// Who speaks in the lines of a job that is briefed before a match.
+    read_aloud -> &'static str;
     /// Heads the signals to know first.
     first_signals -> &'static str;
     /// To the page in large print.

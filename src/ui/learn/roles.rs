@@ -51,10 +51,18 @@ pub fn one(role: Role) -> AnyView {
     view! {
         <p>{words::role_more(role)}</p>
         <div class="role">
-            {place(role)} <div class="stack">{parts(role, &rules, head)} {to_know(role)}</div>
+            {place(role)}
+            <div class="stack">
+                {role.is_briefed().then(read_aloud)} {parts(role, &rules, head)} {to_know(role)}
+            </div>
         </div>
     }
     .into_any()
+}
+
+/// Who speaks.
+fn read_aloud() -> AnyView {
+    view! { <p class="muted">{words::read_aloud()}</p> }.into_any()
 }
 
 /// Where somebody is, drawn and said.
@@ -127,6 +135,7 @@ pub fn for_the_table() -> AnyView {
     };
     view! {
         {button}
+        {read_aloud()}
         <div class="stack large-print">{Role::AT_THE_TABLE.map(of).into_iter().collect_view()}</div>
     }
     .into_any()

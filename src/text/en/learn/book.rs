@@ -4,7 +4,7 @@ use crate::learn::book::*;
 
 /// In English.
 pub static WORDS: BookWords = BookWords {
-    book_more: "Read it, then try it. Nothing is counted and nothing leaves this phone.",
+    book_more: "Read it, then try it. Nothing counts against you, and nothing leaves this phone.",
     book_order: "New to it? Go from top to bottom.",
     decisions: "Decisions",
     decisions_more: "Drag feet, ball and players. See what is a fault and what is not.",

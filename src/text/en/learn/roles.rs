@@ -12,6 +12,8 @@ pub static WORDS: RolesWords = RolesWords {
     job,
     phase,
     where_it_is: "Your place",
+    read_aloud:
+        "The first referee reads most of this aloud before the match. “I” and “me” are the first referee, “we” are both referees.",
     first_signals: "Signals to know first",
     for_the_table: "Large print for the table",
     for_the_table_more: "Scorer and assistant on one page, to lay beside the sheet.",

@@ -4,7 +4,7 @@ use crate::learn::book::*;
 
 /// In Spanish.
 pub static WORDS: BookWords = BookWords {
-    book_more: "Léelo y después pruébalo. Nada se cuenta y nada sale de este teléfono.",
+    book_more: "Léelo y después pruébalo. Nada cuenta en tu contra y nada sale de este teléfono.",
     book_order: "¿Es nuevo para ti? Ve de arriba abajo.",
     decisions: "Decisiones",
     decisions_more: "Arrastra pies, balón y jugadores. Mira qué es falta y qué no.",

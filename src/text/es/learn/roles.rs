@@ -13,6 +13,8 @@ pub static WORDS: RolesWords = RolesWords {
     job,
     phase,
     where_it_is: "Tu sitio",
+    read_aloud:
+        "El primer árbitro lee casi todo esto en voz alta antes del partido. «Yo» es el primer árbitro, «nosotros» son los dos árbitros.",
     first_signals: "Las primeras señales",
     for_the_table: "Letra grande para la mesa",
     for_the_table_more: "Anotador y asistente en una página, para poner al lado del acta.",
