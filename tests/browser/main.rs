@@ -43,6 +43,7 @@ mod sealed;
 mod seldom;
 #[path = "../../tools/xtask/src/server.rs"]
 mod server;
+mod slips_of_learners;
 mod smoke;
 mod spoken;
 mod stage;
@@ -119,6 +120,7 @@ const FILES: &[&[Test]] = &[
     trainer::TESTS,
     briefed::TESTS,
     learner::TESTS,
+    slips_of_learners::TESTS,
     library::TESTS,
     sealed::TESTS,
     seldom::TESTS,
