@@ -1,5 +1,6 @@
 //! What the program asks of the machine it runs on.
 
+use super::machine::ReadTrouble;
 use std::collections::BTreeMap;
 use std::future::Future;
 use std::pin::Pin;
@@ -65,11 +66,9 @@ pub struct Index {
     pub last: BTreeMap<String, u32>,
 }
 
-/// The stores of the browser and the little else that the program needs of it. Clones of what a
-/// browser does not promise are not made here: local storage answers at once and may forget, the
-/// database answers late and keeps.
-pub trait Storage {
-    /// What local storage holds under a name.
+/// Texts under names. It answers at once and may forget.
+pub trait LocalStorage {
+    /// What it holds under a name.
     ///
     /// # Errors
     /// Where it cannot be read.
@@ -92,7 +91,11 @@ pub trait Storage {
     /// # Errors
     /// Where it cannot be read.
     fn keys(&self, prefix: &str) -> Result<Vec<String>, StorageTrouble>;
+}
 
+/// The stores of the browser and the little else that the program needs of it: local storage, and the
+/// database, which answers late and keeps.
+pub trait Storage: LocalStorage {
     /// Puts the writer's mark on a match and reads all its lines, in one transaction.
     fn claim(&self, id: &str, writer: &str) -> Pending<Result<Claimed, StorageTrouble>>;
 
@@ -191,6 +194,15 @@ pub trait Machine {
 
     /// Hears of every line that another tab writes to a match.
     fn join(&self, id: &str, on_written: Box<dyn Fn()>) -> Box<dyn Peers>;
+}
+
+/// A file that somebody picked.
+pub trait PickedFile {
+    /// Its name.
+    fn name(&self) -> String;
+
+    /// Reads its bytes; one that is larger than so many is not read at all.
+    fn read(&self, max_bytes: u64) -> Pending<Result<Vec<u8>, ReadTrouble>>;
 }
 
 /// A key that was pressed.

@@ -89,6 +89,12 @@ impl Session {
         &self.inner.store
     }
 
+    /// The machine that it runs on.
+    #[must_use]
+    pub fn machine(&self) -> &dyn Machine {
+        &*self.inner.machine
+    }
+
     /// The time that an entry would get now, in milliseconds since 1970.
     #[must_use]
     pub fn now(&self) -> i64 {

@@ -10,8 +10,10 @@ use wasm_bindgen_futures::{spawn_local, JsFuture};
 use super::coin::new_id;
 use super::durable::Durable;
 use super::listen::after;
-use super::local;
-use app::ports::{Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written};
+use super::local::{self, Local};
+use app::ports::{
+    Claimed, Index, Lines, LocalStorage, Pending, Put, Storage, StorageTrouble, Written,
+};
 use app::store::Store;
 
 /// The stores of this browser.
@@ -26,23 +28,25 @@ pub fn open_store() -> Store {
     Store::new(Rc::new(Browser::default()), local::probe())
 }
 
-impl Storage for Browser {
+impl LocalStorage for Browser {
     fn get(&self, key: &str) -> Result<Option<String>, StorageTrouble> {
-        local::get(key)
+        Local.get(key)
     }
 
     fn set(&self, key: &str, value: &str) -> Result<(), StorageTrouble> {
-        local::set(key, value)
+        Local.set(key, value)
     }
 
     fn remove(&self, key: &str) -> Result<(), StorageTrouble> {
-        local::remove(key)
+        Local.remove(key)
     }
 
     fn keys(&self, prefix: &str) -> Result<Vec<String>, StorageTrouble> {
-        local::keys(prefix)
+        Local.keys(prefix)
     }
+}
 
+impl Storage for Browser {
     fn claim(&self, id: &str, writer: &str) -> Pending<Result<Claimed, StorageTrouble>> {
         let (durable, id, writer) = (self.durable.clone(), id.to_owned(), writer.to_owned());
         Box::pin(async move { durable.claim(&id, &writer).await })

@@ -9,7 +9,7 @@ use std::rc::Rc;
 
 use super::listen::{is_visible, on_resume, on_visibility, Listeners};
 use super::reach::window;
-use super::settings::{forget_setting, set_setting, setting};
+use super::settings::settings;
 use app::skew::{Reading, Skew};
 
 /// The setting that carries the skew over a reload.
@@ -31,7 +31,8 @@ struct Inner {
 impl Clock {
     /// Starts the clock with the skew kept by the last visit. One for a page.
     pub fn start() -> Clock {
-        let kept = setting(SKEW)
+        let kept = settings()
+            .get(SKEW)
             .and_then(|text| text.parse().ok())
             .unwrap_or(0);
         let inner = Rc::new(Inner {
@@ -67,7 +68,7 @@ impl Clock {
     /// Trusts the wall clock again as it stands. To be called when nothing is being timed: a
     /// phone whose wrong clock was put right must not stamp wrong times for ever.
     pub fn settle(&self) {
-        forget_setting(SKEW);
+        settings().forget(SKEW);
         *self.inner.skew.borrow_mut() = Skew::start(both_clocks(false), 0);
     }
 }
@@ -87,7 +88,7 @@ impl Inner {
         drop(skew);
         if set.is_some() {
             // Where it cannot be kept, this visit is right all the same.
-            let _ = set_setting(SKEW, &total.to_string());
+            settings().set(SKEW, &total.to_string());
         }
         steady
     }

@@ -59,7 +59,7 @@ pub use screen::{
     prefers_reduced_motion, push_hash, push_history, reload, replace_hash, scroll_to, scrolled_to,
     set_css_property, set_root_attribute, set_title, vibrate, Focus,
 };
-pub use settings::{forget_setting, forget_settings, on_setting_changed, set_setting, setting};
+pub use settings::{on_setting_changed, settings};
 pub use share::{
     can_share_files, download, hand_over, is_installed, is_ios_installed, picked_files, print_page,
     ExportFile, Handed, PickedFile,

@@ -6,7 +6,7 @@ use wasm_bindgen::JsValue;
 
 use super::reach::window;
 use super::trouble::of_thrown;
-use app::ports::StorageTrouble;
+use app::ports::{LocalStorage as Port, StorageTrouble};
 
 /// The store itself. Looking at it throws where storage is forbidden, and the library's own
 /// accessor would then panic, so it is looked at first.
@@ -38,7 +38,7 @@ pub(super) fn remove(key: &str) -> Result<(), StorageTrouble> {
 }
 
 /// Every key that begins with `prefix`.
-pub(super) fn keys(prefix: &str) -> Result<Vec<String>, StorageTrouble> {
+fn keys(prefix: &str) -> Result<Vec<String>, StorageTrouble> {
     let store = store()?;
     let count = store.length().map_err(sorted)?;
     let mut found = Vec::new();
@@ -50,6 +50,28 @@ pub(super) fn keys(prefix: &str) -> Result<Vec<String>, StorageTrouble> {
         }
     }
     Ok(found)
+}
+
+/// Local storage as the program asks for it.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Local;
+
+impl Port for Local {
+    fn get(&self, key: &str) -> Result<Option<String>, StorageTrouble> {
+        get(key)
+    }
+
+    fn set(&self, key: &str, value: &str) -> Result<(), StorageTrouble> {
+        set(key, value)
+    }
+
+    fn remove(&self, key: &str) -> Result<(), StorageTrouble> {
+        remove(key)
+    }
+
+    fn keys(&self, prefix: &str) -> Result<Vec<String>, StorageTrouble> {
+        keys(prefix)
+    }
 }
 
 /// Whether a line could be kept now, found out by keeping one.

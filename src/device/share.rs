@@ -3,6 +3,7 @@
 //! Nothing leaves the phone here but by a person's tap.
 
 use app::machine::{HandOverTrouble, ReadTrouble};
+use app::ports::{self, Pending};
 use js_sys::{Array, Promise, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -136,32 +137,32 @@ impl PickedFile {
         &self.file
     }
 
-    /// Its name.
-    pub fn name(&self) -> String {
-        self.file.name()
-    }
-
     /// Its size in bytes.
-    pub fn size(&self) -> u64 {
+    fn size(&self) -> u64 {
         // A size in bytes is whole and far below what a u64 holds.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let size = self.file.size() as u64;
         size
     }
+}
 
-    /// Reads its bytes.
-    ///
-    /// # Errors
-    /// Where it is larger than `cap` bytes (it is then not read at all), or gone.
-    pub async fn read(&self, cap: u64) -> Result<Vec<u8>, ReadTrouble> {
-        let size = self.size();
-        if size > cap {
-            return Err(ReadTrouble::TooBig { size, cap });
-        }
-        let buffer = JsFuture::from(self.file.array_buffer())
-            .await
-            .map_err(|thrown| ReadTrouble::Unreadable(error_words(&thrown)))?;
-        Ok(Uint8Array::new(&buffer).to_vec())
+impl ports::PickedFile for PickedFile {
+    fn name(&self) -> String {
+        self.file.name()
+    }
+
+    fn read(&self, max_bytes: u64) -> Pending<Result<Vec<u8>, ReadTrouble>> {
+        let (size, file) = (self.size(), self.file.clone());
+        Box::pin(async move {
+            if size > max_bytes {
+                let cap = max_bytes;
+                return Err(ReadTrouble::TooBig { size, cap });
+            }
+            let buffer = JsFuture::from(file.array_buffer())
+                .await
+                .map_err(|thrown| ReadTrouble::Unreadable(error_words(&thrown)))?;
+            Ok(Uint8Array::new(&buffer).to_vec())
+        })
     }
 }
 

@@ -4,7 +4,7 @@ use app::machine::LocalTime;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
-use reports::{FileKind, FormProblem};
+use reports::FileKind;
 use rules::{ByTeam, Score};
 
 pub fn pair((won, lost): (u64, u64)) -> String {
@@ -148,15 +148,6 @@ words! { DeskWords in desk;
     pool_of(results: usize) -> String;
 
     deleted(title: &str) -> String;
-    /// A file of the desk that is here now, with the fields of it that nobody knows.
-    form_taken(name: &str, problems: &[FormProblem]) -> String;
-
-    form_here(name: &str) -> String;
-
-    form_not_kept(name: &str) -> String;
-    /// A file of the desk that cannot be read, and where.
-    form_unreadable(name: &str, problems: &[FormProblem]) -> String;
-
     how_many_chosen(count: usize) -> String;
 
     choose_all(group: &str) -> String;

@@ -5,6 +5,7 @@ use app::machine::Offline;
 use app::merge::Damage;
 use app::ports::{Health, Standing};
 use app::snapshot::SessionNotice;
+use app::stored_match::RecordProblem;
 use reports::ClockDoubt;
 
 words! { StorageWords in storage;
@@ -36,10 +37,22 @@ words! { StorageWords in storage;
     line_damage(damage: &Damage) -> String;
     /// Of a record in a list: a link or a seal does not fit.
     record_changed -> &'static str;
-    /// The same of a match in a list.
+    /// Of a record whose file lacked a part.
+    lacks_a_part -> &'static str;
+    /// Of a record in a list: so many lines cannot be read or proved.
     unreadable_lines(count: usize) -> String;
     /// What is doubtful about the phone's clock when a match is opened again.
     clock_doubt_on_opening(doubt: ClockDoubt) -> String;
     /// Whether the program opens without a network.
     offline(offline: &Offline) -> String;
+}
+
+/// What is wrong with a record.
+pub fn stored_problem(problem: &RecordProblem) -> String {
+    match problem {
+        RecordProblem::Changed => record_changed().to_owned(),
+        RecordProblem::LacksAPart => lacks_a_part().to_owned(),
+        RecordProblem::Unreadable(count) => unreadable_lines(*count),
+        RecordProblem::Line(damage) => line_damage(damage),
+    }
 }

@@ -26,7 +26,7 @@ pub struct Languages {
 impl Languages {
     /// As it was chosen on this phone; nothing but English is spoken yet.
     pub fn begin() -> Languages {
-        let kept = device::setting(LANGUAGE);
+        let kept = device::settings().get(LANGUAGE);
         Languages {
             chosen: RwSignal::new(kept.as_deref().and_then(Language::from_code)),
             spoken: RwSignal::new(Language::English),
@@ -57,8 +57,10 @@ impl Languages {
     pub fn choose(self, language: Option<Language>, go_on: &'static str) {
         match language {
             // Without storage the choice lasts as long as the page.
-            Some(language) => drop(device::set_setting(LANGUAGE, language.code())),
-            None => device::forget_setting(LANGUAGE),
+            Some(language) => {
+                device::settings().set(LANGUAGE, language.code());
+            }
+            None => device::settings().forget(LANGUAGE),
         }
         self.chosen.set(language);
         self.go_on.set_value(Some(go_on));

@@ -6,16 +6,13 @@
 #![cfg(target_arch = "wasm32")]
 
 pub mod desk;
-mod desk_store;
 pub mod hand_over;
 mod language;
 mod learn;
-mod learner_data;
 mod macrotask_executor;
 mod memo;
 mod parts;
 pub mod play;
-mod practised;
 pub mod review;
 mod screens;
 pub mod session;

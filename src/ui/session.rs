@@ -5,8 +5,9 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
+use app::library::{Library, List};
 use app::merge::{unread, Damage};
-use app::ports::{Health, Machine, Standing};
+use app::ports::{Health, Standing};
 use app::snapshot::{SessionNotice, Snapshot, Wish};
 use app::store::Store;
 use device::{Focus, Listeners, Ticker};
@@ -51,7 +52,6 @@ pub struct Session {
 
 struct Inner {
     session: app::session::Session,
-    machine: Rc<dyn Machine>,
     // Held for their drops alone.
     _listening: (Listeners, [Ticker; 2]),
 }
@@ -89,8 +89,14 @@ impl Session {
         let health = RwSignal::new(store.health());
         let now = RwSignal::new(machine.now());
         let looking_on = RwSignal::new(false);
+        let refused = RwSignal::new(None);
         store.on_health(move |now| set_if_other(health, now));
         let publish = move |shown: &Snapshot| {
+            // What was asked about the match that was open is asked no more.
+            if shown.id.is_none() {
+                set_if_other(refused, &None);
+                set_if_other(looking_on, &false);
+            }
             // Once this tab may write, the question whether it should is answered.
             if shown.standing.may_write() {
                 set_if_other(looking_on, &false);
@@ -116,7 +122,6 @@ impl Session {
         Session {
             inner: StoredValue::new_local(Inner {
                 session,
-                machine,
                 _listening: (on_resume, [ticker, looking]),
             }),
             id,
@@ -126,7 +131,7 @@ impl Session {
             health,
             notices,
             damage,
-            refused: RwSignal::new(None),
+            refused,
             looking_on,
             now,
         }
@@ -280,10 +285,15 @@ impl Session {
         self.app().store().clone()
     }
 
-    /// The machine that the page runs on.
+    /// Keeps the screen on, or no more.
+    pub fn keep_awake(self, wanted: bool) {
+        self.app().machine().keep_awake(wanted);
+    }
+
+    /// The matches on this phone; `publish` gets the list whenever more of it is known.
     #[must_use]
-    pub fn machine(self) -> Rc<dyn Machine> {
-        self.inner.with_value(|inner| Rc::clone(&inner.machine))
+    pub fn library(self, publish: impl Fn(&List) + 'static) -> Library {
+        Library::new(self.app(), device::settings(), publish)
     }
 
     /// The whole log, as a file would hold it.
@@ -348,28 +358,17 @@ impl Session {
     /// # Errors
     /// Where the rules of the heading cannot be played by.
     pub fn create(self, heading: Heading) -> Result<String, NotEntered> {
-        self.nothing_asked();
         self.app().create(heading)
     }
 
     /// Opens a match from storage. It can be read once [`Session::id`] names it.
     pub fn open(self, id: &str) {
-        if self.id.get_untracked().as_deref() != Some(id) {
-            self.nothing_asked();
-            self.app().open(id);
-        }
+        self.app().open(id);
     }
 
     /// Lets go of the open match.
     pub fn close(self) {
-        self.nothing_asked();
         self.app().close();
-    }
-
-    /// What was asked about the match that was open is asked no more.
-    fn nothing_asked(self) {
-        self.refused.set(None);
-        self.looking_on.set(false);
     }
 
     /// Makes this tab the one that writes, by force; the other one is told by its browser.
@@ -380,10 +379,5 @@ impl Session {
     /// Goes on although one copy has not been read.
     pub fn go_on(self) {
         self.app().go_on();
-    }
-
-    /// Puts a match away that is over, if nobody has it open.
-    pub async fn tidy(self, id: &str) {
-        self.app().tidy(id).await;
     }
 }

@@ -7,7 +7,6 @@ use leptos::prelude::*;
 
 use self::closing::Closing;
 use super::session::{use_session, Session};
-use super::setup::drawn;
 use super::shell::{use_shell, Screen};
 use super::start::hand_over;
 use crate::memo::Memo;
@@ -90,7 +89,10 @@ fn paper(sheet: Memo<Sheet>) -> AnyView {
 
 /// The sheet with the signatures that were drawn on this phone.
 fn drawn_on(session: Session, timeline: &Timeline) -> Sheet {
-    let drawn = session.id().map(|id| drawn(&id)).unwrap_or_default();
+    let drawn = session
+        .id()
+        .map(|id| device::settings().drafts(&id).drawn())
+        .unwrap_or_default();
     Sheet::of(timeline).with_drawn(&drawn)
 }
 

@@ -15,7 +15,7 @@ use super::parts::Parts;
 use super::play::{BarTools, Court};
 use super::screens::{self, Around};
 use super::session::{use_session, Saved, Session};
-use super::start::{remember_open_match, RUNS_MS};
+use super::start::remember_open_match;
 use super::widgets::deferred::after_the_frame;
 use super::widgets::dialog::Confirm;
 use super::widgets::keys::go_on_at;
@@ -24,6 +24,7 @@ use crate::memo::Memo;
 use crate::widgets::icon::{icon, Icon};
 use app::machine::Offline;
 use app::ports::Standing;
+use app::stored_match::RUNS_MS;
 use app::theme::Theme;
 use device::{Focus, Worker};
 use reports::ClockDoubt;
@@ -77,7 +78,7 @@ const WIDE: &str = "(min-width: 60rem) and (min-height: 34rem)";
 impl Shell {
     fn begin(session: Session) -> Shell {
         let screen = Screen::of_hash(&device::hash());
-        let kept = device::setting(THEME);
+        let kept = device::settings().get(THEME);
         let theme = Theme::ALL
             .into_iter()
             .find(|t| Some(t.code()) == kept.as_deref())
@@ -235,7 +236,7 @@ impl Shell {
     /// Chooses light or dark; kept on this phone.
     pub fn set_theme(self, theme: Theme) {
         // Without storage the choice lasts as long as the page.
-        let _ = device::set_setting(THEME, theme.code());
+        device::settings().set(THEME, theme.code());
         device::set_root_attribute("data-theme", theme.code());
         self.theme.set(theme);
     }

@@ -6,7 +6,11 @@
 //! `DAYS=20000 cargo test --release --test store -- days` runs more of them.
 
 mod day;
+mod hall;
+mod importing;
 mod landed;
+mod library;
 mod merging;
+mod remembered;
 mod session;
 mod world;

@@ -1,237 +1,24 @@
 //! The open match: one door, what it brings with it, and what is published.
 
-use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
-use std::rc::{Rc, Weak};
-
 use app::keeper::StorageNotice;
-use app::ports::{line_key, Held, Lock, Machine, Peers, Pending, Standing};
-use app::session::Session;
-use app::snapshot::{NotEntered, SessionNotice, Snapshot, Wish};
-use app::store::Store;
-use game::entry::{Heading, TimerAction};
-use game::{simulate_by, Entry, Kind, Phase, Refusal, Timed, Timeline};
-use rules::{ByTeam, Preset, Team};
+use app::ports::{line_key, Standing};
+use app::snapshot::{NotEntered, SessionNotice, Wish};
+use game::entry::TimerAction;
+use game::{simulate_by, Entry, Kind, Phase, Refusal, Timed};
+use rules::{Preset, Team};
 
-use crate::world::{carry_out, deliver, poll, Shared, Tab, World};
-
-/// The locks of one browser: who has which match.
-#[derive(Default)]
-struct Locks {
-    holders: RefCell<BTreeMap<String, Weak<TabLock>>>,
-}
-
-struct TabLock {
-    held: Cell<Held>,
-    id: String,
-    locks: Rc<Locks>,
-    on_answer: Box<dyn Fn(Held)>,
-}
-
-impl TabLock {
-    fn ask(locks: &Rc<Locks>, id: &str, on_answer: Box<dyn Fn(Held)>) -> Rc<TabLock> {
-        let lock = Rc::new(TabLock {
-            held: Cell::new(Held::Asking),
-            id: id.to_owned(),
-            locks: Rc::clone(locks),
-            on_answer,
-        });
-        let taken = locks.holders.borrow().get(id).and_then(Weak::upgrade);
-        if taken.is_some() {
-            lock.turn(Held::Elsewhere { robbed: false });
-        } else {
-            lock.take();
-        }
-        lock
-    }
-
-    fn take(self: &Rc<Self>) {
-        let mut holders = self.locks.holders.borrow_mut();
-        let before = holders.insert(self.id.clone(), Rc::downgrade(self));
-        drop(holders);
-        if let Some(robbed) = before.and_then(|before| before.upgrade()) {
-            robbed.turn(Held::Elsewhere { robbed: true });
-        }
-        self.turn(Held::Here);
-    }
-
-    fn turn(&self, held: Held) {
-        self.held.set(held);
-        (self.on_answer)(held);
-    }
-}
-
-struct TabsLock(Rc<TabLock>);
-
-impl Lock for TabsLock {
-    fn held(&self) -> Held {
-        self.0.held.get()
-    }
-
-    fn take_over(&self) {
-        self.0.take();
-    }
-}
-
-/// Nobody hears it: in these stories a tab is told by its lock.
-struct Nobody;
-
-impl Peers for Nobody {
-    fn announce(&self, _last: u32) {}
-}
-
-struct Phone {
-    world: Shared,
-    locks: Rc<Locks>,
-    awake: Cell<bool>,
-}
-
-impl Machine for Phone {
-    fn now(&self) -> i64 {
-        i64::try_from(self.world.borrow().now).expect("a time of this century")
-    }
-
-    fn settle_clock(&self) {}
-
-    fn keep_awake(&self, wanted: bool) {
-        self.awake.set(wanted);
-    }
-
-    fn ask_to_keep(&self) {}
-
-    fn lock(&self, id: &str, on_answer: Box<dyn Fn(Held)>) -> Rc<dyn Lock> {
-        Rc::new(TabsLock(TabLock::ask(&self.locks, id, on_answer)))
-    }
-
-    fn lock_at_once(&self, id: &str) -> Pending<Option<Rc<dyn Lock>>> {
-        let lock = TabLock::ask(&self.locks, id, Box::new(|_| {}));
-        let free = lock.held.get() == Held::Here;
-        Box::pin(async move { free.then(|| Rc::new(TabsLock(lock)) as Rc<dyn Lock>) })
-    }
-
-    fn join(&self, _id: &str, _on_written: Box<dyn Fn()>) -> Box<dyn Peers> {
-        Box::new(Nobody)
-    }
-}
-
-/// One browser with its tabs.
-struct Hall {
-    world: Shared,
-    locks: Rc<Locks>,
-    tabs: Cell<usize>,
-}
-
-/// A tab, and everything that it has shown.
-struct Screen {
-    session: Session,
-    phone: Rc<Phone>,
-    shown: Rc<RefCell<Vec<Snapshot>>>,
-}
-
-impl Hall {
-    fn new() -> Hall {
-        let world = World::new(1);
-        world.borrow_mut().now = 1_700_000_000_400;
-        Hall {
-            world,
-            locks: Rc::default(),
-            tabs: Cell::new(0),
-        }
-    }
-
-    fn tab(&self) -> Screen {
-        let tab = self.tabs.replace(self.tabs.get() + 1);
-        let world = Rc::clone(&self.world);
-        let store = Store::new(Rc::new(Tab { world, tab }), Ok(()));
-        let phone = Rc::new(Phone {
-            world: Rc::clone(&self.world),
-            locks: Rc::clone(&self.locks),
-            awake: Cell::new(false),
-        });
-        let shown: Rc<RefCell<Vec<Snapshot>>> = Rc::default();
-        let to = Rc::clone(&shown);
-        let machine: Rc<dyn Machine> = phone.clone();
-        let session = Session::new(store, machine, move |s| to.borrow_mut().push(s.clone()));
-        Screen {
-            session,
-            phone,
-            shown,
-        }
-    }
-
-    /// Lets the browser do what it has to do, and time pass.
-    fn run(&self, ms: u64) {
-        for _ in 0..200 {
-            carry_out(&self.world);
-            deliver(&self.world);
-            poll(&self.world);
-            self.world.borrow_mut().now += ms / 200;
-        }
-    }
-}
-
-impl Screen {
-    fn last(&self) -> Snapshot {
-        self.shown
-            .borrow()
-            .last()
-            .cloned()
-            .expect("something is shown")
-    }
-
-    fn timeline<T>(&self, look: impl FnOnce(&Timeline) -> T) -> T {
-        self.session.with_timeline(look)
-    }
-
-    fn score(&self) -> String {
-        self.timeline(|timeline| timeline.state().score().to_string())
-    }
-
-    fn next(&self) -> u32 {
-        self.timeline(Timeline::next_number)
-    }
-
-    fn point(&self, team: Team) {
-        self.session
-            .submit(point(team))
-            .expect("a point is never refused in a running set");
-    }
-
-    /// How often something was published while `work` was done.
-    fn published(&self, work: impl FnOnce()) -> usize {
-        let before = self.shown.borrow().len();
-        work();
-        self.shown.borrow().len() - before
-    }
-
-    fn running(&self) -> Vec<Timed> {
-        self.timeline(|timeline| {
-            let timers = timeline.state().timers().iter();
-            timers.map(|running| running.timer.what.clone()).collect()
-        })
-    }
-}
-
-fn point(team: Team) -> Kind {
-    Kind::Rally {
-        won_by: team,
-        cause: None,
-        by: None,
-    }
-}
+use crate::hall::{point, tally, Hall, Screen};
+use crate::world::poll;
 
 fn strike(entry: u32) -> Kind {
     Kind::Strike { entry, why: None }
 }
 
-/// A tally of the first set, begun.
-fn tally(hall: &Hall) -> Screen {
-    let screen = hall.tab();
-    let heading = Heading::new(ByTeam::default(), Preset::Tally.rules());
-    screen.session.create(heading).expect("it begins");
-    screen.session.submit(Kind::BeginSet).expect("a set begins");
-    hall.run(1000);
-    screen
+fn running(screen: &Screen) -> Vec<Timed> {
+    screen.timeline(|timeline| {
+        let timers = timeline.state().timers().iter();
+        timers.map(|running| running.timer.what.clone()).collect()
+    })
 }
 
 #[test]
@@ -298,14 +85,14 @@ fn a_time_out_brings_its_count_down_and_takes_it_along() {
         let asked = screen.session.submit(Kind::TimeOut { team: Team::B });
         assert_eq!(asked, Ok(()));
     });
-    assert_eq!((times, screen.running()), (1, vec![Timed::TimeOut]));
+    assert_eq!((times, running(&screen)), (1, vec![Timed::TimeOut]));
     assert_eq!(screen.next(), time_out + 2);
     // Taken back, it is timed no more.
     screen
         .session
         .submit(strike(time_out))
         .expect("it is taken back");
-    assert_eq!(screen.running(), []);
+    assert_eq!(running(&screen), []);
     // Brought back ten minutes later it does not run once more.
     hall.run(600_000);
     let strike_of_it = screen.timeline(|t| {
@@ -317,7 +104,7 @@ fn a_time_out_brings_its_count_down_and_takes_it_along() {
     });
     let back = strike(strike_of_it.expect("it was struck"));
     screen.session.submit(back).expect("it comes back");
-    assert_eq!(screen.running(), []);
+    assert_eq!(running(&screen), []);
 }
 
 /// FIVB Rules 2025-2028, 18.1: three minutes between two sets, also where the point that ended the set was held
@@ -364,12 +151,12 @@ fn the_interval_runs_with_the_point_that_ends_the_set() {
         }
     }
     let last = last.expect("the set ends");
-    assert_eq!(screen.running(), [Timed::Interval]);
+    assert_eq!(running(&screen), [Timed::Interval]);
     screen
         .session
         .submit(strike(last))
         .expect("it is taken back");
-    assert_eq!(screen.running(), [], "the set goes on");
+    assert_eq!(running(&screen), [], "the set goes on");
     let struck = screen.timeline(|t| {
         let mut strikes = t.entries().iter().rev();
         strikes.find(|e| e.kind == strike(last)).map(|e| e.n)
@@ -378,7 +165,7 @@ fn the_interval_runs_with_the_point_that_ends_the_set() {
         .session
         .submit(strike(struck.expect("struck")))
         .expect("it comes back");
-    assert_eq!(screen.running(), [Timed::Interval]);
+    assert_eq!(running(&screen), [Timed::Interval]);
     let starts = screen.timeline(|t| {
         let starts =
             |e: &&Entry| matches!(&e.kind, Kind::Timer(t) if t.action == TimerAction::Start);

@@ -8,7 +8,9 @@ use std::pin::Pin;
 use std::rc::Rc;
 use std::task::{Context, Poll, Waker};
 
-use app::ports::{Claimed, Index, Lines, Pending, Put, Storage, StorageTrouble, Written};
+use app::ports::{
+    Claimed, Index, Lines, LocalStorage, Pending, Put, Storage, StorageTrouble, Written,
+};
 
 /// What the database holds.
 #[derive(Clone, Debug, Default)]
@@ -260,7 +262,7 @@ impl Tab {
     }
 }
 
-impl Storage for Tab {
+impl LocalStorage for Tab {
     fn get(&self, key: &str) -> Result<Option<String>, StorageTrouble> {
         Ok(self.world.borrow().local.get(key).cloned())
     }
@@ -284,7 +286,9 @@ impl Storage for Tab {
         let keys = world.local.keys().filter(|k| k.starts_with(prefix));
         Ok(keys.cloned().collect())
     }
+}
 
+impl Storage for Tab {
     fn claim(&self, id: &str, writer: &str) -> Pending<Result<Claimed, StorageTrouble>> {
         let (id, writer) = (id.to_owned(), writer.to_owned());
         self.ask(true, move |database| {

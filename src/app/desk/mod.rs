@@ -2,12 +2,14 @@
 //! chosen, what comes next, and what each key does.
 
 mod filter;
+mod intake;
 mod keys;
 mod order;
 mod row;
 mod selection;
 
 pub use filter::{Filter, Show};
+pub use intake::take_in;
 pub use keys::Command;
 pub use order::{Column, Order};
 pub use row::{twice, Row, RowKind};

@@ -25,6 +25,13 @@ impl Learner {
         serde_json::to_string(&written).unwrap_or_default()
     }
 
+    /// Whether a newer version of the program wrote this.
+    #[must_use]
+    pub fn is_newer(text: &str) -> bool {
+        let found: Option<Found> = serde_json::from_str(text).ok();
+        found.is_some_and(|found| found.learner > VERSION)
+    }
+
     /// Reads what was kept; what cannot be read of it is left out, and a text of a newer version is not read.
     #[must_use]
     pub fn read(text: &str) -> Option<Learner> {

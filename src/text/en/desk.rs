@@ -2,14 +2,14 @@
 
 use crate::desk::*;
 use crate::score_sheet::roman;
-use crate::{form_problem, standings};
+use crate::standings;
 use app::machine::LocalTime;
 use game::Signer;
 use reports::audit::SIGN_AFTER;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
-use reports::{FileKind, FormProblem};
+use reports::FileKind;
 use rules::{ByTeam, Score, Team};
 
 /// In English.
@@ -109,10 +109,6 @@ pub static WORDS: DeskWords = DeskWords {
     ranked_by,
     pool_of,
     deleted,
-    form_taken,
-    form_here,
-    form_not_kept,
-    form_unreadable,
     how_many_chosen,
     choose_all,
     about_entry,
@@ -192,44 +188,6 @@ fn pool_of(results: usize) -> String {
 
 fn deleted(title: &str) -> String {
     format!("{title} is deleted.")
-}
-
-fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} is on the desk now.");
-    if !problems.is_empty() {
-        say.push(' ');
-        say.push_str(&places(problems));
-    }
-    say
-}
-
-fn form_here(name: &str) -> String {
-    format!("{name} is already here. Nothing was changed.")
-}
-
-fn form_not_kept(name: &str) -> String {
-    format!("{name} could not be stored on this phone. Free some space, and keep the file.")
-}
-
-fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} was not imported. {}", places(problems))
-}
-
-/// The first problems of a form, each with its place.
-fn places(problems: &[FormProblem]) -> String {
-    const MOST: usize = 3;
-    let mut say: Vec<String> = problems
-        .iter()
-        .take(MOST)
-        .map(|p| match p.place.as_str() {
-            "" => form_problem(&p.kind),
-            place => format!("{place}: {}", form_problem(&p.kind)),
-        })
-        .collect();
-    if problems.len() > MOST {
-        say.push(format!("{} more like this.", problems.len() - MOST));
-    }
-    say.join(" ")
 }
 
 fn how_many_chosen(count: usize) -> String {

@@ -29,6 +29,7 @@ pub static WORDS: StorageWords = StorageWords {
     session_notice,
     line_damage,
     record_changed: "This record was changed after it was written. The sheet shows where.",
+    lacks_a_part: "Part of its file was missing or could not be read. Ask for the file again.",
     unreadable_lines,
     clock_doubt_on_opening,
     offline,

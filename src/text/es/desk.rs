@@ -2,14 +2,14 @@
 
 use crate::desk::*;
 use crate::score_sheet::roman;
-use crate::{form_problem, standings};
+use crate::standings;
 use app::machine::LocalTime;
 use game::Signer;
 use reports::audit::SIGN_AFTER;
 use reports::list::{Line, SealState};
 use reports::paper::{Cell, Draft, Part};
 use reports::standings::Criterion;
-use reports::{FileKind, FormProblem};
+use reports::FileKind;
 use rules::{ByTeam, Score, Team};
 
 /// In Spanish.
@@ -117,10 +117,6 @@ pub static WORDS: DeskWords = DeskWords {
     ranked_by,
     pool_of,
     deleted,
-    form_taken,
-    form_here,
-    form_not_kept,
-    form_unreadable,
     how_many_chosen,
     choose_all,
     about_entry,
@@ -204,44 +200,6 @@ fn pool_of(results: usize) -> String {
 
 fn deleted(title: &str) -> String {
     format!("Borrado: {title}.")
-}
-
-fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} ya está en el escritorio.");
-    if !problems.is_empty() {
-        say.push(' ');
-        say.push_str(&places(problems));
-    }
-    say
-}
-
-fn form_here(name: &str) -> String {
-    format!("{name} ya estaba aquí. No cambió nada.")
-}
-
-fn form_not_kept(name: &str) -> String {
-    format!("{name} no se pudo guardar en este teléfono. Libera espacio y conserva el archivo.")
-}
-
-fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} no se importó. {}", places(problems))
-}
-
-/// The first problems of a form, each with its place.
-fn places(problems: &[FormProblem]) -> String {
-    const MOST: usize = 3;
-    let mut say: Vec<String> = problems
-        .iter()
-        .take(MOST)
-        .map(|p| match p.place.as_str() {
-            "" => form_problem(&p.kind),
-            place => format!("{place}: {}", form_problem(&p.kind)),
-        })
-        .collect();
-    if problems.len() > MOST {
-        say.push(format!("Y {} más como estos.", problems.len() - MOST));
-    }
-    say.join(" ")
 }
 
 fn how_many_chosen(count: usize) -> String {

@@ -29,6 +29,7 @@ pub static WORDS: StorageWords = StorageWords {
     session_notice,
     line_damage,
     record_changed: "Este registro se cambió después de escribirse. El acta muestra dónde.",
+    lacks_a_part: "Una parte de su archivo faltaba o no se pudo leer. Pide el archivo otra vez.",
     unreadable_lines,
     clock_doubt_on_opening,
     offline,

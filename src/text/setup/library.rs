@@ -2,7 +2,6 @@
 //! the storage.
 
 use app::machine::{StoragePromise, StorageRoom};
-use record::MergeDecision;
 
 words! { LibraryWords in setup::library;
     /// Label of the field.
@@ -25,16 +24,8 @@ words! { LibraryWords in setup::library;
     unarchive -> &'static str;
     /// Mark of a match that was put away.
     is_archived -> &'static str;
-    /// What is wrong with a match that came from a damaged file.
-    came_damaged -> &'static str;
-    /// While files are read.
-    taking_in_label -> &'static str;
-    /// How far it is.
-    taking_in(place: usize, all: usize) -> String;
     /// Ends it.
     stop -> &'static str;
-    /// Where it was ended.
-    stopped_at(name: &str, taken: usize, all: usize) -> String;
     /// Heading.
     backup -> &'static str;
     /// What a backup is.
@@ -75,30 +66,4 @@ words! { LibraryWords in setup::library;
     room(room: Option<StorageRoom>) -> String;
     /// Whether the browser keeps it.
     kept(kept: StoragePromise) -> &'static str;
-    /// What became of many files, before each is named.
-    files_taken(taken: usize, all: usize) -> String;
-    /// A file that only the desk takes in.
-    of_the_desk(name: &str, kind: &str) -> String;
-    /// What became of a record that came.
-    taken(name: &str, how: &MergeDecision) -> String;
-    /// A longer record of a match that another tab has open.
-    open_elsewhere(name: &str) -> String;
-    /// What became of a backup: new, longer, beside, already here.
-    backup_taken(name: &str, counts: [usize; 4]) -> String;
-    /// What of the desk came with a backup: new, here already, and refused by the phone.
-    desk_taken(name: &str, counts: [usize; 3]) -> String;
-    /// What a logbook, or goals for one, brought.
-    logbook_taken(name: &str, matches: usize, goals: usize, left_out: usize) -> String;
-    /// Notes of an observer came.
-    notes_taken(name: &str, left_out: usize) -> String;
-    /// A file of a newer version.
-    newer_file(name: &str) -> String;
-    /// A file that cannot be read.
-    damaged_file(name: &str) -> String;
-    /// A file for which there is no room.
-    not_kept(name: &str) -> String;
-    /// Whether what was practised came with a backup.
-    practised_taken(name: &str, taken: bool) -> String;
-    /// What was wrong with the file around the matches.
-    backup_problem(name: &str, say: &str) -> String;
 }

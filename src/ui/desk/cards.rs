@@ -8,7 +8,6 @@ use super::items::{kind_of, title_of};
 use super::matches::{checkbox, key_of};
 use super::work::{row_id, Deleted, Work};
 use super::{button, way, Place};
-use crate::desk_store::{DeskStore, PAPERS, POOLS};
 use crate::memo::Memo;
 use crate::shell::Screen;
 use crate::widgets::deferred::render_in_batches;
@@ -125,8 +124,7 @@ fn card(work: Work, row: &Row) -> AnyView {
             {way(text::sheet(), Screen::Sheet { id: id.clone() })}
         }
         .into_any(),
-        RowKind::Paper => delete(work, &PAPERS, row),
-        RowKind::Pool(_) => delete(work, &POOLS, row),
+        RowKind::Paper | RowKind::Pool(_) => delete(work, row),
     };
     let count = row.findings();
     let (say, label) = match row.kind {
@@ -196,15 +194,18 @@ fn what(work: Work, row: &Row, title: String) -> AnyView {
     .into_any()
 }
 
-/// Deletes what lies on a shelf, and keeps it at hand to be given back.
-fn delete(work: Work, store: &'static DeskStore, row: &Row) -> AnyView {
-    let (id, title) = (row.id.clone(), title_of(row));
+/// Deletes what is no record, and keeps it at hand to be given back.
+fn delete(work: Work, row: &Row) -> AnyView {
+    let (id, kind, title) = (row.id.clone(), row.kind, title_of(row));
     let label = text::of_teams(text::delete(), &title);
     let tap = move || {
+        let Some(store) = device::settings().desk_store(kind) else {
+            return;
+        };
         let text = store.get(&id).unwrap_or_default();
         store.forget(&id);
         work.deleted.set(Some(Deleted {
-            store,
+            kind,
             id: id.clone(),
             title: title.clone(),
             text,

@@ -7,7 +7,6 @@ use std::sync::Arc;
 use super::papers::put_paper;
 use super::state::{use_desk, Desk};
 use super::{button, Place};
-use crate::desk_store::PAPERS;
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
 use app::desk::{Row, RowKind};
@@ -28,11 +27,12 @@ pub fn DemoDay(
             return;
         }
         busy.set(true);
+        let app = library.app();
         device::spawn(async move {
             let day = demo::day();
             let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
-                kept &= library.keep(&log.id, &log.entries).await;
+                kept &= app.keep(&log.id, &log.entries).await;
             }
             busy.try_set(false);
             shell.news(
@@ -48,11 +48,12 @@ pub fn DemoDay(
         });
     };
     let take_away = move || {
-        PAPERS
+        device::settings()
+            .papers()
             .ids()
             .iter()
             .filter(|id| demo::is_invented(id))
-            .for_each(|id| PAPERS.forget(id));
+            .for_each(|id| device::settings().papers().forget(id));
         let here = desk.rows_now().into_iter();
         let records = here.filter(|row| row.kind == RowKind::Record && demo::is_invented(&row.id));
         library.delete(records.map(|row| row.id.clone()).collect());

@@ -8,8 +8,8 @@ use super::state::reading;
 use super::work::Work;
 use super::{way, Place};
 use crate::shell::Screen;
-use crate::start::Kept;
 use crate::widgets::paper_sheet::box_id;
+use app::stored_match::StoredMatch;
 use game::{Entry, Timeline};
 use reports::audit::{self, Finding, Spot};
 use reports::Weight;
@@ -17,7 +17,7 @@ use text::desk as words;
 use text::desk_work as more;
 
 /// The findings, beside the record or alone.
-pub fn findings(work: Work, kept: &Kept) -> AnyView {
+pub fn findings(work: Work, kept: &StoredMatch) -> AnyView {
     let shell = work.shell;
     let timeline = kept.timeline();
     let mut found = audit::audit(&reading(kept), timeline);
@@ -28,7 +28,7 @@ pub fn findings(work: Work, kept: &Kept) -> AnyView {
         view! {
             <li class="card finding">
                 {weight_mark(Weight::Result)}
-                <p>{problem.clone()}</p>
+                <p>{text::stored_problem(problem)}</p>
             </li>
         }
     });
@@ -68,7 +68,7 @@ pub fn findings(work: Work, kept: &Kept) -> AnyView {
     .into_any()
 }
 
-fn one(work: Work, kept: &Kept, finding: &Finding) -> AnyView {
+fn one(work: Work, kept: &StoredMatch, finding: &Finding) -> AnyView {
     let timeline: &Timeline = kept.timeline();
     let state = timeline.state();
     let entry = finding.entry.and_then(|n| timeline.entry(n));

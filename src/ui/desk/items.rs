@@ -7,9 +7,9 @@ use leptos::prelude::*;
 
 use super::papers::paper;
 use super::state::use_desk;
-use crate::desk_store::POOLS;
-use crate::start::{Kept, Library};
+use crate::start::Library;
 use app::desk::{Row, RowKind};
+use app::stored_match::StoredMatch;
 use game::Timeline;
 use reports::list::Line;
 use reports::paper::Draft;
@@ -42,7 +42,7 @@ pub fn described(row: &Row) -> String {
 /// What a row was made from.
 pub enum Source {
     /// A match record.
-    Record(Box<Kept>),
+    Record(Box<StoredMatch>),
     /// A paper sheet.
     Paper(Draft),
     /// The results of a pool.
@@ -55,7 +55,9 @@ impl Source {
         match row.kind {
             RowKind::Record => Some(Source::Record(Box::new(library.read(&row.id).await))),
             RowKind::Paper => paper(&row.id).map(Source::Paper),
-            RowKind::Pool(_) => Some(Source::Pool(standings::read(&POOLS.get(&row.id)?).read?)),
+            RowKind::Pool(_) => Some(Source::Pool(
+                standings::read(&device::settings().pools().get(&row.id)?).read?,
+            )),
         }
     }
 

@@ -7,7 +7,6 @@ mod day;
 mod filter_bar;
 mod findings;
 mod form;
-mod intake;
 mod items;
 mod key_list;
 mod matches;

@@ -11,13 +11,12 @@ use super::work::Work;
 use super::{table, way, Place};
 use crate::macrotask_executor::once_drawn;
 use crate::memo::Memo;
-use crate::setup::drawn;
 use crate::shell::Screen;
-use crate::start::Kept;
 use crate::widgets::deferred::{after_the_frame, defer_render, render_in_batches};
 use crate::widgets::log_lines::{log_lines, LogLine};
 use crate::widgets::paper_sheet::{box_id, paper_sheet, wall_clock};
 use app::desk::{neighbours, RowKind};
+use app::stored_match::StoredMatch;
 use reports::Sheet;
 use text::desk as words;
 use text::desk_work as more;
@@ -152,7 +151,7 @@ enum Middle {
     Nothing,
 }
 
-fn panes(work: Work, kept: &Kept) -> AnyView {
+fn panes(work: Work, kept: &StoredMatch) -> AnyView {
     let Work { shell, place, .. } = work;
     let middle = Memo::new(move |_| match &*place.read() {
         Place::Log(..) => Middle::Log,
@@ -213,9 +212,9 @@ fn panes(work: Work, kept: &Kept) -> AnyView {
 }
 
 /// The sheet, at the box that somebody looks for.
-fn sheet_of(work: Work, kept: &Kept) -> AnyView {
+fn sheet_of(work: Work, kept: &StoredMatch) -> AnyView {
     let place = work.place;
-    let sheet = Sheet::of(kept.timeline()).with_drawn(&drawn(&kept.id));
+    let sheet = Sheet::of(kept.timeline()).with_drawn(&device::settings().drafts(&kept.id).drawn());
     let clock = wall_clock(kept.timeline());
     let all = Memo::new(move |_| render::parts(&sheet, clock));
     let at = Memo::new(move |_| match &*place.read() {
@@ -234,7 +233,7 @@ fn sheet_of(work: Work, kept: &Kept) -> AnyView {
 const AT_A_TIME: usize = 32;
 
 /// The log, at the entry that somebody looks for.
-fn log_of(work: Work, kept: &Kept) -> AnyView {
+fn log_of(work: Work, kept: &StoredMatch) -> AnyView {
     let place = work.place;
     let lines = StoredValue::new(log_lines(kept.timeline()));
     let all = lines.with_value(Vec::len);

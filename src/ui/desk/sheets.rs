@@ -4,10 +4,10 @@ use leptos::prelude::*;
 
 use super::print_button;
 use super::state::use_desk;
-use crate::setup::drawn;
-use crate::start::{Kept, Library};
+use crate::start::Library;
 use crate::widgets::paper_sheet::wall_clock;
 use app::desk::RowKind;
+use app::stored_match::StoredMatch;
 use reports::Sheet;
 use text::desk_work as more;
 
@@ -65,8 +65,8 @@ pub fn sheets() -> AnyView {
     .into_any()
 }
 
-fn paper(kept: &Kept) -> String {
-    let sheet = Sheet::of(kept.timeline()).with_drawn(&drawn(&kept.id));
+fn paper(kept: &StoredMatch) -> String {
+    let sheet = Sheet::of(kept.timeline()).with_drawn(&device::settings().drafts(&kept.id).drawn());
     let parts = render::parts(&sheet, wall_clock(kept.timeline()));
     parts.into_iter().map(|part| part.html).collect()
 }

@@ -7,10 +7,10 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::table::kept_meetings;
-use crate::desk_store::{PAPERS, POOLS};
 use crate::shell::{use_shell, Shell};
-use crate::start::{is_put_away, Kept, Library, Listed};
+use crate::start::Library;
 use app::desk::{self, Filter, Order, Row, RowKind, Selection};
+use app::stored_match::{ListedMatch, StoredMatch};
 use record::Reading;
 use reports::list::Line;
 use reports::paper::Draft;
@@ -81,7 +81,7 @@ impl Desk {
     /// Nothing of it is read yet.
     #[must_use]
     pub fn begin() -> Desk {
-        let kept = |name: &str| device::setting(name).unwrap_or_default();
+        let kept = |name: &str| device::settings().get(name).unwrap_or_default();
         Desk {
             shell: use_shell(),
             rows: RwSignal::new(None),
@@ -94,7 +94,7 @@ impl Desk {
             chosen: RwSignal::new(Selection::of_written(&kept(CHOSEN))),
             view: RwSignal::new(View::from_code(&kept(VIEW))),
             at: RwSignal::new(None),
-            with_keys: RwSignal::new(device::setting(NO_KEYS).is_none()),
+            with_keys: RwSignal::new(device::settings().get(NO_KEYS).is_none()),
         }
     }
 
@@ -145,28 +145,28 @@ impl Desk {
 
     /// Shows them so; kept on this device.
     pub fn show_as(self, view: View) {
-        let _ = device::set_setting(VIEW, view.code());
+        device::settings().set(VIEW, view.code());
         self.view.set(Some(view));
     }
 
     /// Sorts; kept on this device.
     pub fn sort(self, order: Order) {
-        let _ = device::set_setting(ORDER, &order.written());
+        device::settings().set(ORDER, &order.written());
         self.order.set(order);
     }
 
     /// Changes what is chosen; without storage the choice lasts as long as the page.
     pub fn choose(self, change: impl FnOnce(&mut Selection)) {
         self.chosen.update(change);
-        let _ = device::set_setting(CHOSEN, &self.chosen.read_untracked().written());
+        device::settings().set(CHOSEN, &self.chosen.read_untracked().written());
     }
 
     /// Lets keys without a modifier do something, or no more; kept on this device.
     pub fn use_keys(self, with_keys: bool) {
         if with_keys {
-            device::forget_setting(NO_KEYS);
+            device::settings().forget(NO_KEYS);
         } else {
-            let _ = device::set_setting(NO_KEYS, "");
+            device::settings().set(NO_KEYS, "");
         }
         self.with_keys.set(with_keys);
     }
@@ -182,11 +182,11 @@ impl Desk {
     }
 
     /// Reads what is not known yet. Between two matches the browser may draw.
-    async fn read(self, library: Library, listed: Vec<Arc<Listed>>) {
+    async fn read(self, library: Library, listed: Vec<Arc<ListedMatch>>) {
         let mine = self.reading.get_value().wrapping_add(1);
         self.reading.set_value(mine);
         let stale = move || self.reading.get_value() != mine;
-        let is_match = |of: &&Arc<Listed>| of.summary.is_readable && !of.summary.is_practice;
+        let is_match = |of: &&Arc<ListedMatch>| of.summary.is_readable && !of.summary.is_practice;
         let all = listed.iter().filter(is_match).count();
         let mut rows = Vec::new();
         for listed in listed.iter().filter(is_match) {
@@ -256,14 +256,14 @@ impl Desk {
     }
 
     /// The line of a match that is as it was when the line was made.
-    fn known(self, listed: &Listed) -> Option<Line> {
+    fn known(self, listed: &ListedMatch) -> Option<Line> {
         self.made.with_value(|made| {
             let (state, line) = made.get(&listed.id)?;
             (*state == state_of(listed)).then(|| line.clone())
         })
     }
 
-    fn made(self, listed: &Listed, kept: &Kept) -> Line {
+    fn made(self, listed: &ListedMatch, kept: &StoredMatch) -> Line {
         let mut line = Line::of_record(&reading(kept), kept.timeline());
         line.findings.add(Weight::Result, kept.problems.len());
         let is_damaged = !kept.problems.is_empty();
@@ -282,8 +282,8 @@ impl Desk {
     fn papers(self, rows: &mut Vec<Row>) {
         let result = |row: &Row| row.line.as_ref()?.result(String::new());
         let results: Vec<Played> = rows.iter().filter_map(result).collect();
-        for id in PAPERS.ids() {
-            let Some(written) = PAPERS.get(&id) else {
+        for id in device::settings().papers().ids() {
+            let Some(written) = device::settings().papers().get(&id) else {
                 continue;
             };
             let known = self.made.with_value(|made| {
@@ -303,7 +303,7 @@ impl Desk {
                 words: Vec::new(),
                 scheduled: line.day.clone(),
                 day: line.day.clone().unwrap_or_default(),
-                archived: is_put_away(&id),
+                archived: device::settings().is_archived(&id),
                 again: false,
                 line: Some(line),
                 id,
@@ -313,7 +313,7 @@ impl Desk {
 }
 
 /// What a match was like: the link stands for the whole log.
-fn state_of(listed: &Listed) -> String {
+fn state_of(listed: &ListedMatch) -> String {
     let summary = &listed.summary;
     format!(
         "{} {} {}",
@@ -323,7 +323,7 @@ fn state_of(listed: &Listed) -> String {
     )
 }
 
-fn of_record(listed: &Listed, line: Line) -> Row {
+fn of_record(listed: &ListedMatch, line: Line) -> Row {
     let mut row = Row {
         id: listed.id.clone(),
         kind: RowKind::Record,
@@ -341,7 +341,7 @@ fn of_record(listed: &Listed, line: Line) -> Row {
 
 fn pools() -> Vec<Row> {
     let of_pool = |id: String| {
-        let pool = standings::read(&POOLS.get(&id)?).read?;
+        let pool = standings::read(&device::settings().pools().get(&id)?).read?;
         Some(Row {
             kind: RowKind::Pool(pool.results.len()),
             line: None,
@@ -349,16 +349,21 @@ fn pools() -> Vec<Row> {
             words: Vec::new(),
             scheduled: None,
             day: String::new(),
-            archived: is_put_away(&id),
+            archived: device::settings().is_archived(&id),
             again: false,
             id,
         })
     };
-    POOLS.ids().into_iter().filter_map(of_pool).collect()
+    device::settings()
+        .pools()
+        .ids()
+        .into_iter()
+        .filter_map(of_pool)
+        .collect()
 }
 
 /// A kept match as a file would be read.
-pub fn reading(kept: &Kept) -> Reading {
+pub fn reading(kept: &StoredMatch) -> Reading {
     Reading {
         entries: kept.entries().len(),
         log: kept.log(),

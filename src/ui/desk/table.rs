@@ -20,7 +20,9 @@ const MEETINGS: &str = "desk/meetings";
 /// The screen of the chosen matches.
 pub fn table() -> AnyView {
     let order = RwSignal::new(kept_order());
-    let scheme = device::setting(POINTS).and_then(|code| Scheme::from_code(&code));
+    let scheme = device::settings()
+        .get(POINTS)
+        .and_then(|code| Scheme::from_code(&code));
     let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
     let meetings = RwSignal::new(kept_meetings());
     let desk = use_desk();
@@ -223,7 +225,7 @@ fn rule(
         order.update(|order| change(order));
         let codes: Vec<&str> = order.read_untracked().iter().map(|c| c.code()).collect();
         // Without storage the rule lasts as long as the screen.
-        let _ = device::set_setting(ORDER, &codes.join("\n"));
+        device::settings().set(ORDER, &codes.join("\n"));
     };
     let chosen = move || {
         let all = order.get();
@@ -265,7 +267,7 @@ fn rule(
     let schemes = Scheme::ALL.map(|one| {
         let tap = move || {
             scheme.set(one);
-            let _ = device::set_setting(POINTS, one.code());
+            device::settings().set(POINTS, one.code());
         };
         choice(
             ranking::scheme(one).to_owned(),
@@ -276,7 +278,7 @@ fn rule(
     let times = (1..=MAX_MEETINGS).map(|times| {
         let tap = move || {
             meetings.set(times);
-            let _ = device::set_setting(MEETINGS, &times.to_string());
+            device::settings().set(MEETINGS, &times.to_string());
         };
         choice(
             words::times(times),
@@ -329,14 +331,16 @@ fn named(words: &'static str, label: String, tap: Box<dyn Fn()>) -> AnyView {
 
 /// How often two teams meet, as it was chosen last; without a choice once, as on a command line.
 pub fn kept_meetings() -> u8 {
-    let kept = device::setting(MEETINGS).and_then(|times| times.parse().ok());
+    let kept = device::settings()
+        .get(MEETINGS)
+        .and_then(|times| times.parse().ok());
     kept.filter(|times| (1..=MAX_MEETINGS).contains(times))
         .unwrap_or(1)
 }
 
 /// The order that was chosen last, or the usual one.
 fn kept_order() -> Vec<Criterion> {
-    let kept = device::setting(ORDER).unwrap_or_default();
+    let kept = device::settings().get(ORDER).unwrap_or_default();
     let kept: Vec<Criterion> = kept.lines().filter_map(Criterion::from_code).collect();
     if kept.is_empty() {
         Criterion::USUAL.to_vec()

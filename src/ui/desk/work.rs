@@ -7,10 +7,9 @@ use leptos::prelude::*;
 use super::items::title_of;
 use super::state::{use_desk, Desk, View};
 use super::Place;
-use crate::desk_store::{DeskStore, PAPERS, POOLS};
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen, Shell};
-use crate::start::{put_away, Library};
+use crate::start::Library;
 use app::desk::{neighbours, Command, Row, RowKind, Show};
 use app::ports::KeyPress;
 use text::desk as words;
@@ -19,7 +18,7 @@ use text::desk_work as more;
 /// Something that was deleted last, to be given back.
 #[derive(Clone)]
 pub struct Deleted {
-    pub store: &'static DeskStore,
+    pub kind: RowKind,
     pub id: String,
     pub title: String,
     pub text: String,
@@ -143,7 +142,7 @@ impl Work {
             .filter
             .with_untracked(|f| f.show != Show::Archived);
         let ids: Vec<String> = chosen.iter().map(|row| row.id.clone()).collect();
-        self.library.put_away(&ids, away);
+        self.library.archive(&ids, away);
         self.desk.choose(|chosen| chosen.clear());
         let say = if away { more::archived } else { more::restored };
         self.shell.news(say(ids.len()));
@@ -176,15 +175,15 @@ impl Work {
     /// Deletes the chosen ones for good.
     pub fn delete(self) {
         let chosen = self.chosen();
+        let settings = device::settings();
         let mut records = Vec::new();
         for row in &chosen {
-            match row.kind {
-                RowKind::Record => records.push(row.id.clone()),
-                RowKind::Paper => PAPERS.forget(&row.id),
-                RowKind::Pool(_) => POOLS.forget(&row.id),
-            }
-            if row.kind != RowKind::Record {
-                put_away(&row.id, false);
+            match settings.desk_store(row.kind) {
+                None => records.push(row.id.clone()),
+                Some(store) => {
+                    store.forget(&row.id);
+                    settings.set_archived(&row.id, false);
+                }
             }
         }
         self.desk.choose(|chosen| chosen.clear());

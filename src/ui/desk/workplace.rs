@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use super::cards::cards;
 use super::filter_bar::{filter_bar, search_field};
-use super::intake;
 use super::key_list::key_list;
 use super::matches::{beside, matches};
 use super::papers::put_paper;
@@ -16,7 +15,7 @@ use super::{button, day, DemoDay, Place};
 use crate::macrotask_executor::once_drawn;
 use crate::memo::Memo;
 use crate::shell::Screen;
-use crate::start::{Also, Import};
+use crate::start::Import;
 use crate::widgets::dialog::Confirm;
 use reports::paper::Draft;
 use rules::Preset;
@@ -104,7 +103,6 @@ fn whole(work: Work, view: View) -> AnyView {
         put_paper(&id, &Draft::new(Preset::SchoolJunior));
         work.shell.go(Screen::Desk(Place::Paper(id)));
     };
-    let also: Also = intake::take_in;
     let has_any = Memo::new(move |_| desk.has_any());
     let list = move || match has_any.get() {
         None => {
@@ -128,7 +126,7 @@ fn whole(work: Work, view: View) -> AnyView {
     };
     view! {
         <div class="desk-in">
-            <Import library also=also />
+            <Import library others=app::desk::take_in />
             <section class="stack">
                 <h2>{words::from_paper()}</h2>
                 {button(words::key_in(), "button", Box::new(key_in))}
@@ -148,15 +146,18 @@ fn whole(work: Work, view: View) -> AnyView {
 /// What was deleted last, with the way back.
 fn given_back(work: Work) -> Option<AnyView> {
     let Deleted {
-        store,
+        kind,
         id,
         title,
         text,
     } = work.deleted.get()?;
     let back = move || {
-        store.put(&id, &text);
-        work.deleted.set(None);
-        work.library.refresh();
+        let store = device::settings().desk_store(kind);
+        // Where the phone has no room for it any more it stays at hand.
+        if store.is_some_and(|store| store.put(&id, &text)) {
+            work.deleted.set(None);
+            work.library.refresh();
+        }
     };
     Some(
         view! {

@@ -4,10 +4,11 @@
 use leptos::html;
 use leptos::prelude::*;
 
-use crate::learner_data::{self, Came};
-use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
-use crate::start::{take_in, Library};
+use crate::start::Library;
+use app::importer::Importer;
+use app::learner_data::LearnerImport;
+use app::ports::PickedFile;
 use device::{after, codes_in_photo, Camera, Ticker};
 use record::{Gathering, Log, Seen};
 use text::hand_over as words;
@@ -18,7 +19,6 @@ const LOOK_MS: u32 = 120;
 /// The screen that takes a record in.
 #[component]
 pub fn Receive() -> impl IntoView {
-    let session = use_session();
     let shell = use_shell();
     let library = Library::begin();
     let gathering = StoredValue::new(Gathering::default());
@@ -40,9 +40,10 @@ pub fn Receive() -> impl IntoView {
     });
     let found = move |log: Log| {
         off();
+        let importer = Importer::new(library.app(), None, |_| {});
         device::spawn(async move {
-            let (words, id) = take_in(log, library, session).await;
-            said.try_set(Some((false, words.join(" "))));
+            let (notes, id) = importer.take_record(text::the_record(), &log).await;
+            said.try_set(Some((false, text::import_notes(&notes).join(" "))));
             taken.try_set(id);
         });
     };
@@ -56,12 +57,15 @@ pub fn Receive() -> impl IntoView {
                 Some((Seen::Record(log), _)) => found(*log),
                 Some((Seen::Notes(notes), _)) => {
                     off();
-                    said.set(Some(match learner_data::take_notes(*notes, 0) {
-                        Came::NotKept => (true, words::notes_not_kept().to_owned()),
-                        Came::Notes { .. } | Came::Logbook { .. } | Came::Newer | Came::Foreign => {
-                            (false, words::notes_taken().to_owned())
-                        }
-                    }));
+                    said.set(Some(
+                        match device::settings().take_notes(*notes, 0, &device::new_id()) {
+                            LearnerImport::NotKept => (true, words::notes_not_kept().to_owned()),
+                            LearnerImport::Notes { .. }
+                            | LearnerImport::Logbook { .. }
+                            | LearnerImport::Newer
+                            | LearnerImport::Foreign => (false, words::notes_taken().to_owned()),
+                        },
+                    ));
                 }
                 Some((Seen::Part { have, of }, missing)) => {
                     said.set(Some((false, words::part(have, of, &missing))));

@@ -8,7 +8,6 @@ use super::lines;
 use super::place::Place;
 use crate::memo::Memo;
 use crate::session::use_session;
-use crate::setup::{keep_practice_step, practice_step};
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
 use app::practice::{Found, LastFound, Practice};
@@ -50,8 +49,9 @@ pub fn page() -> AnyView {
             entry.at = Some(now);
         }
         begun.set(true);
+        let app = library.app();
         device::spawn(async move {
-            if library.keep(&id, &opening).await {
+            if app.keep(&id, &opening).await {
                 shell.go(Screen::Play { id });
             } else {
                 // The screen may be gone by now.
@@ -92,10 +92,10 @@ pub fn told() -> AnyView {
         Found::Foreign => return ().into_any(),
     };
     let count = practice.steps.len();
-    let step = RwSignal::new(practice_step(&id).min(count));
+    let step = RwSignal::new(device::settings().drafts(&id).practice_step().min(count));
     let compare_id = id.clone();
     let to = move |next: usize| {
-        keep_practice_step(&id, next);
+        device::settings().drafts(&id).keep_practice_step(next);
         step.set(next);
     };
     let to = StoredValue::new(to);
@@ -169,7 +169,7 @@ pub fn compared(id: &str) -> AnyView {
         kept.try_set(Some(Timeline::of(found.merged.entries)));
     });
     // What was told last has been entered by whoever comes here.
-    let told = practice_step(&id);
+    let told = device::settings().drafts(&id).practice_step();
     let shown = move || {
         let Some(timeline) = kept.get() else {
             return view! { <p class="card">{text::loading()}</p> }.into_any();

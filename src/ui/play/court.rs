@@ -120,9 +120,11 @@ impl Court {
         Court {
             session: use_session(),
             shell: use_shell(),
-            turned: RwSignal::new(device::setting(TURN).as_deref() == Some(TABLE)),
-            glance: RwSignal::new(device::setting(GLANCE).as_deref() == Some(ON)),
-            service_clock: RwSignal::new(device::setting(SERVICE_CLOCK).as_deref() == Some(ON)),
+            turned: RwSignal::new(device::settings().get(TURN).as_deref() == Some(TABLE)),
+            glance: RwSignal::new(device::settings().get(GLANCE).as_deref() == Some(ON)),
+            service_clock: RwSignal::new(
+                device::settings().get(SERVICE_CLOCK).as_deref() == Some(ON),
+            ),
             opener: StoredValue::new_local(Focus::default()),
             panel: RwSignal::new(Panel::Rally),
             question: Trigger::new(),
@@ -130,7 +132,7 @@ impl Court {
             hint: RwSignal::new(None),
             pressed: StoredValue::new(None),
             tapped: StoredValue::new(None),
-            held: RwSignal::new(device::setting(HELD).and_then(|held| {
+            held: RwSignal::new(device::settings().get(HELD).and_then(|held| {
                 let (id, since) = held.rsplit_once(' ')?;
                 Some((id.to_owned(), since.parse().ok()?))
             })),
@@ -148,7 +150,7 @@ impl Court {
     /// Turns it for the table, or back; kept on this phone.
     pub fn turn(self, for_table: bool) {
         // Without storage the choice lasts as long as the page.
-        let _ = device::set_setting(TURN, if for_table { TABLE } else { "stand" });
+        device::settings().set(TURN, if for_table { TABLE } else { "stand" });
         self.turned.set(for_table);
     }
 
@@ -172,7 +174,7 @@ impl Court {
 
     /// Shows only the court, or everything; kept on this phone.
     pub fn set_glance(self, only_court: bool) {
-        let _ = device::set_setting(GLANCE, if only_court { ON } else { OFF });
+        device::settings().set(GLANCE, if only_court { ON } else { OFF });
         self.glance.set(only_court);
     }
 
@@ -184,7 +186,7 @@ impl Court {
 
     /// Counts the time for the service, or not; kept on this phone.
     pub fn set_service_clock(self, wanted: bool) {
-        let _ = device::set_setting(SERVICE_CLOCK, if wanted { ON } else { OFF });
+        device::settings().set(SERVICE_CLOCK, if wanted { ON } else { OFF });
         self.service_clock.set(wanted);
     }
 
@@ -367,7 +369,7 @@ impl Court {
             return;
         };
         // Kept for a page that dies meanwhile. Without storage the log still tells of the last tap.
-        let _ = device::set_setting(HELD, &format!("{id} {entry}"));
+        device::settings().set(HELD, &format!("{id} {entry}"));
         self.held.set(Some((id, entry)));
     }
 
@@ -375,12 +377,12 @@ impl Court {
     #[must_use]
     pub fn counts_quick_taps(self) -> bool {
         let told = self.quick.get();
-        told.unwrap_or_else(|| device::setting(QUICK).as_deref() == Some(ON))
+        told.unwrap_or_else(|| device::settings().get(QUICK).as_deref() == Some(ON))
     }
 
     /// Counts quick taps at once, or asks; kept on this phone.
     pub fn set_quick_taps(self, at_once: bool) {
-        let _ = device::set_setting(QUICK, if at_once { ON } else { OFF });
+        device::settings().set(QUICK, if at_once { ON } else { OFF });
         self.quick.set(Some(at_once));
     }
 

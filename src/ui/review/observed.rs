@@ -3,7 +3,6 @@
 use leptos::prelude::*;
 
 use super::{part, sentence};
-use crate::learner_data;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use game::Timeline;
@@ -17,7 +16,7 @@ pub fn observed() -> AnyView {
     let shell = use_shell();
     let anyway = RwSignal::new(false);
     let shown = move || {
-        let all = learner_data::all_notes();
+        let all = device::settings().all_notes();
         session.with_timeline(|timeline| {
             let laid = all.into_iter().filter(|observed| !observed.is_empty());
             let laid: Vec<(Observed, Beside)> = laid
@@ -127,7 +126,7 @@ pub fn to_logbook() -> AnyView {
     let session = use_session();
     let shell = use_shell();
     let id = untrack(|| session.id()).unwrap_or_default();
-    let is_there = learner_data::logbook().of_id(&id).is_some();
+    let is_there = device::settings().logbook().of_id(&id).is_some();
     let name = if is_there {
         words::log_this_again()
     } else {

@@ -2,20 +2,18 @@
 
 use leptos::prelude::*;
 
+use app::last_used::LastUsed;
+
 use super::check::Found;
-use super::draft;
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use rules::{Judged, Pressure, Unit};
 use text::setup as words;
-
-/// The unit of the gauge is remembered.
-const GAUGE: &str = "gauge";
 
 /// A reading, what it means, and what it is in the other units.
 #[component]
 pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
     let typed = RwSignal::new(String::new());
-    let kept = Unit::from_symbol(&draft::remembered(GAUGE));
+    let kept = Unit::from_symbol(&device::settings().last_used(LastUsed::Gauge));
     let unit = RwSignal::new(kept.unwrap_or(Unit::KgfPerCm2));
     let read = move || typed.with(|t| Pressure::read(t, unit.get()));
     let changed = move || {
@@ -26,7 +24,7 @@ pub(super) fn BallPressure(measured: RwSignal<Found>) -> impl IntoView {
     };
     let choose = move |chosen: Unit| {
         unit.set(chosen);
-        draft::remember(GAUGE, chosen.symbol());
+        device::settings().set_last_used(LastUsed::Gauge, chosen.symbol());
         changed();
     };
     let one = move |own: Unit| {

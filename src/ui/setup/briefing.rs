@@ -2,8 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::draft::{self, BRIEFED};
 use crate::session::use_session;
+use app::drafts::Draft;
 use device::{on_voices, Listeners, Voice};
 use text::setup as words;
 
@@ -17,7 +17,7 @@ pub(super) fn Briefings(
     let id = StoredValue::new(untrack(|| session.id()).unwrap_or_default());
     // A letter for each sentence that was read: `x` or `-`.
     let kept = id
-        .with_value(|id| draft::kept(id, BRIEFED))
+        .with_value(|id| device::settings().drafts(id).get(Draft::Briefed))
         .unwrap_or_default();
     let ticks = RwSignal::new(kept);
     let lines = StoredValue::new(words::briefings(session.state_now().rules()));
@@ -46,7 +46,7 @@ pub(super) fn Briefings(
                     }
                 })
                 .collect();
-            id.with_value(|id| draft::keep(id, BRIEFED, ticks));
+            id.with_value(|id| device::settings().drafts(id).keep(Draft::Briefed, ticks));
         });
     };
     let voice = RwSignal::new_local(None::<Voice>);

@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
+use app::last_used::LastUsed;
+
 use super::details::Chevron;
-use super::draft;
 use super::team_tabs::choose_team;
 use crate::memo::Memo;
 use crate::session::use_session;
@@ -17,8 +18,6 @@ use rules::{waited_until, Team};
 use text::setup as words;
 use text::team_name;
 
-/// The minutes of the last match are remembered.
-const WAIT: &str = "wait";
 /// More is no waiting: this project's own choice.
 const MAX_MINUTES: u16 = 180;
 
@@ -60,7 +59,7 @@ pub(super) fn LateTeam(start: Memo<Option<i64>>) -> impl IntoView {
 fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
     let session = use_session();
     let late = RwSignal::new(None::<Team>);
-    let typed = RwSignal::new(draft::remembered(WAIT));
+    let typed = RwSignal::new(device::settings().last_used(LastUsed::Wait));
     let minutes = move || {
         let minutes = typed.with(|t| t.trim().parse::<u16>().ok());
         minutes.filter(|m| *m <= MAX_MINUTES)
@@ -80,7 +79,7 @@ fn Begin(start: Memo<Option<i64>>) -> impl IntoView {
         let Some((team, minutes)) = untrack(|| Some((late.get()?, minutes()?))) else {
             return;
         };
-        draft::remember(WAIT, &minutes.to_string());
+        device::settings().set_last_used(LastUsed::Wait, &minutes.to_string());
         let now = session.time_now();
         let until = waited_until(start.get_untracked(), now, minutes);
         let seconds = u32::try_from((until - now).max(0) / 1000).unwrap_or_default();

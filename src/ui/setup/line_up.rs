@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::draft;
 use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::widgets::line_up_court::LineUpCourt;
 use crate::widgets::team_mark::TeamMark;
+use app::drafts::Draft;
 use game::{may_start, Kind, Outcome, Refusal};
 use rules::{Shirt, Team};
 use text::setup as words;
@@ -15,10 +15,6 @@ use text::team_name;
 
 /// No shirt has this number; in a draft it stands for a place without one.
 const NOBODY: Shirt = Shirt(0);
-
-fn draft_of(team: Team) -> String {
-    format!("line-up-{team}")
-}
 
 /// The entry that handed in the line-up for the set to come.
 fn handed_in(session: Session, team: Team) -> Option<u32> {
@@ -115,7 +111,7 @@ fn Editor(team: Team) -> impl IntoView {
     let session = use_session();
     let id = StoredValue::new(untrack(|| session.id()).unwrap_or_default());
     let needed = usize::from(session.state_now().rules().players_on_court);
-    let kept = id.with_value(|id| draft::kept_entry(id, &draft_of(team)));
+    let kept = id.with_value(|id| device::settings().drafts(id).entry(Draft::LineUp(team)));
     let places = RwSignal::new(match kept {
         Some(Kind::LineUp { positions, .. }) if positions.len() == needed => positions
             .into_iter()
@@ -131,7 +127,9 @@ fn Editor(team: Team) -> impl IntoView {
     let keep = move || {
         let positions = places.with_untracked(|p| p.iter().map(|s| s.unwrap_or(NOBODY)).collect());
         id.with_value(|id| {
-            draft::keep_entry(id, &draft_of(team), Kind::LineUp { team, positions });
+            device::settings()
+                .drafts(id)
+                .keep_entry(Draft::LineUp(team), Kind::LineUp { team, positions });
         });
     };
     let put = move |shirt: Shirt| {
@@ -182,7 +180,7 @@ fn Editor(team: Team) -> impl IntoView {
     let hand_in = move |expected: u32| {
         let positions = places.with_untracked(|p| p.iter().copied().flatten().collect());
         if session.submit_at(expected, Kind::LineUp { team, positions }) {
-            id.with_value(|id| draft::drop(id, &draft_of(team)));
+            id.with_value(|id| device::settings().drafts(id).forget(Draft::LineUp(team)));
         }
     };
 

@@ -1,6 +1,6 @@
 //! Before the match: new match, plan, checks, briefings, lists, toss, warm-up, line-ups, last check.
 //!
-//! Half-typed work is kept in [`draft`]; everything that counts is an entry.
+//! Half-typed work is kept as a draft; everything that counts is an entry.
 
 mod ball;
 mod begin;
@@ -8,7 +8,6 @@ mod briefing;
 mod check;
 mod details;
 mod discrepancy;
-mod draft;
 mod drawn;
 mod fields;
 mod form;
@@ -29,8 +28,7 @@ mod warm_up;
 use leptos::prelude::*;
 
 pub use details::DetailsForm;
-pub use draft::{forget_drafts, keep_practice_step, practice_step};
-pub use drawn::{drawn, keep_drawn, Drawing};
+pub use drawn::Drawing;
 pub use new_match::NewMatch;
 pub use sign::{SignPad, SignRow};
 

@@ -2,19 +2,17 @@
 
 use leptos::prelude::*;
 
+use app::last_used::LastUsed;
+
 use super::check::Found;
-use super::draft;
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use rules::{Height, Measured, MEN, WOMEN};
 use text::setup as words;
 
-/// The height of the last match is remembered.
-const NET: &str = "net";
-
 /// The height for the age group, and the measures against it.
 #[component]
 pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
-    let typed = RwSignal::new(draft::remembered(NET));
+    let typed = RwSignal::new(device::settings().last_used(LastUsed::Net));
     let own = RwSignal::new(typed.with_untracked(|t| {
         let height = Height::read(t);
         height.is_some() && height != Some(MEN) && height != Some(WOMEN)
@@ -46,7 +44,7 @@ pub(super) fn NetHeight(measured: RwSignal<Found>) -> impl IntoView {
     let take = move || {
         typed.with_untracked(|text| {
             if Height::read(text).is_some() {
-                draft::remember(NET, text);
+                device::settings().set_last_used(LastUsed::Net, text);
             }
         });
         changed();

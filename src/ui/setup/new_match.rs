@@ -2,7 +2,6 @@
 
 use leptos::prelude::*;
 
-use super::draft;
 use super::fields::{Fields, Wrong};
 use super::form::{Circumstances, Presets, RulesInDetail, Words};
 use crate::session::use_session;
@@ -10,28 +9,9 @@ use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::defer_render;
 use crate::widgets::unfold::Unfold;
 use app::field::Field;
-use game::entry::Heading;
-use game::Kind;
-use rules::{ByTeam, Preset, Rules};
+use rules::Preset;
 use text::day_of;
 use text::setup as words;
-
-/// Under this name the half-filled form is kept.
-const NEW: &str = "new";
-/// Under this name the rules of the last match are kept, in the words of the match file.
-const LAST_RULES: &str = "last-rules";
-
-fn last_rules() -> Option<Rules> {
-    match draft::unwritten(&draft::kept(NEW, LAST_RULES)?)? {
-        Kind::Match(heading) => Some(heading.rules),
-        _ => None,
-    }
-}
-
-fn remember_rules(rules: Rules) {
-    let nameless = Heading::new(ByTeam::default(), rules);
-    draft::keep_entry(NEW, LAST_RULES, Kind::Match(Box::new(nameless)));
-}
 
 /// Opens a new match.
 #[component]
@@ -39,8 +19,12 @@ pub fn NewMatch() -> impl IntoView {
     let session = use_session();
     let shell = use_shell();
     let fields = Fields::new();
-    fields.take_rules(&last_rules().unwrap_or(Preset::SchoolJunior.rules()));
-    if let Some(lines) = draft::kept(NEW, "form") {
+    fields.take_rules(
+        &device::settings()
+            .last_rules()
+            .unwrap_or(Preset::SchoolJunior.rules()),
+    );
+    if let Some(lines) = device::settings().new_match_form() {
         fields.take_written(&lines);
     }
     // Nobody means a day that is over; written so, days sort as text.
@@ -55,7 +39,7 @@ pub fn NewMatch() -> impl IntoView {
     let wrong = RwSignal::new(None::<Wrong>);
     let not_saved = RwSignal::new(false);
     let changed = Callback::new(move |()| {
-        draft::keep(NEW, "form", &fields.written());
+        device::settings().keep_new_match_form(&fields.written());
         wrong.set(None);
     });
 
@@ -68,8 +52,8 @@ pub fn NewMatch() -> impl IntoView {
             let rules = heading.rules;
             match session.create(heading) {
                 Ok(id) => {
-                    remember_rules(rules);
-                    draft::drop(NEW, "form");
+                    device::settings().set_last_rules(rules);
+                    device::settings().forget_new_match_form();
                     shell.replace(Screen::Before { id });
                 }
                 Err(_) => not_saved.set(true),

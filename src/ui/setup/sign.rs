@@ -4,7 +4,7 @@ use leptos::ev::PointerEvent;
 use leptos::html;
 use leptos::prelude::*;
 
-use super::drawn::{drawn, keep_drawn, Drawing};
+use super::drawn::Drawing;
 use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
@@ -40,9 +40,12 @@ pub fn SignRow(
     let team = move || signer.team().map(|t| team_name(&session.state(), t));
     let label = move |what: &str| words::about_signer(what, who, team().as_deref());
     let given = move |signature: &Signature| {
-        let drawn = session
-            .id()
-            .and_then(|id| drawn(&id).remove(&signature.entry));
+        let drawn = session.id().and_then(|id| {
+            device::settings()
+                .drafts(&id)
+                .drawn()
+                .remove(&signature.entry)
+        });
         let name = signature.name.clone();
         view! {
             <span class="sign-name">{name}</span>
@@ -159,9 +162,10 @@ pub fn SignPad(
         }
         let strokes = strokes.get_untracked();
         if let (Some(match_id), false) = (untrack(|| session.id()), strokes.is_empty()) {
-            let mut all = drawn(&match_id);
+            let drafts = device::settings().drafts(&match_id);
+            let mut all = drafts.drawn();
             all.insert(expected, strokes);
-            keep_drawn(&match_id, &all);
+            drafts.keep_drawn(&all);
         }
         open.set(false);
     };

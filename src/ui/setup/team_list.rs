@@ -4,13 +4,13 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::draft;
 use super::sign::ListSignatures;
 use super::team_tabs::{OtherTeam, TeamTabs};
 use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::number_pad::NumberPad;
 use crate::widgets::unfold::Unfold;
+use app::drafts::Draft;
 use game::entry::{Player, Staff, TeamList};
 use game::{list_lacks, Kind, Refusal};
 use rules::{Shirt, Team};
@@ -21,10 +21,6 @@ const STAFF: [&str; 4] = ["coach", "assistant coach", "therapist", "doctor"];
 
 /// Sets or takes a mark of a player.
 type Mark = fn(&mut Player);
-
-fn draft_of(team: Team) -> String {
-    format!("list-{team}")
-}
 
 /// The lists of both teams, one at a time.
 #[component]
@@ -89,7 +85,7 @@ fn ListEditor(
 ) -> impl IntoView {
     let session = use_session();
     let id = StoredValue::new(untrack(|| session.id()).unwrap_or_default());
-    let kept = id.with_value(|id| draft::kept_entry(id, &draft_of(team)));
+    let kept = id.with_value(|id| device::settings().drafts(id).entry(Draft::TeamList(team)));
     let list = RwSignal::new(match (kept, before) {
         (Some(Kind::TeamList(list)), _) => list,
         (_, Some(list)) => TeamList::clone(&list),
@@ -102,7 +98,11 @@ fn ListEditor(
     let refused = RwSignal::new(None::<(Refusal, TeamList)>);
     let chosen = RwSignal::new(None::<Shirt>);
     let take = move |changed: TeamList| {
-        id.with_value(|id| draft::keep_entry(id, &draft_of(team), Kind::TeamList(changed.clone())));
+        id.with_value(|id| {
+            device::settings()
+                .drafts(id)
+                .keep_entry(Draft::TeamList(team), Kind::TeamList(changed.clone()))
+        });
         list.set(changed);
         refused.set(None);
     };
@@ -174,7 +174,7 @@ fn ListEditor(
     });
     let hand_in = move |expected: u32| {
         if session.submit_at(expected, Kind::TeamList(list.get_untracked())) {
-            id.with_value(|id| draft::drop(id, &draft_of(team)));
+            id.with_value(|id| device::settings().drafts(id).forget(Draft::TeamList(team)));
         }
     };
 

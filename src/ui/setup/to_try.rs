@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use crate::learner_data;
 use text::learn as words;
 
 /// The one thing; nothing where the last talk left none.
 pub fn to_try() -> Option<AnyView> {
-    let next = learner_data::logbook()
+    let next = device::settings()
+        .logbook()
         .to_try()
         .map(|one| one.next.clone())?;
     Some(

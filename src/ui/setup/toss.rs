@@ -2,11 +2,11 @@
 
 use leptos::prelude::*;
 
-use super::draft;
 use super::team_tabs::choose_team;
 use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::team_mark::TeamMark;
+use app::drafts::Draft;
 use app::machine::Face;
 use device::toss_coin;
 use game::entry::{About, Toss, Won};
@@ -102,7 +102,10 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     let session = use_session();
     let id = untrack(|| session.id()).unwrap_or_default();
     let set = session.state_now().set_at_hand();
-    let kept = draft::kept(&id, "toss").and_then(|text| Coin::read(&text, set));
+    let kept = device::settings()
+        .drafts(&id)
+        .get(Draft::Toss)
+        .and_then(|text| Coin::read(&text, set));
     let coin = RwSignal::new(kept.unwrap_or_default());
     let id = StoredValue::new(id);
     // Sets were played here before anybody asked for a toss: what is seen on court is all there is.
@@ -117,7 +120,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
     let choose_again = move |_| coin.update(|c| c.chosen = None);
     let keep = move || {
         let text = coin.with_untracked(|c| c.written(set));
-        id.with_value(|id| draft::keep(id, "toss", &text));
+        id.with_value(|id| device::settings().drafts(id).keep(Draft::Toss, &text));
     };
     let record = Callback::new(move |(expected, toss): (u32, Toss)| {
         let kind = match as_seen {
@@ -128,7 +131,7 @@ fn TossNow(done: Callback<()>) -> impl IntoView {
             false => Kind::Toss(toss),
         };
         if session.submit_at(expected, kind) {
-            id.with_value(|id| draft::drop(id, "toss"));
+            id.with_value(|id| device::settings().drafts(id).forget(Draft::Toss));
             done.run(());
         }
     });

@@ -34,7 +34,7 @@ impl Continued {
 
     /// What was kept last; none where no match was running.
     fn kept() -> Option<Continued> {
-        let kept = device::setting(NAME)?;
+        let kept = device::settings().get(NAME)?;
         let mut lines = kept.lines().map(str::to_owned);
         Some(Continued {
             hash: lines.next()?,
@@ -47,8 +47,8 @@ impl Continued {
     /// read.
     fn keep(&self) {
         let lines = format!("{}\n{}\n{}", self.hash, self.teams, self.standing);
-        if device::setting(NAME).as_deref() != Some(&lines) {
-            let _ = device::set_setting(NAME, &lines);
+        if device::settings().get(NAME).as_deref() != Some(&lines) {
+            device::settings().set(NAME, &lines);
         }
     }
 
@@ -106,7 +106,7 @@ impl Known {
             let running = running.get();
             match &running {
                 Some(running) => running.keep(),
-                None => device::forget_setting(NAME),
+                None => device::settings().forget(NAME),
             }
             if self.running.with_untracked(|known| *known != running) {
                 self.running.set(running);

@@ -4,7 +4,6 @@
 mod about;
 mod continued;
 mod import;
-mod kept;
 mod library;
 mod parcel;
 mod phone;
@@ -24,8 +23,7 @@ use rules::{ByTeam, Preset};
 
 pub use about::About;
 pub use continued::{remember_open_match, Known};
-pub use import::{take_in, Also, Import};
-pub use kept::{is_put_away, put_away, Kept, Listed, RUNS_MS};
+pub use import::Import;
 pub use library::Library;
 pub use parcel::{export, export_open_match, hand_over, parcel};
 pub use phone::ThisPhone;

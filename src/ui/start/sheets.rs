@@ -4,7 +4,6 @@ use std::sync::Arc;
 
 use leptos::prelude::*;
 
-use super::kept::Listed;
 use super::library::Library;
 use super::{export, screen_of};
 use crate::memo::Memo;
@@ -12,6 +11,7 @@ use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
 use crate::widgets::icon::{icon, Icon};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
+use app::stored_match::ListedMatch;
 use reports::fits;
 use text::setup::library as words;
 
@@ -27,7 +27,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
     let with_archived = RwSignal::new(false);
     let whole = RwSignal::new(false);
     let asked = move || typed.with(|t| !t.trim().is_empty());
-    let fit = move |kept: &Arc<Listed>| {
+    let fit = move |kept: &Arc<ListedMatch>| {
         let of = &kept.summary;
         // The day is asked of the browser only where somebody looks for something.
         let found = !asked() || {
@@ -44,7 +44,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         if all.is_empty() {
             return view! { <p class="muted">{text::no_sheets()}</p> }.into_any();
         }
-        let mut fitting: Vec<Arc<Listed>> = all.into_iter().filter(fit).collect();
+        let mut fitting: Vec<Arc<ListedMatch>> = all.into_iter().filter(fit).collect();
         if fitting.is_empty() {
             let none = if asked() {
                 words::nothing_fits()
@@ -110,7 +110,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
 /// One match: a tap opens it, everything else is behind a second button.
 #[component]
 fn SheetLine(
-    kept: Arc<Listed>,
+    kept: Arc<ListedMatch>,
     library: Library,
     /// It came from outside just now.
     came: bool,
@@ -147,7 +147,7 @@ fn SheetLine(
     let problems = kept
         .problems
         .iter()
-        .map(|problem| view! { <p class="sentence bad">{problem.clone()}</p> })
+        .map(|problem| view! { <p class="sentence bad">{text::stored_problem(problem)}</p> })
         .collect_view();
     let kept = StoredValue::new(kept);
     view! {
@@ -171,7 +171,7 @@ fn SheetLine(
 }
 
 /// Everything else that can be done with a match.
-fn what_else(kept: &Listed, library: Library) -> AnyView {
+fn what_else(kept: &ListedMatch, library: Library) -> AnyView {
     let shell = use_shell();
     let asking = RwSignal::new(false);
     let teams = text::listed_teams(&kept.summary);
@@ -215,13 +215,13 @@ fn what_else(kept: &Listed, library: Library) -> AnyView {
     } else {
         words::archive()
     };
-    let put_away = move || library.put_away(&[id.get_value()], !away);
+    let archive = move || library.archive(&[id.get_value()], !away);
     let delete = Callback::new(move |()| library.delete(vec![id.get_value()]));
     view! {
         <div class="row">
             {export}
             {review}
-            {button(away_words, Box::new(put_away))}
+            {button(away_words, Box::new(archive))}
             {button(text::delete(), Box::new(move || asking.set(true)))}
         </div>
         <Confirm

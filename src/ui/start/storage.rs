@@ -4,15 +4,11 @@
 use leptos::prelude::*;
 
 use super::library::Library;
-use crate::desk_store::{PAPERS, POOLS};
-use crate::learner_data;
 use crate::memo::Memo;
-use crate::practised::practised_text;
 use crate::session::use_session;
 use crate::widgets::dialog::Confirm;
 use app::machine::{StoragePromise, StorageRoom};
 use device::{ExportFile, Handed};
-use record::{write_backup, OnDesk};
 use text::day_of;
 use text::setup::library as words;
 
@@ -54,7 +50,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
             <button
                 type="button"
                 class="button"
-                disabled=move || count.get() == 0 && on_desk().is_empty()
+                disabled=move || count.get() == 0 && library.app().on_desk().is_empty()
                 on:click=move |_| back_up(library, says)
             >
                 {words::make_backup()}
@@ -80,7 +76,7 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
                 open=asking
                 question=Signal::derive(move || words::wipe_question(count.get()))
                 yes=Signal::stored(words::wipe().to_owned())
-                on_yes=Callback::new(move |()| library.wipe(wiped))
+                on_yes=Callback::new(move |()| library.delete_all(wiped))
             />
         </section>
     }
@@ -95,48 +91,32 @@ fn moving() -> &'static [&'static str] {
     }
 }
 
-/// What lies on the desk and is no match, and what belongs to the learner.
-fn on_desk() -> OnDesk {
-    OnDesk {
-        papers: PAPERS.texts(),
-        pools: POOLS.texts(),
-        learner: practised_text(),
-        logbook: learner_data::logbook_text(),
-        observed: learner_data::notes_texts(),
-    }
-}
-
-/// Everything in one file. Each match is read by itself, so that the page stays quick meanwhile.
+/// Everything in one file.
 fn back_up(library: Library, says: RwSignal<&'static str>) {
-    let ids: Vec<String> = untrack(|| library.listed())
-        .into_iter()
-        .flatten()
-        .map(|listed| listed.id.clone())
-        .collect();
     let now = use_session().time_now();
+    let app = library.app();
     says.set(words::backing_up());
     device::spawn(async move {
-        let mut all = Vec::new();
-        for id in ids {
-            all.push(library.read(&id).await.whole());
-            device::pause(0).await;
-        }
-        let parcel = ExportFile {
-            name: words::backup_name(&day_of(device::local_time(now))),
-            mime: "application/json".into(),
-            bytes: write_backup(&all, &on_desk(), Some(now)).into_bytes(),
+        let is_made = match app.backup(now).await {
+            Ok(text) => {
+                let file = ExportFile {
+                    name: words::backup_name(&day_of(device::local_time(now))),
+                    mime: "application/json".into(),
+                    bytes: text.into_bytes(),
+                };
+                matches!(
+                    device::hand_over(&file)
+                        .await
+                        .or_else(|_| device::download(&file)),
+                    Ok(Handed::Shared | Handed::Downloaded)
+                )
+            }
+            Err(_) => false,
         };
-        let made = matches!(
-            device::hand_over(&parcel)
-                .await
-                .or_else(|_| device::download(&parcel)),
-            Ok(Handed::Shared | Handed::Downloaded)
-        );
-        let words = if made {
+        says.try_set(if is_made {
             words::backup_made()
         } else {
             words::backup_not_made()
-        };
-        says.try_set(words);
+        });
     });
 }

@@ -30,12 +30,13 @@ const CEILINGS: [Ceiling; 4] = [
         aim: 250_000,
     },
     // Since words are asked for by language each costs a function, 36,000 bytes together; table, panes and
-    // keys of the desk, and what else came with them, 76,000 more.
+    // keys of the desk, and what else came with them, 76,000 more; library and importer behind ports, where each
+    // bad day of theirs is tried without a browser, 9,000 more.
     Ceiling {
         what: "all parts of the program in English",
         names: &["dutystand_bg-", "split_", "chunk_"],
         but: &[SPANISH],
-        at_most: 1_270_000,
+        at_most: 1_278_000,
         aim: 800_000,
     },
     Ceiling {

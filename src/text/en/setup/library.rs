@@ -3,7 +3,6 @@
 
 use crate::setup::library::*;
 use app::machine::{StoragePromise, StorageRoom};
-use record::MergeDecision;
 
 /// In English.
 pub static WORDS: LibraryWords = LibraryWords {
@@ -17,11 +16,7 @@ all_archived: "All matches are archived.",
 archive: "Archive",
 unarchive: "Restore",
 is_archived: "archived",
-came_damaged: "Part of its file was missing or could not be read. Ask for the file again.",
-taking_in_label: "Importing \u{2026}",
-taking_in,
 stop: "Stop",
-stopped_at,
 backup: "Backup and storage",
 backup_is:
         "One file holds every match, its signatures, everything on the desk and your logbook. To \
@@ -62,30 +57,7 @@ wipe_question,
 backup_name,
 room,
 kept,
-files_taken,
-of_the_desk,
-taken,
-open_elsewhere,
-backup_taken,
-desk_taken,
-logbook_taken,
-notes_taken,
-newer_file,
-damaged_file,
-not_kept,
-practised_taken,
-backup_problem,
 };
-
-fn taking_in(place: usize, all: usize) -> String {
-    format!("Importing match {place} of {all} \u{2026}")
-}
-
-fn stopped_at(name: &str, taken: usize, all: usize) -> String {
-    format!(
-        "{name}: stopped after {taken} of {all} matches. Open the file again to import the rest."
-    )
-}
 
 fn show_all(count: usize) -> String {
     format!("Show all {count}")
@@ -157,114 +129,4 @@ fn kept(kept: StoragePromise) -> &'static str {
             "This browser does not say whether it keeps the records. Make a backup of what matters."
         }
     }
-}
-
-fn files_taken(taken: usize, all: usize) -> String {
-    match all - taken {
-        0 => format!("{all} files: all of them are on this phone."),
-        left => format!("{all} files: {taken} are on this phone, {left} could not be imported."),
-    }
-}
-
-fn of_the_desk(name: &str, kind: &str) -> String {
-    format!("{name} is {kind}. Go to the desk and open it there.")
-}
-
-fn taken(name: &str, how: &MergeDecision) -> String {
-    match how {
-        MergeDecision::New(_) => format!("{name} is on this phone now."),
-        MergeDecision::Here(_) => format!("{name} is already here. Nothing was changed."),
-        MergeDecision::Longer(_) => format!(
-            "{name} continues the record that was here. The longer one is kept. Nothing was lost."
-        ),
-        MergeDecision::Beside(_) => format!(
-            "{name} is another record of a match that is already here. Both are kept. Nothing was \
-             overwritten."
-        ),
-    }
-}
-
-fn open_elsewhere(name: &str) -> String {
-    format!(
-        "{name} was not imported: the match is open in another tab. Close that tab and choose the \
-        file again."
-    )
-}
-
-fn backup_taken(name: &str, counts: [usize; 4]) -> String {
-    let [new, longer, beside, here] = counts;
-    format!(
-        "{name}: {} new, {longer} longer than here, {beside} kept beside another record, {here} already \
-         here. Nothing was lost.",
-        matches(new)
-    )
-}
-
-fn desk_taken(name: &str, counts: [usize; 3]) -> String {
-    let [new, here, lost] = counts;
-    let mut say =
-        format!("{name}, paper sheets and pools of the desk: {new} new, {here} already here.");
-    if lost > 0 {
-        say += &format!(
-            "{lost} could not be stored because the phone is full. Delete what you do not need, then open \
-             the backup again."
-        );
-    }
-    say
-}
-
-fn logbook_taken(name: &str, matches: usize, goals: usize, left_out: usize) -> String {
-    let counted = |count: usize, one: &str, many: &str| match count {
-        1 => format!("1 {one}"),
-        n => format!("{n} {many}"),
-    };
-    let mut say = match (matches, goals) {
-        (0, 0) => format!("{name}: everything in it is in your logbook already."),
-        (matches, goals) => format!(
-            "{name}: {} and {} are new in your logbook.",
-            counted(matches, "match", "matches"),
-            counted(goals, "goal", "goals")
-        ),
-    };
-    if left_out > 0 {
-        say += &format!(" {left_out} in it could not be read.");
-    }
-    say
-}
-
-fn notes_taken(name: &str, left_out: usize) -> String {
-    let mut say = format!(
-        "{name}: the notes of an observer are on this phone. Open the match and tap Review to see them beside \
-         it."
-    );
-    if left_out > 0 {
-        say += &format!(" {left_out} of them could not be read.");
-    }
-    say
-}
-
-fn newer_file(name: &str) -> String {
-    format!(
-        "{name} was made by a newer version of this app. Update the app, then open the file again."
-    )
-}
-
-fn damaged_file(name: &str) -> String {
-    format!("{name} is damaged and cannot be read. Ask for it again.")
-}
-
-fn not_kept(name: &str) -> String {
-    format!("{name} could not be stored because the phone is full. Delete what you do not need and try again.")
-}
-
-fn practised_taken(name: &str, taken: bool) -> String {
-    if taken {
-        format!("{name}: what you practised is on this phone now.")
-    } else {
-        format!("{name}: what was practised could not be read or stored.")
-    }
-}
-
-fn backup_problem(name: &str, say: &str) -> String {
-    format!("{name}: {}.", say.trim_end_matches('.'))
 }

@@ -3,7 +3,6 @@
 
 use crate::setup::library::*;
 use app::machine::{StoragePromise, StorageRoom};
-use record::MergeDecision;
 
 /// In Spanish.
 pub static WORDS: LibraryWords = LibraryWords {
@@ -17,11 +16,7 @@ pub static WORDS: LibraryWords = LibraryWords {
     archive: "Archivar",
     unarchive: "Restaurar",
     is_archived: "archivado",
-    came_damaged: "Una parte de su archivo faltaba o no se pudo leer. Pide el archivo otra vez.",
-    taking_in_label: "Importando \u{2026}",
-    taking_in,
     stop: "Parar",
-    stopped_at,
     backup: "Copia y almacenamiento",
     backup_is:
         "Un solo archivo guarda todos los partidos, sus firmas, todo lo del escritorio y tu \
@@ -66,31 +61,7 @@ pub static WORDS: LibraryWords = LibraryWords {
     backup_name,
     room,
     kept,
-    files_taken,
-    of_the_desk,
-    taken,
-    open_elsewhere,
-    backup_taken,
-    desk_taken,
-    logbook_taken,
-    notes_taken,
-    newer_file,
-    damaged_file,
-    not_kept,
-    practised_taken,
-    backup_problem,
 };
-
-fn taking_in(place: usize, all: usize) -> String {
-    format!("Importando partido {place} de {all} \u{2026}")
-}
-
-fn stopped_at(name: &str, taken: usize, all: usize) -> String {
-    format!(
-        "{name}: parado después de {taken} de {all} partidos. Abre el archivo otra vez para \
-         importar el resto."
-    )
-}
 
 fn show_all(count: usize) -> String {
     format!("Mostrar todos ({count})")
@@ -168,121 +139,4 @@ fn kept(kept: StoragePromise) -> &'static str {
              que importa."
         }
     }
-}
-
-fn files_taken(taken: usize, all: usize) -> String {
-    match all - taken {
-        0 => format!("Archivos: {all}. Todos están en este teléfono."),
-        left => format!(
-            "Archivos: {all}. Están en este teléfono: {taken}. No se pudieron importar: {left}."
-        ),
-    }
-}
-
-fn of_the_desk(name: &str, kind: &str) -> String {
-    format!("{name}: {kind}. Ve al escritorio y abre allí el archivo.")
-}
-
-fn taken(name: &str, how: &MergeDecision) -> String {
-    match how {
-        MergeDecision::New(_) => format!("{name} ya está en este teléfono."),
-        MergeDecision::Here(_) => format!("{name} ya estaba aquí. No se cambió nada."),
-        MergeDecision::Longer(_) => format!(
-            "{name} continúa el registro que había aquí. Se conserva el más largo. No se perdió \
-             nada."
-        ),
-        MergeDecision::Beside(_) => format!(
-            "{name} es otro registro de un partido que ya está aquí. Se conservan los dos. No se \
-             sobrescribió nada."
-        ),
-    }
-}
-
-fn open_elsewhere(name: &str) -> String {
-    format!(
-        "{name} no se importó: el partido está abierto en otra pestaña. Cierra esa pestaña y \
-         elige el archivo otra vez."
-    )
-}
-
-fn backup_taken(name: &str, counts: [usize; 4]) -> String {
-    let [new, longer, beside, here] = counts;
-    format!(
-        "{name}, partidos: nuevos, {new}; más largos que aquí, {longer}; conservados junto a otro \
-         registro, {beside}; ya estaban aquí, {here}. No se perdió nada."
-    )
-}
-
-fn desk_taken(name: &str, counts: [usize; 3]) -> String {
-    let [new, here, lost] = counts;
-    let mut say = format!(
-        "{name}, actas en papel y grupos del escritorio: nuevos, {new}; ya estaban aquí, {here}."
-    );
-    if lost > 0 {
-        say += &format!(
-            "Sin guardar porque el teléfono está lleno: {lost}. Borra lo que no necesites y abre \
-             otra vez la copia de seguridad."
-        );
-    }
-    say
-}
-
-fn logbook_taken(name: &str, matches: usize, goals: usize, left_out: usize) -> String {
-    let counted = |count: usize, one: &str, many: &str| match count {
-        1 => format!("1 {one}"),
-        n => format!("{n} {many}"),
-    };
-    let mut say = match (matches, goals) {
-        (0, 0) => format!("{name}: todo lo que contiene ya está en tu cuaderno."),
-        (matches, goals) => format!(
-            "{name}: nuevo en tu cuaderno, {} y {}.",
-            counted(matches, "partido", "partidos"),
-            counted(goals, "objetivo", "objetivos")
-        ),
-    };
-    if left_out > 0 {
-        say += &format!(" Partes que no se pudieron leer: {left_out}.");
-    }
-    say
-}
-
-fn notes_taken(name: &str, left_out: usize) -> String {
-    let mut say = format!(
-        "{name}: las notas de un observador están en este teléfono. Abre el partido y toca Repaso \
-         para verlas al lado."
-    );
-    if left_out > 0 {
-        say += &format!(" Notas que no se pudieron leer: {left_out}.");
-    }
-    say
-}
-
-fn newer_file(name: &str) -> String {
-    format!(
-        "{name} viene de una versión más nueva de esta app. Actualiza la app y abre el archivo \
-         otra vez."
-    )
-}
-
-fn damaged_file(name: &str) -> String {
-    format!("{name} está dañado y no se puede leer. Pídelo otra vez.")
-}
-
-fn not_kept(name: &str) -> String {
-    format!(
-        "{name} no se pudo guardar porque el teléfono está lleno. Borra lo que no necesites y \
-         prueba otra vez."
-    )
-}
-
-fn practised_taken(name: &str, taken: bool) -> String {
-    if taken {
-        format!("{name}: lo que practicaste ya está en este teléfono.")
-    } else {
-        format!("{name}: lo que se practicó no se pudo leer o guardar.")
-    }
-}
-
-fn backup_problem(name: &str, say: &str) -> String {
-    format!("{name}: {}.", say.trim_end_matches('.'))
 }

@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use super::{day_at, to, Open};
 use crate::learn::place::Place;
 use crate::learn::OneGoes;
-use crate::learner_data::{merge_logbook, Came};
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
+use app::learner_data::LearnerImport;
+use app::ports::PickedFile;
 use record::{Day, Goal, GoalKind, Handed, Logbook, MAX_BYTES, MAX_LOGGED, SHORT_LETTERS};
 use rules::Duty;
 use text::learn as words;
@@ -110,7 +111,7 @@ fn of_a_file(open: Open) -> AnyView {
                 let read = file.read(MAX_BYTES as u64).await;
                 let words = match read.map(|bytes| record::handed(&bytes)) {
                     Err(trouble) => (true, text::unreadable_file(&file.name(), &trouble)),
-                    Ok(Ok(Handed::Text(text))) => came(merge_logbook(&text)),
+                    Ok(Ok(Handed::Text(text))) => came(device::settings().merge_logbook(&text)),
                     Ok(Ok(Handed::Record(_)) | Err(_)) => {
                         (true, words::no_logbook_file().to_owned())
                     }
@@ -118,7 +119,7 @@ fn of_a_file(open: Open) -> AnyView {
                 // The screen may be gone by now.
                 said.try_set(Some(words));
             }
-            open.logbook.try_set(crate::learner_data::logbook());
+            open.logbook.try_set(device::settings().logbook());
         });
     };
     view! {
@@ -144,16 +145,18 @@ fn of_a_file(open: Open) -> AnyView {
 }
 
 /// What is said of a file, and whether that is bad news.
-fn came(came: Came) -> (bool, String) {
-    match came {
-        Came::Logbook {
+fn came(import: LearnerImport) -> (bool, String) {
+    match import {
+        LearnerImport::Logbook {
             matches,
             goals,
             left_out,
         } => (false, words::goals_came(matches, goals, left_out)),
-        Came::Newer => (true, words::newer_logbook_file().to_owned()),
-        Came::NotKept => (true, words::logbook_not_kept().to_owned()),
-        Came::Foreign | Came::Notes { .. } => (true, words::no_logbook_file().to_owned()),
+        LearnerImport::Newer => (true, words::newer_logbook_file().to_owned()),
+        LearnerImport::NotKept => (true, words::logbook_not_kept().to_owned()),
+        LearnerImport::Foreign | LearnerImport::Notes { .. } => {
+            (true, words::no_logbook_file().to_owned())
+        }
     }
 }
 

@@ -7,12 +7,12 @@ mod paper;
 use leptos::prelude::*;
 
 use super::place::Place;
-use crate::learner_data;
 use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen, Shell};
 use crate::start::{hand_over, Library};
 use crate::widgets::dialog::Confirm;
+use app::learner_data::LOGBOOK;
 use app::played::Played;
 use app::summary::Stage;
 use device::ExportFile;
@@ -32,16 +32,21 @@ struct Open {
     kept: RwSignal<bool>,
 }
 
+/// Calls `f` whenever another tab has changed the logbook, as long as the screen is there that asks for it.
+fn on_logbook_changed(f: impl Fn() + 'static) {
+    StoredValue::new_local(device::on_setting_changed(LOGBOOK, f));
+}
+
 impl Open {
     fn begin() -> Open {
         let open = Open {
-            logbook: RwSignal::new(learner_data::logbook()),
+            logbook: RwSignal::new(device::settings().logbook()),
             kept: RwSignal::new(true),
         };
-        learner_data::on_logbook_changed(move || {
+        on_logbook_changed(move || {
             // What the phone did not keep is here alone.
             if open.kept.try_get_untracked() == Some(true) {
-                open.logbook.set(learner_data::logbook());
+                open.logbook.set(device::settings().logbook());
             }
         });
         open
@@ -50,12 +55,12 @@ impl Open {
     /// Changes it: kept first, then shown. What another tab has written meanwhile stays.
     fn change<T>(self, change: impl FnOnce(&mut Logbook) -> T) -> T {
         let mut logbook = if self.kept.get_untracked() {
-            learner_data::logbook()
+            device::settings().logbook()
         } else {
             self.logbook.get_untracked()
         };
         let changed = change(&mut logbook);
-        self.kept.set(learner_data::keep_logbook(&logbook));
+        self.kept.set(device::settings().keep_logbook(&logbook));
         self.logbook.set(logbook);
         changed
     }

@@ -3,9 +3,8 @@
 
 use leptos::prelude::*;
 
-use super::{of_record, to, Open};
+use super::{of_record, on_logbook_changed, to, Open};
 use crate::learn::place::Place;
-use crate::learner_data;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::widgets::dialog::Confirm;
@@ -65,7 +64,7 @@ pub fn one(id: &str) -> AnyView {
     }
     // What another tab has written comes into the form.
     let elsewhere = RwSignal::new(());
-    learner_data::on_logbook_changed(move || {
+    on_logbook_changed(move || {
         elsewhere.try_set(());
     });
     let shown = move || match shows.get() {

@@ -7,7 +7,6 @@ use leptos::prelude::*;
 
 use super::lines;
 use super::place::Place;
-use crate::learner_data;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
@@ -33,7 +32,7 @@ impl Open {
     fn of(id: &str) -> Option<Open> {
         Some(Open {
             session: use_session(),
-            observed: RwSignal::new(learner_data::notes(id)?),
+            observed: RwSignal::new(device::settings().notes(id)?),
             kept: RwSignal::new(true),
         })
     }
@@ -42,12 +41,12 @@ impl Open {
     fn change(self, change: impl FnOnce(&mut Observed)) {
         let mut observed = self.observed.get_untracked();
         if self.kept.get_untracked() {
-            if let Some(here) = learner_data::notes(&observed.id) {
+            if let Some(here) = device::settings().notes(&observed.id) {
                 observed = here;
             }
         }
         change(&mut observed);
-        self.kept.set(learner_data::keep_notes(&observed));
+        self.kept.set(device::settings().keep_notes(&observed));
         self.observed.set(observed);
     }
 
@@ -98,7 +97,7 @@ pub fn list() -> AnyView {
             observed.call(team, &names[team].get_untracked());
         }
         // Where the phone keeps nothing the next screen would have nothing to open.
-        if learner_data::keep_notes(&observed) {
+        if device::settings().keep_notes(&observed) {
             shell.go(Screen::Learn {
                 place: Place::Watch(observed.id).code(),
             });
@@ -106,7 +105,7 @@ pub fn list() -> AnyView {
             shell.news(words::notes_not_kept().to_owned());
         }
     };
-    let here = learner_data::all_notes();
+    let here = device::settings().all_notes();
     let ways = here.into_iter().map(|observed| {
         let began = device::local_time(observed.began);
         let name = words::notes_of(began, &observed.teams, observed.notes().count());

@@ -6,7 +6,6 @@ use super::{not_here, team_fields, Open};
 use crate::hand_over::Codes;
 use crate::learn::place::Place;
 use crate::learn::OneGoes;
-use crate::learner_data;
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
 use crate::start::hand_over;
@@ -168,7 +167,7 @@ fn end(open: Open) -> AnyView {
     let asking = RwSignal::new(false);
     let forget = move |()| {
         open.observed
-            .with_untracked(|observed| learner_data::forget_notes(&observed.id));
+            .with_untracked(|observed| device::settings().forget_notes(&observed.id));
         shell.replace(Screen::Learn {
             place: Place::Observer.code(),
         });

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use super::{not_here, Open};
 use crate::learn::place::Place;
-use crate::learner_data;
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen};
 use app::thumb::Thumb;
@@ -19,13 +18,13 @@ pub fn watch(id: &str) -> AnyView {
     };
     // Nobody wants to wake the phone between two rallies.
     let session = open.session;
-    session.machine().keep_awake(true);
+    session.keep_awake(true);
     on_cleanup(move || {
         // A match that is open here wants it as well.
         let plays = session.state_now().phase().is_under_way();
-        session.machine().keep_awake(plays);
+        session.keep_awake(plays);
     });
-    let turned = RwSignal::new(learner_data::sides_are_swapped(id));
+    let turned = RwSignal::new(device::settings().sides_are_swapped(id));
     let thumb = StoredValue::new(Thumb::default());
     let standing = Memo::new(move |_| {
         let observed = open.observed.read();
@@ -44,7 +43,7 @@ pub fn watch(id: &str) -> AnyView {
     let of = id.to_owned();
     let swap = move || {
         turned.update(|turned| *turned = !*turned);
-        learner_data::keep_sides_swapped(&of, turned.get_untracked());
+        device::settings().keep_sides_swapped(&of, turned.get_untracked());
     };
     let half = move |side: usize| {
         let team = move || Team::BOTH[usize::from(is_turned.get() != (side == 1))];

@@ -16,7 +16,6 @@ use app::shown::Shown;
 use learn::{mark, Answer, Drawn, Marked, Place};
 use leptos::prelude::*;
 
-use crate::practised;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Screen};
 use crate::widgets::deferred::after_the_frame;
@@ -105,7 +104,7 @@ pub fn page() -> AnyView {
         shows: RwSignal::new(Shows::Choice),
         place: RwSignal::new(Place::Stand),
         form: RwSignal::new(form),
-        learner: RwSignal::new(practised::practised()),
+        learner: RwSignal::new(device::settings().learner()),
         sitting: RwSignal::new(Sitting::default()),
         began: StoredValue::new(0),
         turn: StoredValue::new(0),
@@ -258,14 +257,17 @@ impl Trainer {
         let now = self.session.time_now();
         // What another tab has kept meanwhile stays.
         if self.kept.get_untracked() {
-            self.learner.set(practised::practised());
+            self.learner.set(device::settings().learner());
         }
         self.learner
             .update(|learner| learner.took(drawn.kind, &marked, now));
         self.sitting
             .update(|sitting| sitting.scenes.push((drawn.kind, marked)));
         self.answered.set_value(Some(marked));
-        self.kept.set(self.learner.with_untracked(practised::keep));
+        self.kept.set(
+            self.learner
+                .with_untracked(|learner| device::settings().keep_learner(learner)),
+        );
         marked
     }
 }

@@ -6,7 +6,6 @@ use leptos::prelude::*;
 
 use super::{Shows, Trainer};
 use crate::memo::Memo;
-use crate::practised;
 use crate::shell::{use_shell, Screen};
 use text::learn as words;
 
@@ -61,7 +60,7 @@ pub fn over(trainer: Trainer) -> AnyView {
 pub fn practised(trainer: Trainer) -> AnyView {
     let forgotten = RwSignal::new(false);
     let forget = move |_| {
-        practised::forget();
+        device::settings().forget_learner();
         trainer.learner.set(Learner::default());
         forgotten.set(true);
     };

@@ -5,7 +5,7 @@
 /// The text is walked through once, byte by byte, and may be left and gone on with at any time. Whether
 /// what is found can be read is for the reader of each part to say.
 #[derive(Debug, Default)]
-pub struct Parts {
+pub struct BackupScan {
     at: usize,
     depth: usize,
     in_text: bool,
@@ -39,7 +39,7 @@ pub enum Step {
 
 const LIST: &[u8] = b"matches";
 
-impl Parts {
+impl BackupScan {
     /// Walks on by so many bytes at most.
     pub fn step(&mut self, text: &str, most: usize) -> Step {
         let bytes = text.as_bytes();
@@ -119,7 +119,7 @@ mod tests {
     use rules::Preset;
 
     fn taken_apart(text: &str, most: usize) -> (Vec<String>, Option<String>) {
-        let mut parts = Parts::default();
+        let mut parts = BackupScan::default();
         let mut found = Vec::new();
         loop {
             match parts.step(text, most) {

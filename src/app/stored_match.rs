@@ -1,59 +1,73 @@
-//! A match in this phone's storage, as far as the start screen shows it.
+//! A match in this phone's storage: as a list shows it, and whole.
 
 use std::sync::Arc;
 
-use crate::setup::drawn;
-use app::store::Found;
-use app::summary::Summary;
+use super::merge::Damage;
+use super::settings::Settings;
+use super::store::{Found, Store};
+use super::summary::Summary;
 use game::{Entry, State, Timeline};
 use record::{KeptMatch, Log};
-use text::setup::library as words;
 
 /// A match that has begun counts as being played for so long after its last entry, in milliseconds:
 /// half a day, because one that somebody forgot to finish must not keep an old version of the program
 /// for ever. Our own choice.
 pub const RUNS_MS: i64 = 12 * 3_600_000;
 
+/// What is wrong with a record.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RecordProblem {
+    /// It was changed after it was written.
+    Changed,
+    /// A part of the file that it came from was missing or could not be read.
+    LacksAPart,
+    /// So many lines of it cannot be read or proved.
+    Unreadable(usize),
+    /// One line of it.
+    Line(Damage),
+}
+
 /// One match as a list shows it: nothing of it was folded.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Listed {
+pub struct ListedMatch {
     /// Its id.
     pub id: String,
     /// What a list says of it.
     pub summary: Summary,
-    /// What of it is damaged, in words.
-    pub problems: Vec<String>,
-    /// Whether it was put away.
+    /// What is wrong with it.
+    pub problems: Vec<RecordProblem>,
+    /// Whether it was archived.
     pub archived: bool,
 }
 
-impl Listed {
+impl ListedMatch {
     /// Of its summary.
     #[must_use]
-    pub fn of_summary(id: String, summary: Summary) -> Listed {
-        let archived = is_put_away(&id);
+    pub fn of_summary(id: &str, summary: Summary, settings: &Settings) -> ListedMatch {
         let unreadable = match summary.unreadable {
             0 => None,
-            count => Some(text::unreadable_lines(count)),
+            count => Some(RecordProblem::Unreadable(count)),
         };
         let problems = changed(&summary).into_iter().chain(unreadable).collect();
-        Listed {
-            id,
+        ListedMatch {
+            id: id.to_owned(),
             summary,
             problems,
-            archived,
+            archived: settings.is_archived(id),
         }
     }
 
     /// Of what both stores hold; it is folded once for this.
     #[must_use]
-    pub fn of_found(id: &str, found: &Found) -> Listed {
+    pub fn of_found(id: &str, found: &Found, settings: &Settings) -> ListedMatch {
         let timeline = Timeline::of(found.merged.entries.clone());
-        let listed = Listed::of_summary(id.to_owned(), found.summary(&timeline));
-        let damage = found.merged.damage.iter().map(text::line_damage);
-        Listed {
-            problems: changed(&listed.summary).into_iter().chain(damage).collect(),
-            ..listed
+        let summary = found.summary(&timeline);
+        let problems = changed(&summary).into_iter().chain(lines(found)).collect();
+        ListedMatch {
+            id: id.to_owned(),
+            summary,
+            problems,
+            archived: settings.is_archived(id),
         }
     }
 
@@ -74,89 +88,59 @@ impl Listed {
     }
 }
 
-/// That a record was changed after it was written.
-fn changed(summary: &Summary) -> Option<String> {
-    summary
-        .is_changed
-        .then(|| text::record_changed().to_owned())
+fn changed(summary: &Summary) -> Option<RecordProblem> {
+    summary.is_changed.then_some(RecordProblem::Changed)
+}
+
+fn lines(found: &Found) -> impl Iterator<Item = RecordProblem> + '_ {
+    found.merged.damage.iter().cloned().map(RecordProblem::Line)
 }
 
 /// One match, read and folded.
 #[derive(Clone, Debug)]
-pub struct Kept {
+pub struct StoredMatch {
     /// Its id.
     pub id: String,
     /// When the last entry was made.
     pub last_at: Option<i64>,
-    /// What of it is damaged, in words.
-    pub problems: Vec<String>,
-    /// Whether it was put away.
+    /// What is wrong with it.
+    pub problems: Vec<RecordProblem>,
+    /// Whether it was archived.
     pub archived: bool,
-    /// Whether the file that it came from lacked a part.
     lacks_a_part: bool,
     unread: Vec<String>,
     timeline: Arc<Timeline>,
 }
 
-/// Under this name stays that a match was put away.
-fn archived_key(id: &str) -> String {
-    format!("archived/{id}")
-}
-
-/// Whether a match, or what else lies on the desk, was put away.
-pub fn is_put_away(id: &str) -> bool {
-    device::setting(&archived_key(id)).is_some()
-}
-
-/// Puts a match away, or brings it back. Where storage is full it stays as it was.
-pub fn put_away(id: &str, away: bool) {
-    if away {
-        let _ = device::set_setting(&archived_key(id), "");
-    } else {
-        device::forget_setting(&archived_key(id));
-    }
-}
-
-/// Under this name stays that a match came from a file of which a part was missing or could not be read: in
-/// storage it looks whole.
-fn came_damaged_key(id: &str) -> String {
-    format!("came-damaged/{id}")
-}
-
-/// Notes whether the file that a match came from lacked a part. Where storage is full it stays as it was.
-pub fn came_damaged(id: &str, damaged: bool) {
-    if damaged {
-        let _ = device::set_setting(&came_damaged_key(id), "");
-    } else {
-        device::forget_setting(&came_damaged_key(id));
-    }
-}
-
 // Two of the same id and length are the same: a log only grows.
-impl PartialEq for Kept {
-    fn eq(&self, other: &Kept) -> bool {
+impl PartialEq for StoredMatch {
+    fn eq(&self, other: &StoredMatch) -> bool {
         let same = self.id == other.id && self.entries().len() == other.entries().len();
         same && self.archived == other.archived && self.problems == other.problems
     }
 }
 
-impl Kept {
-    /// From what both stores hold.
+impl StoredMatch {
+    /// Reads and folds one match.
+    pub async fn read(store: &Store, settings: &Settings, id: &str) -> StoredMatch {
+        StoredMatch::of_found(id, &store.read(id).await, settings)
+    }
+
+    /// Of what both stores hold.
     #[must_use]
-    pub fn of(id: String, found: &Found) -> Kept {
+    pub fn of_found(id: &str, found: &Found, settings: &Settings) -> StoredMatch {
         let mut timeline = Timeline::of(found.merged.entries.clone());
         timeline.begin_at(found.merged.next);
-        let lacks_a_part = device::setting(&came_damaged_key(&id)).is_some();
-        let came_damaged = lacks_a_part.then(|| words::came_damaged().to_owned());
-        let damage = found.merged.damage.iter().map(text::line_damage);
-        Kept {
+        let lacks_a_part = settings.lacks_a_part(id);
+        let came_so = lacks_a_part.then_some(RecordProblem::LacksAPart);
+        StoredMatch {
+            id: id.to_owned(),
             last_at: timeline.entries().iter().rev().find_map(|e| e.at),
-            problems: came_damaged.into_iter().chain(damage).collect(),
-            archived: is_put_away(&id),
+            problems: came_so.into_iter().chain(lines(found)).collect(),
+            archived: settings.is_archived(id),
             lacks_a_part,
             unread: found.merged.unread(),
             timeline: Arc::new(timeline),
-            id,
         }
     }
 
@@ -195,11 +179,11 @@ impl Kept {
 
     /// The same with everything that is kept beside it, for a backup.
     #[must_use]
-    pub fn whole(&self) -> KeptMatch {
+    pub fn whole(&self, settings: &Settings) -> KeptMatch {
         KeptMatch {
             log: self.log(),
             archived: self.archived,
-            drawn: drawn(&self.id),
+            drawn: settings.drafts(&self.id).drawn(),
             unread: self.unread.clone(),
             lacks_a_part: self.lacks_a_part,
         }
