@@ -10,10 +10,23 @@ pub const CONFIRM_MS: u32 = 2_000;
 /// How long a mark holds that nobody confirms. Our own choice: several confirmations may be late.
 pub const HOLDS_MS: i64 = 12_000;
 
-/// A mark as it stands in storage.
+/// A tab, and how many times the match had been taken before it took it itself; zero while it only looks on.
+///
+/// Local storage has no lock, and one process may read what another one wrote some time ago (HTML standard, Web
+/// storage, note on the storage mutex): the tab that is robbed may confirm its mark over the one that robs it. The
+/// term says whose is the later.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Claim {
+    /// How many times the match was taken, this one included.
+    pub term: u64,
+    /// The tab's own name, without a space in it.
+    pub tab: String,
+}
+
+/// A claim as it stands in storage, confirmed now.
 #[must_use]
-pub fn write(tab: &str, now: i64) -> String {
-    format!("{tab} {now}")
+pub fn write(claim: &Claim, now: i64) -> String {
+    format!("{} {now} {}", claim.tab, claim.term)
 }
 
 /// What a tab finds.
@@ -27,42 +40,99 @@ pub enum Lease {
     Held,
 }
 
+struct Mark {
+    claim: Claim,
+    at: i64,
+}
+
+/// A mark of an earlier release has no term.
+fn parse(mark: &str) -> Option<Mark> {
+    let mut words = mark.split(' ');
+    let tab = words.next()?.to_owned();
+    let at = words.next()?.parse().ok()?;
+    let term = match words.next() {
+        Some(term) => term.parse().ok()?,
+        None => 0,
+    };
+    Some(Mark {
+        claim: Claim { term, tab },
+        at,
+    })
+}
+
 /// What a mark says to a tab now. A time from the future is one from before the clock was set back, and
 /// holds no longer than any other.
 #[must_use]
-pub fn read(mark: Option<&str>, tab: &str, now: i64) -> Lease {
-    let Some((by, at)) = mark.and_then(|mark| mark.rsplit_once(' ')) else {
+pub fn read(mark: Option<&str>, own: &Claim, now: i64) -> Lease {
+    let Some(mark) = mark.and_then(parse) else {
         return Lease::Free;
     };
-    if by == tab {
+    let writes = own.term > 0;
+    if mark.claim.tab == own.tab || (writes && mark.claim < *own) {
         return Lease::Mine;
     }
-    let fresh = at
-        .parse()
-        .is_ok_and(|at: i64| now.abs_diff(at) < HOLDS_MS.unsigned_abs());
-    if fresh {
+    if now.abs_diff(mark.at) < HOLDS_MS.unsigned_abs() {
         Lease::Held
     } else {
         Lease::Free
     }
 }
 
+/// The term of whoever takes the match after this mark.
+#[must_use]
+pub fn next_term(mark: Option<&str>) -> u64 {
+    let last = mark.and_then(parse).map_or(0, |mark| mark.claim.term);
+    last.saturating_add(1)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
+    fn claim(tab: &str, term: u64) -> Claim {
+        Claim {
+            term,
+            tab: tab.into(),
+        }
+    }
+
     #[test]
     fn a_mark_keeps_others_out_until_nobody_confirms_it() {
-        let mark = write("a", 1_000_000);
-        assert_eq!(read(None, "b", 0), Lease::Free);
-        assert_eq!(read(Some(&mark), "a", 9_000_000), Lease::Mine);
-        assert_eq!(
-            read(Some(&mark), "b", 1_000_000 + HOLDS_MS - 1),
-            Lease::Held
-        );
-        assert_eq!(read(Some(&mark), "b", 1_000_000 + HOLDS_MS), Lease::Free);
+        let mark = write(&claim("a", 1), 1_000_000);
+        let b = claim("b", 0);
+        assert_eq!(read(None, &b, 0), Lease::Free);
+        assert_eq!(read(Some(&mark), &claim("a", 1), 9_000_000), Lease::Mine);
+        assert_eq!(read(Some(&mark), &b, 1_000_000 + HOLDS_MS - 1), Lease::Held);
+        assert_eq!(read(Some(&mark), &b, 1_000_000 + HOLDS_MS), Lease::Free);
         // The clock was set back by an hour.
-        assert_eq!(read(Some(&mark), "b", 1_000_000 - 3_600_000), Lease::Free);
-        assert_eq!(read(Some("no time"), "b", 0), Lease::Free);
+        assert_eq!(read(Some(&mark), &b, 1_000_000 - 3_600_000), Lease::Free);
+        assert_eq!(read(Some("no time"), &b, 0), Lease::Free);
+        // What an earlier release wrote.
+        assert_eq!(read(Some("a 1000000"), &b, 1_000_000), Lease::Held);
+    }
+
+    /// The robbed tab has not seen yet that it was robbed, and confirms once more.
+    #[test]
+    fn a_late_confirmation_takes_nothing_back() {
+        let robbed = claim("z", 1);
+        let first = write(&robbed, 1_000_000);
+        let robber = claim("b", next_term(Some(&first)));
+        let late = write(&robbed, 1_000_100);
+        assert_eq!(read(Some(&late), &robber, 1_000_200), Lease::Mine);
+        // Whoever writes again says so to the robbed one.
+        let again = write(&robber, 1_000_200);
+        assert_eq!(read(Some(&again), &robbed, 1_000_300), Lease::Held);
+    }
+
+    /// Two tabs that take the match at the same moment: one of them has it, whichever mark came last.
+    #[test]
+    fn of_two_that_take_it_at_once_one_has_it() {
+        let [a, b] = [claim("a", 2), claim("b", 2)];
+        for last in [&a, &b] {
+            let mark = write(last, 1_000_000);
+            assert_eq!(read(Some(&mark), &b, 1_000_000), Lease::Mine);
+        }
+        let mark = write(&b, 1_000_000);
+        assert_eq!(read(Some(&mark), &a, 1_000_000), Lease::Held);
     }
 }

@@ -17,7 +17,7 @@ use super::coin::new_id;
 use super::listen::{every, is_visible, Listener, Ticker};
 use super::local;
 use super::reach::{error_name, method, of_navigator, options, window};
-use app::lease::{self, Lease};
+use app::lease::{self, Claim, Lease};
 use app::ports::{Held, Lock, OURS};
 
 /// A tab's claim to write a match. Clones are the same claim; dropping the last one gives it
@@ -34,8 +34,8 @@ const LOOK_AGAIN_MS: u32 = 500;
 struct Inner {
     name: String,
     held: Cell<Held>,
-    // This tab's name in a lease, and what looks after it.
-    tab: String,
+    // What this tab says of itself in a lease, and what looks after it.
+    claim: RefCell<Claim>,
     leased: RefCell<Option<(Ticker, Option<Listener>)>>,
     // Gives the lock back when called.
     release: RefCell<Option<Function>>,
@@ -58,7 +58,10 @@ impl WriterLock {
             inner: Rc::new(Inner {
                 name: format!("dutystand/{id}"),
                 held: Cell::new(Held::Asking),
-                tab: new_id(),
+                claim: RefCell::new(Claim {
+                    term: 0,
+                    tab: new_id(),
+                }),
                 leased: RefCell::default(),
                 release: RefCell::default(),
                 looks: RefCell::default(),
@@ -194,22 +197,30 @@ impl Inner {
         format!("{OURS}l/{}", self.name)
     }
 
-    /// What the lease says to this tab. Where local storage cannot be read, no other tab can see it
-    /// either.
+    /// The mark of whoever writes. Where local storage cannot be read, no other tab can see it either.
+    fn mark(&self) -> Option<String> {
+        local::get(&self.lease_key()).ok().flatten()
+    }
+
     fn lease_now(&self) -> Lease {
-        let mark = local::get(&self.lease_key()).ok().flatten();
-        lease::read(mark.as_deref(), &self.tab, now())
+        lease::read(self.mark().as_deref(), &self.claim.borrow(), now())
+    }
+
+    fn take_lease(&self) {
+        self.claim.borrow_mut().term = lease::next_term(self.mark().as_deref());
+        self.confirm();
     }
 
     fn confirm(&self) {
         // Without storage there is nothing to share a match by.
-        let _ = local::set(&self.lease_key(), &lease::write(&self.tab, now()));
+        let mark = lease::write(&self.claim.borrow(), now());
+        let _ = local::set(&self.lease_key(), &mark);
     }
 
     fn lease(self: &Rc<Self>, manner: Manner) {
         let free = manner == Manner::Steal || self.lease_now() != Lease::Held;
         if free {
-            self.confirm();
+            self.take_lease();
         }
         let weak = Rc::downgrade(self);
         let ticker = every(lease::CONFIRM_MS, move || {
@@ -236,11 +247,14 @@ impl Inner {
 
     fn look_at_lease(&self) {
         match (self.held.get(), self.lease_now()) {
-            (Held::Here, Lease::Held) => self.turn(Held::Elsewhere { robbed: true }),
+            (Held::Here, Lease::Held) => {
+                self.claim.borrow_mut().term = 0;
+                self.turn(Held::Elsewhere { robbed: true });
+            }
             (Held::Here, Lease::Mine | Lease::Free) => self.confirm(),
             // The tab that wrote is gone.
             (Held::Elsewhere { robbed: false }, Lease::Free) => {
-                self.confirm();
+                self.take_lease();
                 self.turn(Held::Here);
             }
             (Held::Asking | Held::Elsewhere { .. }, _) => {}
