@@ -2,7 +2,7 @@
 
 use crate::learn::decisions::{length, side};
 use crate::learn::dials::*;
-use learn::{Dial, End, Situation, HALF_LENGTH, HALF_WIDTH};
+use learn::{Dial, End, Situation};
 
 /// In English.
 pub static WORDS: DialsWords = DialsWords {
@@ -172,74 +172,39 @@ fn choices(dial: Dial) -> &'static [&'static str] {
 }
 
 fn set_to(dial: Dial, value: f64) -> String {
-    let either = |above: &str, below: &str| {
-        let side = if value < 0.0 { below } else { above };
-        format!("{} {side}", length(value))
+    let time = |moment: Moment, by: f64, when: &str| match moment {
+        Moment::AttackHit => format!("{by:.2} s {when} the attack hit"),
+        Moment::Whistle => format!("{by:.1} s {when} the whistle"),
     };
-    // From the outer edge of a line, or from where the antenna begins.
-    let from_edge = |edge: f64, beyond: &str, inside: &str| {
-        let away = value - edge;
-        let side = if away > 0.0 { beyond } else { inside };
-        format!("{} {side}", length(away.abs()))
-    };
-    match dial {
-        Dial::ServerDepth => from_edge(HALF_LENGTH, "behind the end line", "over the end line"),
-        Dial::ServerRight => from_edge(HALF_WIDTH, "beside the zone", "inside the zone"),
-        Dial::LandsAlong => from_edge(HALF_LENGTH, "outside the end line", "inside its edge"),
-        Dial::LandsAcross => from_edge(HALF_WIDTH, "outside the side line", "inside its edge"),
-        Dial::CrossesAside => from_edge(HALF_WIDTH, "outside the antenna", "inside the antenna"),
-        Dial::AlongNet => from_edge(HALF_WIDTH, "outside the antenna", "inside the antenna"),
-        Dial::PlayerRight(_) => either("to the player's right", "to the player's left"),
-        Dial::HandBeyond => either("beyond the net", "on its own side"),
-        Dial::BallBeyond => either("beyond the net", "before the net"),
-        Dial::Heel => either("inside its own court", "beyond the middle of the line"),
-        Dial::BallDepth => either("from the net", "beyond the net"),
-        Dial::AfterAttack => {
-            let when = if value < 0.0 { "before" } else { "after" };
-            format!("{:.2} s {when} the attack hit", value.abs())
-        }
-        Dial::ServiceAfter => {
-            let when = if value < 0.0 { "before" } else { "after" };
-            format!("{:.1} s {when} the whistle", value.abs())
-        }
-        Dial::LeftFaultAt | Dial::RightFaultAt => format!("after {value:.2} s"),
-        Dial::PlayerDepth(_) | Dial::TakeOff | Dial::LiberoDepth => {
-            format!("{value:.2} m from the net")
-        }
-        Dial::BallHeight | Dial::NetTop | Dial::CrossesHeight | Dial::Tall | Dial::Reach(_) => {
-            format!("{value:.2} m high")
-        }
-        Dial::Patch => format!("{} around its middle", length(value)),
-        Dial::NetContact
-        | Dial::HandDoes
-        | Dial::Opponents
-        | Dial::Hinders
-        | Dial::BodyPart
-        | Dial::Contact
-        | Dial::OwnBlock
-        | Dial::Hitter(_)
-        | Dial::OneAction
-        | Dial::ServiceHow
-        | Dial::Server
-        | Dial::Serves
-        | Dial::Edition
-        | Dial::Row(_)
-        | Dial::AttackedBall
-        | Dial::Completed
-        | Dial::LiberoPass
-        | Dial::BlockTouches
-        | Dial::BlockedBall
-        | Dial::LastTouch
-        | Dial::TeamHit
-        | Dial::Towards
-        | Dial::HandsUp
-        | Dial::ServerOnLine
-        | Dial::ReceiversSwapped
-        | Dial::ServiceWide
-        | Dial::ServiceFlight => {
-            let words = choices(dial).get(value as usize);
+    match stands(dial, value) {
+        Stands::Beyond(edge, by) => format!("{} {}", length(by), sides(edge).0),
+        Stands::Within(edge, by) => format!("{} {}", length(by), sides(edge).1),
+        Stands::Before(moment, by) => time(moment, by, "before"),
+        Stands::After(moment, by) => time(moment, by, "after"),
+        Stands::FromBeginning(at) => format!("after {at:.2} s"),
+        Stands::FromNet(by) => format!("{by:.2} m from the net"),
+        Stands::High(by) => format!("{by:.2} m high"),
+        Stands::Around(by) => format!("{} around its middle", length(by)),
+        Stands::Choice(choice) => {
+            let words = choices(dial).get(choice);
             words.copied().unwrap_or_default().to_owned()
         }
+    }
+}
+
+/// Beyond what a control is measured from, and on this side of it.
+fn sides(edge: Edge) -> (&'static str, &'static str) {
+    match edge {
+        Edge::EndLineOfServer => ("behind the end line", "over the end line"),
+        Edge::ServiceZone => ("beside the zone", "inside the zone"),
+        Edge::EndLine => ("outside the end line", "inside its edge"),
+        Edge::SideLine => ("outside the side line", "inside its edge"),
+        Edge::Antenna => ("outside the antenna", "inside the antenna"),
+        Edge::PlayersMiddle => ("to the player's right", "to the player's left"),
+        Edge::NetOfBall => ("beyond the net", "before the net"),
+        Edge::CentreLine => ("inside its own court", "beyond the middle of the line"),
+        Edge::NetOfAttack => ("from the net", "beyond the net"),
+        Edge::NetOfHand => ("beyond the net", "on its own side"),
     }
 }
 

@@ -3,7 +3,7 @@
 use crate::learn::length;
 use crate::learn::scenes::*;
 use crate::score_sheet::side;
-use learn::{Act, BodyPart, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
+use learn::{Act, BodyPart, End, Event, Judged, Margin, Scene, TouchKind};
 use rules::{Cause, UnderNet};
 
 /// In English.
@@ -37,13 +37,6 @@ fn plays_by(under_net: UnderNet) -> Option<&'static str> {
 /// What is seen of an event, whatever is decided about it.
 fn happens(scene: &Scene, event: &Event) -> Option<String> {
     let who = |index: usize| player(scene, index);
-    let swings = |player: usize| {
-        let swing = Act::Swing { player };
-        scene
-            .events
-            .iter()
-            .any(|e| e.act == swing && (e.at - event.at).abs() < 1e-6)
-    };
     Some(match event.act {
         Act::Whistle => format!(
             "You whistle for the service. It is the turn of {} {}.",
@@ -105,20 +98,16 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
                 format!("The ball touches {name} again in the same action.")
             } else if contact > 0.0 {
                 format!("The ball stays in the hands of {name} for {contact:.2} s.")
-            } else if swings(player) {
+            } else if swings(scene, event, player) {
                 format!("{name} attacks the ball.")
-            } else if scene.ball_at(event.at).z > 1.6 {
+            } else if with_fingers(scene, event) {
                 format!("{name} plays the ball with the fingers.")
             } else {
                 format!("{name} plays the ball with the forearms.")
             }
         }
         Act::Swing { player } => {
-            let hits = |e: &Event| {
-                matches!(e.act, Act::Touch { player: p, .. } if p == player)
-                    && (e.at - event.at).abs() < 1e-6
-            };
-            if scene.events.iter().any(hits) {
+            if meets_the_ball(scene, event, player) {
                 return None;
             }
             format!("{} swings at the ball.", who(player))
@@ -148,8 +137,10 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
         .player
         .map_or_else(String::new, |index| player(scene, index));
     let fault = judged.ruling.is_fault();
+    if is_far(judged) {
+        return None;
+    }
     let by = match judged.ruling.margin {
-        Margin::Metres(by) if !fault && by > FAR => return None,
         Margin::Metres(by) => length(by),
         Margin::Seconds(by) => format!("{by:.2} s"),
         Margin::Seen => String::new(),
@@ -280,16 +271,7 @@ fn hindered(scene: &Scene, judged: &Judged) -> Option<String> {
 }
 
 fn net_touch(scene: &Scene, judged: &Judged, who: &str) -> String {
-    let hair = scene.events.iter().any(|e| {
-        matches!(
-            e.act,
-            Act::NetTouch {
-                hair_only: true,
-                ..
-            }
-        ) && (e.at - judged.at).abs() < 1e-9
-    });
-    if hair {
+    if only_hair(scene, judged) {
         format!("Only the hair of {who} touches the net.")
     } else {
         format!("{who} has landed and moves on. Then a hand touches the net.")
@@ -298,12 +280,9 @@ fn net_touch(scene: &Scene, judged: &Judged, who: &str) -> String {
 
 /// Where a player of the back row took off, from the attack line.
 fn take_off(scene: &Scene, judged: &Judged, who: &str) -> String {
-    let from_line = judged.player.map_or(0.0, |index| {
-        let feet = scene.players[index].planted(judged.moment);
-        feet[0].nearest().min(feet[1].nearest()) - learn::ATTACK_LINE
-    });
-    let by = length(from_line.abs());
-    if from_line < 0.0 {
+    let behind = behind_attack_line(scene, judged);
+    let by = length(behind.abs());
+    if behind < 0.0 {
         format!("{who} of the back row takes off {by} in front of the attack line. The ball is all above the net.")
     } else {
         format!("{who} of the back row takes off {by} behind the attack line.")
@@ -327,53 +306,32 @@ fn libero(rule: &str, fault: bool, who: &str, by: &str) -> String {
 }
 
 fn service_time(scene: &Scene, judged: &Judged) -> Option<String> {
-    let Margin::Seconds(by) = judged.ruling.margin else {
-        return None;
-    };
-    let allowed = scene.service_seconds;
-    match judged.ruling.call {
-        Call::Fault { .. } => Some(format!(
+    Some(match service_hit(scene, judged)? {
+        ServiceHit::Late { allowed, by } => format!(
             "{allowed:.0} s after the whistle the ball is not yet hit. It is hit {by:.2} s later."
-        )),
-        Call::Replay => Some(format!("The service is hit {by:.2} s before the whistle.")),
-        // The smaller of the time that passed and the time that was left: here the time left.
-        Call::PlayOn if allowed - by > SOON => Some(format!(
-            "The service is hit {:.2} s after the whistle.",
-            allowed - by
-        )),
-        Call::PlayOn => None,
-    }
+        ),
+        ServiceHit::BeforeTheWhistle(by) => {
+            format!("The service is hit {by:.2} s before the whistle.")
+        }
+        ServiceHit::InTime(after) => format!("The service is hit {after:.2} s after the whistle."),
+    })
 }
 
 fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
-    let team = scene.players[judged.player?].side;
-    let (pair, _) = scene.formation(team, judged.at)?.tightest();
-    let number = |position: u8| {
-        let who = scene.in_position(team, position);
-        who.map_or_else(String::new, |who| {
-            format!("{} (position {position})", who.number)
-        })
-    };
-    let team = capital(side(team == End::Left));
-    let wrong = judged.ruling.is_fault();
-    Some(match pair {
-        Pair::Depth { front, back } => {
-            let (front, back) = (number(front), number(back));
-            if wrong {
-                format!("{team}: all of {back} stands {by} nearer to the net than {front}.")
-            } else {
-                format!(
-                    "{team}: a foot of {back} is {by} farther back than the front foot of {front}."
-                )
-            }
+    let order = order_of(scene, judged)?;
+    let of = |who: &Placed| format!("{} (position {})", who.number, who.position);
+    let (first, second) = (of(&order.first), of(&order.second));
+    let team = capital(side(order.team == End::Left));
+    Some(match (order.depth, judged.ruling.is_fault()) {
+        (true, true) => {
+            format!("{team}: all of {second} stands {by} nearer to the net than {first}.")
         }
-        Pair::Lateral { left, right } => {
-            let (left, right) = (number(left), number(right));
-            if wrong {
-                format!("{team}: all of {right} stands {by} to the left of {left}.")
-            } else {
-                format!("{team}: a foot of {right} is {by} farther to the right than {left}.")
-            }
+        (true, false) => format!(
+            "{team}: a foot of {second} is {by} farther back than the front foot of {first}."
+        ),
+        (false, true) => format!("{team}: all of {second} stands {by} to the left of {first}."),
+        (false, false) => {
+            format!("{team}: a foot of {second} is {by} farther to the right than {first}.")
         }
     })
 }

@@ -3,7 +3,7 @@
 
 use crate::learn::decisions::{length, side};
 use crate::learn::dials::*;
-use learn::{Dial, End, Situation, HALF_LENGTH, HALF_WIDTH};
+use learn::{Dial, End, Situation};
 
 /// In Spanish.
 pub static WORDS: DialsWords = DialsWords {
@@ -173,89 +173,39 @@ fn choices(dial: Dial) -> &'static [&'static str] {
 }
 
 fn set_to(dial: Dial, value: f64) -> String {
-    let either = |above: &str, below: &str| {
-        let side = if value < 0.0 { below } else { above };
-        format!("{} {side}", length(value))
+    let time = |moment: Moment, by: f64, when: &str| match moment {
+        Moment::AttackHit => format!("{by:.2} s {when} del ataque"),
+        Moment::Whistle => format!("{by:.1} s {when} del silbato"),
     };
-    // From the outer edge of a line, or from where the antenna begins.
-    let from_edge = |edge: f64, beyond: &str, inside: &str| {
-        let away = value - edge;
-        let side = if away > 0.0 { beyond } else { inside };
-        format!("{} {side}", length(away.abs()))
-    };
-    match dial {
-        Dial::ServerDepth => from_edge(
-            HALF_LENGTH,
-            "detrás de la línea de fondo",
-            "dentro del campo",
-        ),
-        Dial::ServerRight => from_edge(HALF_WIDTH, "al lado de la zona", "dentro de la zona"),
-        Dial::LandsAlong => from_edge(
-            HALF_LENGTH,
-            "por fuera de la línea de fondo",
-            "por dentro de su borde",
-        ),
-        Dial::LandsAcross => from_edge(
-            HALF_WIDTH,
-            "por fuera de la línea lateral",
-            "por dentro de su borde",
-        ),
-        Dial::AlongNet | Dial::CrossesAside => from_edge(
-            HALF_WIDTH,
-            "por fuera de la antena",
-            "por dentro de la antena",
-        ),
-        Dial::PlayerRight(_) => either("a la derecha del jugador", "a la izquierda del jugador"),
-        Dial::HandBeyond => either("más allá de la red", "en su propio lado"),
-        Dial::BallBeyond => either("más allá de la red", "antes de la red"),
-        Dial::Heel => either("dentro de su campo", "más allá de la mitad de la línea"),
-        Dial::BallDepth => either("antes de la red", "más allá de la red"),
-        Dial::AfterAttack => {
-            let when = if value < 0.0 { "antes" } else { "después" };
-            format!("{:.2} s {when} del ataque", value.abs())
-        }
-        Dial::ServiceAfter => {
-            let when = if value < 0.0 { "antes" } else { "después" };
-            format!("{:.1} s {when} del silbato", value.abs())
-        }
-        Dial::LeftFaultAt | Dial::RightFaultAt => format!("después de {value:.2} s"),
-        Dial::PlayerDepth(_) | Dial::TakeOff | Dial::LiberoDepth => {
-            format!("a {value:.2} m de la red")
-        }
-        Dial::BallHeight | Dial::NetTop | Dial::CrossesHeight | Dial::Tall | Dial::Reach(_) => {
-            format!("{value:.2} m de altura")
-        }
-        Dial::Patch => format!("{} alrededor de su centro", length(value)),
-        Dial::NetContact
-        | Dial::HandDoes
-        | Dial::Opponents
-        | Dial::Hinders
-        | Dial::BodyPart
-        | Dial::Contact
-        | Dial::OwnBlock
-        | Dial::Hitter(_)
-        | Dial::OneAction
-        | Dial::ServiceHow
-        | Dial::Server
-        | Dial::Serves
-        | Dial::Edition
-        | Dial::Row(_)
-        | Dial::AttackedBall
-        | Dial::Completed
-        | Dial::LiberoPass
-        | Dial::BlockTouches
-        | Dial::BlockedBall
-        | Dial::LastTouch
-        | Dial::TeamHit
-        | Dial::Towards
-        | Dial::HandsUp
-        | Dial::ServerOnLine
-        | Dial::ReceiversSwapped
-        | Dial::ServiceWide
-        | Dial::ServiceFlight => {
-            let words = choices(dial).get(value as usize);
+    match stands(dial, value) {
+        Stands::Beyond(edge, by) => format!("{} {}", length(by), sides(edge).0),
+        Stands::Within(edge, by) => format!("{} {}", length(by), sides(edge).1),
+        Stands::Before(moment, by) => time(moment, by, "antes"),
+        Stands::After(moment, by) => time(moment, by, "después"),
+        Stands::FromBeginning(at) => format!("después de {at:.2} s"),
+        Stands::FromNet(by) => format!("a {by:.2} m de la red"),
+        Stands::High(by) => format!("{by:.2} m de altura"),
+        Stands::Around(by) => format!("{} alrededor de su centro", length(by)),
+        Stands::Choice(choice) => {
+            let words = choices(dial).get(choice);
             words.copied().unwrap_or_default().to_owned()
         }
+    }
+}
+
+/// Beyond what a control is measured from, and on this side of it.
+fn sides(edge: Edge) -> (&'static str, &'static str) {
+    match edge {
+        Edge::EndLineOfServer => ("detrás de la línea de fondo", "dentro del campo"),
+        Edge::ServiceZone => ("al lado de la zona", "dentro de la zona"),
+        Edge::EndLine => ("por fuera de la línea de fondo", "por dentro de su borde"),
+        Edge::SideLine => ("por fuera de la línea lateral", "por dentro de su borde"),
+        Edge::Antenna => ("por fuera de la antena", "por dentro de la antena"),
+        Edge::PlayersMiddle => ("a la derecha del jugador", "a la izquierda del jugador"),
+        Edge::NetOfBall => ("más allá de la red", "antes de la red"),
+        Edge::CentreLine => ("dentro de su campo", "más allá de la mitad de la línea"),
+        Edge::NetOfAttack => ("antes de la red", "más allá de la red"),
+        Edge::NetOfHand => ("más allá de la red", "en su propio lado"),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::learn::length;
 use crate::learn::scenes::*;
-use learn::{Act, BodyPart, Call, End, Event, Judged, Margin, Pair, Scene, TouchKind};
+use learn::{Act, BodyPart, End, Event, Judged, Margin, Scene, TouchKind};
 use rules::{Cause, UnderNet};
 
 /// In Spanish.
@@ -44,13 +44,6 @@ fn plays_by(under_net: UnderNet) -> Option<&'static str> {
 /// What is seen of an event, whatever is decided about it.
 fn happens(scene: &Scene, event: &Event) -> Option<String> {
     let who = |index: usize| player(scene, index);
-    let swings = |player: usize| {
-        let swing = Act::Swing { player };
-        scene
-            .events
-            .iter()
-            .any(|e| e.act == swing && (e.at - event.at).abs() < 1e-6)
-    };
     Some(match event.act {
         Act::Whistle => format!(
             "Pitas para el saque. Le toca al {} {}.",
@@ -111,20 +104,16 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
             } else if contact > 0.0 {
                 let of = named(scene, player, "del");
                 format!("El balón se queda en las manos {of} durante {contact:.2} s.")
-            } else if swings(player) {
+            } else if swings(scene, event, player) {
                 format!("{} ataca el balón.", who(player))
-            } else if scene.ball_at(event.at).z > 1.6 {
+            } else if with_fingers(scene, event) {
                 format!("{} juega el balón con los dedos.", who(player))
             } else {
                 format!("{} juega el balón con los antebrazos.", who(player))
             }
         }
         Act::Swing { player } => {
-            let hits = |e: &Event| {
-                matches!(e.act, Act::Touch { player: p, .. } if p == player)
-                    && (e.at - event.at).abs() < 1e-6
-            };
-            if scene.events.iter().any(hits) {
+            if meets_the_ball(scene, event, player) {
                 return None;
             }
             format!("{} tira el brazo hacia el balón.", who(player))
@@ -149,8 +138,10 @@ fn fact(scene: &Scene, judged: &Judged) -> Option<String> {
     };
     let (who, to, of) = (after("El"), after("al"), after("del"));
     let fault = judged.ruling.is_fault();
+    if is_far(judged) {
+        return None;
+    }
     let by = match judged.ruling.margin {
-        Margin::Metres(by) if !fault && by > FAR => return None,
         Margin::Metres(by) => length(by),
         Margin::Seconds(by) => format!("{by:.2} s"),
         Margin::Seen => String::new(),
@@ -287,16 +278,7 @@ fn hindered(scene: &Scene, judged: &Judged) -> Option<String> {
 }
 
 fn net_touch(scene: &Scene, judged: &Judged, who: &str, of: &str) -> String {
-    let hair = scene.events.iter().any(|e| {
-        matches!(
-            e.act,
-            Act::NetTouch {
-                hair_only: true,
-                ..
-            }
-        ) && (e.at - judged.at).abs() < 1e-9
-    });
-    if hair {
+    if only_hair(scene, judged) {
         format!("Solo el pelo {of} toca la red.")
     } else {
         format!("{who} ya ha caído y sigue su camino. Entonces una mano toca la red.")
@@ -305,12 +287,9 @@ fn net_touch(scene: &Scene, judged: &Judged, who: &str, of: &str) -> String {
 
 /// Where a player of the back row took off, from the attack line.
 fn take_off(scene: &Scene, judged: &Judged, who: &str) -> String {
-    let from_line = judged.player.map_or(0.0, |index| {
-        let feet = scene.players[index].planted(judged.moment);
-        feet[0].nearest().min(feet[1].nearest()) - learn::ATTACK_LINE
-    });
-    let by = length(from_line.abs());
-    if from_line < 0.0 {
+    let behind = behind_attack_line(scene, judged);
+    let by = length(behind.abs());
+    if behind < 0.0 {
         format!(
             "{who}, zaguero, salta {by} por delante de la línea de ataque. Todo el balón está por \
              encima de la red."
@@ -342,61 +321,41 @@ fn libero(rule: &str, fault: bool, who: &str, by: &str) -> String {
 }
 
 fn service_time(scene: &Scene, judged: &Judged) -> Option<String> {
-    let Margin::Seconds(by) = judged.ruling.margin else {
-        return None;
-    };
-    let allowed = scene.service_seconds;
-    match judged.ruling.call {
-        Call::Fault { .. } => Some(format!(
+    Some(match service_hit(scene, judged)? {
+        ServiceHit::Late { allowed, by } => format!(
             "{allowed:.0} s después del silbato, el balón aún no se ha golpeado. Se golpea \
              {by:.2} s más tarde."
-        )),
-        Call::Replay => Some(format!("El saque se golpea {by:.2} s antes del silbato.")),
-        // The smaller of the time that passed and the time that was left: here the time left.
-        Call::PlayOn if allowed - by > SOON => Some(format!(
-            "El saque se golpea {:.2} s después del silbato.",
-            allowed - by
-        )),
-        Call::PlayOn => None,
-    }
+        ),
+        ServiceHit::BeforeTheWhistle(by) => {
+            format!("El saque se golpea {by:.2} s antes del silbato.")
+        }
+        ServiceHit::InTime(after) => {
+            format!("El saque se golpea {after:.2} s después del silbato.")
+        }
+    })
 }
 
 fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
-    let team = scene.players[judged.player?].side;
-    let (pair, _) = scene.formation(team, judged.at)?.tightest();
-    let number = |position: u8| {
-        let who = scene.in_position(team, position);
-        who.map_or_else(String::new, |who| {
-            format!("{} (posición {position})", who.number)
-        })
-    };
-    let team = match team {
+    let order = order_of(scene, judged)?;
+    let of = |who: &Placed| format!("{} (posición {})", who.number, who.position);
+    let (first, second) = (of(&order.first), of(&order.second));
+    let team = match order.team {
         End::Left => "Izquierda",
         End::Right => "Derecha",
     };
-    let wrong = judged.ruling.is_fault();
-    Some(match pair {
-        Pair::Depth { front, back } => {
-            let (front, back) = (number(front), number(back));
-            if wrong {
-                format!(
-                    "{team}: los pies del {back} están {by} más cerca de la red que el pie \
-                     delantero del {front}."
-                )
-            } else {
-                format!(
-                    "{team}: un pie del {back} está {by} más atrás que el pie delantero del \
-                     {front}."
-                )
-            }
+    Some(match (order.depth, judged.ruling.is_fault()) {
+        (true, true) => format!(
+            "{team}: los pies del {second} están {by} más cerca de la red que el pie delantero \
+             del {first}."
+        ),
+        (true, false) => format!(
+            "{team}: un pie del {second} está {by} más atrás que el pie delantero del {first}."
+        ),
+        (false, true) => {
+            format!("{team}: los pies del {second} están {by} a la izquierda del {first}.")
         }
-        Pair::Lateral { left, right } => {
-            let (left, right) = (number(left), number(right));
-            if wrong {
-                format!("{team}: los pies del {right} están {by} a la izquierda del {left}.")
-            } else {
-                format!("{team}: un pie del {right} está {by} más a la derecha que el {left}.")
-            }
+        (false, false) => {
+            format!("{team}: un pie del {second} está {by} más a la derecha que el {first}.")
         }
     })
 }
