@@ -89,6 +89,48 @@ impl Beside {
     }
 }
 
+/// Whether the observer kept the score, and whether it runs like the record.
+#[derive(Clone, Copy)]
+enum ScoreKept {
+    Fits,
+    DoesNotFit,
+    No,
+}
+
+impl ScoreKept {
+    fn of(rallies: &[(i64, Team)], alignment: &Alignment) -> ScoreKept {
+        if rallies.len() < ENOUGH_RALLIES {
+            ScoreKept::No
+        } else if alignment.slips * RALLIES_A_SLIP <= rallies.len() {
+            ScoreKept::Fits
+        } else {
+            ScoreKept::DoesNotFit
+        }
+    }
+}
+
+/// What the observer's clock says of the record's times.
+#[derive(Clone, Copy)]
+enum Clocks {
+    /// It is so many seconds ahead.
+    Ahead(i64),
+    /// Nothing says how far they are apart, so they are taken as they are.
+    AsTheyAre,
+    /// They are not compared.
+    NotCompared,
+}
+
+impl Clocks {
+    /// A moment of the observer's clock as the record's clock has it, in seconds.
+    const fn in_record(self, at: i64) -> Option<i64> {
+        match self {
+            Clocks::Ahead(ahead) => Some(at - ahead),
+            Clocks::AsTheyAre => Some(at),
+            Clocks::NotCompared => None,
+        }
+    }
+}
+
 /// A point of the record as it is needed here.
 struct Point {
     at: At,
@@ -109,24 +151,29 @@ pub fn lay(observed: &Observed, timeline: &Timeline) -> Beside {
         .map(|(at, won_by)| (began + i64::from(at), won_by))
         .collect();
     let alignment = Alignment::best(&rallies, &points);
-    let is_kept = rallies.len() >= ENOUGH_RALLIES;
-    let trusted = is_kept && alignment.slips * RALLIES_A_SLIP <= rallies.len();
-    let clock = if trusted {
-        alignment.clock(&rallies, &points)
-    } else if is_kept {
-        None
-    } else {
-        clock_of_sets(observed, &points)
+    let score = ScoreKept::of(&rallies, &alignment);
+    let clocks = match score {
+        ScoreKept::Fits => match alignment.clock(&rallies, &points) {
+            Some(ahead) => Clocks::Ahead(ahead),
+            None => Clocks::NotCompared,
+        },
+        // It may be another match: two clocks say nothing of it.
+        ScoreKept::DoesNotFit => Clocks::NotCompared,
+        ScoreKept::No => match clock_of_sets(observed, &points) {
+            Some(ahead) => Clocks::Ahead(ahead),
+            None => Clocks::AsTheyAre,
+        },
     };
     let notes = observed.notes().map(|(place, kind, words)| {
         let event = &observed.events[place];
         let before = observed.standing(place).rallies;
-        let by_score = trusted.then(|| alignment.point_of(before)).flatten();
-        // Where the score was kept and says nothing of the clocks, two clocks are not compared.
-        let time = began + i64::from(event.at) - clock.unwrap_or(0);
-        let by_time = (clock.is_some() || !is_kept)
-            .then(|| at_time(&points, time))
-            .flatten();
+        let by_score = match score {
+            ScoreKept::Fits => alignment.point_of(before),
+            ScoreKept::DoesNotFit | ScoreKept::No => None,
+        };
+        let by_time = clocks
+            .in_record(began + i64::from(event.at))
+            .and_then(|time| at_time(&points, time));
         Laid {
             kind,
             words: words.to_owned(),
@@ -137,7 +184,10 @@ pub fn lay(observed: &Observed, timeline: &Timeline) -> Beside {
         notes: notes.collect(),
         rallies: rallies.len(),
         slips: alignment.slips,
-        clock,
+        clock: match clocks {
+            Clocks::Ahead(ahead) => Some(ahead),
+            Clocks::AsTheyAre | Clocks::NotCompared => None,
+        },
     }
 }
 
