@@ -1,7 +1,7 @@
 //! Two things that count, and which of them does.
 
-use super::{deciding, events, told};
-use learn::{Act, Call, Kind, AT_ONCE};
+use super::{about, deciding, events, told};
+use learn::{Act, Call, Drawn, Kind, AT_ONCE};
 use rules::{Cause, Signal};
 
 #[test]
@@ -41,16 +41,15 @@ fn f3_07_of_two_faults_the_first_counts() {
     }
 }
 
+/// Whether a scene holds such a fault, whether it counts or not.
+fn holds_fault(drawn: &Drawn, cause: Cause) -> bool {
+    about(drawn, cause).iter().any(|j| j.ruling.is_fault())
+}
+
 #[test]
 fn f5_38_a_fault_of_the_server_comes_before_the_receivers() {
     for drawn in told(Kind::ServerBeforeReceivers) {
-        let faults: Vec<_> = drawn
-            .verdict
-            .all
-            .iter()
-            .filter(|j| j.ruling.is_fault())
-            .collect();
-        assert!(faults.iter().any(|j| j.about == Cause::PositionFault));
+        assert!(holds_fault(&drawn, Cause::PositionFault));
         assert_eq!(deciding(&drawn).about, Cause::ServiceFoot);
         assert_eq!(
             drawn.verdict.ruling.won_by(),
@@ -62,13 +61,7 @@ fn f5_38_a_fault_of_the_server_comes_before_the_receivers() {
 #[test]
 fn f5_38_the_receivers_come_before_a_service_that_goes_out() {
     for drawn in told(Kind::ReceiversBeforeService) {
-        let faults: Vec<_> = drawn
-            .verdict
-            .all
-            .iter()
-            .filter(|j| j.ruling.is_fault())
-            .collect();
-        assert!(faults.iter().any(|j| j.about == Cause::ServiceOut));
+        assert!(holds_fault(&drawn, Cause::ServiceOut));
         assert_eq!(deciding(&drawn).about, Cause::PositionFault);
         assert_eq!(drawn.verdict.ruling.won_by(), Some(drawn.scene.serving));
     }
