@@ -27,6 +27,11 @@ pub const TESTS: &[Test] = &[
         run: backed_up,
     },
     Test {
+        name: "a_backup_comes_in_whole_though_its_screen_is_left",
+        engines: &[Engine::Chromium],
+        run: left_meanwhile,
+    },
+    Test {
         name: "a_damaged_backup_says_so_and_brings_what_it_can",
         engines: &[Engine::Chromium],
         run: damaged,
@@ -290,6 +295,28 @@ fn backed_up(stage: &mut Stage) -> Ran {
     assert!(has(&all[1].log, "m2_2") && has(&all[2].log, "m3") && has(&all[3].log, "m4"));
     let first = backup.matches.iter().find(|m| m.reading.log.id == "m1");
     assert_eq!(first.map(|m| m.drawn.len()), Some(1));
+    Ok(())
+}
+
+/// Whoever leaves the screen while matches are taken in finds all of them, and the page goes on.
+fn left_meanwhile(stage: &mut Stage) -> Ran {
+    const MATCHES: u64 = 60;
+    let mut referee = Referee::at(stage);
+    let all: Vec<KeptMatch> = (1..=MATCHES)
+        .map(|seed| kept(&format!("m{seed}"), seed, "River hall"))
+        .collect();
+    let file = record::write_backup(&all, &OnDesk::default(), None);
+    referee.browser().slow_down(4.0);
+    referee.open_file("all.json", file.as_bytes());
+    referee.reads("Importing match 1 of 60");
+    referee.tap_at("#to-phone");
+    referee.reads("Backup and storage");
+    referee.tap("Back");
+    referee.browser().wait_until(
+        "all matches are here",
+        "[...document.querySelectorAll('button')].some((e) => e.innerText === 'Show all 60')",
+    );
+    assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     Ok(())
 }
 
