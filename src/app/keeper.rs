@@ -64,11 +64,9 @@ pub enum StorageNotice {
 /// What has changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Change {
-    /// What may be done, or what was read: the log is to be read anew.
+    /// What was read: the log is to be read anew. What may be done may be something else as well.
     Log,
-    /// What may be done.
-    Standing,
-    /// How well the last entry is kept.
+    /// What may be done, or how well the last entry is kept.
     Kept,
 }
 
@@ -224,6 +222,7 @@ impl Keeper {
             self.inner.lose();
         } else {
             self.inner.state.borrow_mut().standing = Standing::ReadOnly { robbed: false };
+            (self.inner.on_change)(Change::Kept);
             self.inner.read();
         }
     }
@@ -243,7 +242,7 @@ impl Keeper {
             state.standing = Standing::Writer;
         }
         drop(state);
-        (self.inner.on_change)(Change::Standing);
+        (self.inner.on_change)(Change::Kept);
     }
 
     // ---- What can be read.
@@ -602,7 +601,7 @@ impl Inner {
             state.to_local.clear();
             state.to_durable.clear();
         }
-        (self.on_change)(Change::Standing);
+        (self.on_change)(Change::Kept);
         self.read();
     }
 

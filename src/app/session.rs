@@ -9,7 +9,7 @@ use std::rc::{Rc, Weak};
 use std::sync::Arc;
 
 use super::keeper::{Change, Keeper, Saved};
-use super::ports::{Held, Lock, Machine, Peers, Standing};
+use super::ports::{Held, Lock, Machine, Peers};
 use super::snapshot::{NotEntered, SessionNotice, Snapshot, Wish};
 use super::stamp::stamp;
 use super::store::Store;
@@ -200,14 +200,11 @@ impl Session {
 
     /// The next entry, stamped and checked.
     fn next_entry(&self, wish: &Wish) -> Result<Entry, NotEntered> {
-        {
-            let shown = self.inner.shown.borrow();
-            if shown.id.is_none() {
-                return Err(NotEntered::NoMatch);
-            }
-            if !shown.standing.may_write() {
-                return Err(NotEntered::ReadOnly);
-            }
+        if self.id().is_none() {
+            return Err(NotEntered::NoMatch);
+        }
+        if !self.inner.shown.borrow().standing.may_write() {
+            return Err(NotEntered::ReadOnly);
         }
         let now = self.now();
         let timeline = self.inner.timeline.borrow();
@@ -234,7 +231,6 @@ impl Session {
     fn keep(&self, entry: Entry) -> Result<(), NotEntered> {
         let keeper = self.keeper().ok_or(NotEntered::ReadOnly)?;
         if !keeper.append(&entry) {
-            self.show(|shown| shown.standing = keeper.standing());
             return Err(NotEntered::ReadOnly);
         }
         self.inner.timeline.borrow_mut().push(entry);
@@ -261,9 +257,17 @@ impl Session {
         self.show(|shown| shown.state = state);
     }
 
-    /// Changes what is shown, and publishes it.
+    /// Changes what is shown, and publishes it. What this tab may do and how well the last entry is kept its keeper
+    /// alone knows, so that is asked here and nowhere else.
     fn show(&self, change: impl FnOnce(&mut Snapshot)) {
-        change(&mut self.inner.shown.borrow_mut());
+        {
+            let mut shown = self.inner.shown.borrow_mut();
+            change(&mut shown);
+            if let Some(keeper) = self.keeper() {
+                shown.standing = keeper.standing();
+                shown.saved = keeper.saved();
+            }
+        }
         if !self.inner.is_busy.get() {
             let shown = self.inner.shown.borrow().clone();
             (self.inner.publish)(&shown);
@@ -288,7 +292,6 @@ impl Session {
         };
         match change {
             Change::Log => self.read_anew(&keeper),
-            Change::Standing => self.show(|shown| shown.standing = keeper.standing()),
             Change::Kept => {}
         }
         let told = keeper.told();
@@ -331,17 +334,19 @@ impl Session {
                 shown.notices.push(SessionNotice::RecordChanged);
             }
             shown.id = Some(keeper.id().to_owned());
-            shown.standing = keeper.standing();
         }
         self.publish_state();
     }
 
     fn look_how_it_is_kept(&self) {
         if let Some(keeper) = self.keeper() {
-            let saved = keeper.saved();
-            let before = self.inner.shown.borrow().saved;
-            if before != saved {
-                self.show(|shown| shown.saved = saved);
+            let now = (keeper.standing(), keeper.saved());
+            let shown = {
+                let shown = self.inner.shown.borrow();
+                (shown.standing, shown.saved)
+            };
+            if shown != now {
+                self.show(|_| {});
             }
         }
     }
@@ -369,12 +374,12 @@ impl Session {
         // The id is new, so nobody else can hold it.
         let keeper = Keeper::create(&self.inner.store, &id, self.listener(&id));
         self.opened(keeper);
-        {
-            let mut shown = self.inner.shown.borrow_mut();
-            shown.id = Some(id.clone());
-            shown.standing = Standing::Writer;
-        }
-        self.submit(kind)?;
+        // It is shown with its first entry.
+        self.inner.is_busy.set(true);
+        self.show(|shown| shown.id = Some(id.clone()));
+        let entered = self.submit(kind);
+        self.inner.is_busy.set(false);
+        entered?;
         self.claim(&id, true);
         // A calm moment, a tap, and something to keep from now on.
         self.inner.machine.ask_to_keep();
@@ -488,10 +493,7 @@ impl Session {
         match held {
             Held::Asking => {}
             Held::Here => keeper.granted(),
-            Held::Elsewhere { robbed } => {
-                keeper.denied(robbed);
-                self.show(|shown| shown.standing = keeper.standing());
-            }
+            Held::Elsewhere { robbed } => keeper.denied(robbed),
         }
     }
 
