@@ -2,13 +2,18 @@
 //!
 //! Exit status: 0 fine, 1 findings, 2 could not read.
 
+mod asked;
+mod command_error;
 mod files;
 mod print;
+mod rank;
 
 use std::io::Write;
 use std::process::ExitCode;
 
 use app::language::Language;
+use asked::Asked;
+use command_error::CommandError;
 use files::Given;
 use game::Timeline;
 use print::{complain, line, lines, out};
@@ -16,11 +21,10 @@ use record::Reading;
 use render::findings;
 use render::list;
 use reports::list::Line;
-use reports::standings::{self, Criterion, Pool, Scheme};
-use reports::{audit, compare, paper, FileKind, FormProblem, WallClock};
+use reports::{audit, compare, paper, FileKind, FormProblem};
 use rules::Preset;
 use serde_json::{json, Value};
-use text::{command_help, command_line as words};
+use text::command_help;
 
 fn main() -> ExitCode {
     speak();
@@ -44,7 +48,7 @@ fn main() -> ExitCode {
         ("compare", _) => Asked::of(&rest, &["--text"], &[]).and_then(|a| compare_two(&a)),
         ("standings", _) => {
             let named = ["--by", "--points", "--meetings"];
-            Asked::of(&rest, &["--text", "--csv"], &named).and_then(|a| rank(&a))
+            Asked::of(&rest, &["--text", "--csv"], &named).and_then(|a| rank::rank(&a))
         }
         ("sheet", _) => {
             Asked::of(&rest, &["--html", "--csv"], &["--clock"]).and_then(|a| print_sheets(&a))
@@ -53,13 +57,13 @@ fn main() -> ExitCode {
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
         ("simulate", _) => simulate(&rest),
-        ("", _) => Err(words::no_command().to_owned()),
-        (other, _) => Err(words::unknown_command(other)),
+        ("", _) => Err(CommandError::NoCommand),
+        (other, _) => Err(CommandError::UnknownCommand(other.to_owned())),
     };
-    let verdict = done.unwrap_or_else(|say| {
+    let verdict = done.unwrap_or_else(|why| {
         // Who is in a command already needs that one alone.
         let of = command_help::help(&command).map_or_else(command_help::overview, str::to_owned);
-        print::refuse(&say, &of);
+        print::refuse(&why.to_string(), &of);
         Verdict::Unreadable
     });
     ExitCode::from(verdict as u8)
@@ -90,58 +94,6 @@ impl Verdict {
             Verdict::Findings
         } else {
             Verdict::Fine
-        }
-    }
-}
-
-/// The files of a command and how it is to print.
-#[derive(Default)]
-struct Asked {
-    files: Vec<String>,
-    json: bool,
-    how: Option<String>,
-    values: Vec<(String, String)>,
-}
-
-impl Asked {
-    /// What stands behind a command: `ways` are ways to print, `named` take a value.
-    fn of(args: &[String], ways: &[&str], named: &[&str]) -> Result<Asked, String> {
-        let mut asked = Asked::default();
-        let mut args = args.iter();
-        while let Some(arg) = args.next() {
-            if arg == "--json" {
-                asked.json = true;
-            } else if ways.contains(&arg.as_str()) {
-                asked.how = Some(arg.clone());
-            } else if named.contains(&arg.as_str()) {
-                let value = args.next().ok_or_else(|| words::no_value(arg))?;
-                asked.values.push((arg.clone(), value.clone()));
-            } else if arg.starts_with("--") {
-                return Err(words::unknown_option(arg));
-            } else {
-                asked.files.push(arg.clone());
-            }
-        }
-        if asked.files.is_empty() {
-            return Err(words::no_file().to_owned());
-        }
-        Ok(asked)
-    }
-
-    fn is(&self, way: &str) -> bool {
-        self.how.as_deref() == Some(way)
-    }
-
-    fn value(&self, name: &str) -> Option<&str> {
-        let given = self.values.iter().rev().find(|v| v.0 == name);
-        given.map(|v| v.1.as_str())
-    }
-
-    /// The one file of a command that takes no more.
-    fn one(&self, otherwise: &str) -> Result<&str, String> {
-        match &self.files[..] {
-            [name] => Ok(name),
-            _ => Err(otherwise.to_owned()),
         }
     }
 }
@@ -181,16 +133,8 @@ fn replay(_name: &str, reading: &Reading) -> Verdict {
     Verdict::of(some("refused") || some("problems"))
 }
 
-/// The hall's clock, which is in no record.
-fn hall_clock(asked: &Asked) -> Result<WallClock, String> {
-    match asked.value("--clock") {
-        Some(value) => WallClock::read(value).ok_or_else(|| words::clock().to_owned()),
-        None => Ok(WallClock::default()),
-    }
-}
-
-fn print_sheets(asked: &Asked) -> Result<Verdict, String> {
-    let clock = hall_clock(asked)?;
+fn print_sheets(asked: &Asked) -> Result<Verdict, CommandError> {
+    let clock = asked.hall_clock()?;
     let mut records: Vec<(String, Timeline)> = Vec::new();
     let verdict = over_records(&asked.files, |name, reading| {
         say_problems(name, reading);
@@ -222,8 +166,8 @@ fn say_problems(name: &str, reading: &Reading) {
 }
 
 /// A record as bytes for a hand-over.
-fn pack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one(words::one_record())?;
+fn pack(asked: &Asked) -> Result<Verdict, CommandError> {
+    let name = asked.one(CommandError::NotOneRecord)?;
     let Some(reading) = files::record(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -241,8 +185,8 @@ fn pack(asked: &Asked) -> Result<Verdict, String> {
 }
 
 /// The record of a hand-over.
-fn unpack(asked: &Asked) -> Result<Verdict, String> {
-    let name = asked.one(words::one_packed())?;
+fn unpack(asked: &Asked) -> Result<Verdict, CommandError> {
+    let name = asked.one(CommandError::NotOnePacked)?;
     let Some(log) = files::packed(name) else {
         return Ok(Verdict::Unreadable);
     };
@@ -251,10 +195,10 @@ fn unpack(asked: &Asked) -> Result<Verdict, String> {
 }
 
 /// To the standard output as it is.
-fn write_out(bytes: &[u8]) -> Result<(), String> {
+fn write_out(bytes: &[u8]) -> Result<(), CommandError> {
     let mut out = std::io::stdout().lock();
     let written = out.write_all(bytes).and_then(|()| out.flush());
-    written.map_err(|e| words::not_written(&e.to_string()))
+    written.map_err(CommandError::NotWritten)
 }
 
 /// The lines of what lies on a desk, each with the name of its file.
@@ -304,8 +248,8 @@ fn all_given(asked: &Asked, expected: FileKind) -> Vec<(&String, Option<Given>)>
         .collect()
 }
 
-fn list_all(asked: &Asked) -> Result<Verdict, String> {
-    let hall = hall_clock(asked)?;
+fn list_all(asked: &Asked) -> Result<Verdict, CommandError> {
+    let hall = asked.hall_clock()?;
     let (listed, verdict) = listed(all_given(asked, FileKind::Match));
     if asked.is("--csv") {
         lines(&list::csv(&listed, hall));
@@ -389,9 +333,9 @@ fn fold(name: &str) -> Option<Timeline> {
     }
 }
 
-fn compare_two(asked: &Asked) -> Result<Verdict, String> {
+fn compare_two(asked: &Asked) -> Result<Verdict, CommandError> {
     let [a, b] = &asked.files[..] else {
-        return Err(words::not_two().to_owned());
+        return Err(CommandError::NotTwoRecords);
     };
     let (Some(first), Some(second)) = (fold(a), fold(b)) else {
         return Ok(Verdict::Unreadable);
@@ -405,71 +349,8 @@ fn compare_two(asked: &Asked) -> Result<Verdict, String> {
     Ok(Verdict::of(!comparison.differences.is_empty()))
 }
 
-fn rank(asked: &Asked) -> Result<Verdict, String> {
-    let rank_by = match asked.value("--by") {
-        Some(codes) => codes
-            .split(',')
-            .map(|c| Criterion::from_code(c).ok_or_else(|| words::unknown_criterion(c)))
-            .collect::<Result<Vec<_>, _>>()?,
-        None => Criterion::USUAL.to_vec(),
-    };
-    let scheme = match asked.value("--points") {
-        Some(code) => Scheme::from_code(code).ok_or_else(|| words::unknown_scheme(code))?,
-        None => Scheme::ByMargin,
-    };
-    let meetings = match asked.value("--meetings") {
-        Some(times) => {
-            let times = times.parse().ok();
-            let times = times.filter(|times| (1..=standings::MAX_MEETINGS).contains(times));
-            times.ok_or(words::meetings())?
-        }
-        None => 1,
-    };
-    let mut given = all_given(asked, FileKind::Pool);
-    let (pool, problems, verdict) = match &mut given[..] {
-        [(_, None)] => return Ok(Verdict::Unreadable),
-        [(_, Some(Given::Pool(..)))] if !asked.values.is_empty() => {
-            return Err(words::ranked_already().to_owned());
-        }
-        [(_, Some(Given::Pool(pool, problems)))] => {
-            ((**pool).clone(), std::mem::take(problems), Verdict::Fine)
-        }
-        _ => {
-            let (listed, verdict) = listed(given);
-            let results = listed
-                .into_iter()
-                .filter_map(|(name, line)| line.result(name));
-            let mut pool = scheme.pool(rank_by, results.collect());
-            pool.meetings = Some(meetings);
-            (pool, Vec::new(), verdict)
-        }
-    };
-    let findings = print_table(asked, &pool, &problems);
-    Ok(verdict.max(Verdict::of(findings || !problems.is_empty())))
-}
-
-/// Prints a table; says whether anything in it is wrong, missing or in doubt.
-fn print_table(asked: &Asked, pool: &Pool, problems: &[FormProblem]) -> bool {
-    let table = standings::rank(pool);
-    if asked.is("--csv") {
-        for finding in &table.findings {
-            complain(
-                &finding.place(pool),
-                &text::standings::finding(finding, pool),
-            );
-        }
-        lines(&render::standings::csv(&table));
-    } else if asked.is("--text") {
-        lines(&render::standings::text(pool, &table));
-    } else {
-        let printed = with_problems(render::standings::json(pool, &table), problems);
-        out(&format!("{printed}\n"));
-    }
-    !table.findings.is_empty()
-}
-
 /// Invented matches: each record on one line, from consecutive seeds.
-fn simulate(args: &[String]) -> Result<Verdict, String> {
+fn simulate(args: &[String]) -> Result<Verdict, CommandError> {
     let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
     let mut args = args.iter();
     while let Some(name) = args.next() {
@@ -481,7 +362,7 @@ fn simulate(args: &[String]) -> Result<Verdict, String> {
             _ => false,
         };
         if !understood {
-            return Err(words::not_understood(name));
+            return Err(CommandError::NotUnderstood(name.clone()));
         }
     }
     for seed in seed..seed.saturating_add(matches) {
