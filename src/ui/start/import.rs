@@ -31,7 +31,9 @@ pub fn Import(
             }
             ImportEvent::Over(ImportOutcome { came, notes }) => {
                 progress.try_set(None);
-                library.arrived(came, text::import_notes(&notes));
+                if let Some(says) = library.arrived(came, text::import_notes(&notes)) {
+                    shell.matches_came(says.join(" "));
+                }
             }
         }
     });

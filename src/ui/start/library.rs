@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use crate::session::{use_session, Session};
+use crate::shell::use_shell;
 use app::library;
 use app::stored_match::{ListedMatch, StoredMatch};
 use text::setup::library as words;
@@ -37,6 +38,13 @@ impl Library {
             said: RwSignal::default(),
         };
         library.refresh();
+        let shell = use_shell();
+        Effect::new(move |before: Option<()>| {
+            shell.track_unasked_matches();
+            if before.is_some() {
+                library.refresh();
+            }
+        });
         on_cleanup(move || {
             library.library.try_with_value(library::Library::close);
         });
@@ -84,11 +92,10 @@ impl Library {
         StoredMatch::read(&self.session.store(), &device::settings(), id).await
     }
 
-    /// These came from outside just now, and this is to be said of it.
-    pub fn arrived(self, ids: Vec<String>, says: Vec<String>) {
-        // The screen may be gone by now.
+    /// These came from outside just now, and this is to be said of it; gives that back where the screen is gone.
+    pub fn arrived(self, ids: Vec<String>, says: Vec<String>) -> Option<Vec<String>> {
         self.came.try_set(ids);
-        self.said.try_set(says);
+        self.said.try_set(says)
     }
 
     /// What is to be said of what came last.
