@@ -48,13 +48,7 @@ impl ListedMatch {
             0 => None,
             count => Some(RecordProblem::Unreadable(count)),
         };
-        let problems = changed(&summary).into_iter().chain(unreadable).collect();
-        ListedMatch {
-            id: id.to_owned(),
-            summary,
-            problems,
-            archived: settings.is_archived(id),
-        }
+        ListedMatch::with_problems(id, summary, unreadable, settings)
     }
 
     /// Of what both stores hold; it is folded once for this.
@@ -62,11 +56,20 @@ impl ListedMatch {
     pub fn of_found(id: &str, found: &Found, settings: &Settings) -> ListedMatch {
         let timeline = Timeline::of(found.merged.entries.clone());
         let summary = found.summary(&timeline);
-        let problems = changed(&summary).into_iter().chain(lines(found)).collect();
+        ListedMatch::with_problems(id, summary, lines(found), settings)
+    }
+
+    /// With these problems of its lines.
+    fn with_problems(
+        id: &str,
+        summary: Summary,
+        of_lines: impl IntoIterator<Item = RecordProblem>,
+        settings: &Settings,
+    ) -> ListedMatch {
         ListedMatch {
             id: id.to_owned(),
+            problems: changed(&summary).into_iter().chain(of_lines).collect(),
             summary,
-            problems,
             archived: settings.is_archived(id),
         }
     }
