@@ -22,55 +22,35 @@ fn sorted(thrown: JsValue) -> StorageTrouble {
     of_thrown(&thrown)
 }
 
-/// Keeps `value` under `key`.
-pub(super) fn set(key: &str, value: &str) -> Result<(), StorageTrouble> {
-    store()?.set_item(key, value).map_err(sorted)
-}
-
-/// What is kept under `key`.
-pub(super) fn get(key: &str) -> Result<Option<String>, StorageTrouble> {
-    store()?.get_item(key).map_err(sorted)
-}
-
-/// Forgets `key`.
-pub(super) fn remove(key: &str) -> Result<(), StorageTrouble> {
-    store()?.remove_item(key).map_err(sorted)
-}
-
-/// Every key that begins with `prefix`.
-fn keys(prefix: &str) -> Result<Vec<String>, StorageTrouble> {
-    let store = store()?;
-    let count = store.length().map_err(sorted)?;
-    let mut found = Vec::new();
-    for index in 0..count {
-        if let Some(key) = store.key(index).map_err(sorted)? {
-            if key.starts_with(prefix) {
-                found.push(key);
-            }
-        }
-    }
-    Ok(found)
-}
-
 /// Local storage as the program asks for it.
 #[derive(Clone, Copy, Default)]
 pub(super) struct Local;
 
 impl Port for Local {
     fn get(&self, key: &str) -> Result<Option<String>, StorageTrouble> {
-        get(key)
+        store()?.get_item(key).map_err(sorted)
     }
 
     fn set(&self, key: &str, value: &str) -> Result<(), StorageTrouble> {
-        set(key, value)
+        store()?.set_item(key, value).map_err(sorted)
     }
 
     fn remove(&self, key: &str) -> Result<(), StorageTrouble> {
-        remove(key)
+        store()?.remove_item(key).map_err(sorted)
     }
 
     fn keys(&self, prefix: &str) -> Result<Vec<String>, StorageTrouble> {
-        keys(prefix)
+        let store = store()?;
+        let count = store.length().map_err(sorted)?;
+        let mut found = Vec::new();
+        for index in 0..count {
+            if let Some(key) = store.key(index).map_err(sorted)? {
+                if key.starts_with(prefix) {
+                    found.push(key);
+                }
+            }
+        }
+        Ok(found)
     }
 }
 
@@ -79,6 +59,6 @@ pub(super) fn probe() -> Result<(), StorageTrouble> {
     const KEY: &str = "dutystand/probe";
     // As long as an ordinary line, so that a store with room for a few characters only is
     // found out before the match and not in it.
-    set(KEY, &"-".repeat(256))?;
-    remove(KEY)
+    Local.set(KEY, &"-".repeat(256))?;
+    Local.remove(KEY)
 }

@@ -15,10 +15,10 @@ use wasm_bindgen_futures::{spawn_local, JsFuture};
 
 use super::coin::new_id;
 use super::listen::{every, is_visible, Listener, Ticker};
-use super::local;
+use super::local::Local;
 use super::reach::{error_name, method, of_navigator, options, window};
 use app::lease::{self, Claim, Lease};
-use app::ports::{Held, Lock, OURS};
+use app::ports::{Held, LocalStorage, Lock, OURS};
 
 /// A tab's claim to write a match. Clones are the same claim; dropping the last one gives it
 /// up.
@@ -199,7 +199,7 @@ impl Inner {
 
     /// The mark of whoever writes. Where local storage cannot be read, no other tab can see it either.
     fn mark(&self) -> Option<String> {
-        local::get(&self.lease_key()).ok().flatten()
+        Local.get(&self.lease_key()).ok().flatten()
     }
 
     fn lease_now(&self) -> Lease {
@@ -214,7 +214,7 @@ impl Inner {
     fn confirm(&self) {
         // Without storage there is nothing to share a match by.
         let mark = lease::write(&self.claim.borrow(), now());
-        let _ = local::set(&self.lease_key(), &mark);
+        let _ = Local.set(&self.lease_key(), &mark);
     }
 
     fn lease(self: &Rc<Self>, manner: Manner) {
@@ -263,7 +263,7 @@ impl Inner {
 
     fn give_lease_back(&self) {
         if self.held.get() == Held::Here && self.lease_now() == Lease::Mine {
-            let _ = local::remove(&self.lease_key());
+            let _ = Local.remove(&self.lease_key());
         }
     }
 }
