@@ -50,16 +50,16 @@ words! { IntakeWords in intake;
     not_kept(name: &str) -> String;
     /// Whether what was practised came with a backup.
     practised_taken(name: &str, taken: bool) -> String;
-    /// What was wrong with the file around the matches.
-    backup_problem(name: &str, say: &str) -> String;
-    /// What became of a file of the desk, and what of it was left out.
-    form_taken(name: &str, problems: &[FormProblem]) -> String;
+    /// A file of the desk came; what was left out of it follows.
+    form_taken(name: &str) -> String;
     /// A file of the desk that was there already.
     form_here(name: &str) -> String;
     /// A file of the desk for which there is no room.
     form_not_kept(name: &str) -> String;
-    /// A file of the desk that cannot be read, and where.
-    form_unreadable(name: &str, problems: &[FormProblem]) -> String;
+    /// A file of the desk that cannot be read; where follows.
+    form_unreadable(name: &str) -> String;
+    /// So many problems more of such a file.
+    more_form_problems(count: usize) -> String;
 }
 
 /// How far an import is.
@@ -100,16 +100,16 @@ fn file_note(name: &str, note: &FileNote) -> String {
         FileNote::OpenElsewhere => open_elsewhere(name),
         FileNote::NotSaved => import_not_saved(name),
         FileNote::OfTheDesk(kind) => of_the_desk(name, crate::desk::file_kind(*kind)),
-        FileNote::BackupProblem(problem) => backup_problem(name, &crate::problem::problem(problem)),
+        FileNote::BackupProblem(problem) => backup_problem(name, problem),
         FileNote::Stopped { taken, all } => stopped_at(name, *taken, *all),
         FileNote::BackupTaken(counts) => backup_taken(name, *counts),
         FileNote::DeskTaken(counts) => desk_taken(name, *counts),
         FileNote::LearnerTaken(taken) => practised_taken(name, *taken),
         FileNote::Learner(import) => learner_import(name, *import),
-        FileNote::FormTaken(problems) => form_taken(name, problems),
+        FileNote::FormTaken(problems) => with_places(form_taken(name), problems),
         FileNote::FormHere => form_here(name),
         FileNote::FormNotKept => form_not_kept(name),
-        FileNote::FormUnreadable(problems) => form_unreadable(name, problems),
+        FileNote::FormUnreadable(problems) => with_places(form_unreadable(name), problems),
     }
 }
 
@@ -125,4 +125,24 @@ fn learner_import(name: &str, import: LearnerImport) -> String {
         LearnerImport::Foreign => damaged_file(name),
         LearnerImport::NotKept => not_kept(name),
     }
+}
+
+/// What was wrong with the file around the matches.
+fn backup_problem(name: &str, problem: &Problem) -> String {
+    let sentence = crate::problem::problem(problem);
+    format!("{name}: {}.", sentence.trim_end_matches('.'))
+}
+
+/// A sentence, and the first problems of a form behind it, each with its place.
+fn with_places(sentence: String, problems: &[FormProblem]) -> String {
+    const MOST: usize = 3;
+    let mut say = vec![sentence];
+    say.extend(problems.iter().take(MOST).map(|p| match p.place.as_str() {
+        "" => crate::form_problem(&p.kind),
+        place => format!("{place}: {}", crate::form_problem(&p.kind)),
+    }));
+    if problems.len() > MOST {
+        say.push(more_form_problems(problems.len() - MOST));
+    }
+    say.join(" ")
 }

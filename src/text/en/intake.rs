@@ -1,12 +1,10 @@
 //! The words about files that are taken in.
 
-use crate::form_problem;
 use crate::intake::*;
 use crate::setup::library::matches;
 use app::import_note::{BackupCounts, DeskCounts};
 use app::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
-use reports::FormProblem;
 
 /// In English.
 pub static WORDS: IntakeWords = IntakeWords {
@@ -31,11 +29,11 @@ pub static WORDS: IntakeWords = IntakeWords {
     damaged_file,
     not_kept,
     practised_taken,
-    backup_problem,
     form_taken,
     form_here,
     form_not_kept,
     form_unreadable,
+    more_form_problems,
 };
 
 fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
@@ -198,17 +196,8 @@ fn practised_taken(name: &str, taken: bool) -> String {
     }
 }
 
-fn backup_problem(name: &str, say: &str) -> String {
-    format!("{name}: {}.", say.trim_end_matches('.'))
-}
-
-fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} is on the desk now.");
-    if !problems.is_empty() {
-        say.push(' ');
-        say.push_str(&places(problems));
-    }
-    say
+fn form_taken(name: &str) -> String {
+    format!("{name} is on the desk now.")
 }
 
 fn form_here(name: &str) -> String {
@@ -219,23 +208,10 @@ fn form_not_kept(name: &str) -> String {
     format!("{name} could not be stored on this phone. Free some space, and keep the file.")
 }
 
-fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} was not imported. {}", places(problems))
+fn form_unreadable(name: &str) -> String {
+    format!("{name} was not imported.")
 }
 
-/// The first problems of a form, each with its place.
-fn places(problems: &[FormProblem]) -> String {
-    const MOST: usize = 3;
-    let mut say: Vec<String> = problems
-        .iter()
-        .take(MOST)
-        .map(|p| match p.place.as_str() {
-            "" => form_problem(&p.kind),
-            place => format!("{place}: {}", form_problem(&p.kind)),
-        })
-        .collect();
-    if problems.len() > MOST {
-        say.push(format!("{} more like this.", problems.len() - MOST));
-    }
-    say.join(" ")
+fn more_form_problems(count: usize) -> String {
+    format!("{count} more like this.")
 }

@@ -1,11 +1,9 @@
 //! The words about files that are taken in, in Spanish.
 
-use crate::form_problem;
 use crate::intake::*;
 use app::import_note::{BackupCounts, DeskCounts};
 use app::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
-use reports::FormProblem;
 
 /// In Spanish.
 pub static WORDS: IntakeWords = IntakeWords {
@@ -30,11 +28,11 @@ pub static WORDS: IntakeWords = IntakeWords {
     damaged_file,
     not_kept,
     practised_taken,
-    backup_problem,
     form_taken,
     form_here,
     form_not_kept,
     form_unreadable,
+    more_form_problems,
 };
 
 fn unreadable_file(name: &str, trouble: &ReadTrouble) -> String {
@@ -208,17 +206,8 @@ fn practised_taken(name: &str, taken: bool) -> String {
     }
 }
 
-fn backup_problem(name: &str, say: &str) -> String {
-    format!("{name}: {}.", say.trim_end_matches('.'))
-}
-
-fn form_taken(name: &str, problems: &[FormProblem]) -> String {
-    let mut say = format!("{name} ya está en el escritorio.");
-    if !problems.is_empty() {
-        say.push(' ');
-        say.push_str(&places(problems));
-    }
-    say
+fn form_taken(name: &str) -> String {
+    format!("{name} ya está en el escritorio.")
 }
 
 fn form_here(name: &str) -> String {
@@ -229,23 +218,10 @@ fn form_not_kept(name: &str) -> String {
     format!("{name} no se pudo guardar en este teléfono. Libera espacio y conserva el archivo.")
 }
 
-fn form_unreadable(name: &str, problems: &[FormProblem]) -> String {
-    format!("{name} no se importó. {}", places(problems))
+fn form_unreadable(name: &str) -> String {
+    format!("{name} no se importó.")
 }
 
-/// The first problems of a form, each with its place.
-fn places(problems: &[FormProblem]) -> String {
-    const MOST: usize = 3;
-    let mut say: Vec<String> = problems
-        .iter()
-        .take(MOST)
-        .map(|p| match p.place.as_str() {
-            "" => form_problem(&p.kind),
-            place => format!("{place}: {}", form_problem(&p.kind)),
-        })
-        .collect();
-    if problems.len() > MOST {
-        say.push(format!("Y {} más como estos.", problems.len() - MOST));
-    }
-    say.join(" ")
+fn more_form_problems(count: usize) -> String {
+    format!("Y {count} más como estos.")
 }
