@@ -104,15 +104,6 @@ fn keys_are_on(referee: &mut Referee, id: &str) {
     );
 }
 
-/// Where an element stands: left, top, right, bottom.
-fn place(referee: &mut Referee, css: &str) -> [f64; 4] {
-    referee.browser().find(css);
-    let box_of = "const box = document.querySelector(arguments[0]).getBoundingClientRect();
-         return [box.left, box.top, box.right, box.bottom];";
-    let found = referee.browser().run(box_of, json!([css]));
-    serde_json::from_value(found).expect("four numbers")
-}
-
 /// The titles of the rows of the table, from top to bottom.
 const TITLES: &str =
     "[...document.querySelectorAll('.matches .row-open')].map((b) => b.innerText.trim())";
@@ -186,7 +177,7 @@ fn beside_each_other(stage: &mut Stage) -> Ran {
             "document.querySelector('.desk-middle .paper:not([aria-busy]) .sheet-head') !== null",
         );
         let [list, middle, found] =
-            [".desk-beside", ".desk-middle", ".desk-found"].map(|css| place(referee, css));
+            [".desk-beside", ".desk-middle", ".desk-found"].map(|css| referee.place(css));
         assert!(list[2] <= middle[0] && middle[2] <= found[0], "{size:?}");
         assert!(
             middle[2] - middle[0] > 420.0,

@@ -191,6 +191,15 @@ impl<'a> Referee<'a> {
         self.browser().tap(|browser| browser.find(css));
     }
 
+    /// Where what a CSS selector finds stands: left, top, right, bottom.
+    pub fn place(&mut self, css: &str) -> [f64; 4] {
+        self.browser().find(css);
+        let box_of = "const box = document.querySelector(arguments[0]).getBoundingClientRect();
+             return [box.left, box.top, box.right, box.bottom];";
+        let found = self.browser().run(box_of, json!([css]));
+        serde_json::from_value(found).expect("four numbers")
+    }
+
     /// Whether something that can be operated is called so now.
     pub fn sees(&mut self, name: &str) -> bool {
         !self.browser().named(name).is_empty()

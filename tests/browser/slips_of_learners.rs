@@ -55,15 +55,6 @@ fn open(referee: &mut Referee, place: &str) {
     referee.stage.started();
 }
 
-/// Where an element stands: left, top, right, bottom.
-fn place(referee: &mut Referee, css: &str) -> [f64; 4] {
-    referee.browser().find(css);
-    let box_of = "const box = document.querySelector(arguments[0]).getBoundingClientRect();
-         return [box.left, box.top, box.right, box.bottom];";
-    let found = referee.browser().run(box_of, json!([css]));
-    serde_json::from_value(found).expect("four numbers")
-}
-
 fn reasons_in_sight(stage: &mut Stage) -> Ran {
     let mut referee = Referee::at(stage);
     let referee = &mut referee;
@@ -84,7 +75,7 @@ fn reasons_in_sight(stage: &mut Stage) -> Ran {
         ".rally-reasons .group",
         ".rally-reasons .cause",
     ] {
-        let [_, top, _, bottom] = place(referee, css);
+        let [_, top, _, bottom] = referee.place(css);
         assert!(top >= 0.0 && bottom <= 741.0, "{css}: {top} to {bottom}");
     }
     referee.browser().picture("practice-reasons");
@@ -95,7 +86,7 @@ fn reasons_in_sight(stage: &mut Stage) -> Ran {
     assert!(matches!(&entries[0].kind, Kind::Match(heading) if heading.practice));
     for (size, name) in [((740, 360), "lying"), ((1180, 820), "tablet")] {
         referee.browser().screen(size.0, size.1);
-        let [_, top, _, bottom] = place(referee, "#practice-next");
+        let [_, top, _, bottom] = referee.place("#practice-next");
         assert!(top >= 0.0 && bottom <= f64::from(size.1) + 1.0, "{name}");
         referee.browser().picture(&format!("practice-{name}"));
     }
@@ -261,8 +252,8 @@ fn a_job_beside_its_drawing(stage: &mut Stage) -> Ran {
     let referee = &mut referee;
     referee.browser().screen(1180, 820);
     open(referee, "jobs/second_referee");
-    let [_, top, right, _] = place(referee, ".role-place svg");
-    let [left, begins, ..] = place(referee, ".role > .stack:last-child");
+    let [_, top, right, _] = referee.place(".role-place svg");
+    let [left, begins, ..] = referee.place(".role > .stack:last-child");
     assert!(left >= right, "the text stands beside the drawing");
     assert!((begins - top).abs() < 200.0);
     // Who "I" is.

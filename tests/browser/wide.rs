@@ -43,18 +43,10 @@ fn all_in_sight(referee: &mut Referee, css: &str) {
         .wait_until(&format!("all of {css} stands in sight"), &there);
 }
 
-/// Where an element stands: left, top, right, bottom.
-fn place(referee: &mut Referee, css: &str) -> [f64; 4] {
-    let box_of = "const box = document.querySelector(arguments[0]).getBoundingClientRect();
-         return [box.left, box.top, box.right, box.bottom];";
-    let found = referee.browser().run(box_of, json!([css]));
-    serde_json::from_value(found).expect("four numbers")
-}
-
 /// A court is twice as long as it is wide (FIVB Official Volleyball Rules 2025-2028, 1.1: 18 m by 9 m); the
 /// score stands above the players, so the picture may be somewhat higher than that, and never a band.
 fn keeps_its_proportion(referee: &mut Referee, size: (u32, u32)) {
-    let [left, top, right, bottom] = place(referee, ".court");
+    let [left, top, right, bottom] = referee.place(".court");
     let ratio = (right - left) / (bottom - top);
     assert!((1.4..=2.0).contains(&ratio), "{size:?}: {ratio:.2}");
 }
@@ -84,18 +76,18 @@ fn beside_the_court(stage: &mut Stage) -> Ran {
         all_in_sight(referee, ".signal-card .signal-step");
         referee.browser().picture(&format!("wide-signal-{width}"));
         // What opens covers no half and pushes none.
-        let before = place(referee, ".court");
+        let before = referee.place(".court");
         referee.tap(&format!("More {A}"));
         referee.browser().find("#panel-title");
-        assert_eq!(place(referee, ".court"), before, "{size:?}");
-        let panel = place(referee, ".panel");
+        assert_eq!(referee.place(".court"), before, "{size:?}");
+        let panel = referee.place(".panel");
         assert!(
             panel[0] >= before[2] || panel[1] >= before[3],
             "{size:?}: {panel:?}"
         );
         referee.tap_at("#panel-close");
         referee.tap("Menu");
-        let drawer = place(referee, ".drawer");
+        let drawer = referee.place(".drawer");
         assert!(
             drawer[0] >= before[2] - 1.0 || drawer[1] >= before[3],
             "{size:?}: {drawer:?}"
@@ -119,8 +111,8 @@ fn beside_the_plan(stage: &mut Stage) -> Ran {
     entries.truncate(1);
     referee.go_on_with("plan", entries);
     referee.browser().find(".step-body");
-    let [_, _, plan, _] = place(&mut referee, ".step-row");
-    let [step, top, ..] = place(&mut referee, ".step-body");
+    let [_, _, plan, _] = referee.place(".step-row");
+    let [step, top, ..] = referee.place(".step-body");
     assert!(step >= plan, "the step stands beside the plan");
     assert!(top < 200.0, "and from the top on");
     referee.tap("Toss");
@@ -140,7 +132,7 @@ fn the_whole_height(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     all_in_sight(referee, ".rally-reasons button");
     referee.tap(&format!("More {B}"));
-    let [_, top, _, bottom] = place(referee, ".strip");
+    let [_, top, _, bottom] = referee.place(".strip");
     assert!(bottom - top > 580.0, "{top} to {bottom} of 740");
     all_in_sight(referee, ".panel .cause");
     // The score stays in sight, and a tap on it still says why it gives no point.
