@@ -168,8 +168,7 @@ fn Floor() -> impl IntoView {
             inert=move || court.locked.get()
             on:keydown=on_key
         >
-            <due::DueLine />
-            {practice()}
+            <div class="above-court"><due::DueLine /> {practice()}</div>
             <section class="court" class:changed=move || court.just_changed() aria-label="Court">
                 <half::Half left=true node=halves[0] />
                 <half::Net />
