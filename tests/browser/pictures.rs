@@ -446,6 +446,8 @@ fn of_the_trainer(stage: &mut Stage) -> Ran {
     ] {
         referee.browser().goto(&format!("{here}#/learn"));
         referee.reads(text::learn::book_more());
+        // A session that was left goes on, unless the page is loaded anew.
+        referee.stage.reload();
         referee.browser().goto(&format!("{here}#/learn/trainer"));
         referee.tap(text::learn::place(place));
         referee.tap(text::learn::in_steps());
