@@ -161,7 +161,8 @@ pub trait Lock {
     /// What the browser said last.
     fn held(&self) -> Held;
 
-    /// Becomes the writer by force. The tab that was one is told by its browser.
+    /// Becomes the writer by force, or makes sure of it where this tab is the writer already. The tab that was one
+    /// is told by its browser.
     fn take_over(&self);
 }
 

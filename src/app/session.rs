@@ -457,11 +457,11 @@ impl Session {
         let Some(lock) = lock else {
             return;
         };
-        if lock.held() == Held::Here {
+        let was_here = lock.held() == Held::Here;
+        lock.take_over();
+        if was_here {
             // The browser says that this tab writes, the match says otherwise: it is claimed again.
             self.lock_says(Held::Here);
-        } else {
-            lock.take_over();
         }
     }
 

@@ -98,8 +98,12 @@ impl Lock for WriterLock {
     }
 
     fn take_over(&self) {
-        if matches!(self.held(), Held::Elsewhere { .. }) {
-            self.inner.ask(Manner::Steal);
+        match self.held() {
+            Held::Asking => {}
+            Held::Elsewhere { .. } => self.inner.ask(Manner::Steal),
+            // The mark of another tab may stand in the lease, and this tab has not looked since.
+            Held::Here if self.inner.leased.borrow().is_some() => self.inner.take_lease(),
+            Held::Here => {}
         }
     }
 }

@@ -48,6 +48,11 @@ pub const TESTS: &[Test] = &[
         run: the_question_of_a_tab_goes_once_it_writes_again,
     },
     Test {
+        name: "trial_a_tab_that_takes_over_takes_the_lease_as_well",
+        engines: BOTH,
+        run: a_tab_that_takes_over_takes_the_lease_as_well,
+    },
+    Test {
         name: "trial_an_open_match_is_not_deleted_and_outlives_a_cleared_storage",
         engines: BOTH,
         run: an_open_match_is_not_deleted_and_outlives_a_cleared_storage,
@@ -427,6 +432,42 @@ fn the_question_of_a_tab_goes_once_it_writes_again(stage: &mut Stage) -> Ran {
         gives_a_point_unasked(&mut referee);
         last = second;
     }
+    Ok(())
+}
+
+/// Where there are no locks, the match may learn that another tab writes before the lease does: whoever takes it
+/// back takes both, or the lease gives it away again at its next look.
+fn a_tab_that_takes_over_takes_the_lease_as_well(stage: &mut Stage) -> Ran {
+    const LEASE: &str = "localStorage.getItem('dutystand/l/dutystand/both')";
+    let mut referee = on_court(stage, "both");
+    open_with(&mut referee, "nolocks=1", "both");
+    referee.points(&[Side::Left], 0);
+    referee.saved();
+    // Another tab took the match a moment ago. The tap tells this one, which has not looked at its lease since.
+    referee.browser().run(
+        "const key = 'dutystand/l/dutystand/both';
+         const [, , term] = localStorage.getItem(key).split(' ');
+         localStorage.setItem('dutystand/w/both', 'stranger');
+         localStorage.setItem(key, `stranger ${Date.now()} ${Number(term) + 1}`);",
+        json!([]),
+    );
+    referee.points(&[Side::Left], 0);
+    referee.tap_in("[role=dialog]", "Take over here");
+    let mine = format!("!{LEASE}.startsWith('stranger ')");
+    referee
+        .browser()
+        .wait_until("the lease is this tab's", &mine);
+    // It stays so: two looks at the lease later this tab still writes.
+    let confirmed = referee.browser().value(LEASE);
+    for _ in 0..2 {
+        let last = referee.browser().value(LEASE);
+        let again = format!("{LEASE} !== {last}");
+        referee
+            .browser()
+            .wait_until("the lease is confirmed", &again);
+    }
+    assert!(writes(&mut referee), "taken back after {confirmed}");
+    gives_a_point_unasked(&mut referee);
     Ok(())
 }
 
