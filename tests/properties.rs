@@ -2,7 +2,9 @@
 
 mod support;
 
-use game::{apply, check, legal, Entry, Kind, Outcome, Phase, State, Timeline};
+use game::{
+    apply, check, legal, libero_replacements, Entry, Kind, Outcome, Phase, State, Timeline,
+};
 use proptest::prelude::*;
 use record::Log;
 use rules::{Preset, Shirt, Team};
@@ -209,6 +211,18 @@ proptest! {
         let offered = legal(state);
         for kind in &offered {
             prop_assert!(apply(state, &Entry::new(n, kind.clone())).is_ok(), "{:?}", kind);
+        }
+        for team in Team::BOTH {
+            let of_team = libero_replacements(state, team).into_iter();
+            let of_team: Vec<Kind> = of_team.map(|change| Kind::LiberoReplacement { team, change }).collect();
+            // A tally follows no places, and takes a replacement of two who are no liberos as well.
+            let liberos = &state.team(team).liberos;
+            let of_all = offered.iter().filter(|kind| match kind {
+                Kind::LiberoReplacement { team: of, change } =>
+                    *of == team && [change.out, change.into].iter().any(|who| liberos.contains(who)),
+                _ => false,
+            });
+            prop_assert_eq!(of_team, of_all.cloned().collect::<Vec<_>>());
         }
         for kind in kinds.into_iter().filter(|k| listed(k, state)) {
             let taken = apply(state, &Entry::new(n, kind.clone())).is_ok();

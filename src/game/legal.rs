@@ -30,27 +30,41 @@ pub fn legal_for(state: &State, team: Team, number: Shirt) -> Vec<Kind> {
     all
 }
 
+/// The libero replacements of a team that are legal now (19.3.2).
+#[must_use]
+pub fn libero_replacements(state: &State, team: Team) -> Vec<Change> {
+    let liberos = &state.team(team).liberos;
+    let listed: Vec<Shirt> = state.team(team).listed().collect();
+    // A libero is on one side of each.
+    let pairs = listed.iter().flat_map(|&out| {
+        let others = listed.iter().filter(move |&&into| into != out);
+        others.map(move |&into| Change { out, into })
+    });
+    let of_liberos = pairs.filter(|way| liberos.contains(&way.out) || liberos.contains(&way.into));
+    of_liberos
+        .filter(|&change| {
+            let kind = Kind::LiberoReplacement { team, change };
+            check(state, &Entry::new(u32::MAX, kind)).is_ok()
+        })
+        .collect()
+}
+
 /// The libero replacement that would come next, whether it is legal or not: the acting libero gives way to the player
 /// he or she stands in for, or else a libero comes in for the player in the last place of the back row. None where
 /// nobody is followed, and for a team without a libero.
 #[must_use]
-pub fn libero_at_hand(state: &State, team: Team) -> Option<Kind> {
+pub fn libero_at_hand(state: &State, team: Team) -> Option<Change> {
     let side = &state.on_floor()?.sides[team];
-    let change = match side.acting_libero() {
-        Some((place, out)) => Change {
-            out,
-            into: side.slots[place].player,
-        },
-        None => {
-            let mut from_behind = side.slots.iter().enumerate().rev();
-            let (_, last) = from_behind.find(|(place, _)| !is_front(*place))?;
-            Change {
-                out: last.on_court(),
-                into: *state.team(team).liberos.first()?,
-            }
-        }
-    };
-    Some(Kind::LiberoReplacement { team, change })
+    if let Some((place, out)) = side.acting_libero() {
+        let into = side.slots[place].player;
+        return Some(Change { out, into });
+    }
+    let mut from_behind = side.slots.iter().enumerate().rev();
+    let (_, last) = from_behind.find(|(place, _)| !is_front(*place))?;
+    Some(Change {
+        out: last.on_court(),
+        into: *state.team(team).liberos.first()?,
+    })
 }
 
 /// Everything that could be legal in some state, with the numbers of this match.

@@ -21,7 +21,7 @@ pub use model::entry;
 pub use double_tap::{held_points, HeldPoint, NO_RALLY_MS};
 pub use effects::{effects, no_longer_count, Effect};
 pub use fold::{Outcome, Timeline};
-pub use legal::{legal, legal_for, libero_at_hand};
+pub use legal::{legal, legal_for, libero_at_hand, libero_replacements};
 pub use model::count_down::{Timed, RECOVERY_SECONDS};
 pub use model::ending::{DecidedBy, SetRecord};
 pub use model::entry::{Entry, Kind, Level, Who};

@@ -5,7 +5,9 @@ use game::{libero_at_hand, Barred, Kind, Level, Notice, Refusal};
 use rules::{Cause, Preset, Rules, Shirt, Team};
 use Team::{A, B};
 
-use crate::story::{card, coach, forced, hurt, libero, player, stopped, substitution, toss, Story};
+use crate::story::{
+    card, change, coach, forced, hurt, libero, player, stopped, substitution, toss, Story,
+};
 
 fn must_leave(team: Team, number: u16) -> Notice {
     Notice::LiberoMustLeave {
@@ -509,11 +511,11 @@ fn r19_3_1_1_the_back_row_of_a_smaller_team() {
 fn the_replacement_that_would_come_next() {
     let next = |story: &Story, team| libero_at_hand(story.timeline().state(), team);
     let mut story = Story::international();
-    assert_eq!(next(&story, A), Some(libero(A, 6, 12)));
+    assert_eq!(next(&story, A), Some(change(6, 12)));
     story.enter(libero(A, 5, 12));
-    assert_eq!(next(&story, A), Some(libero(A, 12, 5)));
+    assert_eq!(next(&story, A), Some(change(12, 5)));
     story.refuses(libero(A, 12, 5), "19.3.2.1", Refusal::RallyBetween);
-    assert_eq!(next(&story, B), Some(libero(B, 6, 12)));
+    assert_eq!(next(&story, B), Some(change(6, 12)));
     let without = Story::by(Preset::SchoolJunior.rules());
     assert_eq!(next(&without, A), None);
     // Of four on court place 1 alone is the back row.
@@ -523,7 +525,7 @@ fn the_replacement_that_would_come_next() {
     });
     assert!(matches!(
         next(&four, A),
-        Some(Kind::LiberoReplacement { change, .. }) if change.out == Shirt(1)
+        Some(change) if change.out == Shirt(1)
     ));
     assert_eq!(next(&Story::opened(Preset::International.rules()), A), None);
 }

@@ -10,7 +10,7 @@ use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use app::delaying::Delaying;
-use game::{legal, libero_at_hand, Kind, Refusal};
+use game::{libero_at_hand, libero_replacements, Kind, Refusal};
 use rules::Team;
 
 /// The panel.
@@ -40,19 +40,20 @@ fn liberos(team: Team, enter: Callback<Kind>) -> AnyView {
     let session = use_session();
     let offered = Memo::new(move |_| {
         let state = session.state();
-        let has = state.play().is_some() && !state.team(team).liberos.is_empty();
-        let replacement =
-            |kind: &Kind| matches!(kind, Kind::LiberoReplacement { team: of, .. } if *of == team);
-        let mut all = if has { legal(&state) } else { Vec::new() };
-        all.retain(replacement);
-        if has && all.is_empty() {
-            all.extend(libero_at_hand(&state, team));
+        if state.play().is_none() {
+            return Vec::new();
         }
-        let one = |kind: Kind| {
-            let why = session.check(&kind).err();
-            (kind, why)
-        };
-        all.into_iter().map(one).collect::<Vec<_>>()
+        let kind = |change| Kind::LiberoReplacement { team, change };
+        let legal = libero_replacements(&state, team).into_iter();
+        let mut all: Vec<_> = legal.map(|change| (kind(change), None)).collect();
+        if all.is_empty() {
+            let at_hand = libero_at_hand(&state, team).map(kind);
+            all.extend(at_hand.map(|kind| {
+                let why = session.check(&kind).err();
+                (kind, why)
+            }));
+        }
+        all
     });
     let choices = Signal::derive(move || {
         let one = |(kind, why): &(Kind, Option<Refusal>)| {

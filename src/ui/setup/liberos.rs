@@ -6,7 +6,7 @@ use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::team_mark::TeamMark;
 use game::entry::Change;
-use game::{legal, Kind};
+use game::{libero_replacements, Kind};
 use rules::Team;
 use text::setup as words;
 use text::team_name;
@@ -20,14 +20,11 @@ pub(super) fn LiberosNow() -> impl IntoView {
         if state.ready().is_none() {
             return Vec::new();
         }
-        let replacement = |kind| match kind {
-            Kind::LiberoReplacement { team, change } => Some((team, change)),
-            _ => None,
+        let of_team = |team| {
+            let ways = libero_replacements(&state, team).into_iter();
+            ways.map(move |change| (team, change))
         };
-        legal(&state)
-            .into_iter()
-            .filter_map(replacement)
-            .collect::<Vec<_>>()
+        Team::BOTH.into_iter().flat_map(of_team).collect::<Vec<_>>()
     });
     let one = move |team: Team, change: Change| {
         let Change { out, into } = change;
