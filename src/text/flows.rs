@@ -61,7 +61,9 @@ words! { FlowsWords in flows;
     delay_means(what: Delaying) -> &'static str;
     /// The other half of the judgement, one tap away.
     delay_instead(instead: Delaying) -> &'static str;
-    /// The panel, and the button that opens it.
+    /// The button that opens the panel, in which no long word fits.
+    late_libero -> &'static str;
+    /// The panel.
     late_replacement -> &'static str;
     /// The panel, and the button that opens it.
     conduct -> &'static str;

@@ -120,7 +120,9 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     referee.tap(&more);
     referee.tap("12 in for 5");
     referee.tap(&more);
-    referee.tap("Late libero replacement");
+    referee.browser().find("#panel-title");
+    referee.browser().picture("late-libero-more");
+    referee.tap("Late libero");
     referee.reads_at(
         "#consequence",
         "It is allowed this time. Tell the game captain",
@@ -136,12 +138,12 @@ fn a_late_libero_replacement(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     referee.tap(&more);
     referee.browser().find("#panel-title");
-    assert!(!referee.sees("Late libero replacement"));
+    assert!(!referee.sees("Late libero"));
 
     // 19.3.2.6: the next one is a delay, and the replacement stands.
     referee.tap("5 in for 12");
     referee.tap(&more);
-    referee.tap("Late libero replacement");
+    referee.tap("Late libero");
     referee.reads_at("#consequence", "First delay in this match: delay warning");
     referee.browser().picture("late-libero-again");
     let record = referee.browser().find("#make-it");

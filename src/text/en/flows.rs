@@ -45,6 +45,7 @@ pub static WORDS: FlowsWords = FlowsWords {
     delaying,
     delay_means,
     delay_instead,
+    late_libero: "Late libero",
     late_replacement: "Late libero replacement",
     conduct: "Misconduct",
     late: "Fault found late",

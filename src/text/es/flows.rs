@@ -47,6 +47,7 @@ pub static WORDS: FlowsWords = FlowsWords {
     delaying,
     delay_means,
     delay_instead,
+    late_libero: "Líbero tardío",
     late_replacement: "Reemplazo tardío del líbero",
     conduct: "Conducta incorrecta",
     late: "Falta detectada tarde",

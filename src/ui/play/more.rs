@@ -96,7 +96,7 @@ fn happened(team: Team) -> AnyView {
         if !session.state().team(team).liberos.is_empty() {
             all.push((text::new_libero(), Panel::NewLibero(team)));
             if session.check(&Kind::LateReplacement { team }).is_ok() {
-                all.push((text::late_replacement(), delay(Delaying::LateReplacement)));
+                all.push((text::late_libero(), delay(Delaying::LateReplacement)));
             }
         }
         if session
