@@ -71,14 +71,14 @@ impl DeskStore {
     /// The ids of all of them, the oldest first.
     #[must_use]
     pub fn ids(&self) -> Vec<String> {
-        let kept = self.settings.get(self.all).unwrap_or_default();
+        let kept = self.settings.text(self.all).unwrap_or_default();
         kept.lines().map(str::to_owned).collect()
     }
 
     /// The text of one.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<String> {
-        self.settings.get(&self.key(id))
+        self.settings.text(&self.key(id))
     }
 
     /// Keeps one; false where the phone did not, and then it is as it was before.
@@ -86,17 +86,17 @@ impl DeskStore {
     pub fn put(&self, id: &str, text: &str) -> bool {
         let mut all = self.ids();
         let is_listed = all.iter().any(|listed| listed == id);
-        if !self.settings.set(&self.key(id), text) {
+        if !self.settings.keep_text(&self.key(id), text) {
             return false;
         }
         if is_listed {
             return true;
         }
         all.push(id.to_owned());
-        let listed = self.settings.set(self.all, &all.join("\n"));
+        let listed = self.settings.keep_text(self.all, &all.join("\n"));
         if !listed {
             // Nobody would find it again.
-            self.settings.forget(&self.key(id));
+            self.settings.forget_text(&self.key(id));
         }
         listed
     }
@@ -106,8 +106,8 @@ impl DeskStore {
         let mut all = self.ids();
         all.retain(|listed| listed != id);
         // Where storage is refused there is nothing to forget.
-        self.settings.set(self.all, &all.join("\n"));
-        self.settings.forget(&self.key(id));
+        self.settings.keep_text(self.all, &all.join("\n"));
+        self.settings.forget_text(&self.key(id));
     }
 
     /// The texts of all of them, the oldest first.

@@ -76,17 +76,17 @@ impl Drafts {
     /// The text that was kept last.
     #[must_use]
     pub fn get(&self, draft: Draft) -> Option<String> {
-        self.settings.get(&self.key(draft))
+        self.settings.text(&self.key(draft))
     }
 
     /// Keeps a text. Where storage is full the draft lives only as long as the page.
     pub fn keep(&self, draft: Draft, text: &str) {
-        self.settings.set(&self.key(draft), text);
+        self.settings.keep_text(&self.key(draft), text);
     }
 
     /// It was handed in or given up.
     pub fn forget(&self, draft: Draft) {
-        self.settings.forget(&self.key(draft));
+        self.settings.forget_text(&self.key(draft));
     }
 
     /// The entry that was kept last; none where it cannot be read.

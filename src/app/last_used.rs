@@ -32,18 +32,18 @@ impl Settings {
     /// As it was entered last, or nothing.
     #[must_use]
     pub fn last_used(&self, of: LastUsed) -> String {
-        self.get(key(of)).unwrap_or_default()
+        self.text(key(of)).unwrap_or_default()
     }
 
     /// Remembers it for the next match.
     pub fn set_last_used(&self, of: LastUsed, text: &str) {
-        self.set(key(of), text);
+        self.keep_text(key(of), text);
     }
 
     /// The rules of the last match.
     #[must_use]
     pub fn last_rules(&self) -> Option<Rules> {
-        match read_kind(&self.get(LAST_RULES)?)? {
+        match read_kind(&self.text(LAST_RULES)?)? {
             Kind::Match(heading) => Some(heading.rules),
             _ => None,
         }
@@ -52,22 +52,22 @@ impl Settings {
     /// Remembers them, in the words of the match file.
     pub fn set_last_rules(&self, rules: Rules) {
         let nameless = Heading::new(ByTeam::default(), rules);
-        self.set(LAST_RULES, &write_kind(Kind::Match(Box::new(nameless))));
+        self.keep_text(LAST_RULES, &write_kind(Kind::Match(Box::new(nameless))));
     }
 
     /// The form of a new match as far as it was filled in.
     #[must_use]
     pub fn new_match_form(&self) -> Option<String> {
-        self.get(NEW_MATCH)
+        self.text(NEW_MATCH)
     }
 
     /// Keeps it.
     pub fn keep_new_match_form(&self, written: &str) {
-        self.set(NEW_MATCH, written);
+        self.keep_text(NEW_MATCH, written);
     }
 
     /// The match has begun.
     pub fn forget_new_match_form(&self) {
-        self.forget(NEW_MATCH);
+        self.forget_text(NEW_MATCH);
     }
 }

@@ -66,7 +66,7 @@ impl Settings {
     /// The same as the text that is kept.
     #[must_use]
     pub fn learner_text(&self) -> Option<String> {
-        self.get(LEARNER)
+        self.text(LEARNER)
     }
 
     /// Keeps it; false where the phone did not.
@@ -75,7 +75,7 @@ impl Settings {
         let is_newer = self
             .learner_text()
             .is_some_and(|text| Learner::is_newer(&text));
-        !is_newer && self.set(LEARNER, &learner.write())
+        !is_newer && self.keep_text(LEARNER, &learner.write())
     }
 
     /// Puts what another phone kept beside it; false where that cannot be read or kept.
@@ -91,7 +91,7 @@ impl Settings {
 
     /// Forgets it.
     pub fn forget_learner(&self) {
-        self.forget(LEARNER);
+        self.forget_text(LEARNER);
     }
 
     // ---- The logbook.
@@ -108,7 +108,7 @@ impl Settings {
     /// The same as the text that is kept.
     #[must_use]
     pub fn logbook_text(&self) -> Option<String> {
-        self.get(LOGBOOK)
+        self.text(LOGBOOK)
     }
 
     fn logbook_reading(&self) -> Option<LogbookReading> {
@@ -122,10 +122,10 @@ impl Settings {
             return false;
         }
         if logbook.is_empty() {
-            self.forget(LOGBOOK);
+            self.forget_text(LOGBOOK);
             return true;
         }
-        self.set(LOGBOOK, &logbook.write())
+        self.keep_text(LOGBOOK, &logbook.write())
     }
 
     /// Puts a logbook, or goals, beside what is here.

@@ -26,6 +26,7 @@ pub mod played;
 pub mod ports;
 pub mod practice;
 pub mod session;
+pub mod setting;
 pub mod settings;
 pub mod shown;
 pub mod skew;

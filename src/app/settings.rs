@@ -26,17 +26,17 @@ impl Settings {
 
     /// The text under a name, if there is one and storage can be read.
     #[must_use]
-    pub fn get(&self, name: &str) -> Option<String> {
+    pub(crate) fn text(&self, name: &str) -> Option<String> {
         self.local.get(&key(name)).ok().flatten()
     }
 
     /// Keeps a text under a name. False where storage is refused or full: it then holds for this visit only.
-    pub fn set(&self, name: &str, value: &str) -> bool {
+    pub(crate) fn keep_text(&self, name: &str, value: &str) -> bool {
         self.local.set(&key(name), value).is_ok()
     }
 
     /// Forgets a name. Where storage is refused there is nothing to forget.
-    pub fn forget(&self, name: &str) {
+    pub(crate) fn forget_text(&self, name: &str) {
         let _ = self.local.remove(&key(name));
     }
 
@@ -54,15 +54,15 @@ impl Settings {
     /// Whether a name stands there, whatever text it has.
     #[must_use]
     pub(crate) fn has(&self, name: &str) -> bool {
-        self.get(name).is_some()
+        self.text(name).is_some()
     }
 
     /// Lets a name stand there without a text, or takes it away.
     pub(crate) fn mark(&self, name: &str, marked: bool) {
         if marked {
-            self.set(name, "");
+            self.keep_text(name, "");
         } else {
-            self.forget(name);
+            self.forget_text(name);
         }
     }
 

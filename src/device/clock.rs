@@ -10,10 +10,8 @@ use std::rc::Rc;
 use super::listen::{is_visible, on_resume, on_visibility, Listeners};
 use super::reach::window;
 use super::settings::settings;
+use app::setting::Setting;
 use app::skew::{Reading, Skew};
-
-/// The setting that carries the skew over a reload.
-const SKEW: &str = "clock-skew";
 
 /// The page's clock. Clones are the same clock.
 #[derive(Clone)]
@@ -32,7 +30,7 @@ impl Clock {
     /// Starts the clock with the skew kept by the last visit. One for a page.
     pub fn start() -> Clock {
         let kept = settings()
-            .get(SKEW)
+            .get(Setting::ClockSkew)
             .and_then(|text| text.parse().ok())
             .unwrap_or(0);
         let inner = Rc::new(Inner {
@@ -68,7 +66,7 @@ impl Clock {
     /// Trusts the wall clock again as it stands. To be called when nothing is being timed: a
     /// phone whose wrong clock was put right must not stamp wrong times for ever.
     pub fn settle(&self) {
-        settings().forget(SKEW);
+        settings().forget(Setting::ClockSkew);
         *self.inner.skew.borrow_mut() = Skew::start(both_clocks(false), 0);
     }
 }
@@ -88,7 +86,7 @@ impl Inner {
         drop(skew);
         if set.is_some() {
             // Where it cannot be kept, this visit is right all the same.
-            settings().set(SKEW, &total.to_string());
+            settings().set(Setting::ClockSkew, &total.to_string());
         }
         steady
     }

@@ -2,13 +2,11 @@
 //! the program; another language is a part that is loaded when it is wanted.
 
 use app::language::Language;
+use app::setting::Setting;
 use leptos::prelude::*;
 use wasm_split_helpers::{wasm_split, SplitLoaderError};
 
 use crate::widgets::keys::go_on_at;
-
-/// Where the choice is kept. `assets/early.js` reads it too.
-const LANGUAGE: &str = "language";
 
 /// The language of the page. Copies are the same.
 #[derive(Clone, Copy)]
@@ -26,7 +24,7 @@ pub struct Languages {
 impl Languages {
     /// As it was chosen on this phone; nothing but English is spoken yet.
     pub fn begin() -> Languages {
-        let kept = device::settings().get(LANGUAGE);
+        let kept = device::settings().get(Setting::Language);
         Languages {
             chosen: RwSignal::new(kept.as_deref().and_then(Language::from_code)),
             spoken: RwSignal::new(Language::English),
@@ -58,9 +56,9 @@ impl Languages {
         match language {
             // Without storage the choice lasts as long as the page.
             Some(language) => {
-                device::settings().set(LANGUAGE, language.code());
+                device::settings().set(Setting::Language, language.code());
             }
-            None => device::settings().forget(LANGUAGE),
+            None => device::settings().forget(Setting::Language),
         }
         self.chosen.set(language);
         self.go_on.set_value(Some(go_on));

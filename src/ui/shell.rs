@@ -14,7 +14,9 @@ use leptos::prelude::*;
 
 use super::session::Session;
 use super::widgets::deferred::after_the_frame;
+use crate::memo::Memo;
 use app::machine::Offline;
+use app::setting::Setting;
 use app::stored_match::RUNS_MS;
 use app::theme::Theme;
 use device::{Focus, Worker};
@@ -59,8 +61,6 @@ pub fn use_shell() -> Shell {
     expect_context::<Shell>()
 }
 
-const THEME: &str = "theme";
-
 /// From here on there is room beside the court for what a phone shows in turn: a tablet either way up, and
 /// more. The style sheets ask the same (`style/wide.css`).
 const ROOMY: &str = "(min-width: 45rem) and (min-height: 34rem)";
@@ -71,7 +71,7 @@ const WIDE: &str = "(min-width: 60rem) and (min-height: 34rem)";
 impl Shell {
     fn begin(session: Session) -> Shell {
         let screen = Screen::of_hash(&device::hash());
-        let kept = device::settings().get(THEME);
+        let kept = device::settings().get(Setting::Theme);
         let theme = Theme::ALL
             .into_iter()
             .find(|t| Some(t.code()) == kept.as_deref())
@@ -241,7 +241,7 @@ impl Shell {
     /// Chooses light or dark; kept on this phone.
     pub fn set_theme(self, theme: Theme) {
         // Without storage the choice lasts as long as the page.
-        device::settings().set(THEME, theme.code());
+        device::settings().set(Setting::Theme, theme.code());
         device::set_root_attribute("data-theme", theme.code());
         self.theme.set(theme);
     }

@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use std::future::Future;
 use std::rc::{Rc, Weak};
 
-use app::ports::{Held, Lock, Machine, Peers, Pending};
+use app::ports::{Held, LocalStorage, Lock, Machine, Peers, Pending};
 use app::session::Session;
-use app::settings::Settings;
+use app::settings::{self, Settings};
 use app::snapshot::Snapshot;
 use app::store::Store;
 use game::entry::Heading;
@@ -127,6 +127,7 @@ pub struct Screen {
     pub session: Session,
     pub phone: Rc<Phone>,
     pub settings: Settings,
+    local: Rc<dyn LocalStorage>,
     shown: Rc<RefCell<Vec<Snapshot>>>,
 }
 
@@ -146,6 +147,7 @@ impl Hall {
         let world = Rc::clone(&self.world);
         let stores = Rc::new(Tab { world, tab });
         let settings = Settings::new(stores.clone());
+        let local: Rc<dyn LocalStorage> = stores.clone();
         let store = Store::new(stores, Ok(()));
         let phone = Rc::new(Phone {
             world: Rc::clone(&self.world),
@@ -160,6 +162,7 @@ impl Hall {
             session,
             phone,
             settings,
+            local,
             shown,
         }
     }
@@ -181,6 +184,12 @@ impl Hall {
 }
 
 impl Screen {
+    /// Puts a text into local storage under the name of a setting, as another version may.
+    pub fn puts(&self, name: &str, text: &str) {
+        let put = self.local.set(&settings::key(name), text);
+        put.expect("local storage takes it");
+    }
+
     pub fn last(&self) -> Snapshot {
         self.shown
             .borrow()

@@ -6,6 +6,7 @@ use std::rc::Rc;
 use app::drafts::Draft;
 use app::library::{running, under_way, Library, List};
 use app::ports::StorageTrouble;
+use app::setting::Setting;
 use game::{simulate, Entry};
 use record::{open, Opened};
 use rules::{Preset, Team};
@@ -108,19 +109,19 @@ fn a_match_that_another_tab_has_open_is_not_deleted_from_under_it() {
     let writer = tally(&hall);
     let id = writer.session.id().expect("it is open");
     let other = hall.tab();
-    other.settings.set("theme", "dark");
+    other.settings.set(Setting::Theme, "dark");
     let (library, _) = library(&other);
     let (one, of) = (library.clone(), vec![id.clone()]);
     assert!(!other.wait_for(&hall, async move { one.delete(&of).await }));
     assert!(!other.wait_for(&hall, async move { library.delete_all().await }));
     assert_eq!(ids(&hall, &other), [id]);
-    assert_eq!(other.settings.get("theme").as_deref(), Some("dark"));
+    assert_eq!(other.settings.get(Setting::Theme).as_deref(), Some("dark"));
     writer.point(Team::A);
     writer.session.close();
     let (library, _) = self::library(&other);
     assert!(other.wait_for(&hall, async move { library.delete_all().await }));
     assert!(ids(&hall, &other).is_empty());
-    assert_eq!(other.settings.get("theme"), None);
+    assert_eq!(other.settings.get(Setting::Theme), None);
 }
 
 #[test]

@@ -68,11 +68,12 @@ fn drafts_of_one_match_go_and_those_of_another_stay() {
 #[test]
 fn what_a_newer_version_wrote_is_not_written_over() {
     let hall = Hall::new();
-    let settings = hall.tab().settings;
+    let tab = hall.tab();
+    let settings = &tab.settings;
     let newer = Logbook::default()
         .write()
         .replacen("\"version\":1", "\"version\":1000", 1);
-    assert!(settings.set("logbook", &newer));
+    tab.puts("logbook", &newer);
     let goals = Logbook::default().write();
     assert_eq!(settings.merge_logbook(&goals), LearnerImport::NotKept);
     assert_eq!(settings.merge_logbook(&newer), LearnerImport::Newer);
@@ -82,7 +83,7 @@ fn what_a_newer_version_wrote_is_not_written_over() {
     let practised = Learner::default()
         .write()
         .replacen("\"learner\":1", "\"learner\":1000", 1);
-    assert!(settings.set("learner", &practised));
+    tab.puts("learner", &practised);
     assert!(!settings.merge_learner(&Learner::default().write()));
     assert!(!settings.keep_learner(&Learner::default()));
     assert_eq!(settings.learner_text(), Some(practised));

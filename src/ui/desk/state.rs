@@ -10,6 +10,7 @@ use super::table::kept_meetings;
 use crate::shell::{use_shell, Shell};
 use crate::start::Library;
 use app::desk::{self, Filter, Order, Row, RowKind, Selection};
+use app::setting::Setting;
 use app::stored_match::{ListedMatch, StoredMatch};
 use record::Reading;
 use reports::list::Line;
@@ -33,11 +34,6 @@ rules::codes!(View {
 
 /// Matches that were read meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 16;
-
-const CHOSEN: &str = "desk/chosen";
-const ORDER: &str = "desk/sorted";
-const VIEW: &str = "desk/view";
-const NO_KEYS: &str = "desk/no-keys";
 
 /// Lines that were made before, each with what its match was like then: a match is audited once, however often
 /// the list is drawn.
@@ -81,7 +77,7 @@ impl Desk {
     /// Nothing of it is read yet.
     #[must_use]
     pub fn begin() -> Desk {
-        let kept = |name: &str| device::settings().get(name).unwrap_or_default();
+        let kept = |of| device::settings().get(of).unwrap_or_default();
         Desk {
             shell: use_shell(),
             rows: RwSignal::new(None),
@@ -90,11 +86,11 @@ impl Desk {
             reading: StoredValue::new(0),
             progress: RwSignal::new(None),
             filter: RwSignal::new(Filter::default()),
-            order: RwSignal::new(Order::of_written(&kept(ORDER))),
-            chosen: RwSignal::new(Selection::of_written(&kept(CHOSEN))),
-            view: RwSignal::new(View::from_code(&kept(VIEW))),
+            order: RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder))),
+            chosen: RwSignal::new(Selection::of_written(&kept(Setting::MatchesChosen))),
+            view: RwSignal::new(View::from_code(&kept(Setting::MatchesView))),
             at: RwSignal::new(None),
-            with_keys: RwSignal::new(device::settings().get(NO_KEYS).is_none()),
+            with_keys: RwSignal::new(device::settings().get(Setting::NoKeys).is_none()),
         }
     }
 
@@ -145,28 +141,31 @@ impl Desk {
 
     /// Shows them so; kept on this device.
     pub fn show_as(self, view: View) {
-        device::settings().set(VIEW, view.code());
+        device::settings().set(Setting::MatchesView, view.code());
         self.view.set(Some(view));
     }
 
     /// Sorts; kept on this device.
     pub fn sort(self, order: Order) {
-        device::settings().set(ORDER, &order.written());
+        device::settings().set(Setting::MatchesOrder, &order.written());
         self.order.set(order);
     }
 
     /// Changes what is chosen; without storage the choice lasts as long as the page.
     pub fn choose(self, change: impl FnOnce(&mut Selection)) {
         self.chosen.update(change);
-        device::settings().set(CHOSEN, &self.chosen.read_untracked().written());
+        device::settings().set(
+            Setting::MatchesChosen,
+            &self.chosen.read_untracked().written(),
+        );
     }
 
     /// Lets keys without a modifier do something, or no more; kept on this device.
     pub fn use_keys(self, with_keys: bool) {
         if with_keys {
-            device::settings().forget(NO_KEYS);
+            device::settings().forget(Setting::NoKeys);
         } else {
-            device::settings().set(NO_KEYS, "");
+            device::settings().set(Setting::NoKeys, "");
         }
         self.with_keys.set(with_keys);
     }

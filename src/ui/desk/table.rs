@@ -8,20 +8,17 @@ use super::items::{kind_of, once_read, title_of};
 use super::state::use_desk;
 use super::{button, save};
 use app::desk::Row;
+use app::setting::Setting;
 use reports::standings::{rank, Criterion, Finding, Played, Pool, Scheme, Standings, MAX_MEETINGS};
 use text::desk as words;
 use text::desk_work as more;
 use text::standings as ranking;
 
-const ORDER: &str = "desk/order";
-const POINTS: &str = "desk/points";
-const MEETINGS: &str = "desk/meetings";
-
 /// The screen of the chosen matches.
 pub fn table() -> AnyView {
     let order = RwSignal::new(kept_order());
     let scheme = device::settings()
-        .get(POINTS)
+        .get(Setting::TablePoints)
         .and_then(|code| Scheme::from_code(&code));
     let scheme = RwSignal::new(scheme.unwrap_or(Scheme::ByMargin));
     let meetings = RwSignal::new(kept_meetings());
@@ -225,7 +222,7 @@ fn rule(
         order.update(|order| change(order));
         let codes: Vec<&str> = order.read_untracked().iter().map(|c| c.code()).collect();
         // Without storage the rule lasts as long as the screen.
-        device::settings().set(ORDER, &codes.join("\n"));
+        device::settings().set(Setting::TableOrder, &codes.join("\n"));
     };
     let chosen = move || {
         let all = order.get();
@@ -267,7 +264,7 @@ fn rule(
     let schemes = Scheme::ALL.map(|one| {
         let tap = move || {
             scheme.set(one);
-            device::settings().set(POINTS, one.code());
+            device::settings().set(Setting::TablePoints, one.code());
         };
         choice(
             ranking::scheme(one).to_owned(),
@@ -278,7 +275,7 @@ fn rule(
     let times = (1..=MAX_MEETINGS).map(|times| {
         let tap = move || {
             meetings.set(times);
-            device::settings().set(MEETINGS, &times.to_string());
+            device::settings().set(Setting::TableMeetings, &times.to_string());
         };
         choice(
             words::times(times),
@@ -332,7 +329,7 @@ fn named(words: &'static str, label: String, tap: Box<dyn Fn()>) -> AnyView {
 /// How often two teams meet, as it was chosen last; without a choice once, as on a command line.
 pub fn kept_meetings() -> u8 {
     let kept = device::settings()
-        .get(MEETINGS)
+        .get(Setting::TableMeetings)
         .and_then(|times| times.parse().ok());
     kept.filter(|times| (1..=MAX_MEETINGS).contains(times))
         .unwrap_or(1)
@@ -340,7 +337,9 @@ pub fn kept_meetings() -> u8 {
 
 /// The order that was chosen last, or the usual one.
 fn kept_order() -> Vec<Criterion> {
-    let kept = device::settings().get(ORDER).unwrap_or_default();
+    let kept = device::settings()
+        .get(Setting::TableOrder)
+        .unwrap_or_default();
     let kept: Vec<Criterion> = kept.lines().filter_map(Criterion::from_code).collect();
     if kept.is_empty() {
         Criterion::USUAL.to_vec()

@@ -6,20 +6,14 @@ use super::replay::Which;
 use crate::session::{use_session, Session};
 use crate::shell::{use_shell, Shell};
 use app::delaying::Delaying;
+use app::setting::Setting;
 use device::Focus;
 use game::entry::By;
 use game::NO_RALLY_MS;
 use game::{interval, Kind, State};
 use rules::{Shirt, Team};
 
-const TURN: &str = "turn";
 const TABLE: &str = "table";
-const GLANCE: &str = "glance";
-const SERVICE_CLOCK: &str = "service-clock";
-const HELD: &str = "held-points";
-const QUICK: &str = "quick-taps";
-const ON: &str = "on";
-const OFF: &str = "off";
 
 /// What is open below the halves.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -120,11 +114,11 @@ impl Court {
         Court {
             session: use_session(),
             shell: use_shell(),
-            turned: RwSignal::new(device::settings().get(TURN).as_deref() == Some(TABLE)),
-            glance: RwSignal::new(device::settings().get(GLANCE).as_deref() == Some(ON)),
-            service_clock: RwSignal::new(
-                device::settings().get(SERVICE_CLOCK).as_deref() == Some(ON),
+            turned: RwSignal::new(
+                device::settings().get(Setting::CourtTurned).as_deref() == Some(TABLE),
             ),
+            glance: RwSignal::new(device::settings().is_on(Setting::CourtAlone)),
+            service_clock: RwSignal::new(device::settings().is_on(Setting::ServiceClock)),
             opener: StoredValue::new_local(Focus::default()),
             panel: RwSignal::new(Panel::Rally),
             question: Trigger::new(),
@@ -132,7 +126,7 @@ impl Court {
             hint: RwSignal::new(None),
             pressed: StoredValue::new(None),
             tapped: StoredValue::new(None),
-            held: RwSignal::new(device::settings().get(HELD).and_then(|held| {
+            held: RwSignal::new(device::settings().get(Setting::HeldPoint).and_then(|held| {
                 let (id, since) = held.rsplit_once(' ')?;
                 Some((id.to_owned(), since.parse().ok()?))
             })),
@@ -150,7 +144,10 @@ impl Court {
     /// Turns it for the table, or back; kept on this phone.
     pub fn turn(self, for_table: bool) {
         // Without storage the choice lasts as long as the page.
-        device::settings().set(TURN, if for_table { TABLE } else { "stand" });
+        device::settings().set(
+            Setting::CourtTurned,
+            if for_table { TABLE } else { "stand" },
+        );
         self.turned.set(for_table);
     }
 
@@ -174,7 +171,7 @@ impl Court {
 
     /// Shows only the court, or everything; kept on this phone.
     pub fn set_glance(self, only_court: bool) {
-        device::settings().set(GLANCE, if only_court { ON } else { OFF });
+        device::settings().switch(Setting::CourtAlone, only_court);
         self.glance.set(only_court);
     }
 
@@ -186,7 +183,7 @@ impl Court {
 
     /// Counts the time for the service, or not; kept on this phone.
     pub fn set_service_clock(self, wanted: bool) {
-        device::settings().set(SERVICE_CLOCK, if wanted { ON } else { OFF });
+        device::settings().switch(Setting::ServiceClock, wanted);
         self.service_clock.set(wanted);
     }
 
@@ -369,7 +366,7 @@ impl Court {
             return;
         };
         // Kept for a page that dies meanwhile. Without storage the log still tells of the last tap.
-        device::settings().set(HELD, &format!("{id} {entry}"));
+        device::settings().set(Setting::HeldPoint, &format!("{id} {entry}"));
         self.held.set(Some((id, entry)));
     }
 
@@ -377,12 +374,12 @@ impl Court {
     #[must_use]
     pub fn counts_quick_taps(self) -> bool {
         let told = self.quick.get();
-        told.unwrap_or_else(|| device::settings().get(QUICK).as_deref() == Some(ON))
+        told.unwrap_or_else(|| device::settings().is_on(Setting::QuickTaps))
     }
 
     /// Counts quick taps at once, or asks; kept on this phone.
     pub fn set_quick_taps(self, at_once: bool) {
-        device::settings().set(QUICK, if at_once { ON } else { OFF });
+        device::settings().switch(Setting::QuickTaps, at_once);
         self.quick.set(Some(at_once));
     }
 

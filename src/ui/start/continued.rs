@@ -8,10 +8,8 @@ use crate::memo::Memo;
 use crate::session::Session;
 use crate::shell::Screen;
 use crate::widgets::deferred::after_the_frame;
+use app::setting::Setting;
 use app::summary::{Stage, Summary};
-
-/// Under this name it is kept.
-const NAME: &str = "continue";
 
 /// Where it goes on, and what the button says.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -34,7 +32,7 @@ impl Continued {
 
     /// What was kept last; none where no match was running.
     fn kept() -> Option<Continued> {
-        let kept = device::settings().get(NAME)?;
+        let kept = device::settings().get(Setting::Continue)?;
         let mut lines = kept.lines().map(str::to_owned);
         Some(Continued {
             hash: lines.next()?,
@@ -47,8 +45,8 @@ impl Continued {
     /// read.
     fn keep(&self) {
         let lines = format!("{}\n{}\n{}", self.hash, self.teams, self.standing);
-        if device::settings().get(NAME).as_deref() != Some(&lines) {
-            device::settings().set(NAME, &lines);
+        if device::settings().get(Setting::Continue).as_deref() != Some(&lines) {
+            device::settings().set(Setting::Continue, &lines);
         }
     }
 
@@ -106,7 +104,7 @@ impl Known {
             let running = running.get();
             match &running {
                 Some(running) => running.keep(),
-                None => device::settings().forget(NAME),
+                None => device::settings().forget(Setting::Continue),
             }
             if self.running.with_untracked(|known| *known != running) {
                 self.running.set(running);
