@@ -10,7 +10,7 @@ pub const CONFIRM_MS: u32 = 2_000;
 /// How long a mark holds that nobody confirms. Our own choice: several confirmations may be late.
 pub const HOLDS_MS: i64 = 12_000;
 
-/// A tab, and how many times the match had been taken before it took it itself; zero while it only looks on.
+/// A tab that writes, or did when it wrote its mark.
 ///
 /// Local storage has no lock, and one process may read what another one wrote some time ago (HTML standard, Web
 /// storage, note on the storage mutex): the tab that is robbed may confirm its mark over the one that robs it. The
@@ -60,15 +60,14 @@ fn parse(mark: &str) -> Option<Mark> {
     })
 }
 
-/// What a mark says to a tab now. A time from the future is one from before the clock was set back, and
-/// holds no longer than any other.
+/// What a mark says now to a tab that writes, with its claim, or that only looks on. A time from the future is one
+/// from before the clock was set back, and holds no longer than any other.
 #[must_use]
-pub fn read(mark: Option<&str>, own: &Claim, now: i64) -> Lease {
+pub fn read(mark: Option<&str>, own: Option<&Claim>, now: i64) -> Lease {
     let Some(mark) = mark.and_then(parse) else {
         return Lease::Free;
     };
-    let writes = own.term > 0;
-    if mark.claim.tab == own.tab || (writes && mark.claim < *own) {
+    if own.is_some_and(|own| mark.claim.tab == own.tab || mark.claim < *own) {
         return Lease::Mine;
     }
     if now.abs_diff(mark.at) < HOLDS_MS.unsigned_abs() {
@@ -99,16 +98,17 @@ mod tests {
     #[test]
     fn a_mark_keeps_others_out_until_nobody_confirms_it() {
         let mark = write(&claim("a", 1), 1_000_000);
-        let b = claim("b", 0);
-        assert_eq!(read(None, &b, 0), Lease::Free);
-        assert_eq!(read(Some(&mark), &claim("a", 1), 9_000_000), Lease::Mine);
-        assert_eq!(read(Some(&mark), &b, 1_000_000 + HOLDS_MS - 1), Lease::Held);
-        assert_eq!(read(Some(&mark), &b, 1_000_000 + HOLDS_MS), Lease::Free);
+        let looks_on = |mark, now| read(mark, None, now);
+        assert_eq!(looks_on(None, 0), Lease::Free);
+        let a = claim("a", 1);
+        assert_eq!(read(Some(&mark), Some(&a), 9_000_000), Lease::Mine);
+        assert_eq!(looks_on(Some(&mark), 1_000_000 + HOLDS_MS - 1), Lease::Held);
+        assert_eq!(looks_on(Some(&mark), 1_000_000 + HOLDS_MS), Lease::Free);
         // The clock was set back by an hour.
-        assert_eq!(read(Some(&mark), &b, 1_000_000 - 3_600_000), Lease::Free);
-        assert_eq!(read(Some("no time"), &b, 0), Lease::Free);
+        assert_eq!(looks_on(Some(&mark), 1_000_000 - 3_600_000), Lease::Free);
+        assert_eq!(looks_on(Some("no time"), 0), Lease::Free);
         // What an earlier release wrote.
-        assert_eq!(read(Some("a 1000000"), &b, 1_000_000), Lease::Held);
+        assert_eq!(looks_on(Some("a 1000000"), 1_000_000), Lease::Held);
     }
 
     /// The robbed tab has not seen yet that it was robbed, and confirms once more.
@@ -118,10 +118,10 @@ mod tests {
         let first = write(&robbed, 1_000_000);
         let robber = claim("b", next_term(Some(&first)));
         let late = write(&robbed, 1_000_100);
-        assert_eq!(read(Some(&late), &robber, 1_000_200), Lease::Mine);
+        assert_eq!(read(Some(&late), Some(&robber), 1_000_200), Lease::Mine);
         // Whoever writes again says so to the robbed one.
         let again = write(&robber, 1_000_200);
-        assert_eq!(read(Some(&again), &robbed, 1_000_300), Lease::Held);
+        assert_eq!(read(Some(&again), Some(&robbed), 1_000_300), Lease::Held);
     }
 
     /// Two tabs that take the match at the same moment: one of them has it, whichever mark came last.
@@ -130,9 +130,9 @@ mod tests {
         let [a, b] = [claim("a", 2), claim("b", 2)];
         for last in [&a, &b] {
             let mark = write(last, 1_000_000);
-            assert_eq!(read(Some(&mark), &b, 1_000_000), Lease::Mine);
+            assert_eq!(read(Some(&mark), Some(&b), 1_000_000), Lease::Mine);
         }
         let mark = write(&b, 1_000_000);
-        assert_eq!(read(Some(&mark), &a, 1_000_000), Lease::Held);
+        assert_eq!(read(Some(&mark), Some(&a), 1_000_000), Lease::Held);
     }
 }

@@ -34,8 +34,9 @@ const LOOK_AGAIN_MS: u32 = 500;
 struct Inner {
     name: String,
     held: Cell<Held>,
-    // What this tab says of itself in a lease, and what looks after it.
-    claim: RefCell<Claim>,
+    // This tab's own name in a lease, what it claims there while it writes, and what looks after it.
+    tab: String,
+    claim: RefCell<Option<Claim>>,
     leased: RefCell<Option<(Ticker, Option<Listener>)>>,
     // Gives the lock back when called.
     release: RefCell<Option<Function>>,
@@ -58,10 +59,8 @@ impl WriterLock {
             inner: Rc::new(Inner {
                 name: format!("dutystand/{id}"),
                 held: Cell::new(Held::Asking),
-                claim: RefCell::new(Claim {
-                    term: 0,
-                    tab: new_id(),
-                }),
+                tab: new_id(),
+                claim: RefCell::default(),
                 leased: RefCell::default(),
                 release: RefCell::default(),
                 looks: RefCell::default(),
@@ -207,18 +206,22 @@ impl Inner {
     }
 
     fn lease_now(&self) -> Lease {
-        lease::read(self.mark().as_deref(), &self.claim.borrow(), now())
+        lease::read(self.mark().as_deref(), self.claim.borrow().as_ref(), now())
     }
 
     fn take_lease(&self) {
-        self.claim.borrow_mut().term = lease::next_term(self.mark().as_deref());
+        *self.claim.borrow_mut() = Some(Claim {
+            term: lease::next_term(self.mark().as_deref()),
+            tab: self.tab.clone(),
+        });
         self.confirm();
     }
 
     fn confirm(&self) {
-        // Without storage there is nothing to share a match by.
-        let mark = lease::write(&self.claim.borrow(), now());
-        let _ = Local.set(&self.lease_key(), &mark);
+        if let Some(claim) = &*self.claim.borrow() {
+            // Without storage there is nothing to share a match by.
+            let _ = Local.set(&self.lease_key(), &lease::write(claim, now()));
+        }
     }
 
     fn lease(self: &Rc<Self>, manner: Manner) {
@@ -252,7 +255,7 @@ impl Inner {
     fn look_at_lease(&self) {
         match (self.held.get(), self.lease_now()) {
             (Held::Here, Lease::Held) => {
-                self.claim.borrow_mut().term = 0;
+                self.claim.borrow_mut().take();
                 self.turn(Held::Elsewhere { robbed: true });
             }
             (Held::Here, Lease::Mine | Lease::Free) => self.confirm(),
