@@ -1,10 +1,11 @@
 //! What lies on a desk, one line each: both teams, where the match stands, whether it is sealed, and how
 //! much of it is to be looked at.
 
+use super::audit::{self, SIGN_AFTER};
 use super::one_match::{self, Evidence, Time};
-use super::paper::{Checkup, Draft, Fault};
+use super::paper::{self, Checkup, Draft, Fault};
 use super::standings::{self, Doubt, Played, Source};
-use super::{audit, paper, Weights};
+use super::Weights;
 use game::entry::Detail;
 use game::{Phase, Signer, Timeline};
 use record::{broken, seals, Reading};
@@ -45,6 +46,19 @@ pub struct Line {
     pub played: Option<Played>,
     /// Whether it is a practice match, which no pool counts.
     pub is_practice: bool,
+}
+
+/// Who has signed under the result, as a list says it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Signed<'a> {
+    /// A paper sheet that does not say.
+    Unknown,
+    /// Nobody.
+    Nobody,
+    /// Everybody who signs after a match.
+    Everybody,
+    /// Some of them.
+    Some(&'a [Signer]),
 }
 
 /// The state of a seal.
@@ -92,6 +106,17 @@ impl SealState {
 }
 
 impl Line {
+    /// Who has signed under the result.
+    #[must_use]
+    pub fn signed(&self) -> Signed<'_> {
+        match self.signed.len() {
+            0 if self.on_paper => Signed::Unknown,
+            0 => Signed::Nobody,
+            all if all == SIGN_AFTER.len() => Signed::Everybody,
+            _ => Signed::Some(&self.signed),
+        }
+    }
+
     /// The line of a record; `timeline` is the fold of the reading's entries.
     #[must_use]
     pub fn of_record(reading: &Reading, timeline: &Timeline) -> Line {

@@ -2,7 +2,8 @@
 //! keys do, and what goes on paper.
 
 use app::desk::{Column, Command, Show};
-use reports::list::{Line, SealState};
+use game::Signer;
+use reports::list::{Line, SealState, Signed};
 use reports::{SheetBox, Weight, Weights};
 
 words! { DeskWorkWords in desk_work;
@@ -55,8 +56,11 @@ words! { DeskWorkWords in desk_work;
     weight_more(weight: Weight) -> &'static str;
     /// How many there are of each weight, for whoever listens.
     weights(weights: Weights) -> String;
-    /// Who has signed under the result.
-    signed(line: &Line) -> String;
+    /// Nobody has signed under the result.
+    nobody -> &'static str;
+    /// Everybody has.
+    everybody -> &'static str;
+    signer(signer: Signer) -> String;
     /// The state of a seal in a word or two.
     seal(seal: SealState) -> &'static str;
     /// The sets of a match, short.
@@ -90,4 +94,18 @@ words! { DeskWorkWords in desk_work;
     key(key: &str) -> String;
     /// What a key does.
     command(command: Command) -> String;
+}
+
+/// Who has signed under the result.
+#[must_use]
+pub fn signed(line: &Line) -> String {
+    match line.signed() {
+        Signed::Unknown => String::new(),
+        Signed::Nobody => nobody().to_owned(),
+        Signed::Everybody => everybody().to_owned(),
+        Signed::Some(signers) => {
+            let names: Vec<String> = signers.iter().map(|of| signer(*of)).collect();
+            names.join(", ")
+        }
+    }
 }

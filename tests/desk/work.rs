@@ -10,8 +10,8 @@ use app::ports::KeyPress;
 use game::entry::Detail;
 use game::{Entry, Kind, Signer, Timeline};
 use record::{Log, Reading};
-use reports::audit::{audit, Field, Finding, Spot, What};
-use reports::list::{Line, SealState};
+use reports::audit::{audit, Field, Finding, Spot, What, SIGN_AFTER};
+use reports::list::{Line, SealState, Signed};
 use reports::paper::Draft;
 use reports::{demo, SheetBox, Weight};
 use rules::Team;
@@ -475,4 +475,19 @@ fn findings_are_weighed_by_what_they_may_touch() {
     assert_eq!(counted[0].0, Weight::Result, "the heaviest first");
     let sum: usize = counted.iter().map(|(_, count)| count).sum();
     assert_eq!(sum, weights.all());
+}
+
+/// Captains, scorer and both referees sign after a match (5.1.3, 27.2.3.3). A paper sheet may not say who did.
+#[test]
+fn the_list_says_who_has_signed_under_the_result() {
+    let mut line = row_of(&demo::day().logs[0]).line.expect("a record");
+    line.signed.clear();
+    assert_eq!(line.signed(), Signed::Nobody);
+    line.signed.push(Signer::Scorer);
+    assert_eq!(line.signed(), Signed::Some(&[Signer::Scorer]));
+    line.signed = SIGN_AFTER.to_vec();
+    assert_eq!(line.signed(), Signed::Everybody);
+    line.signed.clear();
+    line.on_paper = true;
+    assert_eq!(line.signed(), Signed::Unknown);
 }

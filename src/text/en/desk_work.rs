@@ -54,7 +54,9 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     weight,
     weight_more,
     weights,
-    signed,
+    nobody: "Nobody",
+    everybody: "Everybody",
+    signer,
     seal,
     sets,
     points,
@@ -223,20 +225,6 @@ fn weights(weights: Weights) -> String {
     match parts.is_empty() {
         true => "Nothing to check".to_owned(),
         false => parts.join(", "),
-    }
-}
-
-fn signed(line: &Line) -> String {
-    if line.on_paper && line.signed.is_empty() {
-        return String::new();
-    }
-    match line.signed.len() {
-        0 => "Nobody".to_owned(),
-        5 => "Everybody".to_owned(),
-        _ => {
-            let names: Vec<String> = line.signed.iter().map(|s| signer(*s)).collect();
-            names.join(", ")
-        }
     }
 }
 

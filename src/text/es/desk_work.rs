@@ -54,7 +54,9 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     weight,
     weight_more,
     weights,
-    signed,
+    nobody: "Nadie",
+    everybody: "Todos",
+    signer,
     seal,
     sets,
     points,
@@ -227,20 +229,6 @@ fn weights(weights: Weights) -> String {
     match parts.is_empty() {
         true => "Nada que revisar".to_owned(),
         false => parts.join(", "),
-    }
-}
-
-fn signed(line: &Line) -> String {
-    if line.on_paper && line.signed.is_empty() {
-        return String::new();
-    }
-    match line.signed.len() {
-        0 => "Nadie".to_owned(),
-        5 => "Todos".to_owned(),
-        _ => {
-            let names: Vec<String> = line.signed.iter().map(|s| signer(*s)).collect();
-            names.join(", ")
-        }
     }
 }
 
