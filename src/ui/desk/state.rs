@@ -7,6 +7,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::table::kept_meetings;
+use crate::memo::Memo;
 use crate::shell::{use_shell, Shell};
 use crate::start::Library;
 use app::desk::{self, Filter, Order, Row, RowKind, Selection};
@@ -46,6 +47,8 @@ pub struct Desk {
     rows: RwSignal<Option<Vec<Arc<Row>>>>,
     /// Those that are read already, as long as the others are not.
     coming: RwSignal<Vec<Arc<Row>>>,
+    /// Those of them that are shown, in the order in which they are.
+    pub shown: Memo<Vec<Arc<Row>>>,
     made: Made,
     /// Grows with each reading, so that an older one ends.
     reading: StoredValue<u32>,
@@ -78,17 +81,34 @@ impl Desk {
     #[must_use]
     pub fn begin() -> Desk {
         let kept = |of| device::settings().get(of).unwrap_or_default();
+        let shell = use_shell();
+        let rows = RwSignal::new(None);
+        let coming = RwSignal::new(Vec::new());
+        let filter = RwSignal::new(Filter::default());
+        let order = RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder)));
+        let view = RwSignal::new(View::from_code(&kept(Setting::MatchesView)));
+        let shown = Memo::new(move |_| {
+            let (rows, coming) = (rows.read(), coming.read());
+            let rows: &Option<Vec<_>> = &rows;
+            let rows = rows.as_deref().unwrap_or(&coming);
+            let shown = filter.with(|filter| desk::shown(rows, filter, order.get()));
+            match in_view(shell, view) {
+                View::Table => shown,
+                View::Cards => desk::in_groups(&shown).concat(),
+            }
+        });
         Desk {
-            shell: use_shell(),
-            rows: RwSignal::new(None),
-            coming: RwSignal::new(Vec::new()),
+            shell,
+            rows,
+            coming,
+            shown,
             made: StoredValue::new(BTreeMap::new()),
             reading: StoredValue::new(0),
             progress: RwSignal::new(None),
-            filter: RwSignal::new(Filter::default()),
-            order: RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder))),
+            filter,
+            order,
             chosen: RwSignal::new(Selection::of_written(&kept(Setting::MatchesChosen))),
-            view: RwSignal::new(View::from_code(&kept(Setting::MatchesView))),
+            view,
             at: RwSignal::new(None),
             with_keys: RwSignal::new(device::settings().get(Setting::NoKeys).is_none()),
         }
@@ -106,20 +126,6 @@ impl Desk {
         self.rows.get_untracked().unwrap_or_default()
     }
 
-    /// The rows that are shown, in the order in which they are.
-    #[must_use]
-    pub fn shown(self) -> Vec<Arc<Row>> {
-        let (rows, coming) = (self.rows.read(), self.coming.read());
-        let rows = rows.as_deref().unwrap_or(&coming);
-        let shown = self
-            .filter
-            .with(|filter| desk::shown(rows, filter, self.order.get()));
-        match self.view() {
-            View::Table => shown,
-            View::Cards => desk::in_groups(&shown).concat(),
-        }
-    }
-
     /// Whether anything lies on it; none while nothing has been read yet.
     #[must_use]
     pub fn has_any(self) -> Option<bool> {
@@ -132,11 +138,7 @@ impl Desk {
     /// How the matches are shown: as somebody chose, or as fits the room.
     #[must_use]
     pub fn view(self) -> View {
-        let fits = || match self.shell.is_wide() {
-            true => View::Table,
-            false => View::Cards,
-        };
-        self.view.get().unwrap_or_else(fits)
+        in_view(self.shell, self.view)
     }
 
     /// Shows them so; kept on this device.
@@ -309,6 +311,15 @@ impl Desk {
             });
         }
     }
+}
+
+/// How the matches are shown: as somebody chose, or as fits the room.
+fn in_view(shell: Shell, chosen: RwSignal<Option<View>>) -> View {
+    let fits = || match shell.is_wide() {
+        true => View::Table,
+        false => View::Cards,
+    };
+    chosen.get().unwrap_or_else(fits)
 }
 
 /// What a match was like: the link stands for the whole log.
