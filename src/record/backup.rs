@@ -3,25 +3,24 @@
 //!
 //! A match that cannot be read does not hide the others.
 
+mod reading;
+
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
-use serde_json::value::RawValue;
-use serde_json::{Map, Value};
+use serde::Serialize;
 
 use super::file;
-use super::logbook::MAX_LOGBOOK_BYTES;
 use super::unread::with_unread;
-use super::{Extent, Log, Problem, ProblemKind, Reading, Strokes};
+use super::{Log, Strokes};
+
+pub use reading::{
+    open, open_part, BackupReading, Opened, ReadMatch, MAX_BACKUP_BYTES, MAX_MATCHES,
+};
 
 /// What the file says of itself.
 pub const NAME: &str = "volleyball-backup";
 /// The version this program writes and reads.
 const VERSION: u64 = 1;
-/// Larger files are not looked into: five hundred long matches. Browsers give a page more room.
-pub const MAX_BACKUP_BYTES: usize = 64 * 1024 * 1024;
-/// More matches are not read.
-pub const MAX_MATCHES: usize = 1_000;
 
 /// One match with what is kept beside it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -37,15 +36,6 @@ pub struct KeptMatch {
     /// Whether the file that it came from lacked a part, which nobody sees in its log.
     pub lacks_a_part: bool,
 }
-
-/// The fields of a backup.
-const FIELDS: [&str; 9] = [
-    "log", "version", "made", "papers", "pools", "learner", "logbook", "observed", "matches",
-];
-/// More texts of one kind from the desk are not read.
-pub const MAX_ON_DESK: usize = 1_000;
-/// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
-pub const MAX_DESK_BYTES: usize = 256 * 1024;
 
 /// What lies on the desk and is no match record, and what belongs to a learner, each as the text that is kept of
 /// it.
@@ -69,48 +59,6 @@ impl OnDesk {
     pub fn is_empty(&self) -> bool {
         *self == OnDesk::default()
     }
-}
-
-/// What reading a backup gave.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct BackupReading {
-    /// Every match of which something could be read.
-    pub matches: Vec<ReadMatch>,
-    /// What lay on the desk.
-    pub desk: OnDesk,
-    /// What was wrong with the file around them.
-    pub problems: Vec<Problem>,
-}
-
-/// One match of a backup.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct ReadMatch {
-    /// Its log, with what was wrong in it.
-    pub reading: Reading,
-    /// Whether it was put away.
-    pub archived: bool,
-    /// Signatures drawn with a finger.
-    pub drawn: BTreeMap<u32, Strokes>,
-    /// Whether the file that it came from at first lacked a part.
-    pub lacks_a_part: bool,
-}
-
-impl From<Reading> for ReadMatch {
-    fn from(reading: Reading) -> ReadMatch {
-        ReadMatch {
-            reading,
-            ..ReadMatch::default()
-        }
-    }
-}
-
-/// A file that somebody chose.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Opened {
-    /// One match.
-    Match(Reading),
-    /// Everything of a phone.
-    Backup(BackupReading),
 }
 
 #[derive(Serialize)]
@@ -184,216 +132,15 @@ fn open_object(value: &impl Serialize) -> String {
     out
 }
 
-/// Reads a file that may be either.
-#[must_use]
-pub fn open(text: &str) -> Opened {
-    let trimmed = text.trim_start_matches('\u{feff}');
-    if text.len() > MAX_BACKUP_BYTES {
-        return Opened::Match(file::read(text));
-    }
-    let Ok(value) = serde_json::from_str::<Value>(trimmed) else {
-        return if trimmed.starts_with(&format!("{{\"log\":\"{NAME}\"")) {
-            Opened::Backup(mended(trimmed))
-        } else {
-            Opened::Match(file::read(text))
-        };
-    };
-    match value.as_object() {
-        Some(object) if object.get("log").and_then(Value::as_str) == Some(NAME) => {
-            Opened::Backup(read_object(object, trimmed))
-        }
-        // Its own limit on size holds there.
-        _ => Opened::Match(file::read(text)),
-    }
-}
-
-/// Reads one match of a backup that was taken apart; `place` counts from 1.
-#[must_use]
-pub fn open_part(text: &str, place: usize) -> ReadMatch {
-    match serde_json::from_str::<Value>(text) {
-        Ok(value) => read_match(&value, text, place),
-        Err(_) => read_match(&Value::Null, text, place),
-    }
-}
-
-/// What can be read of a backup that is damaged or cut off: each match begins with a line of its own and
-/// ends with another, as [`write_backup`] makes them.
-fn mended(text: &str) -> BackupReading {
-    let mut backup = BackupReading::default();
-    let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
-    let places = text.match_indices(&begins).take(MAX_MATCHES);
-    for (place, _) in places {
-        let text = &text[place + "\"match\":".len()..];
-        let ends = text
-            .find("\n]}")
-            .map_or(text.len(), |end| end + "\n]}".len());
-        let reading = file::read(&text[..ends]);
-        if !reading.is_nothing() {
-            backup.matches.push(reading.into());
-        }
-    }
-    let problem = if backup.matches.is_empty() {
-        Problem::of_file(Extent::Whole, ProblemKind::BackupEmpty)
-    } else {
-        Problem::of_file(Extent::Part, ProblemKind::BackupDamaged)
-    };
-    backup.problems.push(problem);
-    backup
-}
-
-/// The matches of a backup as they stand in it.
-#[derive(Default, Deserialize)]
-struct Texts<'a> {
-    #[serde(borrow)]
-    matches: Vec<&'a RawValue>,
-}
-
-/// A match of a backup as it stands in it.
-#[derive(Deserialize)]
-struct Text<'a> {
-    #[serde(borrow)]
-    r#match: &'a RawValue,
-}
-
-fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
-    let mut backup = BackupReading::default();
-    let mut problem = |extent: Extent, kind: ProblemKind| {
-        backup.problems.push(Problem::of_file(extent, kind));
-    };
-    match object.get("version").and_then(Value::as_u64) {
-        Some(VERSION) => {}
-        Some(newer) if newer > VERSION => {
-            problem(Extent::Whole, ProblemKind::NewerBackup(newer));
-            return backup;
-        }
-        _ => {
-            problem(Extent::Whole, ProblemKind::BackupNoVersion);
-            return backup;
-        }
-    }
-    for key in object.keys() {
-        if !FIELDS.contains(&key.as_str()) {
-            problem(Extent::Part, ProblemKind::UnknownField(key.clone()));
-        }
-    }
-    for (field, kept) in [
-        ("papers", &mut backup.desk.papers),
-        ("pools", &mut backup.desk.pools),
-        ("observed", &mut backup.desk.observed),
-    ] {
-        let (texts, left_out) = read_texts(object.get(field), MAX_DESK_BYTES);
-        *kept = texts;
-        if left_out > 0 {
-            problem(
-                Extent::Part,
-                ProblemKind::OnDesk {
-                    field,
-                    count: left_out,
-                },
-            );
-        }
-    }
-    let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
-    backup.desk.learner = learner.pop();
-    if left_out > 0 {
-        problem(Extent::Part, ProblemKind::Learner);
-    }
-    let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
-    backup.desk.logbook = logbook.pop();
-    if left_out > 0 {
-        problem(Extent::Part, ProblemKind::Logbook);
-    }
-    let Some(matches) = object.get("matches").and_then(Value::as_array) else {
-        problem(Extent::Whole, ProblemKind::NoMatches);
-        return backup;
-    };
-    if matches.len() > MAX_MATCHES {
-        problem(Extent::Part, ProblemKind::TooManyMatches(matches.len()));
-    }
-    let texts: Texts = serde_json::from_str(text).unwrap_or_default();
-    for (place, value) in matches.iter().take(MAX_MATCHES).enumerate() {
-        let text = texts.matches.get(place).map_or("", |raw| raw.get());
-        let read = read_match(value, text, place + 1);
-        if read.reading.is_nothing() {
-            backup.problems.extend(read.reading.problems);
-        } else {
-            backup.matches.push(read);
-        }
-    }
-    backup
-}
-
-/// Texts of the desk, and how many there were beside them that are none or too long.
-fn read_texts(value: Option<&Value>, longest: usize) -> (Vec<String>, usize) {
-    let given = match value {
-        None => return (Vec::new(), 0),
-        Some(Value::Array(given)) => given.as_slice(),
-        Some(other) => std::slice::from_ref(other),
-    };
-    let fits = |text: &&str| text.len() <= longest;
-    let texts: Vec<String> = given
-        .iter()
-        .filter_map(Value::as_str)
-        .filter(fits)
-        .take(MAX_ON_DESK)
-        .map(str::to_owned)
-        .collect();
-    let left_out = given.len() - texts.len();
-    (texts, left_out)
-}
-
-fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
-    let mut read = ReadMatch::default();
-    let reading = &mut read.reading;
-    match value.get("match") {
-        Some(log) => {
-            let text = serde_json::from_str::<Text>(text).map_or("", |text| text.r#match.get());
-            file::read_value(log, text, reading);
-        }
-        None => reading
-            .problems
-            .push(Problem::of_file(Extent::Whole, ProblemKind::MatchMissing)),
-    }
-    let mut note = |kind: ProblemKind| {
-        reading.problems.push(Problem::of_file(Extent::Part, kind));
-    };
-    for key in value.as_object().into_iter().flat_map(Map::keys) {
-        if !["match", "archived", "drawn", "lacks_a_part"].contains(&key.as_str()) {
-            note(ProblemKind::UnknownField(key.clone()));
-        }
-    }
-    let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
-    read.archived = flag("archived");
-    read.lacks_a_part = flag("lacks_a_part");
-    for (entry, drawn) in value
-        .get("drawn")
-        .and_then(Value::as_object)
-        .into_iter()
-        .flatten()
-    {
-        let strokes = drawn.as_str().and_then(Strokes::read);
-        match (entry.parse::<u32>(), strokes) {
-            (Ok(n), Some(strokes)) if (1..=file::MAX_ENTRIES).contains(&(n as usize)) => {
-                read.drawn.insert(n, strokes);
-            }
-            _ => note(ProblemKind::Drawn),
-        }
-    }
-    // Which match of the file is meant.
-    for problem in &mut reading.problems {
-        problem.of_match = Some(place);
-    }
-    read
-}
-
 #[cfg(test)]
 mod tests {
+    use super::reading::MAX_DESK_BYTES;
     use super::*;
+    use crate::ProblemKind;
     use game::{simulate, Entry, Kind};
-    use proptest::prelude::*;
     use rules::Preset;
 
-    fn kept(seed: u64) -> KeptMatch {
+    pub(super) fn kept(seed: u64) -> KeptMatch {
         let drawn = Strokes::read("1,2 30,40;5,6").expect("a drawing");
         KeptMatch {
             log: Log {
@@ -411,7 +158,7 @@ mod tests {
         }
     }
 
-    fn backup(text: &str) -> BackupReading {
+    pub(super) fn backup(text: &str) -> BackupReading {
         match open(text) {
             Opened::Backup(backup) => backup,
             Opened::Match(reading) => panic!("read as a match: {:?}", reading.problems),
@@ -500,110 +247,6 @@ mod tests {
                 matches!(open(text), Opened::Match(r) if r.is_nothing()),
                 "{text}"
             );
-        }
-    }
-
-    #[test]
-    fn a_backup_that_is_cut_off_gives_the_matches_before_the_cut() {
-        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
-        let third = text.find("\"id\":\"m3\"").expect("the third match");
-        let read = backup(&text[..third + 4_000]);
-        assert_eq!(read.problems[0].kind, ProblemKind::BackupDamaged);
-        let entries: Vec<usize> = read
-            .matches
-            .iter()
-            .map(|m| m.reading.log.entries.len())
-            .collect();
-        let whole = |seed| kept(seed).log.entries.len();
-        assert_eq!(entries[..2], [whole(1), whole(2)]);
-        assert!(entries[2] > 5 && entries[2] < whole(3), "{entries:?}");
-        assert!(read.matches[2].reading.cut_off);
-        // Cut off before the first match there is nothing to read, and it is still said.
-        let read = backup(&text[..40]);
-        assert!(read.matches.is_empty() && read.problems[0].is_fatal());
-    }
-
-    #[test]
-    fn one_bad_match_does_not_hide_the_others() {
-        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
-        let bad = text
-            .replacen("\"id\":\"m2\"", "\"id\":\"m2\",\"odd\":1", 1)
-            .replacen(
-                "\"log\":\"volleyball-match\",\"version\":2,\"id\":\"m1\"",
-                "\"log\":\"volleyball-match\",\"version\":7,\"id\":\"m1\"",
-                1,
-            );
-        let bad = bad.replacen("1,2 30,40;5,6", "1,2 30,40;5", 1);
-        assert_ne!(bad, text);
-        let read = backup(&bad);
-        let ids: Vec<&str> = read
-            .matches
-            .iter()
-            .map(|m| m.reading.log.id.as_str())
-            .collect();
-        assert_eq!(ids, ["m2", "m3"]);
-        assert_eq!(read.problems[0].of_match, Some(1));
-        let first = |m: usize| {
-            let problem = &read.matches[m].reading.problems[0];
-            (problem.of_match, problem.kind.clone())
-        };
-        let odd = ProblemKind::UnknownField("odd".to_owned());
-        assert_eq!(first(0), (Some(2), odd));
-        assert_eq!(first(1), (Some(3), ProblemKind::Drawn));
-        assert!(read.matches[1].drawn.is_empty());
-    }
-
-    #[test]
-    fn versions_and_odd_shapes_are_told() {
-        let kinds = |text: &str| {
-            let read = backup(text);
-            assert!(read.matches.is_empty());
-            let problems = read.problems.into_iter();
-            problems.map(|p| (p.of_match, p.kind)).collect::<Vec<_>>()
-        };
-        let head = "{\"log\":\"volleyball-backup\"";
-        assert_eq!(
-            kinds(&format!("{head},\"version\":2,\"matches\":[]}}")),
-            [(None, ProblemKind::NewerBackup(2))]
-        );
-        assert_eq!(
-            kinds(&format!("{head},\"matches\":[]}}")),
-            [(None, ProblemKind::BackupNoVersion)]
-        );
-        assert_eq!(
-            kinds(&format!("{head},\"version\":1}}")),
-            [(None, ProblemKind::NoMatches)]
-        );
-        let odd = kinds(&format!(
-            "{head},\"version\":1,\"x\":0,\"matches\":[1,null,{{}}]}}"
-        ));
-        assert!(odd.contains(&(None, ProblemKind::UnknownField("x".to_owned()))));
-        assert!(odd.contains(&(Some(3), ProblemKind::MatchMissing)));
-    }
-
-    #[test]
-    fn deep_nesting_is_no_backup() {
-        let deep = "[".repeat(100_000);
-        let text = format!("{{\"log\":\"volleyball-backup\",\"version\":1,\"matches\":{deep}");
-        assert!(
-            matches!(open(&text), Opened::Backup(b) if b.matches.is_empty() && b.problems[0].is_fatal())
-        );
-    }
-
-    proptest! {
-        #![proptest_config(ProptestConfig::with_cases(64))]
-
-        #[test]
-        fn a_torn_or_changed_backup_breaks_nothing(seed in 1u64..6, at in 0.0f64..1.0, byte in any::<u8>(), cut in any::<bool>()) {
-            let mut bytes = write_backup(&[kept(seed), kept(seed + 1)], &OnDesk::default(), Some(1)).into_bytes();
-            let place = ((bytes.len() - 1) as f64 * at) as usize;
-            if cut { bytes.truncate(place) } else { bytes[place] = byte }
-            let text = String::from_utf8_lossy(&bytes);
-            if let Opened::Backup(read) = open(&text) {
-                for m in read.matches {
-                    prop_assert!(m.reading.log.entries.len() <= file::MAX_ENTRIES);
-                }
-            }
         }
     }
 
