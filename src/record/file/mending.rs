@@ -1,0 +1,71 @@
+//! A damaged file as it would be without the damage.
+
+use serde_json::value::RawValue;
+use serde_json::{Map, Value};
+
+use super::MAX_ENTRIES;
+
+/// A damaged file as it would be without the damage.
+pub(super) struct Mended {
+    pub(super) text: String,
+    /// Whether its end is missing.
+    pub(super) cut_off: bool,
+}
+
+/// Takes a damaged file line by line: an entry a line, as [`write`](super::write) makes it. What is no entry any more is
+/// left empty. None where there is no head, so that nobody knows what it is.
+pub(super) fn by_lines(text: &str) -> Option<Mended> {
+    let whole = text.trim_end().strip_suffix("\n]}");
+    let mut lines = whole.unwrap_or(text).lines();
+    let head = lines.next()?;
+    serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).ok()?;
+    let entries: Vec<&str> = lines
+        .take(MAX_ENTRIES + 1)
+        .map(|line| line.strip_suffix(',').unwrap_or(line))
+        .map(|line| match serde_json::from_str::<&RawValue>(line) {
+            Ok(_) => line,
+            Err(_) => "null",
+        })
+        .collect();
+    // The last line of a file that is cut off is most often a part of one.
+    let entries = match (&entries[..], whole) {
+        ([rest @ .., "null"], None) => rest,
+        (all, _) => all,
+    };
+    Some(Mended {
+        text: format!("{head}{}]}}", entries.join(",")),
+        cut_off: whole.is_none(),
+    })
+}
+
+/// Takes what stands before the damage in a file that is laid out in another way. None where there is no head.
+pub(super) fn up_to_damage(text: &str) -> Option<Mended> {
+    // The first of them may belong to something else; a hostile file has any number.
+    const MOST_KEYS: usize = 8;
+    const KEY: &str = "\"entries\"";
+    // Within a string the quotes of the key would be escaped.
+    let keys = text.match_indices(KEY).take(MOST_KEYS);
+    let (head, mut rest) = keys
+        .filter_map(|(place, key)| {
+            let behind = text[place + key.len()..].trim_start().strip_prefix(':')?;
+            let rest = behind.trim_start().strip_prefix('[')?;
+            Some((&text[..text.len() - rest.len()], rest))
+        })
+        .find(|(head, _)| {
+            serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).is_ok()
+        })?;
+    let mut entries = Vec::new();
+    while entries.len() <= MAX_ENTRIES {
+        rest = rest.trim_start_matches([' ', '\t', '\r', '\n', ',']);
+        let mut values = serde_json::Deserializer::from_str(rest).into_iter::<&RawValue>();
+        let Some(Ok(entry)) = values.next() else {
+            break;
+        };
+        entries.push(entry.get());
+        rest = &rest[values.byte_offset()..];
+    }
+    Some(Mended {
+        text: format!("{head}{}]}}", entries.join(",")),
+        cut_off: true,
+    })
+}
