@@ -1,11 +1,16 @@
 //! Whether two results are of one match: by the names of the teams, the pool, the number of the match, the
 //! time of play and the points, in this order. The table, the list and the comparison all ask here.
 
-use std::cmp::Reverse;
+mod counting;
+mod names;
 
 use game::entry::{Detail, Heading};
 use game::{Kind, Timeline};
+use names::{fit, plain, Fit};
 use rules::ByTeam;
+
+pub use counting::{instead, Evidence, Instead};
+pub use names::are_alike;
 
 /// What tells a match from another one, as far as it is known.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,41 +52,6 @@ pub enum OneMatch {
     No(Part),
     /// Nothing speaks for it, nothing against it.
     Unknown,
-}
-
-/// How well two names, or two pairs of names, fit. The later one is the worse one.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Fit {
-    Same,
-    /// Somebody left a name out.
-    Unknown,
-    Alike,
-    Other,
-}
-
-/// What stands behind a result, the weaker first: of a match that stands several times the strongest counts.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Evidence {
-    /// A line in a list of results.
-    #[default]
-    Listed,
-    /// A paper sheet that somebody keyed in.
-    Paper,
-    /// A record whose seal does not fit.
-    Changed,
-    /// A record without a seal at its end.
-    Record,
-    /// A record with a seal that fits.
-    Sealed,
-}
-
-/// The result that counts in the place of another one of the same match.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Instead {
-    /// Its place among the results.
-    pub result: usize,
-    /// Whether it has other points.
-    pub other_points: bool,
 }
 
 impl Known {
@@ -220,51 +190,6 @@ impl Known {
     }
 }
 
-/// For each result the one that counts in its place, none where it counts itself. Of several records of one
-/// match the strongest counts, of equally strong ones one that was played before a default, then the one with
-/// more points: a rally is missed more easily than made up (our own choice, no source). What is level in that
-/// goes by its content, so that the order in which results are given decides nothing.
-///
-/// Points alone do not tell two matches apart where teams meet once; where nobody has said how often they
-/// meet, or they meet more often, they do.
-#[must_use]
-pub fn instead(results: &[(Known, Evidence)], meetings: Option<u8>) -> Vec<Option<Instead>> {
-    let mut order: Vec<usize> = (0..results.len()).collect();
-    rules::sort_by_key(&mut order, |&i| {
-        let (known, evidence) = &results[i];
-        (
-            Reverse((known.points.is_some(), *evidence)),
-            known.by_default,
-            Reverse(known.rallies()),
-            known.content(),
-        )
-    });
-    let counts_for = |verdict: &OneMatch| match verdict {
-        OneMatch::Perhaps(Part::Points) => meetings == Some(1),
-        OneMatch::Yes | OneMatch::Perhaps(_) => true,
-        OneMatch::No(_) | OneMatch::Unknown => false,
-    };
-    let mut instead: Vec<Option<Instead>> = vec![None; results.len()];
-    for (place, &i) in order.iter().enumerate() {
-        let known = &results[i].0;
-        let verdicts = order[..place]
-            .iter()
-            .map(|&j| (known.is_one_with(&results[j].0), j));
-        let found = verdicts.filter(|v| counts_for(&v.0));
-        // A certain one goes before one that differs.
-        let found = found.min_by_key(|v| v.0 != OneMatch::Yes);
-        instead[i] = found.map(|(_, j)| {
-            let result = instead[j].map_or(j, |known| known.result);
-            let other_points = known.same_points(&results[result].0) == Some(false);
-            Instead {
-                result,
-                other_points,
-            }
-        });
-    }
-    instead
-}
-
 /// The pool in which both teams play, for a result that does not say its own; `others` are the pools and
 /// the names of results that do.
 #[must_use]
@@ -299,68 +224,6 @@ pub fn time_of(timeline: &Timeline) -> Option<Time> {
         let (first, last) = time.unwrap_or((at, at));
         Some((at.min(first), at.max(last)))
     })
-}
-
-/// Whether two names are those of one team, perhaps written in two ways: other capitals, signs or spaces, or
-/// one letter wrong in one word. A word of fewer than five letters, or with a digit, is a name of its own:
-/// so are Otters A and Otters B, and teams under 14 and under 16.
-#[must_use]
-pub fn are_alike(one: &str, other: &str) -> bool {
-    matches!(fit(&plain(one), &plain(other)), Fit::Same | Fit::Alike)
-}
-
-/// A text without capitals and signs, with one space between its words.
-fn plain(text: &str) -> String {
-    let words = text.split(|c: char| !c.is_alphanumeric());
-    let words: Vec<String> = words
-        .filter(|word| !word.is_empty())
-        .map(str::to_lowercase)
-        .collect();
-    if words.is_empty() {
-        // A name of signs alone is one all the same.
-        return text.trim().to_owned();
-    }
-    words.join(" ")
-}
-
-/// How well two plain names fit.
-fn fit(one: &str, other: &str) -> Fit {
-    if one.is_empty() || other.is_empty() {
-        return Fit::Unknown;
-    }
-    if one == other {
-        return Fit::Same;
-    }
-    let letters = |name: &str| name.split(' ').flat_map(str::chars).collect::<String>();
-    if letters(one) == letters(other) {
-        return Fit::Alike;
-    }
-    if one.split(' ').count() != other.split(' ').count() {
-        return Fit::Other;
-    }
-    let mut differ = one.split(' ').zip(other.split(' ')).filter(|w| w.0 != w.1);
-    match (differ.next(), differ.next()) {
-        (Some((one, other)), None) if is_slip(one, other) => Fit::Alike,
-        _ => Fit::Other,
-    }
-}
-
-/// Whether one word is the other with a letter more, fewer, changed, or two exchanged.
-fn is_slip(one: &str, other: &str) -> bool {
-    let [one, other] = [one, other].map(|word| word.chars().collect::<Vec<char>>());
-    let digit = one.iter().chain(&other).any(|c| c.is_numeric());
-    if digit || one.len().max(other.len()) < 5 {
-        return false;
-    }
-    let same = one.iter().zip(&other).take_while(|(a, b)| a == b).count();
-    let (one, other) = (&one[same..], &other[same..]);
-    let ends = one.iter().rev().zip(other.iter().rev());
-    let same = ends.take_while(|(a, b)| a == b).count();
-    match (&one[..one.len() - same], &other[..other.len() - same]) {
-        ([_], [] | [_]) | ([], [_]) => true,
-        ([a, b], [c, d]) => a == d && b == c,
-        _ => false,
-    }
 }
 
 #[cfg(test)]
@@ -422,34 +285,6 @@ mod tests {
         let other = known(["", ""], ("", "", Some(9), (25, 19)));
         assert_eq!(first.is_one_with(&same), OneMatch::Yes);
         assert_eq!(first.is_one_with(&other), OneMatch::Unknown);
-    }
-
-    #[test]
-    fn names_are_alike_by_one_slip_and_no_more() {
-        let alike = [
-            ("Otters", "Oters"),
-            ("Otters", "Ottres"),
-            ("Otters", "OTTERS "),
-            ("Red Otters", "Red-Otters"),
-            ("Blue Jays", "Bluejays"),
-            ("Herons", "Heron"),
-        ];
-        for (one, other) in alike {
-            assert!(are_alike(one, other), "{one}, {other}");
-        }
-        let others = [
-            ("Otters", "Herons"),
-            ("Otters A", "Otters B"),
-            ("Otters 1", "Otters 2"),
-            ("Otters", "Otters 2"),
-            ("Otters U14", "Otters U16"),
-            ("East Otters", "West Otters"),
-            ("Newts", "Swifts"),
-            ("Otters", ""),
-        ];
-        for (one, other) in others {
-            assert!(!are_alike(one, other), "{one}, {other}");
-        }
     }
 
     #[test]
