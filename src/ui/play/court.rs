@@ -1,5 +1,8 @@
 //! How the court lies on the screen, and what is open below it.
 
+mod quick;
+mod tap;
+
 use leptos::prelude::*;
 
 use super::replay::Which;
@@ -9,7 +12,6 @@ use app::delaying::Delaying;
 use app::setting::Setting;
 use device::Focus;
 use game::entry::By;
-use game::NO_RALLY_MS;
 use game::{interval, Kind, State};
 use rules::{Shirt, Team};
 
@@ -216,174 +218,6 @@ impl Court {
         self.session
             .with_timeline(|r| matches!(r.last_standing(), Some(e) if e.kind == Kind::ChangeCourts))
     }
-
-    // ---- What a tap on a half is taken for.
-
-    /// Whether something is open: then the court gives no points.
-    #[must_use]
-    pub fn is_shut(self) -> bool {
-        self.panel() != Panel::Rally || self.shell.opened.any()
-    }
-
-    /// The same within a tap, also where it is not drawn yet.
-    fn is_shut_now(self) -> bool {
-        self.panel.get_untracked() != Panel::Rally
-            || self.shell.opened.any_now()
-            || self.session.refused().with_untracked(Option::is_some)
-    }
-
-    /// Whether a question waits for a player; asked first, because it seldom does.
-    #[must_use]
-    pub fn is_asking(self) -> bool {
-        !self.asks.read().is_empty()
-    }
-
-    /// Whether a question waits for this player.
-    #[must_use]
-    pub fn is_answer(self, team: Team, shirt: Shirt) -> bool {
-        let asks = self.asks.read();
-        let last = asks.last();
-        last.is_some_and(|(_, is_answer, _)| is_answer.run((team, shirt)))
-    }
-
-    /// Whether a question waits for a player of this team who is on court.
-    #[must_use]
-    pub fn asks_for(self, team: Team) -> bool {
-        if !self.is_asking() {
-            return false;
-        }
-        let state = self.session.state();
-        let on_floor = state.play().or_else(|| state.ready());
-        on_floor.is_some_and(|play| {
-            let mut there = play.sides[team].on_court();
-            there.any(|shirt| self.is_answer(team, shirt))
-        })
-    }
-
-    /// A question waits for a player until its component is gone: which players are an answer, and what becomes
-    /// of one.
-    pub fn ask_for_player(
-        self,
-        is_answer: impl Fn(Team, Shirt) -> bool + Send + Sync + 'static,
-        answer: impl Fn(Team, Shirt) + Send + Sync + 'static,
-    ) {
-        let is_answer = Callback::new(move |(team, shirt)| is_answer(team, shirt));
-        let answer = Callback::new(move |(team, shirt)| answer(team, shirt));
-        let id = self
-            .asks
-            .with_untracked(|asks| asks.last().map_or(0, |(id, ..)| id + 1));
-        self.asks.update(|asks| asks.push((id, is_answer, answer)));
-        on_cleanup(move || {
-            // The page itself may be going.
-            self.asks
-                .try_update(|asks| asks.retain(|(asked, ..)| *asked != id));
-        });
-    }
-
-    /// A finger comes down on a player.
-    pub fn press(self, shirt: Option<Shirt>) {
-        self.pressed.set_value(shirt);
-    }
-
-    /// Whether a tap on a half is none for a point because something is open. A question takes the player
-    /// under the finger; else it is said why nothing has happened.
-    pub fn answers(self, team: Team) -> bool {
-        let pressed = self.pressed.get_value();
-        self.pressed.set_value(None);
-        if !self.is_shut_now() {
-            return false;
-        }
-        if let Some(shirt) = pressed.filter(|shirt| untrack(|| self.is_answer(team, *shirt))) {
-            let answer = self
-                .asks
-                .with_untracked(|asks| asks.last().map(|(.., answer)| *answer));
-            if let Some(answer) = answer {
-                self.hint.set(None);
-                answer.run((team, shirt));
-                return true;
-            }
-        }
-        let asks = untrack(|| Team::BOTH.into_iter().any(|team| self.asks_for(team)));
-        let words = if asks {
-            text::tap_a_player()
-        } else {
-            text::close_first()
-        };
-        self.hint.set(Some((self.session.next_now(), words)));
-        self.shell.news(words.to_owned());
-        true
-    }
-
-    /// What a tap has not done, while that is still so.
-    #[must_use]
-    pub fn hint(self) -> Option<&'static str> {
-        let (before, words) = self.hint.get()?;
-        (self.is_shut() && before == self.session.next()).then_some(words)
-    }
-
-    // ---- Two taps where no rally can have been.
-
-    /// Gives a point. One that comes sooner than a rally can be played is held back; `at` is when the finger
-    /// came, in milliseconds of the page's clock, for a busy phone may hear of it much later.
-    pub fn point(self, number: u32, rally: Kind, at: f64) -> bool {
-        let last = self.session.with_untracked(|r| r.last_rally().map(|e| e.n));
-        let too_soon = self.tapped.get_value().is_some_and(|(entry, before)| {
-            Some(entry) == last && (0.0..NO_RALLY_MS as f64).contains(&(at - before))
-        });
-        if !too_soon || untrack(|| self.counts_quick_taps()) {
-            let made = self.submit_at(number, rally);
-            if made {
-                self.tapped.set_value(Some((number, at)));
-            }
-            return made;
-        }
-        let made = self.session.hold_at(number, rally);
-        if made {
-            self.tapped.set_value(last.map(|entry| (entry, at)));
-            if untrack(|| self.held_since()).is_none() {
-                self.ask_since(number - 1);
-            }
-            self.shell.news(text::held_news().to_owned());
-        }
-        made
-    }
-
-    /// Behind which entry points that were held back are asked about.
-    #[must_use]
-    pub fn held_since(self) -> Option<u32> {
-        let id = self.session.id()?;
-        let held = self.held.read();
-        held.as_ref().filter(|(of, _)| *of == id).map(|(_, n)| *n)
-    }
-
-    /// The question about them is answered.
-    pub fn held_answered(self) {
-        self.ask_since(self.session.next_now() - 1);
-    }
-
-    fn ask_since(self, entry: u32) {
-        let Some(id) = untrack(|| self.session.id()) else {
-            return;
-        };
-        // Kept for a page that dies meanwhile. Without storage the log still tells of the last tap.
-        device::settings().set(Setting::HeldPoint, &format!("{id} {entry}"));
-        self.held.set(Some((id, entry)));
-    }
-
-    /// Whether taps count at once, however quick they are.
-    #[must_use]
-    pub fn counts_quick_taps(self) -> bool {
-        let told = self.quick.get();
-        told.unwrap_or_else(|| device::settings().is_on(Setting::QuickTaps))
-    }
-
-    /// Counts quick taps at once, or asks; kept on this phone.
-    pub fn set_quick_taps(self, at_once: bool) {
-        device::settings().switch(Setting::QuickTaps, at_once);
-        self.quick.set(Some(at_once));
-    }
-
-    // ---- Entries.
 
     /// Makes an entry. Says whether it was made.
     pub fn submit(self, kind: Kind) -> bool {
