@@ -1,13 +1,18 @@
 //! Substitutions: regular, forced and exceptional (15.2, 15.5 to 15.8, 15.10.4).
 
+mod forced;
+
 use super::line_up;
 use super::request;
 use crate::model::entry::{Change, Forced, Kind};
 use crate::model::refusal::{Asked, Refusal};
 use crate::model::set::{SetPlay, Side, Slot};
 use crate::model::state::State;
-use crate::model::team_state::{Barred, OutFor};
+use crate::model::team_state::OutFor;
+use forced::{check_forced, forced_by};
 use rules::{Shirt, SubstitutionPolicy, Team};
+
+pub(crate) use forced::could_come_in;
 
 pub(crate) fn check(
     state: &State,
@@ -129,22 +134,6 @@ pub(crate) fn keep_open(state: &mut State, kind: &Kind, refusal: &Refusal) {
             play.sides[*team].open_part.clone_from(legal);
         }
     }
-}
-
-/// What forces a change: the reason given, or that the player was sent off, which the log knows.
-fn forced_by(
-    state: &State,
-    play: &SetPlay,
-    team: Team,
-    change: Change,
-    reason: Option<Forced>,
-) -> Option<Forced> {
-    reason.or_else(
-        || match state.teams[team].barred(change.out, play.number)? {
-            Barred::Expelled => Some(Forced::Expelled),
-            Barred::Out(_) => Some(Forced::Disqualified),
-        },
-    )
 }
 
 /// Nobody goes or comes twice in one request.
@@ -321,34 +310,6 @@ fn holder(side: &Side, starter: Shirt) -> Shirt {
         .map_or(starter, |s| s.player)
 }
 
-/// A forced change is a regular one where that is legal, else an exceptional one (15.7, 15.8).
-fn check_forced(
-    state: &State,
-    play: &SetPlay,
-    team: Team,
-    change: Change,
-    forced: Forced,
-    made: usize,
-) -> Result<(), Refusal> {
-    let sent_off = state.teams[team].barred(change.out, play.number).is_some();
-    if forced != Forced::Injury && !sent_off {
-        return Err(Refusal::NotSentOff { number: change.out });
-    }
-    if check_change(state, play, team, change, made).is_ok() {
-        return Ok(());
-    }
-    check_newcomer(state, play, team, change.into)?;
-    let into = legal_for(state, play, team, change.out, made);
-    if into.is_empty() {
-        Ok(())
-    } else {
-        Err(Refusal::LegalChangeExists {
-            out: change.out,
-            into,
-        })
-    }
-}
-
 /// Who could come in regularly for a player, if a request were open.
 fn legal_for(state: &State, play: &SetPlay, team: Team, out: Shirt, made: usize) -> Vec<Shirt> {
     bench(state, play, team)
@@ -363,19 +324,6 @@ pub(crate) fn may_come_back(state: &State, play: &SetPlay, team: Team, made: Cha
         into: made.out,
     };
     check_change(state, play, team, back, 0).is_ok()
-}
-
-/// Everybody who could come in for a player who must leave: regularly if anybody can, else
-/// exceptionally (15.7: anybody not on court but a libero and the player a libero stands in for).
-pub(crate) fn could_come_in(state: &State, play: &SetPlay, team: Team, out: Shirt) -> Vec<Shirt> {
-    let legal = legal_for(state, play, team, out, 0);
-    if legal.is_empty() {
-        bench(state, play, team)
-            .filter(|&s| state.teams[team].barred(s, play.number).is_none())
-            .collect()
-    } else {
-        legal
-    }
 }
 
 /// Listed players who hold no place on court and are no liberos.
