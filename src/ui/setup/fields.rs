@@ -1,18 +1,25 @@
 //! The fields of a new match, and how what was typed becomes a heading.
 
+mod codes;
+
 use leptos::prelude::*;
 
 use app::field::Field;
 use app::machine::LocalTime;
+use codes::{
+    edition, edition_code, policy, policy_code, sets, style, style_code, under_net, under_net_code,
+};
 use device::{local_time, ms_of};
 use game::entry::{Detail, Details, Heading};
 use game::{Refusal, State};
 use rules::{
-    is_tomorrow, ByTeam, Decider, Edition, Preset, Roster, Rules, SetLimit, SetTarget, Sets,
-    SubstitutionPolicy, Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle,
+    is_tomorrow, ByTeam, Decider, Preset, Roster, Rules, SetLimit, SetTarget, Sets, Substitutions,
+    TimeOuts, WarmUp,
 };
 use text::day_of;
 use text::setup as words;
+
+pub use codes::sets_code;
 
 /// The fields that are details of the heading as they stand.
 const DETAILS: [(Field, Detail); 5] = [
@@ -344,85 +351,9 @@ pub fn scheduled_ms(scheduled: &str) -> Option<i64> {
     }))
 }
 
-// The codes below live only in the form's select boxes and its draft.
-
-fn edition_code(edition: Edition) -> &'static str {
-    match edition {
-        Edition::E2025 => "2025",
-        Edition::E2021 => "2021",
-    }
-}
-
-fn edition(code: &str) -> Edition {
-    match code {
-        "2021" => Edition::E2021,
-        _ => Edition::E2025,
-    }
-}
-
 /// The formats on offer: everything the rules can be, the usual ones first.
 pub fn all_sets() -> impl Iterator<Item = Sets> {
     let best_of = [3, 5, 1, 7, 9].map(Sets::BestOf);
     // One fixed set alone is the same as best of one.
     best_of.into_iter().chain((2..=9).map(Sets::Fixed))
-}
-
-/// The value of a format in the form.
-pub fn sets_code(sets: Sets) -> String {
-    match sets {
-        Sets::BestOf(n) => format!("best-of-{n}"),
-        Sets::Fixed(n) => format!("fixed-{n}"),
-    }
-}
-
-fn sets(code: &str) -> Option<Sets> {
-    match code.rsplit_once('-')? {
-        ("best-of", n) => Some(Sets::BestOf(n.parse().ok()?)),
-        ("fixed", n) => Some(Sets::Fixed(n.parse().ok()?)),
-        _ => None,
-    }
-}
-
-fn policy_code(policy: SubstitutionPolicy) -> &'static str {
-    match policy {
-        SubstitutionPolicy::Paired => "paired",
-        SubstitutionPolicy::SamePlace => "same-place",
-        SubstitutionPolicy::Free => "free",
-    }
-}
-
-fn policy(code: &str) -> SubstitutionPolicy {
-    match code {
-        "paired" => SubstitutionPolicy::Paired,
-        "free" => SubstitutionPolicy::Free,
-        _ => SubstitutionPolicy::SamePlace,
-    }
-}
-
-fn style_code(style: WarmUpStyle) -> &'static str {
-    match style {
-        WarmUpStyle::Shared => "shared",
-        WarmUpStyle::Separate => "separate",
-    }
-}
-
-fn style(code: &str) -> WarmUpStyle {
-    match code {
-        "shared" => WarmUpStyle::Shared,
-        _ => WarmUpStyle::Separate,
-    }
-}
-
-fn under_net_code(under_net: UnderNet) -> &'static str {
-    match under_net {
-        UnderNet::Standard => "standard",
-        UnderNet::Junior => "junior",
-    }
-}
-
-fn under_net(code: &str) -> UnderNet {
-    match code {
-        "junior" => UnderNet::Junior,
-        _ => UnderNet::Standard,
-    }
 }
