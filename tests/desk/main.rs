@@ -8,11 +8,13 @@ mod command;
 mod compare;
 mod demo;
 mod draft;
+mod hand_over;
 mod paper;
 mod pools;
 mod review;
 mod standings;
 mod work;
+mod wrong_files;
 
 use serde_json::Value;
 use support::case::{cases, differences};
