@@ -1,14 +1,17 @@
 //! Days with bad luck, and what must hold on each of them.
 
-use std::collections::{BTreeMap, BTreeSet};
+mod laws;
+mod luck;
+
+use std::collections::BTreeSet;
 use std::panic::{catch_unwind, AssertUnwindSafe};
 use std::rc::Rc;
 
-use app::keeper::{Change, Keeper, Saved};
-use app::ports::{line_key, split_line_key, Lines, Standing};
+use app::keeper::{Change, Keeper};
+use app::ports::{line_key, Lines, Standing};
 use app::store::Store;
 use game::{simulate, Entry};
-use record::{LineWriter, Link};
+use record::LineWriter;
 use rules::Preset;
 
 use crate::world::{carry_out, deliver, poll, Shared, Tab, World};
@@ -195,164 +198,6 @@ impl Day {
         }
     }
 
-    fn kill_tab(&mut self, at: usize) {
-        let open = self.tabs.remove(at);
-        self.note(format!("tab {} dies", open.number));
-        self.world.borrow_mut().tab_dies(open.number);
-        if self.holder == Some(open.number) {
-            self.holder = None;
-        }
-        self.words.retain(|(tab, _)| *tab != open.number);
-    }
-
-    fn kill_all(&mut self) {
-        self.note("the browser dies");
-        self.tabs.clear();
-        self.words.clear();
-        self.holder = None;
-        self.world.borrow_mut().power_cut();
-    }
-
-    fn clear(&mut self) {
-        self.note("storage is emptied");
-        let mut world = self.world.borrow_mut();
-        let keys: Vec<String> = world.local.keys().cloned().collect();
-        for key in keys {
-            world.set_local(&key, None);
-        }
-        world.flush();
-        world.database = Default::default();
-        self.saved.clear();
-        self.precious.clear();
-        for open in &mut self.tabs {
-            // What was kept beside the match is gone with the rest.
-            let lines = open.keeper.lines();
-            let writes = open.keeper.standing().may_write();
-            let held = |line: &String| writes && lines.values().any(|l| l == line);
-            open.appended.retain(held);
-        }
-        drop(world);
-        // Who still has the match in memory notices sooner or later.
-        for open in &self.tabs {
-            open.keeper.look();
-        }
-    }
-
-    /// One line of one copy, or of both, is not what it was.
-    fn damage(&mut self) {
-        let which = self.pick(5);
-        let mut world = self.world.borrow_mut();
-        let durable = world.database.lines.get(ID).cloned().unwrap_or_default();
-        if durable.is_empty() {
-            return;
-        }
-        let at = world.random.usize(0..durable.len());
-        let Some((&n, good)) = durable.iter().nth(at) else {
-            return;
-        };
-        let key = line_key(ID, n);
-        let there = world.local.get(&key).cloned();
-        let spoilt = |world: &mut World, line: &str| {
-            let cut = world.random.usize(0..line.len().max(1));
-            match world.random.u8(0..4) {
-                0 => line[..cut].to_owned(),
-                1 => line.replacen("won_by", "won_bY", 1) + " ",
-                2 => format!("x{line}"),
-                _ => line.chars().rev().collect(),
-            }
-        };
-        let good = good.clone();
-        let known = self.saved.get(&n);
-        let was_good = known.is_none_or(|saved| *saved == good);
-        let local_good = there.is_some() && there.as_ref() == known;
-        let (hit_local, hit_durable) = match which {
-            0 | 1 => (true, false),
-            2 | 3 => (false, true),
-            _ => (true, true),
-        };
-        let mut raw = Vec::new();
-        // What stood there and was mended or goes now is gone rightly.
-        self.precious.retain(|(of, line, _)| {
-            let stays =
-                (!hit_local && there.as_ref() == Some(line)) || (!hit_durable && good == *line);
-            *of != n || stays
-        });
-        if let (true, Some(line)) = (hit_local, &there) {
-            let bad = spoilt(&mut world, line);
-            world.set_local(&key, Some(bad.clone()));
-            raw.push((n, bad, line.clone()));
-        }
-        if hit_durable {
-            self.damaged_durable = true;
-            let bad = spoilt(&mut world, &good);
-            world
-                .database
-                .lines
-                .entry(ID.to_owned())
-                .or_default()
-                .insert(n, bad.clone());
-            raw.push((n, bad, good.clone()));
-        }
-        world.flush();
-        drop(world);
-        self.note(format!(
-            "line {n} is damaged, local {hit_local}, durable {hit_durable}"
-        ));
-        let lost_durable = hit_durable || !was_good;
-        let lost_local = hit_local || !local_good;
-        if lost_durable && lost_local {
-            self.saved.remove(&n);
-            // Where the copies have parted, nothing proves either log any more behind that line; the one that
-            // goes on counts, the other stays where it is.
-            let world = self.world.borrow();
-            let parted = |k: u32, line: &String| {
-                let local = world.local.get(&line_key(ID, k));
-                k > n && local.is_some_and(|local| local != line)
-            };
-            self.saved.retain(|k, line| !parted(*k, line));
-            drop(world);
-            for open in &mut self.tabs {
-                let hit = |line: &String| Some(line) == there.as_ref() || *line == good;
-                open.appended.retain(|line| !hit(line));
-            }
-            self.precious.extend(raw);
-        }
-    }
-
-    /// A newer version of the program has written a line, while no tab was open.
-    fn newer(&mut self) {
-        let known = self.pick(2) == 0;
-        let mut world = self.world.borrow_mut();
-        // It has put the copies together before; local storage may be behind since.
-        let durable = world.database.lines.get(ID).cloned().unwrap_or_default();
-        let ahead = |(key, line): (&String, &String)| {
-            let n = split_line_key(key).map(|(_, n)| n);
-            n.is_some_and(|n| durable.get(&n) != Some(line))
-        };
-        if world.local.iter().any(ahead) {
-            return;
-        }
-        let lines = world.database.lines.entry(ID.to_owned()).or_default();
-        let Some((&n, last)) = lines.iter().next_back() else {
-            return;
-        };
-        let Some(link) = last.get(..16).and_then(Link::read) else {
-            return;
-        };
-        let n = n + 1;
-        let json = if known {
-            format!("{{\"n\":{n},\"kind\":\"remark\",\"text\":\"x\",\"mood\":{n}}}")
-        } else {
-            format!("{{\"n\":{n},\"kind\":\"hologram\",\"beams\":[{n}]}}")
-        };
-        let line = format!("{} {json}", link.next(&json).digits());
-        lines.insert(n, line.clone());
-        drop(world);
-        self.note(format!("a newer version writes line {n}"));
-        self.submitted.insert(line.clone());
-        self.saved.insert(n, line);
-    }
-
     /// The list puts a match away that is over.
     fn tidy(&mut self) {
         let number = self.next_tab;
@@ -392,41 +237,6 @@ impl Day {
                 }
             }
             self.seen();
-        }
-    }
-
-    /// What the tabs show as saved now.
-    fn seen(&mut self) {
-        // A tab that has not noticed yet that storage was emptied shows what was true before.
-        if !self.world.borrow().database.marks.contains_key(ID) {
-            return;
-        }
-        let there = self
-            .world
-            .borrow()
-            .database
-            .lines
-            .get(ID)
-            .map_or(0, Lines::len);
-        for open in &self.tabs {
-            let writes = open.keeper.standing().may_write();
-            if writes && open.keeper.saved() == Saved::Safe {
-                let seen = (open.number, there, self.happened.len());
-                if self.seen == seen {
-                    continue;
-                }
-                self.seen = seen;
-                let lines = open.keeper.lines();
-                let durable = self.world.borrow();
-                let durable = durable.database.lines.get(ID);
-                for (n, line) in lines {
-                    // What was damaged since it was read is not seen before it is read again.
-                    let there = durable.and_then(|d| d.get(&n)) == Some(&line);
-                    if there && self.submitted.contains(&line) {
-                        self.saved.insert(n, line);
-                    }
-                }
-            }
         }
     }
 
@@ -483,106 +293,6 @@ impl Day {
                 }
             }
         }
-    }
-
-    /// Everything works again, and time passes.
-    fn settle(&mut self) {
-        {
-            let mut world = self.world.borrow_mut();
-            world.local_full = false;
-            world.database_full = false;
-            world.fails = 0;
-            world.late_until = 0;
-        }
-        for round in 0..12 {
-            for open in &self.tabs {
-                open.keeper.look();
-            }
-            for _ in 0..400 {
-                self.run(4, 200);
-            }
-            if round > 2 && self.words.is_empty() && self.world.borrow().is_idle() {
-                break;
-            }
-        }
-    }
-
-    fn everything(&self) -> BTreeMap<String, BTreeSet<String>> {
-        let world = self.world.borrow();
-        let mut all: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
-        for (id, lines) in &world.database.lines {
-            all.entry(id.clone())
-                .or_default()
-                .extend(lines.values().cloned());
-        }
-        let local = world
-            .local
-            .iter()
-            .filter(|(key, _)| key.starts_with("dutystand/m/"));
-        all.entry(ID.to_owned())
-            .or_default()
-            .extend(local.map(|(_, line)| line.clone()));
-        all
-    }
-
-    fn laws(&mut self) {
-        self.settle();
-        // One writer.
-        let writers = self.tabs.iter().filter(|t| t.keeper.standing().may_write());
-        assert!(writers.count() <= 1, "more than one tab writes");
-        // What an open tab was given is kept: in the match, or beside it.
-        let everything = self.everything();
-        let anywhere: BTreeSet<&String> = everything.values().flatten().collect();
-        for open in &self.tabs {
-            for line in &open.appended {
-                assert!(anywhere.contains(line), "tab {} lost {line}", open.number);
-            }
-        }
-        self.kill_all();
-        self.open();
-        self.settle();
-        let keeper = Rc::clone(&self.tabs[0].keeper);
-        assert_eq!(keeper.standing(), Standing::Writer, "the only tab writes");
-        let lines = keeper.lines();
-        // What was shown as saved is there. Where the database's log was damaged and another one went on from
-        // before the damage, it is in a match beside this one.
-        let everything = self.everything();
-        let beside: BTreeSet<&String> = everything
-            .iter()
-            .filter(|(id, _)| self.damaged_durable && *id != ID)
-            .flat_map(|(_, lines)| lines)
-            .collect();
-        for (n, line) in &self.saved {
-            let here = lines.get(n);
-            let kept = here == Some(line) || beside.contains(line);
-            assert!(
-                kept,
-                "line {n} was shown as saved: {line}; now there is {here:?}"
-            );
-        }
-        // Nothing that was not understood was deleted.
-        for (n, line, whole) in &self.precious {
-            // A tab that still had the whole line in memory may have mended it, here or in a match beside.
-            let mended = lines.get(n).is_some_and(|l| self.submitted.contains(l))
-                || everything.values().any(|lines| lines.contains(whole));
-            let here = everything[ID].contains(line);
-            let now = &lines.get(n);
-            assert!(mended || here, "deleted: {line}; now there is {now:?}");
-        }
-        // The log is what was submitted, line after line.
-        let damaged: BTreeSet<u32> = keeper.damage().iter().map(|d| d.n).collect();
-        for (n, line) in &lines {
-            let known = self.submitted.contains(line) || damaged.contains(n);
-            assert!(known, "nobody wrote line {n}: {line}");
-        }
-        // And it goes on.
-        assert_eq!(
-            keeper.saved(),
-            Saved::Safe,
-            "everything is saved in the end"
-        );
-        let store = &self.tabs[0].store;
-        assert!(store.health().is_fine());
     }
 }
 
