@@ -4,6 +4,8 @@
 //! The poses are our own description of FIVB Official Volleyball Rules 2025-2028, diagram 11. The
 //! drawings of that diagram leave the depth to the eye, so the joints here do as well. Where a signal
 //! has a side, the picture's left is the side concerned (rule 30.1); the other side is its mirror image.
+//!
+//! One table: a pose is drawn by looking at its neighbours, so all of them stand in one file.
 
 use super::{FlagSignal, Signal};
 

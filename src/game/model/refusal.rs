@@ -3,7 +3,9 @@
 //! Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028; where the 2021-2024 text
 //! has another number, [`Refusal::rule`] gives that one for its edition. (The chapters named here are
 //! numbered alike in both; chapter 25 ff. moved, and no refusal comes from there. From memory for the
-//! 2021-2024 text.) The words are in [`super::say`].
+//! 2021-2024 text.) The words are in `text`.
+//!
+//! One list with the rule of each beside it, which the table of rules is checked against, so it is long.
 
 use super::entry::{Change, Fault, Kind, Level, Who};
 use super::team_state::{Barred, OutFor};

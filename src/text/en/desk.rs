@@ -1,4 +1,7 @@
-//! The words of the desk, in one place; a second language is a second file like this one.
+//! The words of the desk.
+//!
+//! One table for one topic, read a word at a time beside it: parted, it would only be
+//! harder to compare with the other language.
 
 use crate::desk::*;
 use crate::score_sheet::roman;

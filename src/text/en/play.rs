@@ -1,4 +1,7 @@
 //! The words of the court screen.
+//!
+//! One table for one topic, read a word at a time beside it: parted, it would only be
+//! harder to compare with the other language.
 
 use crate::play::*;
 use crate::score_sheet::side;

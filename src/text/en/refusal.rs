@@ -1,4 +1,7 @@
 //! Every refusal in words: what is wrong, and what would be legal.
+//!
+//! One table for one topic, read a word at a time beside it: parted, it would only be
+//! harder to compare with the other language.
 
 use crate::refusal::*;
 use crate::Teams;

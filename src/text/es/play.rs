@@ -1,4 +1,7 @@
 //! The words of the court screen, in Spanish.
+//!
+//! One table for one topic, read a word at a time beside it: parted, it would only be
+//! harder to compare with the other language.
 
 use super::entry::{capital, item, role};
 use crate::play::*;
