@@ -12,8 +12,8 @@ pub(super) struct Mended {
     pub(super) cut_off: bool,
 }
 
-/// Takes a damaged file line by line: an entry a line, as [`write`](super::write) makes it. What is no entry any more is
-/// left empty. None where there is no head, so that nobody knows what it is.
+/// Takes a damaged file line by line: an entry a line, as [`write`](super::write) makes it. What is no entry
+/// any more is left empty. None where there is no head, so that nobody knows what it is.
 pub(super) fn by_lines(text: &str) -> Option<Mended> {
     let whole = text.trim_end().strip_suffix("\n]}");
     let mut lines = whole.unwrap_or(text).lines();
