@@ -25,7 +25,7 @@ mod weight;
 pub use clock::WallClock;
 pub use clock_doubt::{clock_doubts, ClockDoubt};
 pub use file_kind::FileKind;
-pub use find::fits;
+pub use find::{fits, DateWords};
 pub use form::Form;
 pub use form_problem::{FormProblem, FormProblemKind};
 pub use places::{libero_turns, Entered, Half, LiberoTurn, Place, Turn};

@@ -10,6 +10,7 @@ use reports::list::Line;
 use reports::paper::Draft;
 use reports::{demo, paper};
 use serde_json::{json, Value};
+use text::setup::library::date_words;
 
 use crate::driver::Engine;
 use crate::referee::Referee;
@@ -155,7 +156,7 @@ fn rows() -> Vec<Arc<Row>> {
 }
 
 fn titles_by(order: Order, filter: &Filter) -> Vec<String> {
-    let rows = shown(&rows(), filter, order);
+    let rows = shown(&rows(), filter, order, date_words());
     rows.iter()
         .filter_map(|row| Some(text::desk::teams_of(row.line.as_ref()?)))
         .collect()

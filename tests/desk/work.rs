@@ -15,6 +15,7 @@ use reports::list::{Line, SealState, Signed};
 use reports::paper::Draft;
 use reports::{demo, SheetBox, Weight};
 use rules::Team;
+use text::setup::library::date_words;
 
 fn row_of(log: &Log) -> Row {
     let timeline = Timeline::of(log.entries.clone());
@@ -73,7 +74,7 @@ fn by(column: Column, backwards: bool) -> Order {
 #[test]
 fn the_list_begins_with_the_first_match_of_the_first_pool() {
     let rows = day();
-    let all = shown(&rows, &Filter::default(), Order::default());
+    let all = shown(&rows, &Filter::default(), Order::default(), date_words());
     assert_eq!(all.len(), rows.len());
     let number = |row: &Arc<Row>| {
         let line = row.line.as_ref().expect("a match");
@@ -89,7 +90,7 @@ fn the_list_begins_with_the_first_match_of_the_first_pool() {
 fn a_list_in_groups_holds_every_match_once() {
     let rows = day();
     for column in Column::ALL {
-        let all = shown(&rows, &Filter::default(), Order::by(column));
+        let all = shown(&rows, &Filter::default(), Order::by(column), date_words());
         let groups = in_groups(&all);
         assert_eq!(groups.len(), 2, "two pools");
         assert_eq!(groups.iter().map(Vec::len).sum::<usize>(), all.len());
@@ -105,8 +106,8 @@ fn a_list_in_groups_holds_every_match_once() {
 fn every_column_sorts_both_ways() {
     let rows = day();
     for column in Column::ALL {
-        let there = shown(&rows, &Filter::default(), by(column, false));
-        let back = shown(&rows, &Filter::default(), by(column, true));
+        let there = shown(&rows, &Filter::default(), by(column, false), date_words());
+        let back = shown(&rows, &Filter::default(), by(column, true), date_words());
         let mut all = ids(&there);
         all.sort_unstable();
         let mut known = ids(&rows);
@@ -129,7 +130,12 @@ fn every_column_sorts_both_ways() {
 #[test]
 fn the_heaviest_findings_come_first() {
     let rows = day();
-    let all = shown(&rows, &Filter::default(), Order::by(Column::Findings));
+    let all = shown(
+        &rows,
+        &Filter::default(),
+        Order::by(Column::Findings),
+        date_words(),
+    );
     let heavy: Vec<_> = all
         .iter()
         .map(|row| row.line.as_ref().expect("a match").findings.heaviness())
@@ -143,7 +149,12 @@ fn the_heaviest_findings_come_first() {
 fn what_is_not_known_comes_last_either_way() {
     let rows = day();
     for backwards in [false, true] {
-        let all = shown(&rows, &Filter::default(), by(Column::Day, backwards));
+        let all = shown(
+            &rows,
+            &Filter::default(),
+            by(Column::Day, backwards),
+            date_words(),
+        );
         let last = all.last().expect("a row");
         assert_eq!(last.kind, RowKind::Paper, "{backwards}");
     }
@@ -164,39 +175,50 @@ fn searching_and_filtering_leave_out_the_rest() {
         words: words.to_owned(),
         ..Filter::default()
     };
-    let found = shown(&rows, &search(&word.to_uppercase()), Order::default());
+    let found = shown(
+        &rows,
+        &search(&word.to_uppercase()),
+        Order::default(),
+        date_words(),
+    );
     assert!(!found.is_empty() && found.len() < rows.len());
     for row in &found {
         let teams = &row.line.as_ref().expect("a match").teams;
         assert!(teams.a.contains(&word) || teams.b.contains(&word));
     }
-    assert!(shown(&rows, &search("nobody at all"), Order::default()).is_empty());
+    assert!(shown(
+        &rows,
+        &search("nobody at all"),
+        Order::default(),
+        date_words()
+    )
+    .is_empty());
 
     let pool = Filter {
         pool: Some(rows[0].group.clone()),
         ..Filter::default()
     };
-    let of_pool = shown(&rows, &pool, Order::default());
+    let of_pool = shown(&rows, &pool, Order::default(), date_words());
     assert_eq!(of_pool.len(), 6, "six matches of four teams");
 
     let only = |show: Show| Filter {
         show,
         ..Filter::default()
     };
-    let paper = shown(&rows, &only(Show::Paper), Order::default());
+    let paper = shown(&rows, &only(Show::Paper), Order::default(), date_words());
     assert_eq!(paper.len(), 1);
-    let to_check = shown(&rows, &only(Show::ToCheck), Order::default());
+    let to_check = shown(&rows, &only(Show::ToCheck), Order::default(), date_words());
     assert!(to_check.iter().all(|row| row.findings() > 0));
-    assert!(shown(&rows, &only(Show::Archived), Order::default()).is_empty());
+    assert!(shown(&rows, &only(Show::Archived), Order::default(), date_words()).is_empty());
 
     let first = Row::clone(&rows[0]);
     rows[0] = Arc::new(Row {
         archived: true,
         ..first
     });
-    let archived = shown(&rows, &only(Show::Archived), Order::default());
+    let archived = shown(&rows, &only(Show::Archived), Order::default(), date_words());
     assert_eq!(ids(&archived), [rows[0].id.as_str()]);
-    let left = shown(&rows, &Filter::default(), Order::default());
+    let left = shown(&rows, &Filter::default(), Order::default(), date_words());
     assert_eq!(left.len(), rows.len() - 1);
 }
 
@@ -217,10 +239,15 @@ fn what_is_not_sealed_is_found() {
         show: Show::Unsealed,
         ..Filter::default()
     };
-    let unsealed = shown(&rows, &filter, Order::default());
+    let unsealed = shown(&rows, &filter, Order::default(), date_words());
     assert_eq!(ids(&unsealed), [rows[0].id.as_str()]);
     // The one that wants attention first.
-    let all = shown(&rows, &Filter::default(), by(Column::Seal, false));
+    let all = shown(
+        &rows,
+        &Filter::default(),
+        by(Column::Seal, false),
+        date_words(),
+    );
     assert_eq!(seal(&all[0]), Some(SealState::None));
 }
 
@@ -229,7 +256,7 @@ fn what_is_not_sealed_is_found() {
 fn next_and_previous_follow_what_is_shown() {
     let rows = day();
     let order = Order::by(Column::Findings);
-    let all = shown(&rows, &Filter::default(), order);
+    let all = shown(&rows, &Filter::default(), order, date_words());
     let mut at = all[0].id.clone();
     assert_eq!(neighbours(&all, &at).0, None);
     let mut walked = vec![at.clone()];
@@ -247,7 +274,7 @@ fn next_and_previous_follow_what_is_shown() {
         pool: Some(rows[0].group.clone()),
         ..Filter::default()
     };
-    let pool = shown(&rows, &filter, order);
+    let pool = shown(&rows, &filter, order, date_words());
     let elsewhere = rows.iter().find(|row| row.group != rows[0].group);
     let elsewhere = elsewhere.expect("two pools");
     let (before, next) = neighbours(&pool, &elsewhere.id);
@@ -289,7 +316,7 @@ fn all_none_or_a_pool_can_be_chosen() {
 fn a_report_goes_through_the_day() {
     let rows = day();
     let mut chosen = Selection::default();
-    let all = reported(&rows, &chosen, &Filter::default());
+    let all = reported(&rows, &chosen, &Filter::default(), date_words());
     assert_eq!(all.iter().map(Vec::len).sum::<usize>(), rows.len());
     for pool in &all {
         let times: Vec<_> = pool.iter().filter_map(|row| row.played_at()).collect();
@@ -297,7 +324,7 @@ fn a_report_goes_through_the_day() {
         assert!(pool.iter().all(|row| row.group == pool[0].group));
     }
     chosen.choose_pool(&rows, &rows[0].group);
-    let one = reported(&rows, &chosen, &Filter::default());
+    let one = reported(&rows, &chosen, &Filter::default(), date_words());
     assert_eq!(one.iter().map(Vec::len).collect::<Vec<_>>(), [6]);
 }
 

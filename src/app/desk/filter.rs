@@ -1,8 +1,8 @@
 //! What of the desk is shown.
 
 use super::{Row, RowKind};
-use reports::fits;
 use reports::list::SealState;
+use reports::{fits, DateWords};
 
 /// Which rows are shown, beside what is searched for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -40,16 +40,16 @@ pub struct Filter {
 }
 
 impl Filter {
-    /// Whether a row is shown.
+    /// Whether a row is shown; a day is asked for by the words of a language.
     #[must_use]
-    pub fn fits(&self, row: &Row) -> bool {
+    pub fn fits(&self, row: &Row, said: &DateWords) -> bool {
         if row.archived != (self.show == Show::Archived) {
             return false;
         }
         if self.pool.as_ref().is_some_and(|pool| *pool != row.group) {
             return false;
         }
-        self.shows(row) && (self.words.trim().is_empty() || self.finds(row))
+        self.shows(row) && (self.words.trim().is_empty() || self.finds(row, said))
     }
 
     /// Whether anything is left out by it.
@@ -70,7 +70,7 @@ impl Filter {
         }
     }
 
-    fn finds(&self, row: &Row) -> bool {
+    fn finds(&self, row: &Row, said: &DateWords) -> bool {
         let names = row.line.iter().flat_map(|line| {
             let names = [&line.teams.a, &line.teams.b, &line.number];
             names.map(String::clone)
@@ -82,7 +82,13 @@ impl Filter {
             .chain(names)
             .chain([row.group.clone()])
             .collect();
-        fits(&parts, row.scheduled.as_deref(), &row.day, &self.words)
+        fits(
+            &parts,
+            row.scheduled.as_deref(),
+            &row.day,
+            &self.words,
+            said,
+        )
     }
 }
 

@@ -17,12 +17,14 @@ pub use selection::Selection;
 
 use std::sync::Arc;
 
+use reports::DateWords;
 use rules::Team;
 
-/// The rows that are shown, in their order.
+/// The rows that are shown, in their order; a day is searched for by the words of a language.
 #[must_use]
-pub fn shown(rows: &[Arc<Row>], filter: &Filter, order: Order) -> Vec<Arc<Row>> {
-    let mut shown: Vec<Arc<Row>> = rows.iter().filter(|r| filter.fits(r)).cloned().collect();
+pub fn shown(rows: &[Arc<Row>], filter: &Filter, order: Order, said: &DateWords) -> Vec<Arc<Row>> {
+    let fits = |row: &&Arc<Row>| filter.fits(row, said);
+    let mut shown: Vec<Arc<Row>> = rows.iter().filter(fits).cloned().collect();
     rules::sort_by(&mut shown, |one, other| order.compare(one, other));
     shown
 }
@@ -42,9 +44,14 @@ pub fn in_groups(shown: &[Arc<Row>]) -> Vec<Vec<Arc<Row>>> {
 
 /// The matches of a report: those that are chosen, or all that are shown, by their pools and in the order of the day.
 #[must_use]
-pub fn reported(rows: &[Arc<Row>], chosen: &Selection, filter: &Filter) -> Vec<Vec<Arc<Row>>> {
+pub fn reported(
+    rows: &[Arc<Row>],
+    chosen: &Selection,
+    filter: &Filter,
+    said: &DateWords,
+) -> Vec<Vec<Arc<Row>>> {
     let mut matches = match chosen.rows(rows) {
-        none if none.is_empty() => shown(rows, filter, Order::default()),
+        none if none.is_empty() => shown(rows, filter, Order::default(), said),
         chosen => chosen,
     };
     matches.retain(|row| row.line.is_some());

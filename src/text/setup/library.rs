@@ -2,10 +2,13 @@
 //! the storage.
 
 use app::machine::{StoragePromise, StorageRoom};
+use reports::DateWords;
 
 words! { LibraryWords in setup::library;
     /// Label of the field.
     find -> &'static str;
+    /// How people write the day that they look for.
+    date_words -> &'static DateWords;
     /// Opens what else can be done with a match.
     more_of -> &'static str;
     /// Mark of a match that came from a file or by codes just now.

@@ -11,6 +11,7 @@ use super::state::use_desk;
 use app::desk::{reported, Row};
 use text::desk as words;
 use text::desk_work as more;
+use text::setup::library::date_words;
 
 /// The screen.
 pub fn report() -> AnyView {
@@ -18,7 +19,7 @@ pub fn report() -> AnyView {
     once_read(move |rows| {
         let chosen = desk.chosen.get_untracked();
         let filter = desk.filter.get_untracked();
-        let pools = reported(&rows, &chosen, &filter);
+        let pools = reported(&rows, &chosen, &filter, date_words());
         let matches = pools.iter().map(Vec::len).sum();
         let mut days: Vec<String> = pools
             .iter()

@@ -18,6 +18,7 @@ use reports::list::Line;
 use reports::paper::Draft;
 use reports::standings::{self, Doubt, Played};
 use reports::Weight;
+use text::setup::library::date_words;
 
 /// How the matches are shown where none is open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -91,7 +92,7 @@ impl Desk {
             let (rows, coming) = (rows.read(), coming.read());
             let rows: &Option<Vec<_>> = &rows;
             let rows = rows.as_deref().unwrap_or(&coming);
-            let shown = filter.with(|filter| desk::shown(rows, filter, order.get()));
+            let shown = filter.with(|filter| desk::shown(rows, filter, order.get(), date_words()));
             match in_view(shell, view) {
                 View::Table => shown,
                 View::Cards => desk::in_groups(&shown).concat(),

@@ -32,7 +32,15 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         // The day is asked of the browser only where somebody looks for something.
         let found = !asked() || {
             let day = text::when(of.last_at.map(device::local_time));
-            typed.with(|t| fits(&of.words, of.scheduled.as_deref(), &day, t))
+            typed.with(|t| {
+                fits(
+                    &of.words,
+                    of.scheduled.as_deref(),
+                    &day,
+                    t,
+                    words::date_words(),
+                )
+            })
         };
         // What came from outside just now is to be seen, whatever is looked for.
         library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)

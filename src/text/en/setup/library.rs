@@ -3,10 +3,12 @@
 
 use crate::setup::library::*;
 use app::machine::{StoragePromise, StorageRoom};
+use reports::DateWords;
 
 /// In English.
 pub static WORDS: LibraryWords = LibraryWords {
 find: "Find: team, hall, competition, day such as 9 May",
+date_words: &DATE_WORDS,
 more_of: "More:",
 just_came: "just imported",
 review: "Review",
@@ -57,6 +59,26 @@ wipe_question,
 backup_name,
 room,
 kept,
+};
+
+static DATE_WORDS: DateWords = DateWords {
+    months: [
+        &["january"],
+        &["february"],
+        &["march"],
+        &["april"],
+        &["may"],
+        &["june"],
+        &["july"],
+        &["august"],
+        &["september"],
+        &["october"],
+        &["november"],
+        &["december"],
+    ],
+    first: "first",
+    ordinals: &["st", "nd", "rd", "th"],
+    links: &["of", "the"],
 };
 
 fn show_all(count: usize) -> String {

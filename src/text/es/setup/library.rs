@@ -3,10 +3,12 @@
 
 use crate::setup::library::*;
 use app::machine::{StoragePromise, StorageRoom};
+use reports::DateWords;
 
 /// In Spanish.
 pub static WORDS: LibraryWords = LibraryWords {
-    find: "Buscar: equipo, gimnasio, competición, día como 9/5",
+    find: "Buscar: equipo, gimnasio, competición, día como 9 de mayo",
+    date_words: &DATE_WORDS,
     more_of: "Más:",
     just_came: "recién importado",
     review: "Repaso",
@@ -61,6 +63,26 @@ pub static WORDS: LibraryWords = LibraryWords {
     backup_name,
     room,
     kept,
+};
+
+static DATE_WORDS: DateWords = DateWords {
+    months: [
+        &["enero"],
+        &["febrero"],
+        &["marzo"],
+        &["abril"],
+        &["mayo"],
+        &["junio"],
+        &["julio"],
+        &["agosto"],
+        &["septiembre", "setiembre"],
+        &["octubre"],
+        &["noviembre"],
+        &["diciembre"],
+    ],
+    first: "primero",
+    ordinals: &["º", "°", "o", "ro", "ero"],
+    links: &["de", "del", "el"],
 };
 
 fn show_all(count: usize) -> String {
