@@ -10,7 +10,8 @@ use game::{simulate, Timeline};
 use reports::{Sheet, WallClock};
 use rules::{Cause, Preset, Signal, Step};
 use support::language::in_spanish;
-use support::readability::{shown, split, words};
+use support::perspicuity::{perspicuity, syllables};
+use support::readability::{shown, split, words, Counts};
 use support::source::{literals, sources};
 
 /// The numbers in it, in order of size: two languages may name them in another order.
@@ -172,24 +173,85 @@ fn no_sentence_was_left_in_english() {
 /// more than the English 20.
 const MAX_WORDS: usize = 25;
 
+/// The index of a file at least: where "quite easy" begins, which every file with enough words is today.
+const LEAST_PERSPICUITY: f64 = 65.0;
+/// An index is an average: of fewer words than this it says little.
+const ENOUGH_WORDS: usize = 75;
+
+/// What is too hard in a file: sentences that are too long, and the file as a whole.
+fn too_hard(path: &str, literals: &[String], counts: &mut Counts) -> Vec<String> {
+    let mut wrong = Vec::new();
+    for literal in literals.iter().filter(|words| words.contains(' ')) {
+        let say = shown(literal);
+        let (sentences, label) = split(&say);
+        for sentence in &sentences {
+            counts.add(sentence, syllables);
+        }
+        let too_long = |piece: &&str| words(piece).count() > MAX_WORDS;
+        let pieces = sentences.into_iter().chain([label]).filter(too_long);
+        wrong.extend(pieces.map(|piece| format!("{path}: too long: {piece}")));
+    }
+    if counts.words >= ENOUGH_WORDS && perspicuity(*counts) < LEAST_PERSPICUITY {
+        wrong.push(format!("{path}: perspicuity {:.1}", perspicuity(*counts)));
+    }
+    wrong
+}
+
 #[test]
-fn every_spanish_sentence_is_short() {
+fn every_spanish_sentence_is_read_once() {
     let mut wrong = Vec::new();
     for source in sources("src/text/es") {
         if source.path.ends_with("command_help.rs") {
             continue;
         }
-        for literal in literals(&source.text) {
-            let say = shown(&literal);
-            let (sentences, label) = split(&say);
-            for sentence in sentences.into_iter().chain([label]) {
-                if words(sentence).count() > MAX_WORDS {
-                    wrong.push(format!("{}: {sentence}", source.path));
-                }
-            }
-        }
+        let found = literals(&source.text);
+        wrong.extend(too_hard(&source.path, &found, &mut Counts::default()));
     }
-    assert_eq!(wrong, [""; 0], "make two sentences of one");
+    assert_eq!(
+        wrong, [""; 0],
+        "make two sentences of one, and take shorter words"
+    );
+}
+
+/// The formula, by an example that can be worked out by hand, and what the test would find.
+#[test]
+fn a_planted_hard_spanish_sentence_is_found() {
+    let mut counts = Counts::default();
+    counts.add("El líbero no puede sacar.", syllables);
+    // 5 words, 1 + 3 + 1 + 2 + 2 syllables: 206.835 - 62.3 * 9 / 5 - 5.
+    assert_eq!(
+        (counts.sentences, counts.words, counts.syllables),
+        (1, 5, 9)
+    );
+    let index = perspicuity(counts);
+    assert!((index - 89.695).abs() < 0.001, "{index}");
+    // Short sentences of long words: nothing is too long, the file is too hard.
+    let hard = "Procedimientos reglamentarios determinan responsabilidades.";
+    let found = too_hard("words", &vec![hard.to_owned(); 19], &mut Counts::default());
+    assert!(
+        matches!(&found[..], [one] if one.starts_with("words: perspicuity")),
+        "{found:?}"
+    );
+    let long = "palabra ".repeat(26);
+    let found = too_hard("long", &[long], &mut Counts::default());
+    assert_eq!(found.len(), 1, "{found:?}");
+    for (word, many) in [
+        ("set", 1),
+        ("y", 1),
+        ("muy", 1),
+        ("tiempo", 2),
+        ("quien", 1),
+        ("guía", 2),
+        ("línea", 3),
+        ("ahí", 2),
+        ("mayo", 2),
+        ("árbitro", 3),
+        ("rotación", 3),
+        ("pingüino", 3),
+        ("6.4.2", 1),
+    ] {
+        assert_eq!(syllables(word), many, "{word}");
+    }
 }
 
 /// What the page says before the program is there stands in it in both languages.

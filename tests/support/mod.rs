@@ -4,6 +4,7 @@
 
 pub mod case;
 pub mod language;
+pub mod perspicuity;
 pub mod random;
 pub mod readability;
 pub mod source;

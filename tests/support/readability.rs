@@ -14,8 +14,8 @@ pub struct Counts {
 }
 
 impl Counts {
-    /// Puts one more sentence to it.
-    pub fn add(&mut self, sentence: &str) {
+    /// Puts one more sentence to it, whose language has syllables of its own.
+    pub fn add(&mut self, sentence: &str, syllables: fn(&str) -> usize) {
         self.sentences += 1;
         for word in words(sentence) {
             self.words += 1;
