@@ -32,6 +32,7 @@ mod learner;
 mod library;
 mod light;
 mod long_trials;
+mod longer;
 mod narrow;
 mod pages;
 mod pictures;
@@ -104,6 +105,7 @@ const FILES: &[&[Test]] = &[
     in_sight::TESTS,
     wide::TESTS,
     steady::TESTS,
+    longer::TESTS,
     narrow::TESTS,
     incidents::TESTS,
     beforehand::TESTS,

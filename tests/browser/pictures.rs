@@ -72,7 +72,7 @@ const SMALL: &str = "
     });";
 
 /// What is wider than the screen, and words that are cut off without a sign.
-const WIDE: &str = "
+pub const WIDE: &str = "
     const out = [];
     const root = document.documentElement;
     if (root.scrollWidth > Math.min(innerWidth, screen.width)) out.push(`the page is ${root.scrollWidth} wide`);
@@ -83,7 +83,7 @@ const WIDE: &str = "
       if (e.clientWidth <= 1 || e.getBoundingClientRect().width <= 1) continue;
       const cut = overflowX === 'hidden' && textOverflow !== 'ellipsis' && webkitLineClamp === 'none' && e.scrollWidth > e.clientWidth + 1;
       const box = e.getBoundingClientRect();
-      const outside = box.width > 0 && box.right > innerWidth + 1 && !e.closest('.running-score, .rounds, .numbers');
+      const outside = box.width > 0 && (box.right > innerWidth + 1 || box.left < -1) && !e.closest('.running-score, .rounds, .numbers');
       if (cut || outside) out.push(`${e.tagName}.${e.className}: ${e.innerText?.slice(0, 40)}`);
     }
     return out.slice(0, 5);";
@@ -345,13 +345,13 @@ pub fn first_simulated(holds: impl Fn(&Timeline) -> bool) -> Vec<Entry> {
 }
 
 /// Notes as an observer makes them.
-const NOTES: &str = r#"{"log":"volleyball-observer","version":1,"id":"n1","began":1764057600000,
+pub const NOTES: &str = r#"{"log":"volleyball-observer","version":1,"id":"n1","began":1764057600000,
     "teams":{"A":"Blue","B":"White"},"events":[{"at":20,"kind":"rally","won_by":"A"},
     {"at":25,"kind":"late_whistle","words":"The ball was down"},{"at":50,"kind":"rally","won_by":"B"},
     {"at":60,"kind":"good_calm"}]}"#;
 
 /// A logbook with matches and goals.
-const LOGBOOK: &str = r#"{"log":"volleyball-logbook","version":1,"matches":[
+pub const LOGBOOK: &str = r#"{"log":"volleyball-logbook","version":1,"matches":[
     {"id":"m1","date":"2026-11-28","role":"first_referee","level":"U14 girls","teams":"Otters, Herons",
      "minutes":62,"talk":"Late twice. Good calm.","next":"Look at the line judge first"},
     {"id":"m0","date":"2026-11-21","role":"scorer"}],"goals":[
