@@ -185,7 +185,7 @@ fn of_numbers(word: &str) -> Vec<Day> {
 fn month(word: &str, said: &DateWords) -> Option<u32> {
     let word = word.trim_end_matches('.');
     let begins = |names: &&[&str]| names.iter().any(|name| name.starts_with(word));
-    let place = said.months.iter().position(|names| begins(&names))?;
+    let place = said.months.iter().position(begins)?;
     (word.len() >= 3).then(|| u32::try_from(place + 1).ok())?
 }
 
