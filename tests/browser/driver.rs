@@ -13,7 +13,7 @@ mod processes;
 mod shown;
 mod wire;
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::time::{Duration, Instant};
 
 use serde_json::{json, Value};

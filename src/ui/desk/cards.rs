@@ -31,7 +31,7 @@ pub fn cards(work: Work) -> AnyView {
     let desk = work.desk;
     let groups = Memo::new(move |_| {
         let mut before = 0;
-        let groups = in_groups(&desk.shown.read()).into_iter().map(|rows| {
+        let groups = in_groups(&desk.shown()).into_iter().map(|rows| {
             let group = Group {
                 name: rows[0].group.clone(),
                 before,

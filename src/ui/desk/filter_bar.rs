@@ -30,7 +30,7 @@ pub fn filter_bar(work: Work, view: View) -> AnyView {
             return more::reading(read, all);
         }
         let all = desk.rows().map_or(0, |rows| rows.len());
-        more::how_many(desk.shown.read().len(), all)
+        more::how_many(desk.shown().len(), all)
     };
     let as_one = move |of: View, say: &'static str| {
         view! {
@@ -71,7 +71,7 @@ pub fn filter_bar(work: Work, view: View) -> AnyView {
             <p class="muted" id="desk-count" role="status">{count}</p>
         </div>
         {move || {
-            let nothing = desk.filter.read().is_set() && desk.shown.read().is_empty();
+            let nothing = desk.filter.read().is_set() && desk.shown().is_empty();
             nothing.then(|| {
                 let all = move || desk.filter.set(Filter::default());
                 view! {

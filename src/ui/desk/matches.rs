@@ -42,7 +42,7 @@ pub fn checkbox(work: Work, id: String, label: Option<String>) -> AnyView {
 /// some browsers forget that with another layout.
 pub fn matches(work: Work) -> AnyView {
     let desk = work.desk;
-    let shown = desk.shown;
+    let shown = Memo::new(move |_| desk.shown());
     let built = render_in_batches(move || shown.read().len(), AT_A_TIME);
     let rows = move || {
         let shown = shown.read();
@@ -189,7 +189,7 @@ pub fn weight_mark(of: Weight) -> AnyView {
 /// The matches in a narrow list.
 pub fn beside(work: Work) -> AnyView {
     let desk = work.desk;
-    let shown = desk.shown;
+    let shown = Memo::new(move |_| desk.shown());
     let built = render_in_batches(move || shown.read().len(), AT_A_TIME);
     let rows = move || {
         let shown = shown.read();

@@ -40,7 +40,7 @@ pub fn opened(work: Work, open: Memo<Option<String>>) -> AnyView {
 fn steps(work: Work, open: Memo<Option<String>>) -> AnyView {
     let desk = work.desk;
     let near = Memo::new(move |_| {
-        let shown = desk.shown.read();
+        let shown = desk.shown();
         let id = open.get().unwrap_or_default();
         let (before, next) = neighbours(&shown, &id);
         [before.cloned(), next.cloned()]

@@ -7,7 +7,6 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::table::kept_meetings;
-use crate::memo::Memo;
 use crate::shell::{use_shell, Shell};
 use crate::start::Library;
 use app::desk::{self, Filter, Order, Row, RowKind, Selection};
@@ -48,8 +47,6 @@ pub struct Desk {
     rows: RwSignal<Option<Vec<Arc<Row>>>>,
     /// Those that are read already, as long as the others are not.
     coming: RwSignal<Vec<Arc<Row>>>,
-    /// Those of them that are shown, in the order in which they are.
-    pub shown: Memo<Vec<Arc<Row>>>,
     made: Made,
     /// Grows with each reading, so that an older one ends.
     reading: StoredValue<u32>,
@@ -82,34 +79,17 @@ impl Desk {
     #[must_use]
     pub fn begin() -> Desk {
         let kept = |of| device::settings().get(of).unwrap_or_default();
-        let shell = use_shell();
-        let rows = RwSignal::new(None);
-        let coming = RwSignal::new(Vec::new());
-        let filter = RwSignal::new(Filter::default());
-        let order = RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder)));
-        let view = RwSignal::new(View::from_code(&kept(Setting::MatchesView)));
-        let shown = Memo::new(move |_| {
-            let (rows, coming) = (rows.read(), coming.read());
-            let rows: &Option<Vec<_>> = &rows;
-            let rows = rows.as_deref().unwrap_or(&coming);
-            let shown = filter.with(|filter| desk::shown(rows, filter, order.get(), date_words()));
-            match in_view(shell, view) {
-                View::Table => shown,
-                View::Cards => desk::in_groups(&shown).concat(),
-            }
-        });
         Desk {
-            shell,
-            rows,
-            coming,
-            shown,
+            shell: use_shell(),
+            rows: RwSignal::new(None),
+            coming: RwSignal::new(Vec::new()),
             made: StoredValue::new(BTreeMap::new()),
             reading: StoredValue::new(0),
             progress: RwSignal::new(None),
-            filter,
-            order,
+            filter: RwSignal::new(Filter::default()),
+            order: RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder))),
             chosen: RwSignal::new(Selection::of_written(&kept(Setting::MatchesChosen))),
-            view,
+            view: RwSignal::new(View::from_code(&kept(Setting::MatchesView))),
             at: RwSignal::new(None),
             with_keys: RwSignal::new(device::settings().get(Setting::NoKeys).is_none()),
         }
@@ -127,6 +107,20 @@ impl Desk {
         self.rows.get_untracked().unwrap_or_default()
     }
 
+    /// The rows that are shown, in the order in which they are.
+    #[must_use]
+    pub fn shown(self) -> Vec<Arc<Row>> {
+        let (rows, coming) = (self.rows.read(), self.coming.read());
+        let rows = rows.as_deref().unwrap_or(&coming);
+        let shown = self
+            .filter
+            .with(|filter| desk::shown(rows, filter, self.order.get(), date_words()));
+        match self.view() {
+            View::Table => shown,
+            View::Cards => desk::in_groups(&shown).concat(),
+        }
+    }
+
     /// Whether anything lies on it; none while nothing has been read yet.
     #[must_use]
     pub fn has_any(self) -> Option<bool> {
@@ -139,7 +133,11 @@ impl Desk {
     /// How the matches are shown: as somebody chose, or as fits the room.
     #[must_use]
     pub fn view(self) -> View {
-        in_view(self.shell, self.view)
+        let fits = || match self.shell.is_wide() {
+            true => View::Table,
+            false => View::Cards,
+        };
+        self.view.get().unwrap_or_else(fits)
     }
 
     /// Shows them so; kept on this device.
@@ -312,15 +310,6 @@ impl Desk {
             });
         }
     }
-}
-
-/// How the matches are shown: as somebody chose, or as fits the room.
-fn in_view(shell: Shell, chosen: RwSignal<Option<View>>) -> View {
-    let fits = || match shell.is_wide() {
-        true => View::Table,
-        false => View::Cards,
-    };
-    chosen.get().unwrap_or_else(fits)
 }
 
 /// What a match was like: the link stands for the whole log.

@@ -129,7 +129,7 @@ fn others(work: Work, opened: Option<RwSignal<bool>>) -> AnyView {
     };
     let said = |words: &'static str| Signal::stored(words.to_owned());
     let all = move || {
-        let shown = desk.shown.get_untracked();
+        let shown = untrack(|| desk.shown());
         desk.choose(|chosen| chosen.choose_all(&shown));
     };
     let archive = Signal::derive(move || {

@@ -193,7 +193,7 @@ impl Work {
 
     /// To what comes next or before: opens it where something is open, else goes to it in the list.
     fn step(self, forward: bool, in_list: bool) {
-        let shown = self.desk.shown.get_untracked();
+        let shown = untrack(|| self.desk.shown());
         let at = self.open_id().or_else(|| self.desk.at.get_untracked());
         let (before, next) = neighbours(&shown, at.as_deref().unwrap_or_default());
         let Some(to) = (if forward { next } else { before }) else {
@@ -227,7 +227,7 @@ impl Work {
             (Command::Close, Some(_), _) => self.shell.up(),
             (Command::Toggle, _, Some(at)) => self.desk.choose(|chosen| chosen.toggle(&at)),
             (Command::All, ..) => {
-                let shown = self.desk.shown.get_untracked();
+                let shown = untrack(|| self.desk.shown());
                 self.desk.choose(|chosen| chosen.choose_all(&shown));
             }
             (Command::None, ..) => self.desk.choose(|chosen| chosen.clear()),

@@ -6,7 +6,6 @@ use std::time::{Duration, Instant};
 use serde_json::{json, Value};
 
 use super::command::Command;
-use super::engine::Engine;
 use super::{id, Browser, Element, GONE, PATIENCE};
 
 /// Brings an element into view, waits until it rests, and says what lies over its middle, if anything does.
