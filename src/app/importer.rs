@@ -51,12 +51,14 @@ pub struct ImportOutcome {
 
 type Publish = dyn Fn(ImportEvent);
 
+/// A file that was chosen, and what else is taken in where it was.
+type Waiting = (Box<dyn PickedFile>, Option<OtherFiles>);
+
 struct Inner {
     library: Library,
-    others: Option<OtherFiles>,
     is_under_way: Cell<bool>,
     // Files that were chosen and not taken in yet.
-    waiting: RefCell<VecDeque<Box<dyn PickedFile>>>,
+    waiting: RefCell<VecDeque<Waiting>>,
     is_stopped: Cell<bool>,
     publish: Box<Publish>,
 }
@@ -68,17 +70,12 @@ pub struct Importer {
 }
 
 impl Importer {
-    /// Into this library. `publish` hears how far it is, and what came of it.
+    /// Into this library, which no screen closes. `publish` hears how far it is, and what came of it.
     #[must_use]
-    pub fn new(
-        library: Library,
-        others: Option<OtherFiles>,
-        publish: impl Fn(ImportEvent) + 'static,
-    ) -> Importer {
+    pub fn new(library: Library, publish: impl Fn(ImportEvent) + 'static) -> Importer {
         Importer {
             inner: Rc::new(Inner {
                 library,
-                others,
                 is_under_way: Cell::new(false),
                 waiting: RefCell::default(),
                 is_stopped: Cell::new(false),
@@ -97,14 +94,15 @@ impl Importer {
     }
 
     /// Takes in files one after the other, by and by, and says what became of them once all are through; behind those
-    /// that are taken in already. What was begun is brought to its end even where nobody looks any more.
-    pub fn take_files(&self, files: Vec<Box<dyn PickedFile>>) {
+    /// that are taken in already. `others` takes in what is neither a match nor a backup. What was begun is brought to
+    /// its end even where nobody looks any more.
+    pub fn take_files(&self, files: Vec<Box<dyn PickedFile>>, others: Option<OtherFiles>) {
         let inner = &self.inner;
+        let files = files.into_iter().map(|file| (file, others));
         inner.waiting.borrow_mut().extend(files);
         if inner.is_under_way.replace(true) {
             return;
         }
-        inner.library.begin_import();
         inner.is_stopped.set(false);
         self.publish_progress(Progress::Reading);
         let importer = self.clone();
@@ -119,14 +117,13 @@ impl Importer {
         // What another tab has written meanwhile counts too.
         inner.library.read_list().await;
         while !inner.waiting.borrow().is_empty() {
-            while let Some(file) = self.next_file() {
+            while let Some((file, others)) = self.next_file() {
                 all += 1;
-                taken += usize::from(import.file(&*file).await);
+                taken += usize::from(import.file(&*file, others).await);
             }
             all += inner.waiting.take().len();
             inner.library.read_list().await;
         }
-        inner.library.end_import();
         let Import {
             mut notes, came, ..
         } = import;
@@ -138,7 +135,7 @@ impl Importer {
     }
 
     /// The next file; none where somebody wants no more.
-    fn next_file(&self) -> Option<Box<dyn PickedFile>> {
+    fn next_file(&self) -> Option<Waiting> {
         let mut waiting = self.inner.waiting.borrow_mut();
         let is_stopped = self.inner.is_stopped.get();
         (!is_stopped).then(|| waiting.pop_front()).flatten()
@@ -147,11 +144,9 @@ impl Importer {
     /// Takes in a record that did not come as a file; what is said of it, and the id under which it is here.
     pub async fn take_record(&self, name: &str, log: &Log) -> (Vec<ImportNote>, Option<String>) {
         let library = &self.inner.library;
-        library.begin_import();
         let mut import = Import::new(self);
         library.read_list().await;
         let decision = import.record(name, log).await;
-        library.end_import();
         library.read_list().await;
         let id = decision.map(|decision| decision.id().to_owned());
         (import.notes, id)

@@ -30,8 +30,6 @@ struct Inner {
     is_whole: Cell<bool>,
     // Grows with each reading, so that an older one ends.
     reading: Cell<u32>,
-    // How many imports are under way: the list is read for them, whether anybody looks at it or not.
-    imports: Cell<u32>,
     is_closed: Cell<bool>,
     publish: Box<Publish>,
 }
@@ -66,7 +64,6 @@ impl Library {
                 listed: RefCell::default(),
                 is_whole: Cell::new(false),
                 reading: Cell::new(0),
-                imports: Cell::new(0),
                 is_closed: Cell::new(false),
                 publish: Box::new(publish),
             }),
@@ -96,21 +93,10 @@ impl Library {
         self.store().spawn(reading);
     }
 
-    /// Nobody looks at the list any more: it is read no further, unless an import needs it.
+    /// Nobody looks at the list any more: it is read no further.
     pub fn close(&self) {
         self.inner.is_closed.set(true);
-        if self.inner.imports.get() == 0 {
-            self.begin_reading();
-        }
-    }
-
-    /// An import is under way until [`Library::end_import`].
-    pub(super) fn begin_import(&self) {
-        self.inner.imports.set(self.inner.imports.get() + 1);
-    }
-
-    pub(super) fn end_import(&self) {
-        self.inner.imports.set(self.inner.imports.get() - 1);
+        self.begin_reading();
     }
 
     /// Reads the storage again; the list is whole once this is through, unless somebody has begun to read it anew

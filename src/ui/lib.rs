@@ -7,6 +7,7 @@
 
 pub mod desk;
 pub mod hand_over;
+mod imports;
 mod language;
 mod learn;
 mod macrotask_executor;

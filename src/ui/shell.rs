@@ -12,6 +12,7 @@ use std::collections::HashMap;
 
 use leptos::prelude::*;
 
+use super::imports::Imports;
 use super::session::Session;
 use super::widgets::deferred::after_the_frame;
 use crate::memo::Memo;
@@ -33,8 +34,8 @@ pub struct Shell {
     /// Whether the screen is locked against pockets.
     pub locked: RwSignal<bool>,
     news: RwSignal<String>,
-    /// Speaks when matches have come that no list asked for.
-    unasked_matches: Trigger,
+    /// The files that come in.
+    pub imports: Imports,
     theme: RwSignal<Theme>,
     offline: RwSignal<Offline>,
     worker: StoredValue<Option<Worker>, LocalStorage>,
@@ -81,7 +82,7 @@ impl Shell {
             screen: RwSignal::new(screen.clone()),
             locked: RwSignal::new(false),
             news: RwSignal::new(String::new()),
-            unasked_matches: Trigger::new(),
+            imports: Imports::begin(session),
             theme: RwSignal::new(theme),
             offline: RwSignal::new(Offline::Installing),
             worker: StoredValue::new_local(None),
@@ -207,17 +208,6 @@ impl Shell {
     /// Tells screen readers, when they are next silent.
     pub fn news(self, text: String) {
         self.news.set(text);
-    }
-
-    /// Says what came of an import whose screen was left, and lets the list that shows now be read again.
-    pub fn matches_came(self, says: String) {
-        self.news(says);
-        self.unasked_matches.notify();
-    }
-
-    /// Listens for such matches.
-    pub fn track_unasked_matches(self) {
-        self.unasked_matches.track();
     }
 
     /// Whether there is room beside the court for what a phone shows in turn.

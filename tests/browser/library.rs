@@ -300,7 +300,7 @@ fn backed_up(stage: &mut Stage) -> Ran {
 
 /// Whoever leaves the screen while matches are taken in finds all of them, and the page goes on.
 fn left_meanwhile(stage: &mut Stage) -> Ran {
-    const MATCHES: u64 = 60;
+    const MATCHES: u64 = 24;
     let mut referee = Referee::at(stage);
     let all: Vec<KeptMatch> = (1..=MATCHES)
         .map(|seed| kept(&format!("m{seed}"), seed, "River hall"))
@@ -308,16 +308,36 @@ fn left_meanwhile(stage: &mut Stage) -> Ran {
     let file = record::write_backup(&all, &OnDesk::default(), None);
     referee.browser().slow_down(4.0);
     referee.open_file("all.json", file.as_bytes());
-    referee.reads("Importing match 1 of 60");
+    referee.reads("Importing match 1 of 24");
     referee.tap_at("#to-phone");
     referee.reads("Backup and storage");
+    // What goes on is said wherever the matches are, and what came of it as well.
     referee.tap("Back");
+    referee.reads("of 24");
+    referee.tap("Desk");
+    referee.reads("of 24");
+    referee.tap("Back");
+    referee.reads("all.json: 24 matches new");
     referee.browser().wait_until(
         "all matches are here",
-        "[...document.querySelectorAll('button')].some((e) => e.innerText === 'Show all 60')",
+        "[...document.querySelectorAll('button')].some((e) => e.innerText === 'Show all 24')",
     );
+    assert_eq!(found_new(&mut referee), 8);
+    // It is said once.
+    referee.tap_at("#to-phone");
+    referee.tap("Back");
+    referee.reads("Show all 24");
+    assert_eq!(found_new(&mut referee), 0);
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
     Ok(())
+}
+
+/// How many matches are marked as just imported.
+fn found_new(referee: &mut Referee) -> usize {
+    let lines = "document.querySelector('.sheets').innerText";
+    let text = referee.browser().value(lines);
+    text.as_str()
+        .map_or(0, |text| text.matches("just imported").count())
 }
 
 fn damaged(stage: &mut Stage) -> Ran {

@@ -52,10 +52,14 @@ impl Import {
         let events: Rc<RefCell<Vec<ImportEvent>>> = Rc::default();
         let to = Rc::clone(&events);
         let (library, _) = library(screen);
-        let importer = Importer::new(library, None, move |event| {
+        let importer = Importer::new(library, move |event| {
             to.borrow_mut().push(event);
         });
         Import { importer, events }
+    }
+
+    fn take(&self, all: &[(&'static str, String)]) {
+        self.importer.take_files(files(all), None);
     }
 
     fn last(&self) -> ImportEvent {
@@ -112,14 +116,14 @@ fn each_file_is_told_what_became_of_it() {
     let mut apart = all[..40].to_vec();
     apart[30].at = Some(1);
     let import = Import::of(&screen);
-    import.importer.take_files(files(&[
+    import.take(&[
         ("first.json", write(&log("m", &all[..30]))),
         ("longer.json", write(&log("m", &all))),
         ("again.json", write(&log("m", &all[..20]))),
         ("other.json", write(&log("m", &apart))),
         ("picture.png", "\u{89}PNG".to_owned()),
         ("goals.json", Logbook::default().write()),
-    ]));
+    ]);
     let state = import.end(&hall);
     let (m, beside) = ("m".to_owned(), "m_2".to_owned());
     let said = &state.notes;
@@ -147,15 +151,14 @@ fn a_paper_sheet_waits_for_the_desk() {
     let day = reports::demo::day();
     let sheet = reports::paper::write(&day.paper);
     let import = Import::of(&screen);
-    import
-        .importer
-        .take_files(files(&[("sheet.json", sheet.clone())]));
+    import.take(&[("sheet.json", sheet.clone())]);
     let paper = of_file("sheet.json", FileNote::OfTheDesk(FileKind::Paper));
     assert_eq!(import.end(&hall).notes, [paper]);
     assert!(screen.settings.papers().ids().is_empty());
-    let (library, _) = library(&screen);
-    let at_desk = Importer::new(library, Some(app::desk::take_in), |_| {});
-    at_desk.take_files(files(&[("sheet.json", sheet)]));
+    let at_desk = files(&[("sheet.json", sheet)]);
+    import
+        .importer
+        .take_files(at_desk, Some(app::desk::take_in));
     hall.run(5000);
     assert_eq!(screen.settings.papers().ids().len(), 1);
 }
@@ -165,9 +168,7 @@ fn a_backup_comes_in_match_by_match_and_says_how_far_it_is() {
     let hall = Hall::new();
     let screen = hall.tab();
     let import = Import::of(&screen);
-    import
-        .importer
-        .take_files(files(&[("backup.json", backup(12))]));
+    import.take(&[("backup.json", backup(12))]);
     let state = import.end(&hall);
     let counts = BackupCounts {
         new: 12,
@@ -186,13 +187,13 @@ fn what_was_taken_in_until_somebody_stopped_it_stays() {
     let hall = Hall::new();
     let screen = hall.tab();
     let import = Import::of(&screen);
-    import.importer.take_files(files(&[
+    import.take(&[
         ("backup.json", backup(12)),
         (
             "more.json",
             write(&log("x", &simulate(Preset::SchoolJunior, 50))),
         ),
-    ]));
+    ]);
     let third = ImportEvent::Progress(Progress::Match { place: 3, all: 12 });
     for _ in 0..1000 {
         if import.last() != third {
@@ -215,7 +216,7 @@ fn what_was_taken_in_until_somebody_stopped_it_stays() {
         "more.json",
         write(&log("x", &simulate(Preset::SchoolJunior, 50))),
     );
-    import.importer.take_files(files(&[one]));
+    import.take(&[one]);
     assert_eq!(import.end(&hall).came, ["x"]);
 }
 
@@ -225,11 +226,9 @@ fn files_that_are_dropped_meanwhile_come_behind_the_others() {
     let screen = hall.tab();
     let import = Import::of(&screen);
     let first = write(&log("x", &simulate(Preset::SchoolJunior, 50)));
-    import
-        .importer
-        .take_files(files(&[("backup.json", backup(12))]));
+    import.take(&[("backup.json", backup(12))]);
     hall.step();
-    import.importer.take_files(files(&[("more.json", first)]));
+    import.take(&[("more.json", first)]);
     let state = import.end(&hall);
     assert_eq!(state.notes[0], ImportNote::FilesTaken { taken: 2, all: 2 });
     assert_eq!(ids(&hall, &screen).len(), 13);
@@ -241,10 +240,9 @@ fn an_import_goes_on_when_its_screen_is_left() {
     let hall = Hall::new();
     let screen = hall.tab();
     let (library, _) = library(&screen);
-    let importer = Importer::new(library.clone(), None, |_| {});
-    importer.take_files(files(&[("backup.json", backup(12))]));
-    library.close();
-    drop((library, importer));
+    let importer = Importer::new(library, |_| {});
+    importer.take_files(files(&[("backup.json", backup(12))]), None);
+    drop(importer);
     for _ in 0..50 {
         hall.run(1000);
     }
@@ -258,13 +256,13 @@ fn a_match_for_which_there_is_no_room_is_not_called_here() {
     let screen = hall.tab();
     hall.world.borrow_mut().database_full = true;
     let import = Import::of(&screen);
-    import.importer.take_files(files(&[
+    import.take(&[
         (
             "one.json",
             write(&log("x", &simulate(Preset::SchoolJunior, 50))),
         ),
         ("backup.json", backup(3)),
-    ]));
+    ]);
     let state = import.end(&hall);
     let none = BackupCounts::default();
     let notes = [
@@ -291,17 +289,13 @@ fn a_longer_record_of_a_match_that_another_tab_writes_is_left_alone() {
     entries.push(Entry::new(writer.next(), crate::hall::point(Team::B)));
     let other = hall.tab();
     let import = Import::of(&other);
-    import
-        .importer
-        .take_files(files(&[("longer.json", write(&log(&id, &entries)))]));
+    import.take(&[("longer.json", write(&log(&id, &entries)))]);
     let note = of_file("longer.json", FileNote::OpenElsewhere);
     assert_eq!(import.end(&hall).notes, [note]);
     assert_eq!(writer.score(), "1:0");
     // Open in this tab it is closed, and read anew when it is opened again.
     let import = Import::of(&writer);
-    import
-        .importer
-        .take_files(files(&[("longer.json", write(&log(&id, &entries)))]));
+    import.take(&[("longer.json", write(&log(&id, &entries)))]);
     let note = taken("longer.json", MergeDecision::Longer(id.clone()));
     assert_eq!(import.end(&hall).notes, [note]);
     assert_eq!(writer.session.id(), None);

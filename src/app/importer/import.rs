@@ -1,6 +1,6 @@
 //! One import. What cannot be read is said, what is here is never lost.
 
-use super::{Importer, Progress};
+use super::{Importer, OtherFiles, Progress};
 use crate::backup_scan::{BackupScan, Step};
 use crate::import_note::{BackupCounts, DeskCounts, FileNote, ImportNote};
 use crate::learner_data::LearnerImport;
@@ -60,7 +60,7 @@ impl Import<'_> {
     }
 
     /// Takes in a file of any kind; says whether anything of it is here now.
-    pub(super) async fn file(&mut self, file: &dyn PickedFile) -> bool {
+    pub(super) async fn file(&mut self, file: &dyn PickedFile, others: Option<OtherFiles>) -> bool {
         let name = file.name();
         let bytes = match file.read(MAX_BACKUP_BYTES as u64).await {
             Ok(bytes) => bytes,
@@ -73,7 +73,7 @@ impl Import<'_> {
         // A backup is large, and stands in what was read of it.
         drop(bytes);
         match handed {
-            Ok(Handed::Text(content)) => self.text(&name, &content).await,
+            Ok(Handed::Text(content)) => self.text(&name, &content, others).await,
             Ok(Handed::Record(log)) => self.record(&name, &log).await.is_some(),
             Err(foreign) => {
                 self.say(&name, FileNote::Foreign(foreign));
@@ -88,7 +88,7 @@ impl Import<'_> {
         self.one(name, reading.into()).await
     }
 
-    async fn text(&mut self, name: &str, content: &str) -> bool {
+    async fn text(&mut self, name: &str, content: &str, others: Option<OtherFiles>) -> bool {
         if content.len() > STRETCH {
             // Only a backup is as long as that, and it is not read in one go.
             if let Some(is_here) = self.long_backup(name, content).await {
@@ -96,7 +96,6 @@ impl Import<'_> {
             }
         }
         let new_id = self.store().new_id();
-        let others = self.importer.inner.others;
         if let Some((note, is_here)) =
             others.and_then(|take_in| take_in(self.settings(), &new_id, content))
         {

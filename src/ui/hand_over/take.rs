@@ -5,8 +5,6 @@ use leptos::html;
 use leptos::prelude::*;
 
 use crate::shell::{use_shell, Screen};
-use crate::start::Library;
-use app::importer::Importer;
 use app::learner_data::LearnerImport;
 use app::ports::PickedFile;
 use device::{after, codes_in_photo, Camera, Ticker};
@@ -20,7 +18,6 @@ const LOOK_MS: u32 = 120;
 #[component]
 pub fn Receive() -> impl IntoView {
     let shell = use_shell();
-    let library = Library::begin();
     let gathering = StoredValue::new(Gathering::default());
     let camera = StoredValue::new_local(None::<std::rc::Rc<Camera>>);
     let next_look = StoredValue::new_local(None::<Ticker>);
@@ -40,7 +37,7 @@ pub fn Receive() -> impl IntoView {
     });
     let found = move |log: Log| {
         off();
-        let importer = Importer::new(library.app(), None, |_| {});
+        let importer = shell.imports.importer();
         device::spawn(async move {
             let (notes, id) = importer.take_record(text::the_record(), &log).await;
             said.try_set(Some((false, text::import_notes(&notes).join(" "))));

@@ -4,47 +4,25 @@ use leptos::prelude::*;
 
 use super::library::Library;
 use crate::shell::{use_shell, Screen};
-use app::importer::{ImportEvent, ImportOutcome, Importer, OtherFiles, Progress};
-use app::ports;
+use app::importer::OtherFiles;
 use device::PickedFile;
 use text::setup::library as words;
 
 /// The field, and what came of the last files.
 #[component]
 pub fn Import(
-    /// Where what comes is kept.
+    /// The matches among which they come.
     library: Library,
     /// What else is taken in here.
     #[prop(optional)]
     others: Option<OtherFiles>,
 ) -> impl IntoView {
     let shell = use_shell();
-    let progress = RwSignal::new(None::<String>);
-    let importer = Importer::new(library.app(), others, move |event| {
-        // The screen may be gone by now: what was begun is brought to its end.
-        match event {
-            ImportEvent::Progress(far) => {
-                progress.try_set(Some(text::import_progress(far)));
-                if far == Progress::Reading {
-                    library.arrived(Vec::new(), Vec::new());
-                }
-            }
-            ImportEvent::Over(ImportOutcome { came, notes }) => {
-                progress.try_set(None);
-                if let Some(says) = library.arrived(came, text::import_notes(&notes)) {
-                    shell.matches_came(says.join(" "));
-                }
-            }
-        }
-    });
-    let importer = StoredValue::new_local(importer);
-    let take_files = move |files: Vec<PickedFile>| {
-        let boxed = |file| Box::new(file) as Box<dyn ports::PickedFile>;
-        let files = files.into_iter().map(boxed).collect();
-        importer.with_value(|importer| importer.take_files(files));
-    };
+    let imports = shell.imports;
+    let take_files = move |files: Vec<PickedFile>| imports.take_files(files, others);
     let take = move |event: leptos::ev::Event| take_files(device::picked_files(&event));
-    let stop = move |_| importer.with_value(Importer::stop);
+    // What has been read here is not said again on the next screen.
+    on_cleanup(move || imports.forget_last());
     // What is dropped anywhere onto the window comes the same way.
     let held = RwSignal::new(false);
     let dropped = device::on_files_dropped(
@@ -56,6 +34,13 @@ pub fn Import(
         take_files,
     );
     let _listening = StoredValue::new_local(dropped);
+    let said = move || {
+        let mut said = imports.said();
+        if library.has_not_deleted() {
+            said.push(words::not_deleted().to_owned());
+        }
+        said
+    };
     view! {
         <section class="stack">
             {move || held.get().then(|| view! {
@@ -76,16 +61,16 @@ pub fn Import(
                     {text::receive()}
                 </button>
             </div>
-            {move || progress.get().map(|words| view! {
+            {move || imports.progress().map(|words| view! {
                 <div class="row" id="import-progress">
                     <p role="status">{words}</p>
-                    <button type="button" class="button" on:click=stop>
+                    <button type="button" class="button" on:click=move |_| imports.importer().stop()>
                         {words::stop()}
                     </button>
                 </div>
             })}
             <div role="status" class="stack">
-                <For each=move || library.said() key=Clone::clone let:sentence>
+                <For each=said key=Clone::clone let:sentence>
                     <p class="sentence">{sentence}</p>
                 </For>
             </div>

@@ -8,7 +8,6 @@ use crate::session::{use_session, Session};
 use crate::shell::use_shell;
 use app::library;
 use app::stored_match::{ListedMatch, StoredMatch};
-use text::setup::library as words;
 
 /// All of them, once they are read. Copies are the same.
 #[derive(Clone, Copy)]
@@ -16,8 +15,7 @@ pub struct Library {
     session: Session,
     library: StoredValue<library::Library, LocalStorage>,
     listed: RwSignal<Option<library::List>>,
-    came: RwSignal<Vec<String>>,
-    said: RwSignal<Vec<String>>,
+    not_deleted: RwSignal<bool>,
 }
 
 impl Library {
@@ -34,13 +32,12 @@ impl Library {
             session,
             library: StoredValue::new_local(app),
             listed,
-            came: RwSignal::default(),
-            said: RwSignal::default(),
+            not_deleted: RwSignal::new(false),
         };
         library.refresh();
-        let shell = use_shell();
+        let imports = use_shell().imports;
         Effect::new(move |before: Option<()>| {
-            shell.track_unasked_matches();
+            imports.came().track();
             if before.is_some() {
                 library.refresh();
             }
@@ -92,22 +89,10 @@ impl Library {
         StoredMatch::read(&self.session.store(), &device::settings(), id).await
     }
 
-    /// These came from outside just now, and this is to be said of it; gives that back where the screen is gone.
-    pub fn arrived(self, ids: Vec<String>, says: Vec<String>) -> Option<Vec<String>> {
-        self.came.try_set(ids);
-        self.said.try_set(says)
-    }
-
-    /// What is to be said of what came last.
+    /// Whether a match that was to be deleted last is still here.
     #[must_use]
-    pub fn said(self) -> Vec<String> {
-        self.said.get()
-    }
-
-    /// Whether a match came from outside just now.
-    #[must_use]
-    pub fn just_came(self, id: &str) -> bool {
-        self.came.read().iter().any(|came| came == id)
+    pub fn has_not_deleted(self) -> bool {
+        self.not_deleted.get()
     }
 
     /// Archives matches, or brings them back.
@@ -127,9 +112,9 @@ impl Library {
     pub fn delete(self, ids: Vec<String>) {
         let app = self.app();
         device::spawn(async move {
-            if !app.delete(&ids).await {
-                self.arrived(Vec::new(), vec![words::not_deleted().to_owned()]);
-            }
+            let gone = app.delete(&ids).await;
+            // The screen may be gone by now.
+            self.not_deleted.try_set(!gone);
         });
     }
 }

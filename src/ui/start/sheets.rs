@@ -23,6 +23,8 @@ const AT_FIRST: usize = 8;
 /// Every match on this phone.
 #[component]
 pub(super) fn Sheets(library: Library) -> impl IntoView {
+    let came = use_shell().imports.came();
+    let just_came = move |id: &String| came.read().contains(id);
     let typed = RwSignal::new(String::new());
     let with_archived = RwSignal::new(false);
     let whole = RwSignal::new(false);
@@ -43,7 +45,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
             })
         };
         // What came from outside just now is to be seen, whatever is looked for.
-        library.just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
+        just_came(&kept.id) || found && (with_archived.get() || !kept.archived)
     };
     let list = move || {
         let Some(all) = library.listed() else {
@@ -64,10 +66,12 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
         let count = fitting.len();
         let cut = count > AT_FIRST && !whole.get() && !asked();
         if cut {
+            // A few that came stand out wherever they are; a whole backup is looked through as ever.
+            let few_came = came.read().len() <= AT_FIRST;
             let mut place = 0;
             fitting.retain(|kept| {
                 place += 1;
-                place <= AT_FIRST || library.just_came(&kept.id)
+                place <= AT_FIRST || few_came && just_came(&kept.id)
             });
         }
         view! {
@@ -75,7 +79,7 @@ pub(super) fn Sheets(library: Library) -> impl IntoView {
                 {fitting
                     .into_iter()
                     .map(|kept| {
-                        let came = library.just_came(&kept.id);
+                        let came = just_came(&kept.id);
                         view! { <SheetLine kept library came /> }
                     })
                     .collect_view()}
