@@ -15,8 +15,10 @@ const UNCOVER: &str = "
         e.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
         return e.getBoundingClientRect();
     };
-    // A page that is not shown draws no frame.
-    const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, 100); });
+    // A page that is not shown draws no frame. One that is shown is asked for true ones: WebKit takes a page back to
+    // its top with its first frame where it was scrolled before.
+    const patience = document.hidden ? 100 : 3000;
+    const frame = () => new Promise((done) => { requestAnimationFrame(done); setTimeout(done, patience); });
     return (async () => {
         let box = place();
         // What grows part by part may pause for a frame.
