@@ -191,8 +191,20 @@ words! { ScoreSheetWords in score_sheet;
     round(server: Option<Shirt>, total: u16) -> String;
     /// Name of the running score for whoever listens.
     running(name: &str, last: u16) -> String;
-    /// How long something took: seconds below a minute, minutes below an hour, then hours and minutes.
-    span(seconds: i64) -> String;
+    /// So many whole days, two or more.
+    days(count: i64) -> String;
     /// What is doubtful about the time of an entry, as a remark and in the log.
     clock_doubt(doubt: ClockDoubt) -> String;
+}
+
+/// How long something took: seconds below a minute, minutes below an hour, hours and minutes below two days, then days.
+#[must_use]
+pub fn span(seconds: i64) -> String {
+    match (seconds / 86_400, seconds / 3600, seconds / 60 % 60) {
+        (2.., _, _) => days(seconds / 86_400),
+        (_, 0, 0) => format!("{seconds} s"),
+        (_, 0, minutes) => format!("{minutes} min"),
+        (_, hours, 0) => format!("{hours} h"),
+        (_, hours, minutes) => format!("{hours} h {minutes} min"),
+    }
 }

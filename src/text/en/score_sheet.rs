@@ -109,7 +109,7 @@ pub static WORDS: ScoreSheetWords = ScoreSheetWords {
     at,
     round,
     running,
-    span,
+    days,
     clock_doubt,
 };
 
@@ -310,13 +310,8 @@ fn running(name: &str, last: u16) -> String {
     format!("{name}: {last} points")
 }
 
-fn span(seconds: i64) -> String {
-    match (seconds / 3600, seconds / 60 % 60) {
-        (0, 0) => format!("{seconds} s"),
-        (0, minutes) => format!("{minutes} min"),
-        (hours, 0) => format!("{hours} h"),
-        (hours, minutes) => format!("{hours} h {minutes} min"),
-    }
+fn days(count: i64) -> String {
+    format!("{count} days")
 }
 
 fn clock_doubt(doubt: ClockDoubt) -> String {

@@ -161,13 +161,13 @@ fn unreadable_lines(count: usize) -> String {
 fn clock_doubt_on_opening(doubt: ClockDoubt) -> String {
     match doubt {
         ClockDoubt::Back { seconds } => format!(
-            "This phone's clock was set back: it is {} behind the last entry. Score and order are safe. The \
-             sheet marks the times.",
+            "This phone's clock is {} behind the last entry. Score and order are safe. The sheet marks the \
+             times.",
             span(seconds)
         ),
         ClockDoubt::Forward { seconds } => format!(
-            "This phone's clock says that {} have passed in this set. If not, it was set forward. Score and \
-             order are safe. The sheet marks the times.",
+            "By this phone's clock, {} have passed in this set. Score and order are safe. The sheet marks \
+             the times.",
             span(seconds)
         ),
     }

@@ -169,13 +169,13 @@ fn unreadable_lines(count: usize) -> String {
 fn clock_doubt_on_opening(doubt: ClockDoubt) -> String {
     match doubt {
         ClockDoubt::Back { seconds } => format!(
-            "El reloj de este teléfono se atrasó: va {} por detrás de la última anotación. El \
-             marcador y el orden están a salvo. El acta marca las horas.",
+            "El reloj de este teléfono va {} por detrás de la última anotación. El marcador y el \
+             orden están a salvo. El acta marca las horas.",
             span(seconds)
         ),
         ClockDoubt::Forward { seconds } => format!(
-            "Según el reloj de este teléfono, en este set han pasado {}. Si no es así, el reloj \
-             se adelantó. El marcador y el orden están a salvo. El acta marca las horas.",
+            "Según el reloj de este teléfono, en este set han pasado {}. El marcador y el orden \
+             están a salvo. El acta marca las horas.",
             span(seconds)
         ),
     }

@@ -66,7 +66,12 @@ pub fn tools(work: Work) -> AnyView {
                 {more::report()}
             </button>
         </div>
-        <div class="desk-tools" role="group" aria-label=words::chosen()>
+        <div
+            class="desk-tools"
+            class:idle=move || count() == 0
+            role="group"
+            aria-label=words::chosen()
+        >
             <p role="status" class="desk-refused" id="desk-refused">
                 {move || {
                     let needs = match count() {

@@ -109,13 +109,25 @@ pub fn buttons(
     };
     let why_not = Memo::new(move |_| choices.with(|choices| reasons(choices)));
     view! {
-        <div class=class>{move || choices.get().into_iter().enumerate().map(one).collect_view()}</div>
+        <div class=class class:long-words=move || choices.with(|choices| has_long_words(choices))>
+            {move || choices.get().into_iter().enumerate().map(one).collect_view()}
+        </div>
         {move || {
             let lines = why_not.get();
             (!lines.is_empty()).then(|| lines.into_iter().map(|line| view! { <p class="why-not">{line}</p> }).collect_view())
         }}
     }
     .into_any()
+}
+
+/// Longer ones do not fit into a third of a narrow phone.
+const LONG_WORD: usize = 11;
+
+fn has_long_words(choices: &[Choice]) -> bool {
+    let long = |word: &str| word.chars().count() > LONG_WORD;
+    choices
+        .iter()
+        .any(|choice| choice.words.split([' ', '-']).any(long))
 }
 
 /// Each reason once, behind those that it is against; alone where it is against all of them.
