@@ -1,7 +1,7 @@
 //! The decisions of a rally as a referee looks them up.
 
 use super::Situation;
-use rules::Cause;
+use rules::{Cause, Signal};
 
 /// One page of decisions.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -112,6 +112,15 @@ impl Topic {
             Cause::BlockFault => Topic::Block,
             Cause::LiberoFault => Topic::Libero,
             Cause::NotSaid => return None,
+        })
+    }
+
+    /// The pages of what this signal shows, each once.
+    pub fn of_signal(signal: Signal) -> impl Iterator<Item = Topic> {
+        Topic::ALL.into_iter().filter(move |topic| {
+            Cause::ALL
+                .into_iter()
+                .any(|cause| cause.signal() == Some(signal) && Topic::of(cause) == Some(*topic))
         })
     }
 

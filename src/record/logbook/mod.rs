@@ -180,6 +180,24 @@ impl Logbook {
         true
     }
 
+    /// Begins a match and says its id; a slip of the thumb leaves no second one, since that of the same day into
+    /// which nothing was written is taken up again. None where it is full.
+    pub fn begin(&mut self, new: Officiated) -> Option<String> {
+        let new = new.clean();
+        let id = new.id.clone();
+        let says_as_much = |here: &&Officiated| {
+            let here = Officiated {
+                id: id.clone(),
+                ..(*here).clone()
+            };
+            here == new
+        };
+        match self.matches.iter().find(says_as_much) {
+            Some(untouched) => Some(untouched.id.clone()),
+            None => self.put(new).then_some(id),
+        }
+    }
+
     /// Changes one thing in a match and nothing else: whatever another page has written into it meanwhile stays.
     /// `mine` is the match as it was read here; it becomes what is kept. False where it is full.
     pub fn change(&mut self, mine: &mut Officiated, change: impl FnOnce(&mut Officiated)) -> bool {

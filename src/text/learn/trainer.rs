@@ -33,6 +33,8 @@ words! { TrainerWords in learn::trainer;
     watch -> &'static str;
     /// What is drawn, for those who do not see it.
     picture -> &'static str;
+    /// The same where it is told below.
+    picture_told -> &'static str;
     /// The next sentence.
     next_step -> &'static str;
     /// The last sentence has been told, and nobody whistled.

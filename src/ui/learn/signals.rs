@@ -11,7 +11,7 @@ use crate::widgets::picker::{asked, buttons, fixed, Layout};
 use crate::widgets::signal_figure::{figure_of, Seen, SignalFigure};
 use learn::Topic;
 use leptos::prelude::*;
-use rules::{Cause, FlagSignal, Signal as Sign, Team};
+use rules::{FlagSignal, Signal as Sign, Team};
 use text::learn as words;
 
 /// From one drawing to the next, so that neighbours of the list do not follow each other; it has no
@@ -245,19 +245,12 @@ impl Looked {
 /// The page of one.
 pub fn one(sign: Sign) -> AnyView {
     let looked = Looked::begin();
-    let mut topics: Vec<Topic> = Cause::ALL
-        .into_iter()
-        .filter(|cause| cause.signal() == Some(sign))
-        .filter_map(Topic::of)
-        .collect();
-    topics.dedup();
-    let to: Vec<_> = topics
-        .iter()
+    let to: Vec<_> = Topic::of_signal(sign)
         .map(|topic| {
             (
-                words::topic(*topic),
-                words::topic_more(*topic),
-                Place::Decision(*topic),
+                words::topic(topic),
+                words::topic_more(topic),
+                Place::Decision(topic),
             )
         })
         .collect();

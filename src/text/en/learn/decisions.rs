@@ -196,7 +196,7 @@ fn drawn(situation: Situation) -> &'static str {
         Situation::Foot => "The centre line from above. Drag the foot of the left team.",
         Situation::Body => "A player of the left team touches the right court.",
         Situation::BallUnder => "The net from the side. Drag the ball that comes from the left.",
-        Situation::Catch => "What did you see?",
+        Situation::Catch => "There is nothing to drag here. Choose below what you saw.",
         Situation::DoubleContact | Situation::FourHits => {
             "Four players of the left team. Drag each numbered ball to who plays it, or across the net."
         }
@@ -272,7 +272,7 @@ fn margin(decided: &Decided) -> String {
 fn margin_of(ruling: Ruling) -> String {
     let away = match ruling.margin {
         Margin::Metres(metres) => length(metres),
-        Margin::Seconds(seconds) => format!("{seconds:.2} s"),
+        Margin::Seconds(seconds) => format!("{seconds:.2}\u{a0}s"),
         Margin::Seen => return "Nothing to measure: you see it or you do not".to_owned(),
     };
     match ruling.call {
@@ -289,11 +289,11 @@ fn margin_of(ruling: Ruling) -> String {
 fn length(metres: f64) -> String {
     let halves = (metres * 200.0).round();
     if halves.abs() >= 200.0 {
-        format!("{:.2} m", metres.abs())
+        format!("{:.2}\u{a0}m", metres.abs())
     } else if halves % 2.0 == 0.0 {
-        format!("{:.0} cm", (halves / 2.0).abs())
+        format!("{:.0}\u{a0}cm", (halves / 2.0).abs())
     } else {
-        format!("{:.1} cm", (halves / 2.0).abs())
+        format!("{:.1}\u{a0}cm", (halves / 2.0).abs())
     }
 }
 

@@ -38,8 +38,8 @@ fn dial(dial: Dial) -> String {
         Dial::PlayerRight(n) => return format!("Player {n}, to the side"),
         Dial::Serves => "Which team is it?",
         Dial::Edition => "Which edition of the rules?",
-        Dial::Row(1) => "The player is",
-        Dial::Row(_) => "The other player is",
+        Dial::Row(1) => "The player",
+        Dial::Row(_) => "The other player",
         Dial::AttackedBall => "What ball is it?",
         Dial::TakeOff => "Take-off foot",
         Dial::BallDepth => "Ball, from the net",
@@ -76,7 +76,7 @@ fn row_mark(row: usize) -> &'static str {
     ["F", "B", "L"].get(row).copied().unwrap_or_default()
 }
 
-const ROWS: &[&str] = &["a front-row player", "a back-row player", "the libero"];
+const ROWS: &[&str] = &["In the front row", "In the back row", "The libero"];
 
 const NO_YES: &[&str] = &["No", "Yes"];
 
@@ -173,17 +173,17 @@ fn choices(dial: Dial) -> &'static [&'static str] {
 
 fn set_to(dial: Dial, value: f64) -> String {
     let time = |moment: Moment, by: f64, when: &str| match moment {
-        Moment::AttackHit => format!("{by:.2} s {when} the attack hit"),
-        Moment::Whistle => format!("{by:.1} s {when} the whistle"),
+        Moment::AttackHit => format!("{by:.2}\u{a0}s {when} the attack hit"),
+        Moment::Whistle => format!("{by:.1}\u{a0}s {when} the whistle"),
     };
     match stands(dial, value) {
         Stands::Beyond(edge, by) => format!("{} {}", length(by), sides(edge).0),
         Stands::Within(edge, by) => format!("{} {}", length(by), sides(edge).1),
         Stands::Before(moment, by) => time(moment, by, "before"),
         Stands::After(moment, by) => time(moment, by, "after"),
-        Stands::FromBeginning(at) => format!("after {at:.2} s"),
-        Stands::FromNet(by) => format!("{by:.2} m from the net"),
-        Stands::High(by) => format!("{by:.2} m high"),
+        Stands::FromBeginning(at) => format!("after {at:.2}\u{a0}s"),
+        Stands::FromNet(by) => format!("{by:.2}\u{a0}m from the net"),
+        Stands::High(by) => format!("{by:.2}\u{a0}m high"),
         Stands::Around(by) => format!("{} around its middle", length(by)),
         Stands::Choice(choice) => {
             let words = choices(dial).get(choice);

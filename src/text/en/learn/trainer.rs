@@ -26,6 +26,7 @@ pub static WORDS: TrainerWords = TrainerWords {
     whistle: "Whistle",
     watch: "Get ready",
     picture: "The rally as a drawing. Choose the steps in words to have it told.",
+    picture_told: "The rally as a drawing. The sentences below it tell it.",
     next_step: "What happens next",
     no_whistle: "No whistle: play goes on",
     who_serves: "Who serves next?",
@@ -111,9 +112,9 @@ fn case(case: Case) -> &'static str {
 
 fn level(level: Level) -> &'static str {
     match level {
-        Level::Clear => "clear",
-        Level::Close => "close",
-        Level::Tight => "very close",
+        Level::Clear => "Clear",
+        Level::Close => "Close",
+        Level::Tight => "Very close",
     }
 }
 

@@ -215,7 +215,7 @@ fn drawn(situation: Situation) -> &'static str {
         Situation::BallUnder => {
             "La red vista de lado. Arrastra el balón que viene de la izquierda."
         }
-        Situation::Catch => "¿Qué viste?",
+        Situation::Catch => "Aquí no hay nada que arrastrar. Elige debajo lo que viste.",
         Situation::DoubleContact | Situation::FourHits => {
             "Cuatro jugadores del equipo de la izquierda. Arrastra cada balón con número a quien \
              lo juega, o al otro lado de la red."
@@ -317,7 +317,7 @@ fn margin(decided: &Decided) -> String {
 fn margin_of(ruling: Ruling) -> String {
     let away = match ruling.margin {
         Margin::Metres(metres) => length(metres),
-        Margin::Seconds(seconds) => format!("{seconds:.2} s"),
+        Margin::Seconds(seconds) => format!("{seconds:.2}\u{a0}s"),
         Margin::Seen => return "Nada que medir: se ve o no se ve".to_owned(),
     };
     match ruling.call {
@@ -334,11 +334,11 @@ fn margin_of(ruling: Ruling) -> String {
 fn length(metres: f64) -> String {
     let halves = (metres * 200.0).round();
     if halves.abs() >= 200.0 {
-        format!("{:.2} m", metres.abs())
+        format!("{:.2}\u{a0}m", metres.abs())
     } else if halves % 2.0 == 0.0 {
-        format!("{:.0} cm", (halves / 2.0).abs())
+        format!("{:.0}\u{a0}cm", (halves / 2.0).abs())
     } else {
-        format!("{:.1} cm", (halves / 2.0).abs())
+        format!("{:.1}\u{a0}cm", (halves / 2.0).abs())
     }
 }
 

@@ -39,8 +39,8 @@ fn dial(dial: Dial) -> String {
         Dial::PlayerRight(n) => return format!("Jugador {n}, hacia el lado"),
         Dial::Serves => "¿Qué equipo es?",
         Dial::Edition => "¿Qué edición de las reglas?",
-        Dial::Row(1) => "El jugador es",
-        Dial::Row(_) => "El otro jugador es",
+        Dial::Row(1) => "El jugador",
+        Dial::Row(_) => "El otro jugador",
         Dial::AttackedBall => "¿Qué balón es?",
         Dial::TakeOff => "Pie del salto",
         Dial::BallDepth => "Balón, desde la red",
@@ -77,7 +77,7 @@ fn row_mark(row: usize) -> &'static str {
     ["D", "Z", "L"].get(row).copied().unwrap_or_default()
 }
 
-const ROWS: &[&str] = &["un delantero", "un zaguero", "el líbero"];
+const ROWS: &[&str] = &["Delantero", "Zaguero", "El líbero"];
 
 const NO_YES: &[&str] = &["No", "Sí"];
 
@@ -174,17 +174,17 @@ fn choices(dial: Dial) -> &'static [&'static str] {
 
 fn set_to(dial: Dial, value: f64) -> String {
     let time = |moment: Moment, by: f64, when: &str| match moment {
-        Moment::AttackHit => format!("{by:.2} s {when} del ataque"),
-        Moment::Whistle => format!("{by:.1} s {when} del silbato"),
+        Moment::AttackHit => format!("{by:.2}\u{a0}s {when} del ataque"),
+        Moment::Whistle => format!("{by:.1}\u{a0}s {when} del silbato"),
     };
     match stands(dial, value) {
         Stands::Beyond(edge, by) => format!("{} {}", length(by), sides(edge).0),
         Stands::Within(edge, by) => format!("{} {}", length(by), sides(edge).1),
         Stands::Before(moment, by) => time(moment, by, "antes"),
         Stands::After(moment, by) => time(moment, by, "después"),
-        Stands::FromBeginning(at) => format!("después de {at:.2} s"),
-        Stands::FromNet(by) => format!("a {by:.2} m de la red"),
-        Stands::High(by) => format!("{by:.2} m de altura"),
+        Stands::FromBeginning(at) => format!("después de {at:.2}\u{a0}s"),
+        Stands::FromNet(by) => format!("a {by:.2}\u{a0}m de la red"),
+        Stands::High(by) => format!("{by:.2}\u{a0}m de altura"),
         Stands::Around(by) => format!("{} alrededor de su centro", length(by)),
         Stands::Choice(choice) => {
             let words = choices(dial).get(choice);

@@ -25,6 +25,7 @@ pub static WORDS: TrainerWords = TrainerWords {
     whistle: "Pitar",
     watch: "Prepárate",
     picture: "La jugada en un dibujo. Elige los pasos en palabras para que te la cuenten.",
+    picture_told: "La jugada en un dibujo. Las frases de debajo la cuentan.",
     next_step: "Qué pasa después",
     no_whistle: "Sin pitar: sigue el juego",
     who_serves: "¿Quién saca ahora?",
@@ -110,9 +111,9 @@ fn case(case: Case) -> &'static str {
 
 fn level(level: Level) -> &'static str {
     match level {
-        Level::Clear => "clara",
-        Level::Close => "ajustada",
-        Level::Tight => "muy ajustada",
+        Level::Clear => "Clara",
+        Level::Close => "Ajustada",
+        Level::Tight => "Muy ajustada",
     }
 }
 

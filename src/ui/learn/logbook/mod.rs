@@ -98,9 +98,8 @@ pub fn page() -> AnyView {
     let shell = use_shell();
     let session = use_session();
     let add = move |_| {
-        let id = device::new_id();
         let new = Officiated {
-            id: id.clone(),
+            id: device::new_id(),
             day: day_at(session.time_now()),
             duty: Duty::FirstReferee,
             level: String::new(),
@@ -165,11 +164,10 @@ pub fn page() -> AnyView {
 
 /// Writes a match into the logbook and opens it there.
 fn begin(open: Open, shell: Shell, new: Officiated) {
-    let id = new.id.clone();
-    if !open.change(|logbook| logbook.put(new)) {
-        shell.news(words::logbook_full().to_owned());
-    } else if open.kept.get_untracked() {
-        to(shell, &Place::Logged(id));
+    match open.change(|logbook| logbook.begin(new)) {
+        None => shell.news(words::logbook_full().to_owned()),
+        Some(id) if open.kept.get_untracked() => to(shell, &Place::Logged(id)),
+        Some(_) => {}
     }
 }
 

@@ -99,7 +99,10 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
                 <canvas
                     class="trainer-field"
                     role="img"
-                    aria-label=words::picture()
+                    aria-label=match form {
+                        Form::Moving => words::picture(),
+                        Form::Steps => words::picture_told(),
+                    }
                     node_ref=deciding.film.node
                 ></canvas>
             </div>
