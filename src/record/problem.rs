@@ -75,6 +75,10 @@ pub enum ProblemKind {
     CutOff,
     /// It is damaged in the middle.
     Damaged,
+    /// It is damaged, and nothing can be read from there on, or its end is missing as well.
+    EndUnreadable,
+    /// Something else stands behind the record, such as another one. It is left out.
+    MoreBehind,
     /// A field of the file that this program does not know. It is left out.
     UnknownField(String),
     /// It carries lines of storage that could not be read when it was written.

@@ -233,6 +233,9 @@ pub enum Invalid {
     SetLimit,
 }
 
+/// No match has more sets (ours, no source).
+pub const MAX_SETS: u8 = 9;
+
 impl Rules {
     /// Whether a match can be played by these rules.
     ///
@@ -240,8 +243,8 @@ impl Rules {
     /// The first thing that cannot be.
     pub fn check(&self) -> Result<(), Invalid> {
         let sets = match self.sets {
-            Sets::BestOf(n) => n % 2 == 1 && n <= 9,
-            Sets::Fixed(n) => (1..=9).contains(&n),
+            Sets::BestOf(n) => n % 2 == 1 && n <= MAX_SETS,
+            Sets::Fixed(n) => (1..=MAX_SETS).contains(&n),
         };
         let target = |t: &SetTarget| {
             t.target >= 1

@@ -24,7 +24,7 @@ pub use duty::Duty;
 pub use flag::FlagSignal;
 pub use format::{
     Decider, Edition, Invalid, Roster, Rules, SetLimit, SetTarget, Sets, SubstitutionPolicy,
-    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS,
+    Substitutions, TimeOuts, UnderNet, WarmUp, WarmUpStyle, CALL_BACK_SECONDS, MAX_SETS,
 };
 pub use net::{AgeHeight, Height, Measured, NetFault, AGE_HEIGHTS, MEN, SIDE_MORE, WOMEN};
 pub use plan::{is_tomorrow, plan, waited_until, Moment, Step, Timing, COURTSIDE_MINUTES};

@@ -30,8 +30,10 @@ words! { CommandLineWords in command_line;
     unknown_option(name: &str) -> String;
     /// An option without its value.
     no_value(name: &str) -> String;
-    /// An option that does not exist or whose value cannot be read.
-    not_understood(name: &str) -> String;
+    /// A value that the option cannot have.
+    wrong_value(option: &str, value: &str) -> String;
+    /// Two ways to print at once.
+    two_ways(first: &str, second: &str) -> String;
     /// A criterion that does not exist.
     unknown_criterion(code: &str) -> String;
     /// A way to give match points that does not exist.

@@ -3,6 +3,7 @@
 
 use game::Kind;
 use rules::{Preset, Score, Team};
+use serde_json::json;
 
 use crate::driver::Engine;
 use crate::referee::{Referee, Side};
@@ -46,6 +47,19 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     referee.reads("Enter the points of both teams");
     write(referee, "#now-B", "6");
     referee.browser().picture("taken-over-form");
+    // The phone's back button, pressed by mistake, loses nothing of it.
+    referee.browser().back();
+    referee.browser().wait_until(
+        "the form is closed",
+        "document.querySelector('#now-B') === null",
+    );
+    referee.tap("The match is already running");
+    let typed = "['#set-1-A', '#set-2-B', '#now-A', '#now-B'].map((id) => document.querySelector(id).value)";
+    referee.browser().find("#now-B");
+    assert_eq!(
+        referee.browser().value(typed),
+        json!(["25", "25", "7", "6"])
+    );
     referee.tap("Continue from here");
     referee.browser().picture("taken-over");
     let timeline = referee.court_is_right(false);
@@ -58,12 +72,30 @@ fn in_set_three(stage: &mut Stage) -> Ran {
     referee.point(Side::Left);
     referee.tap("Menu");
     referee.tap("Correct the score");
-    write(referee, "#right-B", "8");
+    // What is refused says so, and its button keeps its name.
     referee.tap("A point was missed.");
+    referee.reads_at("#consequence", "The score is already A 8:6 B.");
+    referee
+        .browser()
+        .find_named_in("#consequence", "Correct the score");
+    write(referee, "#right-B", "8");
     referee.browser().picture("score-corrected");
     referee.tap_in("#consequence", "Correct the score");
     let timeline = referee.court_is_right(false);
     assert_eq!(timeline.state().score(), Score { a: 8, b: 8 });
+
+    // A full match from now on, and in this set still nobody's places are followed.
+    referee.tap("Menu");
+    referee.tap("Make it a full match");
+    referee.tap("International");
+    referee.tap("Play by: International");
+    referee.tap("Menu");
+    referee.tap("Correct the score");
+    write(referee, "#right-A", "9");
+    referee.tap("A point was missed.");
+    referee.tap_in("#consequence", "Correct the score");
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.state().score(), Score { a: 9, b: 8 });
 
     referee.tap("Menu");
     referee.tap("Sheet");

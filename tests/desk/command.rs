@@ -322,6 +322,82 @@ fn every_command_says_how_it_is_used_with_an_example() {
     }
 }
 
+/// A wrong option is refused in one sentence that is true, before anything is printed.
+#[test]
+fn a_wrong_option_or_value_is_named() {
+    let record = file("options.json", &simulated(1));
+    for (args, say) in [
+        (
+            &["simulate", "--seed", "x"][..],
+            "`--seed` does not take `x`.",
+        ),
+        (
+            &["simulate", "--matches", "0"],
+            "`--matches` does not take `0`.",
+        ),
+        (
+            &["simulate", "--preset", "beach"],
+            "`--preset` does not take `beach`.",
+        ),
+        (&["simulate", "--seed"], "`--seed` wants a value."),
+        (&["simulate", "7"], "`7` is not understood here."),
+        (
+            &["sheet", "--json", &record],
+            "`--json` is not understood here.",
+        ),
+        (
+            &["pack", "--json", &record],
+            "`--json` is not understood here.",
+        ),
+        (
+            &["sheet", "--html", "--csv", &record],
+            "`--html` and `--csv` do not go together.",
+        ),
+        (
+            &["list", "--json", &record, "--csv"],
+            "`--json` and `--csv` do not go together.",
+        ),
+    ] {
+        let run = desk(args);
+        assert_eq!((run.status, run.out.as_str()), (2, ""), "{args:?}");
+        assert!(run.err.starts_with(say), "{args:?}: {}", run.err);
+    }
+}
+
+/// What could not be written is never taken for written, and a closed standard error ends no command.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_disk_is_said() {
+    let record = file("full-disk.json", &simulated(1));
+    let full = || {
+        let file = std::fs::OpenOptions::new().write(true).open("/dev/full");
+        file.expect("Linux has one")
+    };
+    for args in [
+        &["sheet", "--html", &record][..],
+        &["replay", &record],
+        &["list", &record],
+        &["pack", &record],
+        &["simulate"],
+        &["--help"],
+    ] {
+        let run = Command::new(env!("CARGO_BIN_EXE_desk"))
+            .args(args)
+            .env("LC_ALL", "C")
+            .stdout(full())
+            .output()
+            .expect("desk runs");
+        assert_eq!(run.status.code(), Some(2), "{args:?}");
+        let said = String::from_utf8(run.stderr).expect("text");
+        assert!(said.contains("The output could not be written: "), "{said}");
+    }
+    let run = Command::new(env!("CARGO_BIN_EXE_desk"))
+        .args(["audit", "no-such-file.json"])
+        .stderr(full())
+        .status();
+    assert_eq!(run.expect("desk runs").code(), Some(2));
+}
+
 /// The cells of a line of a table: quotes hold together what stands between them.
 fn cells(line: &str) -> Vec<String> {
     let mut cells = vec![String::new()];

@@ -63,7 +63,31 @@ fn each_wrong_file_is_refused_with_the_way_out() {
     let picture = file("sheet.jpg", b"\xff\xd8\xff\xe0\0\x10JFIF");
     let pdf = file("sheet.pdf", b"%PDF-1.7\n%\xe2\xe3");
     let letters = file("letters.json", b"{\"a\":\"\xc3\xa9\",\"b\":\"\xe9\"}");
+    let headless = |name: &str, from: &str, to: &str| {
+        let text = simulated(1).replacen(from, to, 1);
+        file(name, &text)
+    };
+    let list = file("a-list.json", "[]");
+    let other = headless("other-log.json", "volleyball-match", "volleyball-scores");
+    let ageless = headless("ageless.json", "\"version\":2,", "");
+    let hollow = headless("hollow.json", "\"entries\":", "\"entry\":");
     let wrong = [
+        ("replay", &*list, "Choose another file."),
+        (
+            "replay",
+            &other,
+            "should say volleyball-match. Choose another file.",
+        ),
+        (
+            "audit",
+            &ageless,
+            "which version it has. Ask for the file again.",
+        ),
+        (
+            "sheet",
+            &hollow,
+            "no list of entries. Ask for the file again.",
+        ),
         (
             "audit",
             &*zip,
@@ -203,4 +227,37 @@ fn a_name_in_a_list_is_no_formula() {
         let csv = desk(&args).out;
         assert!(csv.contains("\"'=HYPERLINK(\"\"x\"\")\""), "{csv}");
     }
+}
+
+/// What stands behind a whole record takes nothing from it, and is not taken for its missing end.
+#[test]
+fn what_stands_behind_a_record_is_said() {
+    let text = simulated(1);
+    let whole = desk(&["replay", &file("alone.json", &text)]).json();
+    let flat = text.replace('\n', "");
+    for (name, more) in [
+        ("behind-words.json", format!("{text} and so on")),
+        ("behind-record.json", format!("{flat}\n{}", simulated(2))),
+    ] {
+        let run = desk(&["replay", &file(name, &more)]);
+        assert_eq!(run.status, 1, "{name}: {}", run.err);
+        let state = run.json();
+        assert_eq!(state["entries"], whole["entries"], "{name}");
+        let said = state["problems"][0]["say"].to_string();
+        assert!(
+            said.contains("something else stands behind the record"),
+            "{name}: {said}"
+        );
+    }
+    // Damage in the middle is no cut.
+    let middle = flat.len() / 2;
+    let damaged = format!("{}\0\0{}", &flat[..middle], &flat[middle..]);
+    let run = desk(&["replay", &file("middle.json", &damaged)]);
+    let state = run.json();
+    assert!(state["entries"].as_u64() < whole["entries"].as_u64());
+    let said = state["problems"][0]["say"].to_string();
+    assert!(
+        said.contains("damaged and cannot be read to its end"),
+        "{said}"
+    );
 }

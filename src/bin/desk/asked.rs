@@ -8,8 +8,6 @@ use reports::WallClock;
 pub struct Asked {
     /// Their names.
     pub files: Vec<String>,
-    /// As JSON.
-    pub json: bool,
     how: Option<String>,
     /// Options with their values.
     pub values: Vec<(String, String)>,
@@ -21,10 +19,11 @@ impl Asked {
         let mut asked = Asked::default();
         let mut args = args.iter();
         while let Some(arg) = args.next() {
-            if arg == "--json" {
-                asked.json = true;
-            } else if ways.contains(&arg.as_str()) {
-                asked.how = Some(arg.clone());
+            if ways.contains(&arg.as_str()) {
+                let before = asked.how.replace(arg.clone());
+                if let Some(before) = before.filter(|before| before != arg) {
+                    return Err(CommandError::TwoWays(before, arg.clone()));
+                }
             } else if named.contains(&arg.as_str()) {
                 let value = args
                     .next()

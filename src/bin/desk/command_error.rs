@@ -2,7 +2,6 @@
 
 use std::error::Error;
 use std::fmt;
-use std::io;
 
 use text::command_line as words;
 
@@ -18,8 +17,15 @@ pub enum CommandError {
     UnknownOption(String),
     /// An option lacks its value.
     NoValue(String),
-    /// An option does not exist, or its value cannot be read.
-    NotUnderstood(String),
+    /// An option cannot have this value.
+    WrongValue {
+        /// The option.
+        option: String,
+        /// What stands behind it.
+        value: String,
+    },
+    /// Two ways to print at once.
+    TwoWays(String, String),
     /// No file was named.
     NoFile,
     /// Two records are compared, no more and no fewer.
@@ -38,8 +44,6 @@ pub enum CommandError {
     UnknownScheme(String),
     /// Options of a ranking beside a pool that has its own.
     RankedAlready,
-    /// The output cannot be written.
-    NotWritten(io::Error),
 }
 
 impl fmt::Display for CommandError {
@@ -49,7 +53,8 @@ impl fmt::Display for CommandError {
             CommandError::UnknownCommand(name) => words::unknown_command(name),
             CommandError::UnknownOption(name) => words::unknown_option(name),
             CommandError::NoValue(name) => words::no_value(name),
-            CommandError::NotUnderstood(name) => words::not_understood(name),
+            CommandError::WrongValue { option, value } => words::wrong_value(option, value),
+            CommandError::TwoWays(first, second) => words::two_ways(first, second),
             CommandError::NoFile => words::no_file().to_owned(),
             CommandError::NotTwoRecords => words::not_two().to_owned(),
             CommandError::NotOneRecord => words::one_record().to_owned(),
@@ -59,16 +64,8 @@ impl fmt::Display for CommandError {
             CommandError::UnknownCriterion(code) => words::unknown_criterion(code),
             CommandError::UnknownScheme(code) => words::unknown_scheme(code),
             CommandError::RankedAlready => words::ranked_already().to_owned(),
-            CommandError::NotWritten(why) => words::not_written(&why.to_string()),
         })
     }
 }
 
-impl Error for CommandError {
-    fn source(&self) -> Option<&(dyn Error + 'static)> {
-        match self {
-            CommandError::NotWritten(why) => Some(why),
-            _ => None,
-        }
-    }
-}
+impl Error for CommandError {}

@@ -8,7 +8,7 @@ mod files;
 mod print;
 mod rank;
 
-use std::io::Write;
+use std::num::NonZeroU64;
 use std::process::ExitCode;
 
 use app::language::Language;
@@ -16,7 +16,7 @@ use asked::Asked;
 use command_error::CommandError;
 use files::Given;
 use game::Timeline;
-use print::{complain, line, lines, out};
+use print::{bytes, complain, line, lines, out};
 use record::Reading;
 use render::findings;
 use render::list;
@@ -28,6 +28,12 @@ use text::command_help;
 
 fn main() -> ExitCode {
     speak();
+    let verdict = run();
+    print::end();
+    ExitCode::from(verdict as u8)
+}
+
+fn run() -> Verdict {
     let mut args = std::env::args().skip(1);
     let command = args.next().unwrap_or_default();
     let rest: Vec<String> = args.collect();
@@ -36,37 +42,42 @@ fn main() -> ExitCode {
         ("--help" | "-h" | "help", _) => {
             let of = rest.first().and_then(|name| command_help::help(name));
             out(&of.map_or_else(command_help::overview, str::to_owned));
-            return ExitCode::SUCCESS;
+            return Verdict::Fine;
         }
         (_, Some(more)) if wants_help => {
             out(more);
-            return ExitCode::SUCCESS;
+            return Verdict::Fine;
         }
-        ("list", _) => Asked::of(&rest, &["--csv"], &["--clock"]).and_then(|a| list_all(&a)),
-        ("audit", _) => Asked::of(&rest, &[], &[]).map(|a| audit_all(&a)),
-        ("paper", _) => Asked::of(&rest, &["--text", "--record"], &[]).map(|a| paper_all(&a)),
-        ("compare", _) => Asked::of(&rest, &["--text"], &[]).and_then(|a| compare_two(&a)),
+        ("list", _) => {
+            Asked::of(&rest, &["--csv", "--json"], &["--clock"]).and_then(|a| list_all(&a))
+        }
+        ("audit", _) => Asked::of(&rest, &["--json"], &[]).map(|a| audit_all(&a)),
+        ("paper", _) => {
+            Asked::of(&rest, &["--text", "--record", "--json"], &[]).map(|a| paper_all(&a))
+        }
+        ("compare", _) => {
+            Asked::of(&rest, &["--text", "--json"], &[]).and_then(|a| compare_two(&a))
+        }
         ("standings", _) => {
             let named = ["--by", "--points", "--meetings"];
-            Asked::of(&rest, &["--text", "--csv"], &named).and_then(|a| rank::rank(&a))
+            Asked::of(&rest, &["--text", "--csv", "--json"], &named).and_then(|a| rank::rank(&a))
         }
         ("sheet", _) => {
             Asked::of(&rest, &["--html", "--csv"], &["--clock"]).and_then(|a| print_sheets(&a))
         }
-        ("replay", _) => Asked::of(&rest, &[], &[]).map(|a| over_records(&a.files, replay)),
+        ("replay", _) => Asked::of(&rest, &["--json"], &[]).map(|a| over_records(&a.files, replay)),
         ("pack", _) => Asked::of(&rest, &[], &[]).and_then(|a| pack(&a)),
         ("unpack", _) => Asked::of(&rest, &[], &[]).and_then(|a| unpack(&a)),
         ("simulate", _) => simulate(&rest),
         ("", _) => Err(CommandError::NoCommand),
         (other, _) => Err(CommandError::UnknownCommand(other.to_owned())),
     };
-    let verdict = done.unwrap_or_else(|why| {
+    done.unwrap_or_else(|why| {
         // Who is in a command already needs that one alone.
         let of = command_help::help(&command).map_or_else(command_help::overview, str::to_owned);
         print::refuse(&why.to_string(), &of);
         Verdict::Unreadable
-    });
-    ExitCode::from(verdict as u8)
+    })
 }
 
 /// Speaks the language of the terminal: the first of these that is set counts (POSIX.1-2017, chapter 8.2).
@@ -173,8 +184,8 @@ fn pack(asked: &Asked) -> Result<Verdict, CommandError> {
     };
     say_problems(name, &reading);
     match record::pack(&reading.log) {
-        Ok(bytes) => {
-            write_out(&bytes)?;
+        Ok(packed) => {
+            bytes(&packed);
             Ok(Verdict::of(!reading.problems.is_empty()))
         }
         Err(why) => {
@@ -190,15 +201,8 @@ fn unpack(asked: &Asked) -> Result<Verdict, CommandError> {
     let Some(log) = files::packed(name) else {
         return Ok(Verdict::Unreadable);
     };
-    write_out(record::write(&log).as_bytes())?;
+    out(&record::write(&log));
     Ok(Verdict::Fine)
-}
-
-/// To the standard output as it is.
-fn write_out(bytes: &[u8]) -> Result<(), CommandError> {
-    let mut out = std::io::stdout().lock();
-    let written = out.write_all(bytes).and_then(|()| out.flush());
-    written.map_err(CommandError::NotWritten)
 }
 
 /// The lines of what lies on a desk, each with the name of its file.
@@ -253,7 +257,7 @@ fn list_all(asked: &Asked) -> Result<Verdict, CommandError> {
     let (listed, verdict) = listed(all_given(asked, FileKind::Match));
     if asked.is("--csv") {
         lines(&list::csv(&listed, hall));
-    } else if asked.json {
+    } else if asked.is("--json") {
         out(&format!("{}\n", list::json(&listed)));
     } else {
         for (name, of) in &listed {
@@ -270,7 +274,7 @@ fn audit_all(asked: &Asked) -> Verdict {
         let timeline = Timeline::of(reading.log.entries.clone());
         let findings = audit::audit(reading, &timeline);
         for finding in &findings {
-            if asked.json {
+            if asked.is("--json") {
                 all.push(findings::json(name, finding, timeline.state()));
             } else {
                 line(&findings::text(name, finding, timeline.state()));
@@ -278,7 +282,7 @@ fn audit_all(asked: &Asked) -> Verdict {
         }
         Verdict::of(!findings.is_empty())
     });
-    if asked.json {
+    if asked.is("--json") {
         out(&format!("{}\n", json!({ "findings": all })));
     }
     verdict
@@ -354,15 +358,22 @@ fn simulate(args: &[String]) -> Result<Verdict, CommandError> {
     let (mut seed, mut matches, mut preset) = (1u64, 1u64, Preset::International);
     let mut args = args.iter();
     while let Some(name) = args.next() {
-        let value = args.next().map(String::as_str);
-        let understood = match (name.as_str(), value) {
-            ("--seed", Some(v)) => v.parse().map(|v| seed = v).is_ok(),
-            ("--matches", Some(v)) => v.parse().map(|v| matches = v).is_ok(),
-            ("--preset", Some(v)) => Preset::from_code(v).map(|v| preset = v).is_some(),
-            _ => false,
+        if !["--seed", "--matches", "--preset"].contains(&name.as_str()) {
+            return Err(CommandError::UnknownOption(name.clone()));
+        }
+        let value = args
+            .next()
+            .ok_or_else(|| CommandError::NoValue(name.clone()))?;
+        let understood = match name.as_str() {
+            "--seed" => value.parse().map(|v| seed = v).is_ok(),
+            "--matches" => value.parse().map(|v: NonZeroU64| matches = v.get()).is_ok(),
+            _ => Preset::from_code(value).map(|v| preset = v).is_some(),
         };
         if !understood {
-            return Err(CommandError::NotUnderstood(name.clone()));
+            return Err(CommandError::WrongValue {
+                option: name.clone(),
+                value: value.clone(),
+            });
         }
     }
     for seed in seed..seed.saturating_add(matches) {

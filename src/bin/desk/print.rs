@@ -2,16 +2,44 @@
 //! control characters: all text goes through here, and those are left out (see [`record::plain`]). What a
 //! program reads is written as it is.
 
-use std::io::Write;
+use std::io::{self, ErrorKind, Write};
 
 use record::plain;
+use text::command_line as words;
 
-/// Something for a program to read, as it is. Whoever reads may have seen enough and gone: then there is
-/// nothing left to do.
+use crate::Verdict;
+
+/// Something for a program to read, as it is.
 pub fn out(text: &str) {
-    if std::io::stdout().write_all(text.as_bytes()).is_err() {
-        std::process::exit(0);
+    bytes(text.as_bytes());
+}
+
+/// The same, where it is no text.
+pub fn bytes(bytes: &[u8]) {
+    written(io::stdout().write_all(bytes));
+}
+
+/// Writes what is still held back.
+pub fn end() {
+    written(io::stdout().flush());
+}
+
+/// Ends the program where nothing more can be written. Whoever reads may have seen enough and gone: then there
+/// is nothing left to do. A full disk has to be said, or half a sheet would be taken for a whole one.
+fn written(done: io::Result<()>) {
+    match done {
+        Ok(()) => {}
+        Err(why) if why.kind() == ErrorKind::BrokenPipe => std::process::exit(0),
+        Err(why) => {
+            say(&format!("{}\n", words::not_written(&why.to_string())));
+            std::process::exit(Verdict::Unreadable as i32);
+        }
     }
+}
+
+/// Writes to the standard error. Where nobody can be told there is nobody to tell.
+fn say(text: &str) {
+    let _ = io::stderr().write_all(text.as_bytes());
 }
 
 /// Lines to read.
@@ -32,10 +60,10 @@ pub fn line(text: &str) {
 
 /// Says what is wrong with a file.
 pub fn complain(name: &str, say: &str) {
-    eprintln!("{}", plain(&format!("{name}: {say}")));
+    self::say(&format!("{}\n", plain(&format!("{name}: {say}"))));
 }
 
 /// Says why a command was not understood, and how it is used.
 pub fn refuse(say: &str, how: &str) {
-    eprint!("{}\n\n{how}", plain(say));
+    self::say(&format!("{}\n\n{how}", plain(say)));
 }

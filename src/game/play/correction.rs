@@ -20,7 +20,7 @@ pub(crate) fn check(state: &State, score: Score, serving: Option<Team>) -> Resul
         Err(Refusal::ScoreStands { score })
     } else if score.a > MOST || score.b > MOST {
         Err(Refusal::ScoreTooHigh { most: MOST })
-    } else if Team::BOTH.into_iter().any(|team| play.follows_places(team)) {
+    } else if play.score_is_followed() {
         Err(Refusal::ScoreFollowsPoints)
     } else {
         Ok(())

@@ -40,12 +40,19 @@ pub fn read(text: &str) -> Reading {
         }
         Err(damage) => damage,
     };
+    if let Some((first, value)) = first_of_several(text) {
+        read_value(&value, first, &mut reading);
+        if !reading.is_nothing() {
+            reading.note(None, ProblemKind::MoreBehind);
+        }
+        return reading;
+    }
     match by_lines(text).or_else(|| up_to_damage(text)) {
         Some(mended) => {
-            let kind = if mended.cut_off {
-                ProblemKind::CutOff
-            } else {
-                ProblemKind::Damaged
+            let kind = match mended.cut_off {
+                true if damage.is_eof() => ProblemKind::CutOff,
+                true => ProblemKind::EndUnreadable,
+                false => ProblemKind::Damaged,
             };
             reading.note(None, kind);
             reading.cut_off = mended.cut_off;
@@ -58,6 +65,14 @@ pub fn read(text: &str) -> Reading {
         }),
     }
     reading
+}
+
+/// The first object of a text that goes on behind it: two files in one, or something that was added.
+fn first_of_several(text: &str) -> Option<(&str, Value)> {
+    let mut values = serde_json::Deserializer::from_str(text).into_iter::<&RawValue>();
+    let first = values.next()?.ok()?.get();
+    let value: Value = serde_json::from_str(first).ok()?;
+    value.is_object().then_some((first, value))
 }
 
 /// The entries of a file as they stand in it.

@@ -117,6 +117,6 @@ pub enum What {
     Moved { kind: Kind, second: Score },
     /// Something else at the same moment.
     Otherwise { first: Kind, second: Kind },
-    /// A set only one record has.
-    SetOnlyIn { which: Which },
+    /// A set only one record has; `again` where it has it twice, the second time on another court.
+    SetOnlyIn { which: Which, again: bool },
 }

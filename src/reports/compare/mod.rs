@@ -43,7 +43,7 @@ fn differences(first: &Timeline, second: &Timeline) -> Vec<Difference> {
     let keys: BTreeSet<(u8, u8)> = rules::gather(keys);
     let (mut other_winner, mut stopped) = (false, false);
     for key in keys {
-        let (number, _) = key;
+        let (number, attempt) = key;
         let only = match (stories[0].sets.get(&key), stories[1].sets.get(&key)) {
             (Some(a), Some(b)) => {
                 let later = [&stories[0], &stories[1]].map(|s| s.goes_on_after(key));
@@ -75,7 +75,10 @@ fn differences(first: &Timeline, second: &Timeline) -> Vec<Difference> {
                 rally: None,
                 score: None,
                 entries: (None, None),
-                what: What::SetOnlyIn { which },
+                what: What::SetOnlyIn {
+                    which,
+                    again: attempt > 0,
+                },
             });
             stopped = true;
         }

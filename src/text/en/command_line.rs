@@ -19,7 +19,8 @@ pub static WORDS: CommandLineWords = CommandLineWords {
     unknown_command,
     unknown_option,
     no_value,
-    not_understood,
+    wrong_value,
+    two_ways,
     unknown_criterion,
     unknown_scheme,
     not_written,
@@ -43,8 +44,12 @@ fn no_value(name: &str) -> String {
     format!("`{name}` wants a value.")
 }
 
-fn not_understood(name: &str) -> String {
-    format!("`{name}` is not understood here, or its value is missing.")
+fn wrong_value(option: &str, value: &str) -> String {
+    format!("`{option}` does not take `{value}`.")
+}
+
+fn two_ways(first: &str, second: &str) -> String {
+    format!("`{first}` and `{second}` do not go together. Choose one of them.")
 }
 
 fn unknown_criterion(code: &str) -> String {

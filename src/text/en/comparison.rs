@@ -77,7 +77,15 @@ fn difference(difference: &Difference, comparison: &Comparison) -> String {
             words(first, names),
             words(second, names)
         ),
-        What::SetOnlyIn { which } => format!(
+        What::SetOnlyIn { which, again: true } => format!(
+            "Only the {} record begins set {} again, on another court.",
+            ordinal(*which),
+            difference.set.unwrap_or(0)
+        ),
+        What::SetOnlyIn {
+            which,
+            again: false,
+        } => format!(
             "Set {} is only in the {} record.",
             difference.set.unwrap_or(0),
             ordinal(*which)

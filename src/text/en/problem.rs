@@ -33,22 +33,31 @@ fn kind(kind: &ProblemKind) -> String {
         P::NoRecord { line } => format!(
             "This is not a match record, or it is damaged (line {line}). Ask for the file again."
         ),
-        P::NoMatch => "The file is not a match record.".to_owned(),
+        P::NoMatch => "The file is not a match record. Choose another file.".to_owned(),
         P::OtherLog => format!(
-            "The file is not a match record: `log` should say {}.",
+            "The file is not a match record: `log` should say {}. Choose another file.",
             record::MATCH
         ),
         P::NewerVersion(newer) => format!(
             "The file was written by a newer version ({newer}) of this program. Update and open it again."
         ),
-        P::NoVersion => "The file does not say which version it has.".to_owned(),
-        P::NoEntries => "The record has no list of entries.".to_owned(),
+        P::NoVersion => "The file does not say which version it has. Ask for the file again.".to_owned(),
+        P::NoEntries => "The record has no list of entries. Ask for the file again.".to_owned(),
         P::CutOff => {
             "the file is cut off at its end. All entries before the cut were read. Nobody knows how many are \
              missing"
                 .to_owned()
         }
         P::Damaged => "the file is damaged; what is whole was read".to_owned(),
+        P::EndUnreadable => {
+            "the file is damaged and cannot be read to its end. What is whole before that was read. Nobody knows \
+             how many entries are missing"
+                .to_owned()
+        }
+        P::MoreBehind => {
+            "something else stands behind the record in this file, perhaps another record. It was left out"
+                .to_owned()
+        }
         P::UnknownField(field) => format!("unknown field `{field}`, left out"),
         P::UnreadLines(lines) => format!(
             "{lines} lines were damaged, or newer than the program, when the file was written. They are kept as \
@@ -67,7 +76,7 @@ fn kind(kind: &ProblemKind) -> String {
         P::Entry(problem) => entry(problem),
         P::UnknownEntryField(field) => format!("unknown field `{field}`, kept and not understood"),
         P::Broken(broken) => self::broken(broken),
-        P::NoMatches => "The backup has no list of matches.".to_owned(),
+        P::NoMatches => "The backup has no list of matches. Ask for it again.".to_owned(),
         P::BackupEmpty => {
             "The backup is damaged or cut off before its first match. Ask for it again.".to_owned()
         }
@@ -79,7 +88,7 @@ fn kind(kind: &ProblemKind) -> String {
         P::NewerBackup(newer) => format!(
             "The backup was written by a newer version ({newer}) of this program. Update and open it again."
         ),
-        P::BackupNoVersion => "The backup does not say which version it has.".to_owned(),
+        P::BackupNoVersion => "The backup does not say which version it has. Ask for it again.".to_owned(),
         P::TooManyMatches(matches) => {
             format!("{matches} matches; only the first {MAX_MATCHES} were read")
         }

@@ -19,7 +19,8 @@ pub static WORDS: CommandLineWords = CommandLineWords {
     unknown_command,
     unknown_option,
     no_value,
-    not_understood,
+    wrong_value,
+    two_ways,
     unknown_criterion,
     unknown_scheme,
     not_written,
@@ -43,8 +44,12 @@ fn no_value(name: &str) -> String {
     format!("`{name}` necesita un valor.")
 }
 
-fn not_understood(name: &str) -> String {
-    format!("`{name}` no se entiende aquí, o falta su valor.")
+fn wrong_value(option: &str, value: &str) -> String {
+    format!("`{option}` no admite `{value}`.")
+}
+
+fn two_ways(first: &str, second: &str) -> String {
+    format!("`{first}` y `{second}` no van juntos. Elige uno de los dos.")
 }
 
 fn unknown_criterion(code: &str) -> String {

@@ -80,7 +80,15 @@ fn difference(difference: &Difference, comparison: &Comparison) -> String {
             words(first, names),
             words(second, names)
         ),
-        What::SetOnlyIn { which } => format!(
+        What::SetOnlyIn { which, again: true } => format!(
+            "Solo el {} registro empieza otra vez el set {}, en otro campo.",
+            ordinal(*which),
+            difference.set.unwrap_or(0)
+        ),
+        What::SetOnlyIn {
+            which,
+            again: false,
+        } => format!(
             "El set {} solo está en el {} registro.",
             difference.set.unwrap_or(0),
             ordinal(*which)

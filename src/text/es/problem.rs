@@ -35,23 +35,31 @@ fn kind(kind: &ProblemKind) -> String {
             "Esto no es un registro de partido, o está dañado (línea {line}). Pide otra vez el \
              archivo."
         ),
-        P::NoMatch => "El archivo no es un registro de partido.".to_owned(),
+        P::NoMatch => "El archivo no es un registro de partido. Elige otro.".to_owned(),
         P::OtherLog => format!(
-            "El archivo no es un registro de partido: `log` debe decir {}.",
+            "El archivo no es un registro de partido: `log` debe decir {}. Elige otro.",
             record::MATCH
         ),
         P::NewerVersion(newer) => format!(
             "El archivo es de una versión más nueva ({newer}) de este programa. Actualízalo y abre \
              otra vez el archivo."
         ),
-        P::NoVersion => "El archivo no dice qué versión tiene.".to_owned(),
-        P::NoEntries => "El registro no tiene lista de anotaciones.".to_owned(),
+        P::NoVersion => "El archivo no dice qué versión tiene. Pide otra vez el archivo.".to_owned(),
+        P::NoEntries => "El registro no tiene lista de anotaciones. Pide otra vez el archivo.".to_owned(),
         P::CutOff => {
             "el archivo está cortado al final. Se leyeron todas las anotaciones anteriores al \
              corte. No se sabe cuántas faltan"
                 .to_owned()
         }
         P::Damaged => "el archivo está dañado; se leyó lo que está entero".to_owned(),
+        P::EndUnreadable => {
+            "el archivo está dañado y no se puede leer hasta el final. Se leyó lo que está entero antes. No se \
+             sabe cuántas anotaciones faltan"
+                .to_owned()
+        }
+        P::MoreBehind => {
+            "detrás del registro hay algo más en este archivo, quizá otro registro. Se omite".to_owned()
+        }
         P::UnknownField(field) => format!("campo `{field}` desconocido, se omite"),
         P::UnreadLines(1) => {
             "1 línea estaba dañada, o era más nueva que el programa, cuando se escribió el \
@@ -77,7 +85,7 @@ fn kind(kind: &ProblemKind) -> String {
             format!("campo `{field}` desconocido, se conserva sin entenderlo")
         }
         P::Broken(broken) => self::broken(broken),
-        P::NoMatches => "La copia de seguridad no tiene lista de partidos.".to_owned(),
+        P::NoMatches => "La copia de seguridad no tiene lista de partidos. Pídela otra vez.".to_owned(),
         P::BackupEmpty => {
             "La copia de seguridad está dañada o cortada antes del primer partido. Pídela otra vez."
                 .to_owned()
@@ -91,7 +99,7 @@ fn kind(kind: &ProblemKind) -> String {
             "La copia de seguridad es de una versión más nueva ({newer}) de este programa. \
              Actualízalo y ábrela otra vez."
         ),
-        P::BackupNoVersion => "La copia de seguridad no dice qué versión tiene.".to_owned(),
+        P::BackupNoVersion => "La copia de seguridad no dice qué versión tiene. Pídela otra vez.".to_owned(),
         P::TooManyMatches(matches) => {
             format!("{matches} partidos; solo se leyeron los primeros {MAX_MATCHES}")
         }

@@ -54,9 +54,13 @@ pub fn Consequence(
             },
         })))
     });
-    let words = move || match follows.get().and_then(Result::ok)?.sanction {
-        Some((preview, _)) => Some(text::record_it(&preview)),
-        None => yes.get(),
+    let words = move || match follows.get() {
+        Some(Ok(Follows {
+            sanction: Some((preview, _)),
+            ..
+        })) => Some(text::record_it(&preview)),
+        // What is refused keeps its name: a tap leads to the first referee's decision.
+        _ => yes.get(),
     };
     let make = move |_| {
         let Some(kind) = kind.get_untracked() else {

@@ -131,8 +131,10 @@ fn lines(state: &State) -> Vec<Line> {
         Line::TimeUp => {
             phase == Phase::Playing && matches!(state.rules().set_limit, Some(SetLimit::Minutes(_)))
         }
-        // Where places are followed the score follows from the points.
-        Line::Correct => phase == Phase::Playing && !state.rules().line_ups,
+        // A tally that grew into a full match in the middle of a set is still one in that set.
+        Line::Correct => {
+            phase == Phase::Playing && state.play().is_some_and(|play| !play.score_is_followed())
+        }
         Line::WrongInformation => phase == Phase::Playing && state.rules().line_ups,
         Line::Grow => !state.rules().line_ups && phase != Phase::Finished,
         Line::Log | Line::Sheet | Line::Signals | Line::Export | Line::Names => true,

@@ -9,7 +9,7 @@ use crate::widgets::dialog::Drawer;
 use crate::widgets::picker::{asked, teams};
 use crate::widgets::text_field::{text_field, FieldOptions, InputKind};
 use game::{Joined, Kind};
-use rules::{Score, Team};
+use rules::{Score, Team, MAX_SETS};
 
 /// What was typed for team A and for team B.
 type Typed = [RwSignal<String>; 2];
@@ -38,6 +38,7 @@ fn score(typed: Typed) -> Result<Option<Score>, String> {
 pub fn AlreadyRunning() -> impl IntoView {
     let session = use_session();
     let open = RwSignal::new(false);
+    let board = Scoreboard::new();
     let possible = Memo::new(move |_| session.check(&one_point()).is_ok());
     view! {
         <Show when=move || possible.get()>
@@ -46,7 +47,7 @@ pub fn AlreadyRunning() -> impl IntoView {
             </button>
         </Show>
         <Drawer open title=Signal::stored(text::running_already().to_owned())>
-            <Form open />
+            <Form open board />
         </Drawer>
     }
 }
@@ -61,19 +62,41 @@ fn one_point() -> Kind {
     })
 }
 
+/// What was read off the scoreboard so far. It outlives the form: the phone's back button is quickly pressed.
+#[derive(Clone, Copy)]
+struct Scoreboard {
+    over: RwSignal<usize>,
+    sets: [Typed; MAX_SETS as usize],
+    now: Typed,
+    serving: RwSignal<Option<Team>>,
+    left: RwSignal<Option<Team>>,
+}
+
+impl Scoreboard {
+    fn new() -> Scoreboard {
+        Scoreboard {
+            over: RwSignal::new(0),
+            sets: [(); MAX_SETS as usize].map(|()| nothing_typed()),
+            now: nothing_typed(),
+            serving: RwSignal::new(None),
+            left: RwSignal::new(None),
+        }
+    }
+}
+
 #[component]
-fn Form(open: RwSignal<bool>) -> impl IntoView {
+fn Form(open: RwSignal<bool>, board: Scoreboard) -> impl IntoView {
     let session = use_session();
-    let sets = RwSignal::new(Vec::<Typed>::new());
-    let now = nothing_typed();
-    let serving = RwSignal::new(None::<Team>);
-    let left = RwSignal::new(None::<Team>);
+    let Scoreboard {
+        over,
+        sets,
+        now,
+        serving,
+        left,
+    } = board;
     let joined = Memo::new(move |_| {
-        let over = sets
-            .get()
-            .into_iter()
-            .map(score)
-            .collect::<Result<Vec<_>, _>>();
+        let over = sets.into_iter().take(over.get());
+        let over = over.map(score).collect::<Result<Vec<_>, _>>();
         Ok::<_, String>(Joined {
             sets: over?.into_iter().flatten().collect(),
             score: score(now)?,
@@ -103,19 +126,22 @@ fn Form(open: RwSignal<bool>) -> impl IntoView {
         };
         view! { <div class="pair">{one(0)}{one(1)}</div> }.into_any()
     };
-    let one_more = move |_| sets.update(|sets| sets.push(nothing_typed()));
+    let one_more = move |_| over.update(|over| *over += 1);
+    let more = move || over.get() < sets.len();
     let done = Callback::new(move |()| open.set(false));
     view! {
         <p>{text::running_more()}</p>
         <div class="stack">
             <For
-                each=move || sets.get().into_iter().enumerate()
-                key=|(i, _)| *i
-                children=move |(i, typed)| fields(text::set_number(i as u8 + 1), format!("set-{}", i + 1), typed)
+                each=move || 0..over.get()
+                key=|i| *i
+                children=move |i| fields(text::set_number(i as u8 + 1), format!("set-{}", i + 1), sets[i])
             />
-            <button type="button" class="button" on:click=one_more>
-                {move || text::set_is_over(sets.read().len() as u8 + 1)}
-            </button>
+            <Show when=more>
+                <button type="button" class="button" on:click=one_more>
+                    {move || text::set_is_over(over.get() as u8 + 1)}
+                </button>
+            </Show>
             {fields(text::score_now().to_owned(), "now".to_owned(), now)}
             <p class="muted">{text::score_now_empty()}</p>
             {asked(text::serves_next(), teams(serving))}

@@ -81,6 +81,13 @@ impl SetPlay {
         !self.sides[team].slots.is_empty()
     }
 
+    /// Whether the score is more than a number: service and rotation of a team follow from it, so that it
+    /// changes by its points alone.
+    #[must_use]
+    pub fn score_is_followed(&self) -> bool {
+        Team::BOTH.into_iter().any(|team| self.follows_places(team))
+    }
+
     /// The player who serves next.
     #[must_use]
     pub fn server(&self) -> Option<Shirt> {
