@@ -36,7 +36,7 @@ const CEILINGS: [Ceiling; 4] = [
         what: "all parts of the program in English",
         names: &["dutystand_bg-", "split_", "chunk_"],
         but: &[SPANISH],
-        at_most: 1_283_000,
+        at_most: 1_286_000,
         aim: 800_000,
     },
     Ceiling {
