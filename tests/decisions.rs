@@ -7,6 +7,10 @@
 mod attack_and_block;
 #[path = "decisions/ball.rs"]
 mod ball;
+#[path = "decisions/casebook.rs"]
+mod casebook;
+#[path = "decisions/casebook_at_the_net.rs"]
+mod casebook_at_the_net;
 #[path = "decisions/flight.rs"]
 mod flight;
 #[path = "decisions/hits.rs"]
