@@ -2,7 +2,7 @@
 
 use learn::{Call, Decided, Dial, Margin, Reading, Scale, Situation, Topic, Values};
 use proptest::prelude::*;
-use rules::Cause;
+use rules::{Cause, Signal};
 
 /// Some settings of a dial, both ends among them.
 fn settings(dial: Dial) -> Vec<f64> {
@@ -111,6 +111,25 @@ fn every_reason_has_its_page_and_every_page_something_to_try() {
     }
     assert_eq!(Topic::from_code("not_said"), None);
     assert_eq!(Topic::from_code("no such page"), None);
+}
+
+/// The later of two faults would not have been allowed a moment earlier: it would have been played again.
+#[test]
+fn what_is_missing_of_two_faults_is_the_other_answer() {
+    let start = Situation::TwoFaults.start();
+    let decided = Situation::TwoFaults.decide(&start)[0];
+    assert_eq!(decided.ruling.rule, "6.1.2.1");
+    let said = text::learn::margin(&decided);
+    assert!(said.ends_with("away from the other answer"), "{said}");
+}
+
+/// A signal leads to each page once, wherever its reasons stand in their list.
+#[test]
+fn a_signal_names_each_of_its_pages_once() {
+    let pages = |signal| Topic::of_signal(signal).collect::<Vec<Topic>>();
+    assert_eq!(pages(Signal::BallOut), [Topic::InOut, Topic::Antenna]);
+    assert_eq!(pages(Signal::NetTouch), [Topic::NetTouch, Topic::Service]);
+    assert!(pages(Signal::TimeOut).is_empty());
 }
 
 /// The reason of a page can come out on it.

@@ -277,8 +277,10 @@ fn margin_of(ruling: Ruling) -> String {
     };
     match ruling.call {
         Call::PlayOn => format!("{away} away from a fault"),
-        // The ball is in or out: either way somebody has the point.
-        Call::Fault { cause, .. } if cause.group() == Some(Group::Ball) => {
+        // In or out, or first of two: either way somebody has the point, or it is played again.
+        Call::Fault { cause, .. }
+            if cause.group() == Some(Group::Ball) || ruling.rule == "6.1.2.1" =>
+        {
             format!("{away} away from the other answer")
         }
         Call::Fault { .. } => format!("{away} away from being allowed"),

@@ -322,8 +322,10 @@ fn margin_of(ruling: Ruling) -> String {
     };
     match ruling.call {
         Call::PlayOn => format!("A {away} de ser falta"),
-        // The ball is in or out: either way somebody has the point.
-        Call::Fault { cause, .. } if cause.group() == Some(Group::Ball) => {
+        // In or out, or first of two: either way somebody has the point, or it is played again.
+        Call::Fault { cause, .. }
+            if cause.group() == Some(Group::Ball) || ruling.rule == "6.1.2.1" =>
+        {
             format!("A {away} de la otra respuesta")
         }
         Call::Fault { .. } => format!("A {away} de estar permitido"),
