@@ -50,6 +50,37 @@ fn matches() -> impl Iterator<Item = (String, Timeline)> {
     })
 }
 
+/// What stands on a button begins with a capital or a figure, and a figure is never parted from its unit.
+#[test]
+fn what_a_learner_taps_and_measures_is_written_alike() {
+    let said = || {
+        let levels = learn::Level::ALL.map(text::learn::level);
+        let mut buttons: Vec<String> = levels.map(str::to_owned).to_vec();
+        let mut measured = Vec::new();
+        for situation in learn::Situation::ALL {
+            let start = situation.start();
+            for dial in start.dials() {
+                let choices = text::learn::choices(dial);
+                buttons.extend(choices.iter().map(|one| (*one).to_owned()));
+                measured.push(text::learn::set_to(dial, start.get(dial)));
+            }
+            measured.extend(situation.decide(&start).iter().map(text::learn::margin));
+        }
+        (buttons, measured)
+    };
+    for (buttons, measured) in [said(), in_spanish(said)] {
+        for button in buttons {
+            let first = button.chars().next().expect("a word");
+            assert!(first.is_uppercase() || first.is_ascii_digit(), "{button}");
+        }
+        assert!(measured.iter().any(|one| one.contains("\u{a0}cm")));
+        for one in measured {
+            let is_unit = |word: &str| ["m", "cm", "s"].contains(&word);
+            assert!(!one.split(' ').any(is_unit), "{one}");
+        }
+    }
+}
+
 #[test]
 fn another_language_is_spoken_and_left_again() {
     assert_eq!(text::language(), Language::English);

@@ -61,6 +61,30 @@ fn a_day_is_a_day_of_the_calendar() {
     }
 }
 
+/// A thumb that comes down twice on *add a match*: one stands there, and it counts once.
+#[test]
+fn a_slip_leaves_no_second_match() {
+    let mut logbook = Logbook::default();
+    let today = |id: &str| one(id, "2026-11-28", Duty::FirstReferee);
+    assert_eq!(logbook.begin(today("a")).as_deref(), Some("a"));
+    assert_eq!(logbook.begin(today("b")).as_deref(), Some("a"));
+    assert_eq!(logbook.matches().len(), 1);
+    // Another day is another match, and so is one into which something was written.
+    let yesterday = one("c", "2026-11-27", Duty::FirstReferee);
+    assert_eq!(logbook.begin(yesterday).as_deref(), Some("c"));
+    let mut mine = logbook.of_id("a").expect("it is there").clone();
+    assert!(logbook.change(&mut mine, |one| one.duty = Duty::Scorer));
+    assert_eq!(logbook.begin(today("d")).as_deref(), Some("d"));
+    assert_eq!(logbook.matches().len(), 3);
+    // Where it is full nothing begins, but what was begun is found.
+    for n in 0..MAX_LOGGED - 3 {
+        assert!(logbook.put(one(&format!("n{n}"), "2026-11-01", Duty::Scorer)));
+    }
+    let next = one("e", "2026-11-29", Duty::FirstReferee);
+    assert_eq!(logbook.begin(next), None);
+    assert_eq!(logbook.begin(today("f")).as_deref(), Some("d"));
+}
+
 #[test]
 fn the_latest_match_stands_first_and_is_written_once() {
     let mut logbook = Logbook::default();
