@@ -81,6 +81,19 @@ fn what_a_learner_taps_and_measures_is_written_alike() {
     }
 }
 
+/// Where there is no match, nothing is said of matches: "deletes no match, signatures" would say that nothing goes.
+#[test]
+fn a_wipe_without_a_match_does_not_speak_of_one() {
+    assert!(text::setup::library::wipe_question(0).contains("This deletes drawn signatures"));
+    assert!(
+        text::setup::library::wipe_question(2).contains("This deletes 2 matches, drawn signatures")
+    );
+    assert!(in_spanish(|| text::setup::library::wipe_question(0)).contains("Se borran las firmas"));
+    assert!(
+        in_spanish(|| text::setup::library::wipe_question(2)).contains("2 partidos, las firmas")
+    );
+}
+
 #[test]
 fn another_language_is_spoken_and_left_again() {
     assert_eq!(text::language(), Language::English);

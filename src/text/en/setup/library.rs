@@ -101,12 +101,12 @@ fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
 
 fn wipe_question(count: usize) -> String {
     format!(
-        "Delete everything from this phone for good? This deletes {}, drawn signatures, paper sheets and \
+        "Delete everything from this phone for good? This deletes {}drawn signatures, paper sheets and \
          pools on the desk, anything half typed and all settings. Your logbook and notes of observers go too. \
          Files you have shared stay.",
         match count {
-            0 => "no match".to_owned(),
-            n => matches(n),
+            0 => String::new(),
+            n => format!("{}, ", matches(n)),
         }
     )
 }

@@ -109,13 +109,13 @@ fn delete_question(teams: &str, standing: &str, entries: u32) -> String {
 
 fn wipe_question(count: usize) -> String {
     format!(
-        "¿Borrar todo de este teléfono para siempre? Se borran {}, las firmas dibujadas, y las \
+        "¿Borrar todo de este teléfono para siempre? Se borran {}las firmas dibujadas, y las \
          actas en papel y los grupos del escritorio. Se borra también lo que esté a medio \
          escribir, con todos los ajustes, tu cuaderno y las notas de observadores. Los archivos \
          que compartiste se quedan.",
         match count {
-            0 => "0 partidos".to_owned(),
-            n => matches(n),
+            0 => String::new(),
+            n => format!("{}, ", matches(n)),
         }
     )
 }
