@@ -276,6 +276,13 @@ fn keeps_a_logbook(stage: &mut Stage) -> Ran {
     referee.browser().picture("logbook-empty");
     referee.tap_at("#log-match");
     referee.reads(words::logged_kept());
+    // A slip: back again, and once more. It is the same one.
+    let first = logbook(referee).matches()[0].id.clone();
+    referee.tap_at("#to-logbook");
+    referee.tap_at("#log-match");
+    referee.reads(words::logged_kept());
+    assert_eq!(logbook(referee).matches().len(), 1);
+    assert_eq!(logbook(referee).matches()[0].id, first);
     referee.tap(words::duty(Duty::Scorer));
     let write = |referee: &mut Referee, field: &str, text: &str| {
         let input = referee.browser().find(field);

@@ -156,6 +156,17 @@ fn swapped_and_slipped(stage: &mut Stage) -> Ran {
     referee.tap_at("#watch-stop");
     referee.reads("1 note");
     referee.reads("Set 2");
+    // Of several notes each field and button says which it is of.
+    let about =
+        "[...document.querySelectorAll('.noted-one input, .noted-one button')].map((control) =>
+        document.getElementById(control.getAttribute('aria-describedby'))?.innerText ?? '')";
+    let about = referee.browser().value(about);
+    let about = about.as_array().expect("a list");
+    assert_eq!(about.len(), 2);
+    let named = words::note(NoteKind::GoodCalm);
+    assert!(about
+        .iter()
+        .all(|one| one.as_str().is_some_and(|one| one.contains(named))));
     Ok(())
 }
 

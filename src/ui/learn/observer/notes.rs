@@ -95,13 +95,15 @@ fn note(open: Open, going: OneGoes, place: usize, kind: NoteKind) -> AnyView {
         )
     });
     let id = format!("note-{place}");
+    // Who listens hears which note a field or a button is of.
+    let about = format!("noted-{place}");
     let typed = move |event| {
         let said = event_target_value(&event);
         open.change(|observed| observed.say(place, &said));
     };
     view! {
         <li class="noted-one" class:good=kind.is_good()>
-            <p>
+            <p id=about.clone()>
                 <strong>{words::note(kind)}</strong>
                 <span class="muted tabular">{words::noted_at(standing, local_time(at))}</span>
             </p>
@@ -109,6 +111,7 @@ fn note(open: Open, going: OneGoes, place: usize, kind: NoteKind) -> AnyView {
                 <label for=id.clone()>{words::note_words()}</label>
                 <input
                     id=id
+                    aria-describedby=about.clone()
                     type="text"
                     autocomplete="off"
                     maxlength=NOTE_LETTERS.to_string()
@@ -119,6 +122,7 @@ fn note(open: Open, going: OneGoes, place: usize, kind: NoteKind) -> AnyView {
             <button
                 type="button"
                 class="button quiet"
+                aria-describedby=about
                 on:click=move |_| going.ask(place)
             >
                 {words::note_remove()}
