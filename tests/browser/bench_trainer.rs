@@ -82,13 +82,7 @@ pub fn print() {
     }
     referee.browser().find("#next");
     let browser = referee.browser();
-    let tasks = browser.value("window.longTasks");
-    let longest = numbers(&tasks).into_iter().fold(0.0, f64::max);
-    println!(
-        "{} scenes: {} tasks over 50 ms, the longest {longest:.0} ms",
-        SCENES + 1,
-        numbers(&tasks).len()
-    );
+    tasks(&format!("{} scenes", SCENES + 1), browser);
     frames("frames of the trainer", browser);
     let size = browser.value("[document.querySelector('.trainer-field').width, document.querySelector('.trainer-field').height]");
     let mut bare = Stage::new(Engine::Chromium);
@@ -99,7 +93,17 @@ pub fn print() {
     browser.slow_down(4.0);
     browser.run(WATCH, json!([]));
     std::thread::sleep(std::time::Duration::from_secs(15));
+    tasks("a bare canvas", browser);
     frames("frames of a bare canvas", browser);
+}
+
+fn tasks(what: &str, browser: &mut Browser) {
+    let tasks = numbers(&browser.value("window.longTasks"));
+    let longest = tasks.iter().copied().fold(0.0, f64::max);
+    println!(
+        "{what}: {} tasks over 50 ms, the longest {longest:.0} ms",
+        tasks.len()
+    );
 }
 
 fn numbers(value: &serde_json::Value) -> Vec<f64> {
