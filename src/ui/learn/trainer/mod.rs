@@ -169,7 +169,8 @@ impl Trainer {
         self.next();
     }
 
-    /// The next scene, or the end where the time is over. It is drawn after the frame that says so.
+    /// The next scene, or the end where the time is over. It is drawn after the frame that says so, and shown after
+    /// one more: the first time both cost most, and together more than a task may take on a slow phone.
     fn next(self) {
         let now = self.session.time_now();
         if self.seconds_left(now) == 0 {
@@ -185,14 +186,21 @@ impl Trainer {
             let sitting = self.sitting.get_untracked();
             let Task { kind, level } = self.learner.read_untracked().next(&sitting, now, turn);
             self.turn.set_value(turn + 1);
-            match Shown::from_seed(kind, level, now.unsigned_abs()) {
-                Some(shown) => self.scene.set(Some(Current {
-                    from: shown.from(),
-                    drawn: StoredValue::new(shown.drawn),
-                    answered: None,
-                })),
-                None => self.shows.set(Shows::Over),
-            }
+            let drawn = Shown::from_seed(kind, level, now.unsigned_abs());
+            after_the_frame(move || {
+                // The page may have been left meanwhile.
+                if self.turn.try_get_value() != Some(turn + 1) {
+                    return;
+                }
+                match drawn {
+                    Some(shown) => self.scene.set(Some(Current {
+                        from: shown.from(),
+                        drawn: StoredValue::new(shown.drawn),
+                        answered: None,
+                    })),
+                    None => self.shows.set(Shows::Over),
+                }
+            });
         });
     }
 
