@@ -3,6 +3,7 @@
 //!
 //! A match that cannot be read does not hide the others.
 
+mod mending;
 mod reading;
 
 use std::collections::BTreeMap;

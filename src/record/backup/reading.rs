@@ -6,6 +6,7 @@ use serde::Deserialize;
 use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
+use super::mending::mended;
 use super::{OnDesk, NAME, VERSION};
 use crate::file;
 use crate::logbook::MAX_LOGBOOK_BYTES;
@@ -20,7 +21,7 @@ const MAX_ON_DESK: usize = 1_000;
 /// A longer text from the desk is not read: a paper sheet of five sets takes some 3 KB.
 pub(super) const MAX_DESK_BYTES: usize = 256 * 1024;
 /// The fields of a backup.
-const FIELDS: [&str; 9] = [
+pub(super) const FIELDS: [&str; 9] = [
     "log", "version", "made", "papers", "pools", "learner", "logbook", "observed", "matches",
 ];
 
@@ -35,6 +36,13 @@ pub struct BackupReading {
     pub problems: Vec<Problem>,
 }
 
+impl BackupReading {
+    /// Notes what was wrong with the file around the matches.
+    pub(super) fn note(&mut self, extent: Extent, kind: ProblemKind) {
+        self.problems.push(Problem::of_file(extent, kind));
+    }
+}
+
 /// One match of a backup.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct ReadMatch {
@@ -46,6 +54,15 @@ pub struct ReadMatch {
     pub drawn: BTreeMap<u32, Strokes>,
     /// Whether the file that it came from at first lacked a part.
     pub lacks_a_part: bool,
+}
+
+impl ReadMatch {
+    /// Says of all its problems which match of the file is meant; `place` counts from 1.
+    pub(super) fn set_place(&mut self, place: usize) {
+        for problem in &mut self.reading.problems {
+            problem.of_match = Some(place);
+        }
+    }
 }
 
 impl From<Reading> for ReadMatch {
@@ -98,31 +115,6 @@ pub fn open_part(text: &str, place: usize) -> ReadMatch {
     }
 }
 
-/// What can be read of a backup that is damaged or cut off: each match begins with a line of its own and
-/// ends with another, as [`write_backup`](super::write_backup) makes them.
-fn mended(text: &str) -> BackupReading {
-    let mut backup = BackupReading::default();
-    let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
-    let places = text.match_indices(&begins).take(MAX_MATCHES);
-    for (place, _) in places {
-        let text = &text[place + "\"match\":".len()..];
-        let ends = text
-            .find("\n]}")
-            .map_or(text.len(), |end| end + "\n]}".len());
-        let reading = file::read(&text[..ends]);
-        if !reading.is_nothing() {
-            backup.matches.push(reading.into());
-        }
-    }
-    let problem = if backup.matches.is_empty() {
-        Problem::of_file(Extent::Whole, ProblemKind::BackupEmpty)
-    } else {
-        Problem::of_file(Extent::Part, ProblemKind::BackupDamaged)
-    };
-    backup.problems.push(problem);
-    backup
-}
-
 /// The matches of a backup as they stand in it.
 #[derive(Default, Deserialize)]
 struct Texts<'a> {
@@ -139,58 +131,24 @@ struct Text<'a> {
 
 fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
-    let mut problem = |extent: Extent, kind: ProblemKind| {
-        backup.problems.push(Problem::of_file(extent, kind));
-    };
     match object.get("version").and_then(Value::as_u64) {
         Some(VERSION) => {}
         Some(newer) if newer > VERSION => {
-            problem(Extent::Whole, ProblemKind::NewerBackup(newer));
+            backup.note(Extent::Whole, ProblemKind::NewerBackup(newer));
             return backup;
         }
         _ => {
-            problem(Extent::Whole, ProblemKind::BackupNoVersion);
+            backup.note(Extent::Whole, ProblemKind::BackupNoVersion);
             return backup;
         }
     }
-    for key in object.keys() {
-        if !FIELDS.contains(&key.as_str()) {
-            problem(Extent::Part, ProblemKind::UnknownField(key.clone()));
-        }
-    }
-    for (field, kept) in [
-        ("papers", &mut backup.desk.papers),
-        ("pools", &mut backup.desk.pools),
-        ("observed", &mut backup.desk.observed),
-    ] {
-        let (texts, left_out) = read_texts(object.get(field), MAX_DESK_BYTES);
-        *kept = texts;
-        if left_out > 0 {
-            problem(
-                Extent::Part,
-                ProblemKind::OnDesk {
-                    field,
-                    count: left_out,
-                },
-            );
-        }
-    }
-    let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
-    backup.desk.learner = learner.pop();
-    if left_out > 0 {
-        problem(Extent::Part, ProblemKind::Learner);
-    }
-    let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
-    backup.desk.logbook = logbook.pop();
-    if left_out > 0 {
-        problem(Extent::Part, ProblemKind::Logbook);
-    }
+    read_desk(object, &mut backup);
     let Some(matches) = object.get("matches").and_then(Value::as_array) else {
-        problem(Extent::Whole, ProblemKind::NoMatches);
+        backup.note(Extent::Whole, ProblemKind::NoMatches);
         return backup;
     };
     if matches.len() > MAX_MATCHES {
-        problem(Extent::Part, ProblemKind::TooManyMatches(matches.len()));
+        backup.note(Extent::Part, ProblemKind::TooManyMatches(matches.len()));
     }
     let texts: Texts = serde_json::from_str(text).unwrap_or_default();
     for (place, value) in matches.iter().take(MAX_MATCHES).enumerate() {
@@ -203,6 +161,43 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
         }
     }
     backup
+}
+
+/// What lies on the desk and belongs to a learner, and the fields of the file that are none.
+pub(super) fn read_desk(object: &Map<String, Value>, backup: &mut BackupReading) {
+    let mut problems = Vec::new();
+    for key in object.keys() {
+        if !FIELDS.contains(&key.as_str()) {
+            problems.push(ProblemKind::UnknownField(key.clone()));
+        }
+    }
+    for (field, kept) in [
+        ("papers", &mut backup.desk.papers),
+        ("pools", &mut backup.desk.pools),
+        ("observed", &mut backup.desk.observed),
+    ] {
+        let (texts, left_out) = read_texts(object.get(field), MAX_DESK_BYTES);
+        *kept = texts;
+        if left_out > 0 {
+            problems.push(ProblemKind::OnDesk {
+                field,
+                count: left_out,
+            });
+        }
+    }
+    let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
+    backup.desk.learner = learner.pop();
+    if left_out > 0 {
+        problems.push(ProblemKind::Learner);
+    }
+    let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
+    backup.desk.logbook = logbook.pop();
+    if left_out > 0 {
+        problems.push(ProblemKind::Logbook);
+    }
+    for kind in problems {
+        backup.note(Extent::Part, kind);
+    }
 }
 
 /// Texts of the desk, and how many there were beside them that are none or too long.
@@ -236,23 +231,27 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
             .problems
             .push(Problem::of_file(Extent::Whole, ProblemKind::MatchMissing)),
     }
+    read_beside(value, &mut read);
+    read.set_place(place);
+    read
+}
+
+/// What stands beside a match: whether it was put away, and the signatures drawn for it.
+pub(super) fn read_beside(value: &Value, read: &mut ReadMatch) {
+    let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
+    read.archived = flag("archived");
+    read.lacks_a_part = flag("lacks_a_part");
     let mut note = |kind: ProblemKind| {
-        reading.problems.push(Problem::of_file(Extent::Part, kind));
+        let problem = Problem::of_file(Extent::Part, kind);
+        read.reading.problems.push(problem);
     };
     for key in value.as_object().into_iter().flat_map(Map::keys) {
         if !["match", "archived", "drawn", "lacks_a_part"].contains(&key.as_str()) {
             note(ProblemKind::UnknownField(key.clone()));
         }
     }
-    let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
-    read.archived = flag("archived");
-    read.lacks_a_part = flag("lacks_a_part");
-    for (entry, drawn) in value
-        .get("drawn")
-        .and_then(Value::as_object)
-        .into_iter()
-        .flatten()
-    {
+    let drawn = value.get("drawn").and_then(Value::as_object);
+    for (entry, drawn) in drawn.into_iter().flatten() {
         let strokes = drawn.as_str().and_then(Strokes::read);
         match (entry.parse::<u32>(), strokes) {
             (Ok(n), Some(strokes)) if (1..=file::MAX_ENTRIES).contains(&(n as usize)) => {
@@ -261,11 +260,6 @@ fn read_match(value: &Value, text: &str, place: usize) -> ReadMatch {
             _ => note(ProblemKind::Drawn),
         }
     }
-    // Which match of the file is meant.
-    for problem in &mut reading.problems {
-        problem.of_match = Some(place);
-    }
-    read
 }
 
 #[cfg(test)]
@@ -274,26 +268,6 @@ mod tests {
     use crate::backup::tests::{backup, kept};
     use crate::backup::write_backup;
     use proptest::prelude::*;
-
-    #[test]
-    fn a_backup_that_is_cut_off_gives_the_matches_before_the_cut() {
-        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
-        let third = text.find("\"id\":\"m3\"").expect("the third match");
-        let read = backup(&text[..third + 4_000]);
-        assert_eq!(read.problems[0].kind, ProblemKind::BackupDamaged);
-        let entries: Vec<usize> = read
-            .matches
-            .iter()
-            .map(|m| m.reading.log.entries.len())
-            .collect();
-        let whole = |seed| kept(seed).log.entries.len();
-        assert_eq!(entries[..2], [whole(1), whole(2)]);
-        assert!(entries[2] > 5 && entries[2] < whole(3), "{entries:?}");
-        assert!(read.matches[2].reading.cut_off);
-        // Cut off before the first match there is nothing to read, and it is still said.
-        let read = backup(&text[..40]);
-        assert!(read.matches.is_empty() && read.problems[0].is_fatal());
-    }
 
     #[test]
     fn one_bad_match_does_not_hide_the_others() {

@@ -1,0 +1,172 @@
+//! A backup that is damaged or cut off: every match and every text of the desk that is still whole.
+//!
+//! A quote within a text is escaped, so the name of a field between quotes, and a quote, a comma and a quote, stand in no
+//! text: they show where to go on behind damage.
+
+use serde_json::{Map, Value};
+
+use super::reading::{read_beside, read_desk, BackupReading, ReadMatch, FIELDS, MAX_MATCHES};
+use super::VERSION;
+use crate::file;
+use crate::{Extent, Problem, ProblemKind};
+
+/// What can be read of a damaged backup: each match begins with a line of its own and ends with another, as
+/// [`write_backup`](super::write_backup) makes them.
+pub(super) fn mended(text: &str) -> BackupReading {
+    let mut backup = BackupReading::default();
+    let head = text.split("\"matches\":").next().unwrap_or(text);
+    let head = head_of(head);
+    if let Some(newer) = head.get("version").and_then(Value::as_u64) {
+        if newer > VERSION {
+            backup.note(Extent::Whole, ProblemKind::NewerBackup(newer));
+            return backup;
+        }
+    }
+    read_desk(&head, &mut backup);
+    let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
+    let places = text.match_indices(&begins).take(MAX_MATCHES);
+    for (at, (place, _)) in places.enumerate() {
+        let line = text[..place].rfind('\n').map_or(0, |line| line + 1);
+        let read = match_of(
+            &text[line..place],
+            &text[place + "\"match\":".len()..],
+            at + 1,
+        );
+        if !read.reading.is_nothing() {
+            backup.matches.push(read);
+        }
+    }
+    let problem = if backup.matches.is_empty() && backup.desk.is_empty() {
+        Problem::of_file(Extent::Whole, ProblemKind::BackupEmpty)
+    } else {
+        Problem::of_file(Extent::Part, ProblemKind::BackupDamaged)
+    };
+    backup.problems.insert(0, problem);
+    backup
+}
+
+/// One match: what stands beside it in its first line, and the text that its own file would have, with what follows it.
+fn match_of(beside: &str, text: &str, place: usize) -> ReadMatch {
+    const END: &str = "\n]}";
+    let end = text.find(END).map_or(text.len(), |end| end + END.len());
+    let mut read = ReadMatch::from(file::read(&text[..end]));
+    if let Ok(beside) = serde_json::from_str(&format!("{beside}\"match\":null}}")) {
+        read_beside(&beside, &mut read);
+    }
+    read.set_place(place);
+    read
+}
+
+/// The fields of the first line, each with what can be read of it.
+fn head_of(text: &str) -> Map<String, Value> {
+    let mut head = Map::new();
+    for field in FIELDS {
+        let key = format!("\"{field}\":");
+        let Some(place) = text.find(&key) else {
+            continue;
+        };
+        let behind = &text[place + key.len()..];
+        let value = match behind.strip_prefix('[') {
+            Some(items) => Some(Value::Array(texts_of(items))),
+            None => first_value(behind).map(|(value, _)| value),
+        };
+        if let Some(value) = value {
+            head.insert(field.to_owned(), value);
+        }
+    }
+    head
+}
+
+/// The texts of a list up to its end, or that of what is there. One that is damaged stands as null, so that it is
+/// counted.
+fn texts_of(mut rest: &str) -> Vec<Value> {
+    let mut texts = Vec::new();
+    while rest.starts_with('"') {
+        let (value, behind) = match first_value(rest) {
+            Some((value, behind)) if behind.starts_with([',', ']']) => (value, behind),
+            // What is cut off ends here.
+            _ => match rest.find("\",\"") {
+                Some(end) => (Value::Null, &rest[end + 1..]),
+                None => (Value::Null, ""),
+            },
+        };
+        texts.push(value);
+        rest = behind.strip_prefix(',').unwrap_or("");
+    }
+    texts
+}
+
+/// The value that a text begins with, and what stands behind it.
+fn first_value(text: &str) -> Option<(Value, &str)> {
+    let mut values = serde_json::Deserializer::from_str(text).into_iter::<Value>();
+    let value = values.next()?.ok()?;
+    Some((value, &text[values.byte_offset()..]))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::backup::tests::{backup, kept};
+    use crate::backup::{write_backup, OnDesk};
+
+    #[test]
+    fn a_backup_that_is_cut_off_gives_the_matches_before_the_cut() {
+        let text = write_backup(&[kept(1), kept(2), kept(3)], &OnDesk::default(), None);
+        let third = text.find("\"id\":\"m3\"").expect("the third match");
+        let read = backup(&text[..third + 4_000]);
+        assert_eq!(read.problems[0].kind, ProblemKind::BackupDamaged);
+        let entries: Vec<usize> = read
+            .matches
+            .iter()
+            .map(|m| m.reading.log.entries.len())
+            .collect();
+        let whole = |seed| kept(seed).log.entries.len();
+        assert_eq!(entries[..2], [whole(1), whole(2)]);
+        assert!(entries[2] > 5 && entries[2] < whole(3), "{entries:?}");
+        assert!(read.matches[2].reading.cut_off);
+        // Cut off before the first match there is nothing to read, and it is still said.
+        let read = backup(&text[..40]);
+        assert!(read.matches.is_empty() && read.problems[0].is_fatal());
+    }
+
+    /// Backups are as large as a phone has matches, and the last part of a file is what a full disk or a broken
+    /// transfer takes: what stands before it is whole.
+    #[test]
+    fn a_cut_takes_nothing_that_stands_before_it() {
+        let desk = OnDesk {
+            papers: vec!["{}\n\"a\",\"b\" Otters".to_owned(), "second".to_owned()],
+            pools: vec!["{\"pools\":[\"x\"]}".to_owned()],
+            learner: Some("{\"learner\":1}".to_owned()),
+            logbook: Some("{\"log\":\"volleyball-logbook\"}".to_owned()),
+            observed: vec!["{\"log\":\"volleyball-observer\"}".to_owned()],
+        };
+        let text = write_backup(&[kept(2), kept(3), kept(4)], &desk, None);
+        let last = text.find("\"id\":\"m4\"").expect("the third match");
+        let read = backup(&text[..last + 4_000]);
+        assert_eq!(read.desk, desk);
+        let kinds: Vec<&ProblemKind> = read.problems.iter().map(|p| &p.kind).collect();
+        assert_eq!(kinds, [&ProblemKind::BackupDamaged]);
+        let beside = |m: &ReadMatch| (m.archived, m.drawn.len());
+        let all: Vec<(bool, usize)> = read.matches.iter().map(beside).collect();
+        assert_eq!(all, [(true, 0), (false, 1), (true, 0)]);
+        assert!(read.matches[2].reading.cut_off);
+
+        // Cut off within a pool, nothing behind it is there, and no match.
+        let pool = text.find("{\\\"pools").expect("a pool");
+        let read = backup(&text[..pool + 5]);
+        assert_eq!(read.desk.papers, desk.papers);
+        assert_eq!(read.desk.logbook, None);
+        assert!(read.problems.iter().all(|p| !p.is_fatal()), "{read:?}");
+
+        // A damaged paper sheet hides neither the other nor what lies behind it.
+        let broken = text.replacen("\\n", "\\q", 1);
+        assert_ne!(broken, text);
+        let read = backup(&broken);
+        assert_eq!(read.desk.papers, ["second"]);
+        assert_eq!(read.desk.pools, desk.pools);
+        assert_eq!(read.matches.len(), 3);
+        let field = "papers";
+        let left_out = ProblemKind::OnDesk { field, count: 1 };
+        assert!(read.problems.iter().any(|p| p.kind == left_out));
+    }
+}
