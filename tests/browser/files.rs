@@ -1,7 +1,7 @@
 //! Files that come in: the same one, another record of it, one that is cut off, one that is none.
 
-use game::{Entry, Kind, Timeline};
-use record::Log;
+use game::{simulate, Entry, Kind, Timeline};
+use record::{KeptMatch, Log, OnDesk};
 use rules::{Preset, Team};
 use serde_json::json;
 
@@ -43,6 +43,11 @@ pub const TESTS: &[Test] = &[
         name: "a_packed_file_is_taken_in",
         engines: &[Engine::Chromium],
         run: a_packed_file_is_taken_in,
+    },
+    Test {
+        name: "a_backup_that_is_cut_off_brings_what_stands_before_the_cut",
+        engines: &[Engine::Chromium],
+        run: a_backup_that_is_cut_off_brings_what_stands_before_the_cut,
     },
 ];
 
@@ -244,5 +249,31 @@ fn a_packed_file_is_taken_in(stage: &mut Stage) -> Ran {
     referee.tap_at(".sheet-open");
     referee.reads("Write this code on paper");
     assert_eq!(referee.kept().entries(), log.entries);
+    Ok(())
+}
+
+fn a_backup_that_is_cut_off_brings_what_stands_before_the_cut(stage: &mut Stage) -> Ran {
+    let all: Vec<KeptMatch> = (1..=3)
+        .map(|seed| KeptMatch {
+            log: Log {
+                id: format!("m{seed}"),
+                entries: simulate(Preset::SchoolJunior, seed),
+            },
+            archived: seed == 1,
+            ..KeptMatch::default()
+        })
+        .collect();
+    let desk = OnDesk {
+        papers: vec!["{\"preset\":\"school_junior\"}\nname.a Otters".to_owned()],
+        ..OnDesk::default()
+    };
+    let text = record::write_backup(&all, &desk, None);
+    let third = text.find("\"id\":\"m3\"").expect("the third match");
+    let mut referee = Referee::at(stage);
+    referee.open_file("all.json", &text.as_bytes()[..third + 3_000]);
+    referee.reads("the backup is damaged or cut off. What is whole was read, the rest is missing");
+    referee.reads("3 matches new");
+    referee.reads("paper sheets and pools of the desk: 1 new, 0 already here.");
+    referee.reads("archived, just imported");
     Ok(())
 }

@@ -3,6 +3,7 @@
 //! A quote within a text is escaped, so the name of a field between quotes, and a quote, a comma and a quote, stand in no
 //! text: they show where to go on behind damage.
 
+use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::reading::{read_beside, read_desk, BackupReading, ReadMatch, FIELDS, MAX_MATCHES};
@@ -98,8 +99,8 @@ fn texts_of(mut rest: &str) -> Vec<Value> {
 
 /// The value that a text begins with, and what stands behind it.
 fn first_value(text: &str) -> Option<(Value, &str)> {
-    let mut values = serde_json::Deserializer::from_str(text).into_iter::<Value>();
-    let value = values.next()?.ok()?;
+    let mut values = serde_json::Deserializer::from_str(text).into_iter::<&RawValue>();
+    let value = serde_json::from_str(values.next()?.ok()?.get()).ok()?;
     Some((value, &text[values.byte_offset()..]))
 }
 

@@ -81,8 +81,7 @@ fn kind(kind: &ProblemKind) -> String {
             "The backup is damaged or cut off before its first match. Ask for it again.".to_owned()
         }
         P::BackupDamaged => {
-            "the backup is damaged or cut off. What is whole was read. Drawn signatures may be missing, and what \
-             was archived"
+            "the backup is damaged or cut off. What is whole was read, the rest is missing"
                 .to_owned()
         }
         P::NewerBackup(newer) => format!(

@@ -91,8 +91,7 @@ fn kind(kind: &ProblemKind) -> String {
                 .to_owned()
         }
         P::BackupDamaged => {
-            "la copia de seguridad está dañada o cortada. Se leyó lo que está entero. Pueden \
-             faltar firmas dibujadas y qué estaba archivado"
+            "la copia de seguridad está dañada o cortada. Se leyó lo que está entero; falta el resto"
                 .to_owned()
         }
         P::NewerBackup(newer) => format!(
