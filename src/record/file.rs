@@ -14,6 +14,7 @@ use super::wire;
 use super::Log;
 use game::{Entry, Kind};
 
+pub(crate) use mending::first_value;
 pub use reading::read;
 pub(super) use reading::read_value;
 

@@ -3,31 +3,33 @@
 //! A quote within a text is escaped, so the name of a field between quotes, and a quote, a comma and a quote, stand in no
 //! text: they show where to go on behind damage.
 
-use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::reading::{read_beside, read_desk, BackupReading, ReadMatch, FIELDS, MAX_MATCHES};
 use super::VERSION;
-use crate::file;
+use crate::file::{self, first_value};
 use crate::{Extent, Problem, ProblemKind};
 
 /// What can be read of a damaged backup: each match begins with a line of its own and ends with another, as
 /// [`write_backup`](super::write_backup) makes them.
 pub(super) fn mended(text: &str) -> BackupReading {
     let mut backup = BackupReading::default();
-    let head = text.split("\"matches\":").next().unwrap_or(text);
-    let head = head_of(head);
-    if let Some(newer) = head.get("version").and_then(Value::as_u64) {
-        if newer > VERSION {
-            backup.note(Extent::Whole, ProblemKind::NewerBackup(newer));
-            return backup;
-        }
+    let head = head_of(text.split("\"matches\":").next().unwrap_or(text));
+    let version = head.get("version").and_then(Value::as_u64);
+    if let Some(newer) = version.filter(|version| *version > VERSION) {
+        backup.note(Extent::Whole, ProblemKind::NewerBackup(newer));
+        return backup;
     }
     read_desk(&head, &mut backup);
     let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
     let places = text.match_indices(&begins).take(MAX_MATCHES);
+    // A file without lines is looked through once, not once for each match.
+    let mut before = 0;
     for (at, (place, _)) in places.enumerate() {
-        let line = text[..place].rfind('\n').map_or(0, |line| line + 1);
+        let line = text[before..place]
+            .rfind('\n')
+            .map_or(before, |line| before + line + 1);
+        before = place;
         let read = match_of(
             &text[line..place],
             &text[place + "\"match\":".len()..],
@@ -69,7 +71,7 @@ fn head_of(text: &str) -> Map<String, Value> {
         let behind = &text[place + key.len()..];
         let value = match behind.strip_prefix('[') {
             Some(items) => Some(Value::Array(texts_of(items))),
-            None => first_value(behind).map(|(value, _)| value),
+            None => value_first_in(behind).map(|(value, _)| value),
         };
         if let Some(value) = value {
             head.insert(field.to_owned(), value);
@@ -83,7 +85,7 @@ fn head_of(text: &str) -> Map<String, Value> {
 fn texts_of(mut rest: &str) -> Vec<Value> {
     let mut texts = Vec::new();
     while rest.starts_with('"') {
-        let (value, behind) = match first_value(rest) {
+        let (value, behind) = match value_first_in(rest) {
             Some((value, behind)) if behind.starts_with([',', ']']) => (value, behind),
             // What is cut off ends here.
             _ => match rest.find("\",\"") {
@@ -98,10 +100,9 @@ fn texts_of(mut rest: &str) -> Vec<Value> {
 }
 
 /// The value that a text begins with, and what stands behind it.
-fn first_value(text: &str) -> Option<(Value, &str)> {
-    let mut values = serde_json::Deserializer::from_str(text).into_iter::<&RawValue>();
-    let value = serde_json::from_str(values.next()?.ok()?.get()).ok()?;
-    Some((value, &text[values.byte_offset()..]))
+fn value_first_in(text: &str) -> Option<(Value, &str)> {
+    let (value, behind) = first_value(text)?;
+    Some((serde_json::from_str(value).ok()?, behind))
 }
 
 #[cfg(test)]

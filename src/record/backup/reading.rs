@@ -165,38 +165,36 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
 
 /// What lies on the desk and belongs to a learner, and the fields of the file that are none.
 pub(super) fn read_desk(object: &Map<String, Value>, backup: &mut BackupReading) {
-    let mut problems = Vec::new();
+    let BackupReading { desk, problems, .. } = backup;
+    let mut note = |kind: ProblemKind| problems.push(Problem::of_file(Extent::Part, kind));
     for key in object.keys() {
         if !FIELDS.contains(&key.as_str()) {
-            problems.push(ProblemKind::UnknownField(key.clone()));
+            note(ProblemKind::UnknownField(key.clone()));
         }
     }
     for (field, kept) in [
-        ("papers", &mut backup.desk.papers),
-        ("pools", &mut backup.desk.pools),
-        ("observed", &mut backup.desk.observed),
+        ("papers", &mut desk.papers),
+        ("pools", &mut desk.pools),
+        ("observed", &mut desk.observed),
     ] {
         let (texts, left_out) = read_texts(object.get(field), MAX_DESK_BYTES);
         *kept = texts;
         if left_out > 0 {
-            problems.push(ProblemKind::OnDesk {
+            note(ProblemKind::OnDesk {
                 field,
                 count: left_out,
             });
         }
     }
     let (mut learner, left_out) = read_texts(object.get("learner"), MAX_DESK_BYTES);
-    backup.desk.learner = learner.pop();
+    desk.learner = learner.pop();
     if left_out > 0 {
-        problems.push(ProblemKind::Learner);
+        note(ProblemKind::Learner);
     }
     let (mut logbook, left_out) = read_texts(object.get("logbook"), MAX_LOGBOOK_BYTES);
-    backup.desk.logbook = logbook.pop();
+    desk.logbook = logbook.pop();
     if left_out > 0 {
-        problems.push(ProblemKind::Logbook);
-    }
-    for kind in problems {
-        backup.note(Extent::Part, kind);
+        note(ProblemKind::Logbook);
     }
 }
 

@@ -57,15 +57,21 @@ pub(super) fn up_to_damage(text: &str) -> Option<Mended> {
     let mut entries = Vec::new();
     while entries.len() <= MAX_ENTRIES {
         rest = rest.trim_start_matches([' ', '\t', '\r', '\n', ',']);
-        let mut values = serde_json::Deserializer::from_str(rest).into_iter::<&RawValue>();
-        let Some(Ok(entry)) = values.next() else {
+        let Some((entry, behind)) = first_value(rest) else {
             break;
         };
-        entries.push(entry.get());
-        rest = &rest[values.byte_offset()..];
+        entries.push(entry);
+        rest = behind;
     }
     Some(Mended {
         text: format!("{head}{}]}}", entries.join(",")),
         cut_off: true,
     })
+}
+
+/// The text of the value that a text begins with, and what stands behind it. None where it is no whole value.
+pub(crate) fn first_value(text: &str) -> Option<(&str, &str)> {
+    let mut values = serde_json::Deserializer::from_str(text).into_iter::<&RawValue>();
+    let value = values.next()?.ok()?.get();
+    Some((value, &text[values.byte_offset()..]))
 }

@@ -7,7 +7,7 @@ use serde_json::value::RawValue;
 use serde_json::{Map, Value};
 
 use super::links::Chain;
-use super::mending::{by_lines, up_to_damage};
+use super::mending::{by_lines, first_value, up_to_damage};
 use super::{as_written, to_json, without_link, LINK, MAX_BYTES, MAX_ENTRIES, NAME, VERSION};
 use crate::broken::{broken, Broken};
 use crate::chain::Link;
@@ -69,8 +69,7 @@ pub fn read(text: &str) -> Reading {
 
 /// The first object of a text that goes on behind it: two files in one, or something that was added.
 fn first_of_several(text: &str) -> Option<(&str, Value)> {
-    let mut values = serde_json::Deserializer::from_str(text).into_iter::<&RawValue>();
-    let first = values.next()?.ok()?.get();
+    let (first, _) = first_value(text)?;
     let value: Value = serde_json::from_str(first).ok()?;
     value.is_object().then_some((first, value))
 }
