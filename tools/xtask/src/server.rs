@@ -5,10 +5,10 @@
 //! answer closes its connection: once stopped, nothing of it lingers.
 
 use std::io::{BufRead, BufReader, Read, Result, Write};
-use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::net::{Ipv4Addr, Shutdown, TcpListener, TcpStream};
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::Arc;
+use std::sync::{Arc, Mutex};
 use std::thread::JoinHandle;
 use std::time::Duration;
 
@@ -58,6 +58,34 @@ pub struct Server {
     pub port: u16,
     ending: Arc<AtomicBool>,
     thread: Option<JoinHandle<()>>,
+    spare: Arc<Spare>,
+}
+
+/// Connections that have asked nothing yet. Browsers open them ahead of need.
+#[derive(Default)]
+struct Spare(Mutex<Vec<TcpStream>>);
+
+impl Spare {
+    fn opened(&self, stream: &TcpStream) {
+        if let Ok(stream) = stream.try_clone() {
+            self.0.lock().expect("nobody panics here").push(stream);
+        }
+    }
+
+    /// The connection asks something, or has closed.
+    fn taken(&self, stream: &TcpStream) {
+        let its = |other: &TcpStream| other.peer_addr().ok() == stream.peer_addr().ok();
+        self.0
+            .lock()
+            .expect("nobody panics here")
+            .retain(|other| !its(other));
+    }
+
+    fn close(&self) {
+        for stream in self.0.lock().expect("nobody panics here").drain(..) {
+            let _ = stream.shutdown(Shutdown::Both);
+        }
+    }
 }
 
 impl Server {
@@ -71,18 +99,19 @@ impl Server {
         let port = listener.local_addr()?.port();
         let ending = Arc::new(AtomicBool::new(false));
         let shared = Arc::new((site, watch));
+        let spare = Arc::new(Spare::default());
         let thread = std::thread::spawn({
-            let ending = ending.clone();
+            let (ending, spare) = (ending.clone(), spare.clone());
             move || {
                 for stream in listener.incoming() {
                     if ending.load(Ordering::SeqCst) {
                         break;
                     }
-                    let shared = shared.clone();
+                    let Ok(stream) = stream else { continue };
+                    spare.opened(&stream);
+                    let (shared, spare) = (shared.clone(), spare.clone());
                     // A browser that hangs up early is no trouble of the server's.
-                    std::thread::spawn(move || {
-                        stream.and_then(|stream| shared.0.answer(stream, &shared.1))
-                    });
+                    std::thread::spawn(move || shared.0.answer(stream, &spare, &shared.1));
                 }
             }
         });
@@ -90,6 +119,7 @@ impl Server {
             port,
             ending,
             thread: Some(thread),
+            spare,
         })
     }
 }
@@ -103,15 +133,18 @@ impl Drop for Server {
         // Wakes the listener, which waits for a connection and nothing else.
         let _ = TcpStream::connect((Ipv4Addr::LOCALHOST, self.port));
         let _ = thread.join();
+        self.spare.close();
     }
 }
 
 impl Site {
-    fn answer(&self, mut stream: TcpStream, watch: &impl Fn(&str)) -> Result<()> {
+    fn answer(&self, mut stream: TcpStream, spare: &Spare, watch: &impl Fn(&str)) -> Result<()> {
         stream.set_read_timeout(Some(Duration::from_secs(10)))?;
         let mut lines = BufReader::new(stream.try_clone()?.take(16_384)).lines();
-        let first = lines.next().transpose()?.unwrap_or_default();
-        // Browsers open connections ahead of need; one that asks nothing was no request.
+        let first = lines.next().transpose();
+        spare.taken(&stream);
+        let first = first?.unwrap_or_default();
+        // A spare connection that was never used was no request.
         if first.is_empty() {
             return Ok(());
         }

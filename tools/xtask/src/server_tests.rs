@@ -106,3 +106,17 @@ fn requests_are_told_and_a_stopped_server_refuses() {
     drop(server);
     assert!(TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err());
 }
+
+#[test]
+fn a_connection_opened_ahead_of_need_is_not_answered_once_the_server_ends() {
+    let folder = Folder::new("spare");
+    let server = Server::start(folder.site("/"), 0, |_| ()).unwrap();
+    let mut spare = TcpStream::connect((Ipv4Addr::LOCALHOST, server.port)).unwrap();
+    // Connections are taken in their order, so the spare one stands once this is answered.
+    ask(&server, "GET / HTTP/1.1");
+    drop(server);
+    let mut answer = Vec::new();
+    let _ = write!(spare, "GET / HTTP/1.1\r\nHost: here\r\n\r\n");
+    let _ = spare.read_to_end(&mut answer);
+    assert_eq!(String::from_utf8_lossy(&answer), "");
+}
