@@ -22,20 +22,19 @@ pub enum Draft {
     Drawn,
     /// How far a practice match was told.
     Practice,
+    /// A remark for the sheet, of a team's or of the whole match.
+    Remark(Option<Team>),
+    /// What a team protests against, also while it is written after the match.
+    Protest(Team),
+    /// Why play is interrupted.
+    Suspend,
+    /// Who has cleared a check.
+    Clear,
+    /// Why a sealed record is opened again.
+    Reopen,
 }
 
 impl Draft {
-    const ALL: [Draft; 8] = [
-        Draft::Toss,
-        Draft::TeamList(Team::A),
-        Draft::TeamList(Team::B),
-        Draft::LineUp(Team::A),
-        Draft::LineUp(Team::B),
-        Draft::Briefed,
-        Draft::Drawn,
-        Draft::Practice,
-    ];
-
     const fn code(self) -> &'static str {
         match self {
             Draft::Toss => "toss",
@@ -46,6 +45,14 @@ impl Draft {
             Draft::Briefed => "briefed",
             Draft::Drawn => "drawn",
             Draft::Practice => "practice",
+            Draft::Remark(None) => "remark",
+            Draft::Remark(Some(Team::A)) => "remark-A",
+            Draft::Remark(Some(Team::B)) => "remark-B",
+            Draft::Protest(Team::A) => "protest-A",
+            Draft::Protest(Team::B) => "protest-B",
+            Draft::Suspend => "suspend",
+            Draft::Clear => "clear",
+            Draft::Reopen => "reopen",
         }
     }
 }
@@ -70,7 +77,12 @@ impl Settings {
 
 impl Drafts {
     fn key(&self, draft: Draft) -> String {
-        format!("draft/{}/{}", self.id, draft.code())
+        self.below() + draft.code()
+    }
+
+    /// What the keys of all of them begin with.
+    fn below(&self) -> String {
+        format!("draft/{}/", self.id)
     }
 
     /// The text that was kept last.
@@ -125,9 +137,7 @@ impl Drafts {
 
     /// Forgets all of them, the drawn signatures too.
     pub fn forget_all(&self) {
-        for draft in Draft::ALL {
-            self.forget(draft);
-        }
+        self.settings.forget_below(&self.below());
     }
 }
 

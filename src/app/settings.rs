@@ -40,6 +40,13 @@ impl Settings {
         let _ = self.local.remove(&key(name));
     }
 
+    /// Forgets every name that begins like this.
+    pub(crate) fn forget_below(&self, beginning: &str) {
+        for key in self.local.keys(&key(beginning)).unwrap_or_default() {
+            let _ = self.local.remove(&key);
+        }
+    }
+
     /// Forgets every name of this program that is no line of a match; whether all went.
     #[must_use]
     pub fn forget_all(&self) -> bool {

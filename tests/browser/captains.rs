@@ -155,7 +155,27 @@ fn protest(stage: &mut Stage) -> Ran {
     let field = referee.browser().find("#protest-about");
     referee.browser().write(&field, "touched block");
     referee.browser().picture("protest");
+    // What is half typed outlives the way back and a reload, and belongs to one team.
+    referee.tap("Back");
+    referee.stage.reload();
+    referee.tap_at("#continue");
+    for (team, words) in [(A, ""), (B, "touched block")] {
+        referee.tap(&format!("More {team}"));
+        referee.tap("Protest");
+        assert_eq!(typed(referee, "#protest-about"), words);
+        if team == A {
+            referee.tap("Close");
+        }
+    }
     referee.tap("Record the protest");
+    referee.tap(&format!("More {B}"));
+    referee.tap("Protest");
+    assert_eq!(
+        typed(referee, "#protest-about"),
+        "",
+        "it stands in the log now"
+    );
+    referee.tap("Close");
     let timeline = referee.timeline();
     let announced = &timeline.state().protests()[0];
     assert_eq!(
@@ -190,6 +210,18 @@ fn protest(stage: &mut Stage) -> Ran {
     let about = Protested::Entry(timeline.state().protests()[0].entry);
     assert!(matches!(made, Kind::ProtestStatement { about: of, .. } if *of == about));
     Ok(())
+}
+
+/// What stands in a field.
+fn typed(referee: &mut Referee, css: &str) -> String {
+    referee.browser().find(css);
+    let typed = format!("document.querySelector('{css}').value");
+    referee
+        .browser()
+        .value(&typed)
+        .as_str()
+        .expect("words")
+        .to_owned()
 }
 
 /// Four on court, no libero, five seconds for the service.

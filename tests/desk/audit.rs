@@ -265,7 +265,8 @@ fn a_protest_is_announced_and_written() {
     assert_eq!(codes(kinds.clone()), [(Some(entry), "protest_not_written")]);
     let timeline = Timeline::of(timed(kinds.clone()));
     let found = audit::of_log(&timeline);
-    assert_eq!(found[0].remedy(), Remedy::Protest(entry));
+    let team = Team::B;
+    assert_eq!(found[0].remedy(), Remedy::Protest { entry, team });
     assert_eq!(found[0].what.rule(), Some("5.1.3"));
     let sheet = Sheet::of(&timeline);
     let told = "Protest announced, Herons by number 1: touched block. Nothing was written after the match.";

@@ -49,11 +49,13 @@ fn drafts_of_one_match_go_and_those_of_another_stay() {
         drafts.keep(Draft::Toss, "1 A H");
         drafts.keep_entry(Draft::LineUp(Team::B), line_up.clone());
         drafts.keep_practice_step(7);
+        drafts.keep(Draft::Protest(Team::A), "touched block");
     }
     assert_eq!(mine.entry(Draft::LineUp(Team::B)), Some(line_up));
     assert_eq!(mine.entry(Draft::LineUp(Team::A)), None);
     mine.forget_all();
     assert_eq!((mine.get(Draft::Toss), mine.practice_step()), (None, 0));
+    assert_eq!(mine.get(Draft::Protest(Team::A)), None);
     assert_eq!(other.practice_step(), 7);
     // What cannot be read counts as nothing.
     other.keep(Draft::Practice, "seven");

@@ -2,6 +2,7 @@
 
 use super::{Field, Finding, What};
 use game::Signer;
+use rules::Team;
 
 /// The way to put a finding right.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,8 +18,13 @@ pub enum Remedy {
         /// What was checked.
         item: String,
     },
-    /// The protest that this entry announced is written on the sheet, if the captain wants it.
-    Protest(u32),
+    /// The protest that was announced is written on the sheet, if the captain wants it.
+    Protest {
+        /// The entry that announced it.
+        entry: u32,
+        /// Whose it is.
+        team: Team,
+    },
     /// The match is played on, or ended as what it is.
     Play,
     /// The entry is looked at, and taken back where it is wrong.
@@ -42,7 +48,9 @@ impl Finding {
             What::Missing(field) => field.remedy(),
             What::OpenQuestion(_) => self.entry.map_or(Remedy::Remark, Remedy::Answer),
             What::CheckFailed { item, .. } => Remedy::Clear { item: item.clone() },
-            What::ProtestNotWritten { .. } => self.entry.map_or(Remedy::Remark, Remedy::Protest),
+            What::ProtestNotWritten { team } => self.entry.map_or(Remedy::Remark, |entry| {
+                Remedy::Protest { entry, team: *team }
+            }),
             What::Unfinished => Remedy::Play,
             What::Form { .. } | What::Refused(_) | What::ChangedAfterSigning => Remedy::Log,
             What::Broken(_)
@@ -70,7 +78,7 @@ impl Finding {
             Remedy::Details
             | Remedy::Log
             | Remedy::Remark
-            | Remedy::Protest(_)
+            | Remedy::Protest { .. }
             | Remedy::Stands => false,
         }
     }

@@ -1,6 +1,5 @@
 //! Everything else that can happen to a team.
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::captain::requests_by;
@@ -8,8 +7,10 @@ use super::court::{use_court, Panel};
 use super::panel::Frame;
 use crate::memo::Memo;
 use crate::session::use_session;
+use crate::widgets::kept_words::KeptWords;
 use crate::widgets::picker::{asked, buttons, Choice, Layout};
 use app::delaying::Delaying;
+use app::drafts::Draft;
 use game::{libero_at_hand, libero_replacements, Kind, Refusal};
 use rules::Team;
 
@@ -29,7 +30,7 @@ pub fn More(
         <Frame title>
             {liberos(team, enter)}
             {happened(team)}
-            <Remark team enter />
+            <Remark team />
         </Frame>
     }
 }
@@ -133,25 +134,20 @@ fn happened(team: Team) -> AnyView {
 
 /// Words for the sheet.
 #[component]
-fn Remark(team: Team, enter: Callback<Kind>) -> impl IntoView {
-    let field = NodeRef::<html::Input>::new();
+fn Remark(team: Team) -> impl IntoView {
+    let court = use_court();
+    let words = KeptWords::of(Draft::Remark(Some(team)));
     let note = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
-        let words = field.get().map(|input| input.value()).unwrap_or_default();
-        let words = words.trim();
-        if !words.is_empty() {
-            enter.run(Kind::Remark {
-                text: words.to_owned(),
-                team: Some(team),
-            });
+        let text = words.typed();
+        let team = Some(team);
+        if !text.is_empty() && court.submit(Kind::Remark { text, team }) {
+            words.entered();
         }
     };
     view! {
         <form class="remark" on:submit=note>
-            <label class="field">
-                <span>{text::remark_label()}</span>
-                <input type="text" maxlength="300" node_ref=field />
-            </label>
+            {words.draw("remark", text::remark_label())}
             <button type="submit" class="button">
                 {text::note_it()}
             </button>

@@ -1,12 +1,13 @@
 //! A protest: announced at once by the game captain, written on the sheet after the match (Official
 //! Volleyball Rules 2025-2028, 5.1.2.1 and 5.1.3).
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::court::use_court;
 use super::panel::Frame;
 use crate::session::use_session;
+use crate::widgets::kept_words::KeptWords;
+use app::drafts::Draft;
 use game::entry::Protested;
 use game::{last_speaker, Kind, Phase};
 use rules::Team;
@@ -34,43 +35,35 @@ pub fn Protest(
         .filter(|p| p.team == team)
         .map(|p| text::announced(p, court.score_order()))
         .collect();
-    let field = NodeRef::<html::Input>::new();
+    let words = KeptWords::of(Draft::Protest(team));
     let missing = RwSignal::new(false);
-    let typed = move || {
-        let typed = field.get_untracked().map(|input| input.value());
-        typed.unwrap_or_default().trim().to_owned()
+    let submit = move |kind: Kind| {
+        if court.submit(kind) {
+            words.entered();
+        }
     };
     let announce = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
-        court.submit(Kind::Protest {
+        submit(Kind::Protest {
             team,
             number,
-            text: typed(),
+            text: words.typed(),
         });
     };
     let write = move |_| {
-        let text = typed();
+        let text = words.typed();
         if text.is_empty() {
             return missing.set(true);
         }
         let about = unwritten.map_or(Protested::Unannounced(team), Protested::Entry);
-        court.submit(Kind::ProtestStatement { about, text });
+        submit(Kind::ProtestStatement { about, text });
     };
     view! {
         <Frame title=text::panel_title(text::protest(), &name)>
             <p>{text::protest_by(number)}</p>
             {announced.into_iter().map(|line| view! { <p class="means">{line}</p> }).collect_view()}
             <form class="stack" on:submit=announce>
-                <label class="field">
-                    <span>{text::protest_about()}</span>
-                    <input
-                        type="text"
-                        id="protest-about"
-                        maxlength="300"
-                        autocomplete="off"
-                        node_ref=field
-                    />
-                </label>
+                {words.draw("protest-about", text::protest_about())}
                 {move || missing.get().then(|| view! {
                     <p class="sentence bad" role="alert">{text::protest_needs_words()}</p>
                 })}

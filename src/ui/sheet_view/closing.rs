@@ -1,6 +1,5 @@
 //! Closing the record: who signs, the seal and its code, and the way back.
 
-use leptos::html;
 use leptos::prelude::*;
 
 use super::open_things::{open_things, result, still_open};
@@ -8,9 +7,12 @@ use crate::memo::Memo;
 use crate::session::{use_session, Session};
 use crate::setup::{DetailsForm, SignPad};
 use crate::widgets::dialog::Drawer;
+use crate::widgets::kept_words::KeptWords;
+use app::drafts::Draft;
 use game::entry::{Check, Protested};
 use game::{Kind, Phase, Signer, Timeline};
 use reports::{SealBox, Sheet, Signed};
+use rules::Team;
 use text::score_sheet as paper;
 use text::sheet as words;
 
@@ -30,6 +32,8 @@ pub(super) enum Asked {
     Protest {
         /// The entry.
         entry: u32,
+        /// Whose it is.
+        team: Team,
     },
     /// A remark that tells what can be entered no more.
     Remark {
@@ -219,49 +223,52 @@ fn Form(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
 #[component]
 fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
     let session = use_session();
-    let field = NodeRef::<html::Input>::new();
     let missing = RwSignal::new(false);
-    let (more, label, go_on, needed) = match &asked {
+    let (draft, more, label, go_on, needed) = match &asked {
         Asked::Clear { item } => (
+            Draft::Clear,
             words::clear_more(item),
             words::clear_who(),
             words::clear_go(),
             words::clear_needs_who(),
         ),
-        Asked::Protest { .. } => (
+        Asked::Protest { team, .. } => (
+            Draft::Protest(*team),
             words::protest_more().to_owned(),
             words::protest_field(),
             words::write_protest(),
             words::protest_needs_words(),
         ),
         Asked::Remark { about } => (
+            Draft::Remark(None),
             about.clone(),
             words::remark_field(),
             words::remark_go(),
             words::remark_needs_words(),
         ),
         Asked::Sign(_) | Asked::Details | Asked::Reopen => (
+            Draft::Reopen,
             words::reopen_more().to_owned(),
             words::reopen_why(),
             words::reopen(),
             words::reopen_needs_why(),
         ),
     };
+    let kept = KeptWords::of(draft);
     let go = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
-        let typed = field.get_untracked().map(|input| input.value());
-        let typed = typed.unwrap_or_default().trim().to_owned();
+        let typed = kept.typed();
         if typed.is_empty() {
             return missing.set(true);
         }
         open.set(false);
-        session.submit(match &asked {
+        let made = session.submit(match &asked {
             Asked::Clear { item } => Kind::Check(Check {
                 item: item.clone(),
                 ok: true,
                 note: Some(typed),
             }),
-            Asked::Protest { entry } => Kind::ProtestStatement {
+            Asked::Protest { entry, .. } => Kind::ProtestStatement {
                 about: Protested::Entry(*entry),
                 text: typed,
             },
@@ -271,14 +278,14 @@ fn Reason(asked: Asked, open: RwSignal<bool>) -> impl IntoView {
             },
             Asked::Sign(_) | Asked::Details | Asked::Reopen => Kind::Reopen { why: Some(typed) },
         });
+        if made {
+            kept.entered();
+        }
     };
     view! {
         <form class="stack" on:submit=go>
             <p>{more}</p>
-            <label class="field">
-                <span>{label}</span>
-                <input type="text" id="closing-field" maxlength="300" autocomplete="off" node_ref=field />
-            </label>
+            {kept.draw("closing-field", label)}
             {move || missing.get().then(|| view! {
                 <p class="sentence bad" role="alert">{needed}</p>
             })}

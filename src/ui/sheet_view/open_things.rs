@@ -116,7 +116,9 @@ fn way(finding: &Finding, say: &str, state: &State, ask: Callback<Asked>) -> Any
         Remedy::Clear { item } => asks(words::clear(), Asked::Clear { item }),
         Remedy::Play => leads(words::to_court(), |id| Screen::Play { id }),
         Remedy::Log => leads(words::to_log(), |id| Screen::Log { id }),
-        Remedy::Protest(entry) => asks(words::write_protest(), Asked::Protest { entry }),
+        Remedy::Protest { entry, team } => {
+            asks(words::write_protest(), Asked::Protest { entry, team })
+        }
         Remedy::Remark => asks(
             words::remark(),
             Asked::Remark {

@@ -7,6 +7,7 @@ pub mod dialog;
 mod figure;
 mod hand;
 pub mod icon;
+pub mod kept_words;
 pub mod keys;
 pub mod line_up_court;
 pub mod log_lines;
