@@ -22,22 +22,23 @@ pub(super) fn mended(text: &str) -> BackupReading {
     }
     read_desk(&head, &mut backup);
     let begins = format!("\"match\":{{\"log\":\"{}\"", file::NAME);
-    let places = text.match_indices(&begins).take(MAX_MATCHES);
+    let places: Vec<usize> = text
+        .match_indices(&begins)
+        .map(|(place, _)| place)
+        .collect();
     // A file without lines is looked through once, not once for each match.
     let mut before = 0;
-    for (at, (place, _)) in places.enumerate() {
+    for (at, &place) in places.iter().take(MAX_MATCHES).enumerate() {
         let line = text[before..place]
             .rfind('\n')
             .map_or(before, |line| before + line + 1);
         before = place;
-        let read = match_of(
-            &text[line..place],
-            &text[place + "\"match\":".len()..],
-            at + 1,
-        );
-        if !read.reading.is_nothing() {
-            backup.matches.push(read);
-        }
+        let next = places.get(at + 1).copied().unwrap_or(text.len());
+        let behind = &text[place + "\"match\":".len()..next];
+        backup.take(match_of(&text[line..place], behind, at + 1));
+    }
+    if places.len() > MAX_MATCHES {
+        backup.note(Extent::Part, ProblemKind::TooManyMatches(places.len()));
     }
     let problem = if backup.matches.is_empty() && backup.desk.is_empty() {
         Problem::of_file(Extent::Whole, ProblemKind::BackupEmpty)
@@ -48,11 +49,10 @@ pub(super) fn mended(text: &str) -> BackupReading {
     backup
 }
 
-/// One match: what stands beside it in its first line, and the text that its own file would have, with what follows it.
+/// One match: what stands beside it in its first line, and the text from its beginning to the next one's.
 fn match_of(beside: &str, text: &str, place: usize) -> ReadMatch {
-    const END: &str = "\n]}";
-    let end = text.find(END).map_or(text.len(), |end| end + END.len());
-    let mut read = ReadMatch::from(file::read(&text[..end]));
+    let whole = first_value(text).map_or(text, |(whole, _)| whole);
+    let mut read = ReadMatch::from(file::read(whole));
     if let Ok(beside) = serde_json::from_str(&format!("{beside}\"match\":null}}")) {
         read_beside(&beside, &mut read);
     }
@@ -110,6 +110,7 @@ mod tests {
     use super::*;
     use crate::backup::tests::{backup, kept};
     use crate::backup::{write_backup, OnDesk};
+    use crate::Reading;
 
     #[test]
     fn a_backup_that_is_cut_off_gives_the_matches_before_the_cut() {
@@ -129,6 +130,41 @@ mod tests {
         // Cut off before the first match there is nothing to read, and it is still said.
         let read = backup(&text[..40]);
         assert!(read.matches.is_empty() && read.problems[0].is_fatal());
+    }
+
+    /// Each match is read up to the next, whatever its own end looks like.
+    #[test]
+    fn no_match_takes_entries_of_the_next_one() {
+        let whole = |seed| kept(seed).log.entries.len();
+        assert!(whole(1) != whole(2));
+        for to in ["\n],\"unread\":[\"a line\"]}", "\n"] {
+            let text = write_backup(&[kept(1), kept(2)], &OnDesk::default(), None);
+            let text = text.replacen("\n]}", to, 1);
+            // The very last bracket is missing.
+            let read = backup(text.trim_end().strip_suffix('}').expect("a bracket"));
+            assert_eq!(read.problems[0].kind, ProblemKind::BackupDamaged, "{to:?}");
+            for (read, seed) in read.matches.iter().zip([1, 2]) {
+                let Reading { log, problems, .. } = &read.reading;
+                assert!(*log == kept(seed).log, "{to:?}, {seed}: {problems:?}");
+            }
+            let first = &read.matches[0].reading;
+            let is_whole = to.contains("unread");
+            let unread = |p: &Problem| p.kind == ProblemKind::UnreadLines(1);
+            assert_eq!(first.problems.iter().any(unread), is_whole, "{to:?}");
+            assert_eq!(first.cut_off, !is_whole, "{to:?}");
+        }
+    }
+
+    /// As in a backup that is whole.
+    #[test]
+    fn what_cannot_be_read_of_a_damaged_backup_is_said() {
+        let text = write_backup(&[kept(1), kept(2)], &OnDesk::default(), None);
+        let newer = "\"log\":\"volleyball-match\",\"version\":7";
+        let text = text.replacen("\"log\":\"volleyball-match\",\"version\":2", newer, 1);
+        let read = backup(text.trim_end().strip_suffix('}').expect("a bracket"));
+        assert_eq!(read.matches.len(), 1);
+        assert_eq!(read.problems[1].kind, ProblemKind::NewerVersion(7));
+        assert_eq!(read.problems[1].of_match, Some(1));
     }
 
     /// Backups are as large as a phone has matches, and the last part of a file is what a full disk or a broken

@@ -41,6 +41,15 @@ impl BackupReading {
     pub(super) fn note(&mut self, extent: Extent, kind: ProblemKind) {
         self.problems.push(Problem::of_file(extent, kind));
     }
+
+    /// Takes a match, or what was wrong with it where nothing of it could be read.
+    pub(super) fn take(&mut self, read: ReadMatch) {
+        if read.reading.is_nothing() {
+            self.problems.extend(read.reading.problems);
+        } else {
+            self.matches.push(read);
+        }
+    }
 }
 
 /// One match of a backup.
@@ -153,12 +162,7 @@ fn read_object(object: &Map<String, Value>, text: &str) -> BackupReading {
     let texts: Texts = serde_json::from_str(text).unwrap_or_default();
     for (place, value) in matches.iter().take(MAX_MATCHES).enumerate() {
         let text = texts.matches.get(place).map_or("", |raw| raw.get());
-        let read = read_match(value, text, place + 1);
-        if read.reading.is_nothing() {
-            backup.problems.extend(read.reading.problems);
-        } else {
-            backup.matches.push(read);
-        }
+        backup.take(read_match(value, text, place + 1));
     }
     backup
 }

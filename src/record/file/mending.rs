@@ -15,27 +15,39 @@ pub(super) struct Mended {
 /// Takes a damaged file line by line: an entry a line, as [`write`](super::write) makes it. What is no entry
 /// any more is left empty. None where there is no head, so that nobody knows what it is.
 pub(super) fn by_lines(text: &str) -> Option<Mended> {
-    let whole = text.trim_end().strip_suffix("\n]}");
-    let mut lines = whole.unwrap_or(text).lines();
+    let mut lines = text.lines();
     let head = lines.next()?;
     serde_json::from_str::<Map<String, Value>>(&format!("{head}]}}")).ok()?;
-    let entries: Vec<&str> = lines
-        .take(MAX_ENTRIES + 1)
-        .map(|line| line.strip_suffix(',').unwrap_or(line))
-        .map(|line| match serde_json::from_str::<&RawValue>(line) {
-            Ok(_) => line,
-            Err(_) => "null",
-        })
-        .collect();
+    let mut entries = Vec::new();
+    let mut end = None;
+    for line in lines.take(MAX_ENTRIES + 1) {
+        end = end_of(line);
+        if end.is_some() {
+            break;
+        }
+        let line = line.strip_suffix(',').unwrap_or(line);
+        let is_whole = serde_json::from_str::<&RawValue>(line).is_ok();
+        entries.push(if is_whole { line } else { "null" });
+    }
     // The last line of a file that is cut off is most often a part of one.
-    let entries = match (&entries[..], whole) {
-        ([rest @ .., "null"], None) => rest,
-        (all, _) => all,
-    };
+    if end.is_none() && entries.last() == Some(&"null") {
+        entries.pop();
+    }
     Some(Mended {
-        text: format!("{head}{}]}}", entries.join(",")),
-        cut_off: whole.is_none(),
+        text: format!("{head}{}{}", entries.join(","), end.unwrap_or("]}")),
+        cut_off: end.is_none(),
     })
+}
+
+/// The end of a file, if a line begins with one: it closes the list, and may hold lines that could not be read.
+fn end_of(line: &str) -> Option<&str> {
+    const OPEN: &str = "{\"entries\":[";
+    if !line.starts_with(']') {
+        return None;
+    }
+    let closed = format!("{OPEN}{line}");
+    let (value, _) = first_value(&closed)?;
+    Some(&line[..value.len() - OPEN.len()])
 }
 
 /// Takes what stands before the damage in a file that is laid out in another way. None where there is no head.
