@@ -29,6 +29,8 @@ const CHECK: usize = 4;
 pub const MAX_PACKED: usize = 64 * 1024;
 /// More entries than any match; a reader of damaged bytes stops there.
 const MOST: usize = 5_000;
+/// More bytes of entries than any match: one of five sets has about 60 KB.
+const MOST_BYTES: usize = 1024 * 1024;
 
 /// The compact form of a log.
 ///
@@ -54,7 +56,9 @@ pub fn pack(log: &Log) -> Result<Vec<u8>, PackProblem> {
 /// of letters.
 pub(super) fn pack_texts(version: u8, lesson: &str, id: &str, texts: &[String]) -> Option<Vec<u8>> {
     let mut writer = Writer::new();
-    let told = tell(&mut writer, lesson, Some((id, texts)), |_| false);
+    let told = tell(&mut writer, lesson, MOST_BYTES, Some((id, texts)), |_| {
+        false
+    });
     let is_same = told.is_ok_and(|(told_id, again)| told_id == id && again == texts);
     if !is_same {
         return None;
@@ -69,7 +73,7 @@ pub(super) fn pack_texts(version: u8, lesson: &str, id: &str, texts: &[String]) 
 pub(super) fn unpack_texts(lesson: &str, rest: &[u8]) -> Option<(String, Vec<String>)> {
     let (given, body) = rest.split_at_checked(CHECK)?;
     let mut reader = Reader::new(body);
-    let (id, texts) = tell(&mut reader, lesson, None, Reader::is_past_end).ok()?;
+    let (id, texts) = tell(&mut reader, lesson, MOST_BYTES, None, Reader::is_past_end).ok()?;
     (check(&id, &texts) == *given).then_some((id, texts))
 }
 
@@ -120,10 +124,11 @@ fn check(id: &str, texts: &[String]) -> [u8; CHECK] {
 fn tell<C: Coder>(
     coder: &mut C,
     lesson: &str,
+    most_bytes: usize,
     given: Option<(&str, &[String])>,
     is_over: impl Fn(&C) -> bool,
 ) -> Result<(String, Vec<String>), Broken> {
-    let mut model = Model::new();
+    let mut model = Model::new(most_bytes);
     let mut lesson = lesson.lines();
     model.id(&mut Nowhere, lesson.next())?;
     for text in lesson {
@@ -141,4 +146,31 @@ fn tell<C: Coder>(
         texts.push(text);
     }
     Ok((id, texts))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Few bits stand for a text that was told before, so that a small code could ask for any amount of memory.
+    #[test]
+    fn a_code_that_grows_without_bound_is_refused() {
+        let long = format!("\"{}\"", "a".repeat(10_000));
+        let texts = vec![format!("[{}]", vec![long; 1_000].join(",")); 3];
+        let mut writer = Writer::new();
+        let told = tell(&mut writer, LESSON, usize::MAX, Some(("m", &texts)), |_| {
+            false
+        });
+        assert!(told.is_ok_and(|(_, again)| again == texts));
+        let mut rest = check("m", &texts).to_vec();
+        rest.extend(writer.finish());
+        assert!(rest.len() < MAX_PACKED, "{} bytes", rest.len());
+        assert_eq!(unpack_texts(LESSON, &rest), None);
+        assert_eq!(pack_texts(PACKED_VERSION, LESSON, "m", &texts), None);
+        // What a match may be long is read.
+        let texts = &texts[..1];
+        let few = vec![texts[0][..10_004].to_owned() + "]"; 50];
+        let packed = pack_texts(PACKED_VERSION, LESSON, "m", &few).expect("it fits");
+        assert_eq!(unpack_texts(LESSON, &packed[1..]), Some(("m".into(), few)));
+    }
 }

@@ -26,6 +26,8 @@ const SHAPE_BITS: u32 = 10;
 const TEXT_BITS: u32 = 8;
 /// A text or a shape that is new is not longer, in bytes.
 const LONGEST: usize = 20_000;
+/// Bytes around a text.
+const QUOTES: usize = 2;
 
 /// What was coded in one place of the entries so far.
 #[derive(Default)]
@@ -55,10 +57,14 @@ pub(super) struct Model {
     recent: [u32; 4],
     /// What stands for the texts of the last entry.
     last_texts: u32,
+    /// How many bytes of entries may still be told. A few bits can stand for any number of bytes that were told
+    /// before, so the length of what is read bounds nothing.
+    left: usize,
 }
 
 impl Model {
-    pub fn new() -> Model {
+    /// One that tells so many bytes of entries at most.
+    pub fn new(left: usize) -> Model {
         Model {
             mixer: Mixer::new(),
             shapes: Vec::new(),
@@ -66,6 +72,7 @@ impl Model {
             after: BTreeMap::new(),
             recent: [0; 4],
             last_texts: 0,
+            left,
         }
     }
 
@@ -96,6 +103,7 @@ impl Model {
             all: 0,
             texts: 0,
         };
+        self.take(shape.len())?;
         let mut values = Vec::new();
         for (at, (place, path)) in places(&shape).into_iter().enumerate() {
             let given = given.as_ref().and_then(|parts| parts.values.get(at));
@@ -105,7 +113,9 @@ impl Model {
                         Some(Value::Text(text)) => Some(text.as_str()),
                         Some(Value::Number(_)) | None => None,
                     };
-                    Value::Text(self.text(coder, path, &mut entry, given)?)
+                    let text = self.text(coder, path, &mut entry, given)?;
+                    self.take(text.len() + QUOTES)?;
+                    Value::Text(text)
                 }
                 Place::Number => {
                     let given = match given {
@@ -118,6 +128,11 @@ impl Model {
         }
         self.last_texts = entry.texts;
         join(&shape, &values).ok_or(Broken)
+    }
+
+    fn take(&mut self, bytes: usize) -> Result<(), Broken> {
+        self.left = self.left.checked_sub(bytes).ok_or(Broken)?;
+        Ok(())
     }
 
     fn shape<C: Coder>(&mut self, coder: &mut C, given: Option<&Parts>) -> Result<String, Broken> {

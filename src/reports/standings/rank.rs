@@ -63,8 +63,7 @@ pub struct Cut {
     pub under: String,
 }
 
-/// The table of a pool. The order of the results matters only where a match stands several times with other
-/// points and equal evidence: then the first counts.
+/// The table of a pool. The order of the results decides nothing (`one_match/counting.rs`).
 #[must_use]
 pub fn rank(pool: &Pool) -> Standings {
     let instead = check::instead(pool);
