@@ -153,6 +153,18 @@ fn log_a_score_that_stands_is_not_put_right() {
     );
 }
 
+/// A file that somebody made up could otherwise ask for any number of points with few entries.
+#[test]
+fn log_a_score_is_not_put_right_for_ever() {
+    tally()
+        .enter(to(999, 999, None))
+        .enter(to(0, 0, None))
+        .enter(to(999, 999, None))
+        .enter(to(24, 23, None))
+        .refuses(to(30, 30, None), "log", Refusal::ScoreTooHigh { most: 999 })
+        .score(24, 23);
+}
+
 /// 6.1.3: with line-ups service and rotation follow from the points, so the wrong rally is undone instead;
 /// where the official insists they stay as they are.
 #[test]

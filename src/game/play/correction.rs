@@ -18,7 +18,7 @@ pub(crate) fn check(state: &State, score: Score, serving: Option<Team>) -> Resul
     };
     if play.score == score && (serving.is_none() || serving == play.serving) {
         Err(Refusal::ScoreStands { score })
-    } else if score.a > MOST || score.b > MOST {
+    } else if score.a > MOST || score.b > MOST || play.given_by_then(score) > MOST_GIVEN {
         Err(Refusal::ScoreTooHigh { most: MOST })
     } else if play.score_is_followed() {
         Err(Refusal::ScoreFollowsPoints)
@@ -29,6 +29,8 @@ pub(crate) fn check(state: &State, score: Score, serving: Option<Team>) -> Resul
 
 /// No set has so many points.
 const MOST: u16 = 999;
+/// Nor gives anybody so many, with those that were cancelled.
+const MOST_GIVEN: usize = 4 * MOST as usize;
 
 pub(crate) fn correct(state: &mut State, n: u32, score: Score, serving: Option<Team>) {
     if let Stage::Playing(play) = &mut state.stage {

@@ -109,6 +109,16 @@ impl SetPlay {
         self.stood = vec![ScoreSnapshot { score, points: 0 }];
     }
 
+    /// How many points the set has given, with cancelled ones, once its score is made this one.
+    pub(crate) fn given_by_then(&self, score: Score) -> usize {
+        let missing = |team: Team| score[team].saturating_sub(self.score[team]);
+        self.points.len()
+            + Team::BOTH
+                .map(|team| usize::from(missing(team)))
+                .iter()
+                .sum::<usize>()
+    }
+
     /// Makes the score another one: the last points of a team that has too many are cancelled, points that
     /// are missing are added. Nobody rotates.
     pub(crate) fn correct(&mut self, score: Score, by: u32) {
