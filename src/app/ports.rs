@@ -190,7 +190,8 @@ pub trait Machine {
     /// one before this has returned.
     fn lock(&self, id: &str, on_answer: Box<dyn Fn(Held)>) -> Rc<dyn Lock>;
 
-    /// The lock of a match that nobody else has; none where another tab has it.
+    /// The lock of a match that nobody else has; none where another tab has it. One that this tab has given back
+    /// is free.
     fn lock_at_once(&self, id: &str) -> Pending<Option<Rc<dyn Lock>>>;
 
     /// Hears of every line that another tab writes to a match.

@@ -8,7 +8,7 @@
 use std::cell::{Cell, RefCell};
 use std::rc::{Rc, Weak};
 
-use js_sys::{Function, Promise};
+use js_sys::{Function, Object, Promise};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{spawn_local, JsFuture};
@@ -40,9 +40,25 @@ struct Inner {
     leased: RefCell<Option<(Ticker, Option<Listener>)>>,
     // Gives the lock back when called.
     release: RefCell<Option<Function>>,
+    // Settles once the browser has it back.
+    over: RefCell<Option<Promise>>,
     // Asks again while another tab has the lock.
     looks: RefCell<Option<Ticker>>,
     on_change: Box<dyn Fn(Held)>,
+}
+
+thread_local! {
+    /// The locks that this page has given back and the browser does not have yet: its name, and what settles then.
+    /// To ask meanwhile would find the lock taken by this very page.
+    static ON_THE_WAY_BACK: RefCell<Vec<(String, Promise)>> = const { RefCell::new(Vec::new()) };
+}
+
+/// What settles once the lock of this name is back.
+fn on_the_way_back(name: &str) -> Option<Promise> {
+    ON_THE_WAY_BACK.with_borrow(|locks| {
+        let its = locks.iter().find(|(of, _)| of == name);
+        its.map(|(_, over)| over.clone())
+    })
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -63,6 +79,7 @@ impl WriterLock {
                 claim: RefCell::default(),
                 leased: RefCell::default(),
                 release: RefCell::default(),
+                over: RefCell::default(),
                 looks: RefCell::default(),
                 on_change: Box::new(on_change),
             }),
@@ -137,6 +154,16 @@ impl Inner {
     }
 
     fn ask(self: &Rc<Self>, manner: Manner) {
+        if let Some(over) = on_the_way_back(&self.name) {
+            let weak = Rc::downgrade(self);
+            spawn_local(async move {
+                let _ = JsFuture::from(over).await;
+                if let Some(inner) = weak.upgrade() {
+                    inner.ask(manner);
+                }
+            });
+            return;
+        }
         let manager = of_navigator("locks");
         let request = manager.as_ref().and_then(|m| method(m, "request"));
         let (Some(manager), Some(request)) = (manager, request) else {
@@ -156,13 +183,15 @@ impl Inner {
         );
         match asked.map(JsCast::unchecked_into::<Promise>) {
             Ok(over) => {
+                *self.over.borrow_mut() = Some(over.clone());
                 let weak = Rc::downgrade(self);
                 spawn_local(async move {
                     // Settles when the lock is given back, was not to be had, or was stolen.
-                    if let Err(thrown) = JsFuture::from(over).await {
-                        if let Some(inner) = weak.upgrade() {
-                            inner.lost(&thrown, manner);
-                        }
+                    let settled = JsFuture::from(over.clone()).await;
+                    ON_THE_WAY_BACK
+                        .with_borrow_mut(|locks| locks.retain(|(_, it)| !Object::is(it, &over)));
+                    if let (Err(thrown), Some(inner)) = (settled, weak.upgrade()) {
+                        inner.lost(&thrown, manner);
                     }
                 });
             }
@@ -285,6 +314,10 @@ fn now() -> i64 {
 impl Drop for Inner {
     fn drop(&mut self) {
         if let Some(release) = self.release.borrow_mut().take() {
+            if let Some(over) = self.over.borrow_mut().take() {
+                let name = self.name.clone();
+                ON_THE_WAY_BACK.with_borrow_mut(|locks| locks.push((name, over)));
+            }
             // A resolving function takes anything and cannot fail.
             let _ = release.call0(&JsValue::UNDEFINED);
         }

@@ -366,11 +366,6 @@ impl Session {
         self.app().open(id);
     }
 
-    /// Lets go of the open match.
-    pub fn close(self) {
-        self.app().close();
-    }
-
     /// Makes this tab the one that writes, by force; the other one is told by its browser.
     pub fn take_over(self) {
         self.app().take_over();

@@ -6,13 +6,14 @@ use game::{simulate, Entry, Kind};
 use record::{
     Day, KeptMatch, Log, Logbook, Observation, Observed, Officiated, OnDesk, Opened, Strokes,
 };
-use rules::Preset;
+use rules::{Preset, Team};
 use serde_json::json;
 
 use crate::driver::Engine;
-use crate::referee::Referee;
+use crate::kept::begun;
+use crate::referee::{Referee, Side};
 use crate::stage::Stage;
-use crate::{Ran, Test};
+use crate::{Ran, Test, ALL};
 
 /// The tests of this file.
 pub const TESTS: &[Test] = &[
@@ -20,6 +21,11 @@ pub const TESTS: &[Test] = &[
         name: "matches_are_found_put_away_and_deleted",
         engines: &[Engine::Chromium],
         run: found_and_deleted,
+    },
+    Test {
+        name: "a_match_that_was_just_left_is_deleted_and_imported_at_once",
+        engines: ALL,
+        run: just_left,
     },
     Test {
         name: "a_backup_goes_to_another_phone_and_loses_nothing",
@@ -179,6 +185,45 @@ fn found_and_deleted(stage: &mut Stage) -> Ran {
     let left = "Object.keys(localStorage).filter((k) => k.startsWith('dutystand/')).length";
     assert_eq!(referee.browser().value(left), json!(0));
     assert_eq!(referee.browser().complaints(), Vec::<String>::new());
+    Ok(())
+}
+
+/// The way back leaves the match open; whoever goes on with it in the list has left it.
+fn just_left(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    referee.go_on_with("left", begun());
+    referee.point(Side::Left);
+    referee.saved();
+    let entries = referee.timeline().entries().to_vec();
+    referee.tap("Back");
+
+    // A longer record of it comes from another phone.
+    let mut longer = Log {
+        id: "left".to_owned(),
+        entries,
+    };
+    let n = longer.entries.len() as u32 + 1;
+    longer.entries.push(Entry::new(
+        n,
+        Kind::Rally {
+            won_by: Team::A,
+            cause: None,
+            by: None,
+        },
+    ));
+    referee.open_file("longer.json", record::write(&longer).as_bytes());
+    referee.reads("longer.json");
+    assert!(!referee.sees("open in another tab"), "no other tab has it");
+    referee.tap_at("#continue");
+    referee.browser().find("#half-left");
+    assert_eq!(referee.timeline().entries().len(), longer.entries.len());
+    referee.tap("Back");
+
+    referee.tap_at(".sheet-line button[aria-label^='More: ']");
+    referee.tap_at(".sheet-line button[aria-label^='Delete']");
+    referee.tap_in("[role=dialog]", "Delete");
+    lines_are(&mut referee, 0);
+    assert!(!referee.sees("open in another tab"), "no other tab has it");
     Ok(())
 }
 
