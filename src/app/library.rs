@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 use std::sync::Arc;
 
-use super::ports::{Pending, StorageTrouble};
+use super::ports::{Lock, Pending, StorageTrouble};
 use super::session::Session;
 use super::settings::Settings;
 use super::store::Store;
@@ -15,6 +15,18 @@ use record::{write_backup, KeptMatch, LineWriter, Log, MergeDecision, OnDesk};
 
 /// Matches that were read meanwhile are published together with so many others.
 const PUBLISHED_TOGETHER: usize = 8;
+
+/// What became of a record that was to be kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[must_use]
+pub enum Kept {
+    /// It is on this phone.
+    Here,
+    /// Another tab has the match open, and writes it.
+    OpenElsewhere,
+    /// The phone did not take it.
+    NotSaved,
+}
 
 /// All matches, the latest first.
 pub type List = Vec<Arc<ListedMatch>>;
@@ -235,12 +247,15 @@ impl Library {
         record::take_in(log, here.iter().map(|(id, all)| (id.as_str(), &all[..])))
     }
 
-    /// Keeps a record that comes from outside under this id; false where the phone did not.
-    pub async fn keep(&self, id: &str, entries: &[Entry]) -> bool {
+    /// Keeps a record that comes from outside under this id.
+    pub async fn keep(&self, id: &str, entries: &[Entry]) -> Kept {
+        let Some(_lock) = self.lock(id).await else {
+            return Kept::OpenElsewhere;
+        };
         let mut writer = LineWriter::default();
         let lines = rules::gather(entries.iter().map(|e| (e.n, writer.line(e))));
         let Ok(Some(summary)) = self.store().take_in(id, &lines).await else {
-            return false;
+            return Kept::NotSaved;
         };
         // Counted among those here. It is published once all have come, when the list is read again.
         let listed = Arc::new(ListedMatch::of_summary(id, summary, &self.inner.settings));
@@ -248,7 +263,17 @@ impl Library {
             all.retain(|here| here.id != listed.id);
             all.push(listed);
         }
-        true
+        Kept::Here
+    }
+
+    /// The lock of a match, so that nothing is written or taken away under a tab that has it open; none where
+    /// another tab has. One that is open here is closed: it is read anew when it is opened again.
+    async fn lock(&self, id: &str) -> Option<Rc<dyn Lock>> {
+        let session = self.session();
+        if session.id().as_deref() == Some(id) {
+            session.close();
+        }
+        session.machine().lock_at_once(id).await
     }
 
     /// Archives matches, or brings them back.
@@ -261,18 +286,15 @@ impl Library {
 
     // ---- Deleting.
 
-    /// Deletes matches from this phone for good; false where one did not go, because another tab has it open or
-    /// a store did not answer.
-    pub async fn delete(&self, ids: &[String]) -> bool {
-        if self.session().id().is_some_and(|open| ids.contains(&open)) {
-            self.session().close();
-        }
-        let mut gone = true;
+    /// Deletes matches from this phone for good. Gives how many stay, because another tab has them open or a store
+    /// did not answer.
+    pub async fn delete(&self, ids: &[String]) -> usize {
+        let mut stay = 0;
         for id in ids {
-            gone &= self.forget(id).await;
+            stay += usize::from(!self.forget(id).await);
         }
         self.refresh();
-        gone
+        stay
     }
 
     /// Deletes everything from this phone for good, settings too; false where not all of it went. What another
@@ -289,9 +311,8 @@ impl Library {
         gone
     }
 
-    /// Under the lock of the match, so that nothing is taken away from under a tab that has it open.
     async fn forget(&self, id: &str) -> bool {
-        let Some(_lock) = self.session().machine().lock_at_once(id).await else {
+        let Some(_lock) = self.lock(id).await else {
             return false;
         };
         let gone = self.store().forget(id).await.is_ok();

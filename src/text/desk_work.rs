@@ -35,6 +35,8 @@ words! { DeskWorkWords in desk_work;
     archived(count: usize) -> String;
     restored(count: usize) -> String;
     all_deleted(count: usize) -> String;
+    /// So many of those that were to be deleted are still here.
+    not_deleted(count: usize) -> String;
     /// What is lost, before it is: records, paper sheets, files of pools.
     delete_question(counts: [usize; 3]) -> String;
     choose_first -> &'static str;

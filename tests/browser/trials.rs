@@ -482,7 +482,7 @@ fn an_open_match_is_not_deleted_and_outlives_a_cleared_storage(stage: &mut Stage
     referee.tap_at(".sheet-line button[aria-label^='More: ']");
     referee.tap_at(".sheet-line button[aria-label^='Delete']");
     referee.tap_in("[role=dialog]", "Delete");
-    referee.reads("The match was not deleted. If it is open in another tab");
+    referee.reads("1 match was not deleted. If it is open in another tab");
     referee.tap_at("#to-phone");
     referee.tap("Delete everything");
     referee.tap_in("[role=dialog]", "Delete everything");

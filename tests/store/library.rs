@@ -4,7 +4,7 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use app::drafts::Draft;
-use app::library::{running, under_way, Library, List};
+use app::library::{running, under_way, Kept, Library, List};
 use app::ports::StorageTrouble;
 use app::setting::Setting;
 use game::{simulate, Entry};
@@ -44,7 +44,8 @@ fn keep(hall: &Hall, screen: &Screen, id: &str, seed: u64) -> Vec<Entry> {
     }
     let (library, _) = library(screen);
     let (id, all) = (id.to_owned(), entries.clone());
-    assert!(screen.wait_for(hall, async move { library.keep(&id, &all).await }));
+    let kept = screen.wait_for(hall, async move { library.keep(&id, &all).await });
+    assert_eq!(kept, Kept::Here);
     entries
 }
 
@@ -96,7 +97,8 @@ fn a_deleted_match_is_gone_with_everything_beside_it() {
     screen.settings.set_lacks_a_part(&id, true);
     let (library, _) = library(&screen);
     let of = vec![id.clone()];
-    assert!(screen.wait_for(&hall, async move { library.delete(&of).await }));
+    let stay = screen.wait_for(&hall, async move { library.delete(&of).await });
+    assert_eq!(stay, 0);
     assert_eq!(screen.session.id(), None, "it is closed as well");
     assert!(ids(&hall, &screen).is_empty());
     assert_eq!(drafts.get(Draft::Toss), None);
@@ -112,7 +114,8 @@ fn a_match_that_another_tab_has_open_is_not_deleted_from_under_it() {
     other.settings.set(Setting::Theme, "dark");
     let (library, _) = library(&other);
     let (one, of) = (library.clone(), vec![id.clone()]);
-    assert!(!other.wait_for(&hall, async move { one.delete(&of).await }));
+    let stay = other.wait_for(&hall, async move { one.delete(&of).await });
+    assert_eq!(stay, 1);
     assert!(!other.wait_for(&hall, async move { library.delete_all().await }));
     assert_eq!(ids(&hall, &other), [id]);
     assert_eq!(other.settings.get(Setting::Theme).as_deref(), Some("dark"));

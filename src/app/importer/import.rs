@@ -4,7 +4,7 @@ use super::{Importer, OtherFiles, Progress};
 use crate::backup_scan::{BackupScan, Step};
 use crate::import_note::{BackupCounts, DeskCounts, FileNote, ImportNote};
 use crate::learner_data::LearnerImport;
-use crate::library::Library;
+use crate::library::{Kept, Library};
 use crate::ports::PickedFile;
 use crate::settings::Settings;
 use crate::store::Store;
@@ -275,18 +275,13 @@ impl Import<'_> {
         let id = decision.id().to_owned();
         if decision.writes() {
             self.pause().await;
-            // A match that is open here is read anew when it is opened again; one that another tab
-            // writes is left alone.
-            let session = library.session();
-            if session.id().as_ref() == Some(&id) {
-                session.close();
-            }
-            let Some(_lock) = session.machine().lock_at_once(&id).await else {
-                self.say(name, FileNote::OpenElsewhere);
-                return None;
+            let why_not = match library.keep(&id, &log.entries).await {
+                Kept::Here => None,
+                Kept::OpenElsewhere => Some(FileNote::OpenElsewhere),
+                Kept::NotSaved => Some(FileNote::NotSaved),
             };
-            if !library.keep(&id, &log.entries).await {
-                self.say(name, FileNote::NotSaved);
+            if let Some(why_not) = why_not {
+                self.say(name, why_not);
                 return None;
             }
             settings.set_lacks_a_part(&id, lacks_a_part || left_out > 0);

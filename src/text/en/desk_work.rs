@@ -37,6 +37,7 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     archived,
     restored,
     all_deleted,
+    not_deleted,
     delete_question,
     choose_first: "Select at least one match first.",
     previous: "Previous",
@@ -141,6 +142,13 @@ fn all_deleted(count: usize) -> String {
     match count {
         1 => "1 match is deleted.".to_owned(),
         n => format!("{n} matches are deleted."),
+    }
+}
+
+fn not_deleted(count: usize) -> String {
+    match count {
+        1 => "1 match was not deleted. If it is open in another tab, close it there and try again.".to_owned(),
+        n => format!("{n} matches were not deleted. If they are open in another tab, close them there and try again."),
     }
 }
 

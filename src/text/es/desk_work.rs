@@ -37,6 +37,7 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     archived,
     restored,
     all_deleted,
+    not_deleted,
     delete_question,
     choose_first: "Elige antes al menos un partido.",
     previous: "Anterior",
@@ -141,6 +142,13 @@ fn all_deleted(count: usize) -> String {
     match count {
         1 => "1 partido borrado.".to_owned(),
         n => format!("{n} partidos borrados."),
+    }
+}
+
+fn not_deleted(count: usize) -> String {
+    match count {
+        1 => "1 partido no se borró. Si está abierto en otra pestaña, ciérralo allí e inténtalo de nuevo.".to_owned(),
+        n => format!("{n} partidos no se borraron. Si están abiertos en otra pestaña, ciérralos allí e inténtalo de nuevo."),
     }
 }
 

@@ -48,7 +48,6 @@ words! { LibraryWords in setup::library;
     /// Where the storage would not be wiped.
     not_wiped -> &'static str;
     /// Where a match would not go.
-    not_deleted -> &'static str;
     /// Heading.
     move_title -> &'static str;
     /// In a browser's tab.

@@ -10,9 +10,11 @@ use super::{button, Place};
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
 use app::desk::{Row, RowKind};
+use app::library::Kept;
 use reports::demo;
 use reports::paper::Draft;
 use text::desk as words;
+use text::desk_work as more;
 
 /// The button that brings the invented day, or takes it away.
 #[component]
@@ -32,7 +34,7 @@ pub fn DemoDay(
             let day = demo::day();
             let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
-                kept &= app.keep(&log.id, &log.entries).await;
+                kept &= app.keep(&log.id, &log.entries).await == Kept::Here;
             }
             busy.try_set(false);
             shell.news(
@@ -56,8 +58,13 @@ pub fn DemoDay(
             .for_each(|id| device::settings().papers().forget(id));
         let here = desk.rows_now().into_iter();
         let records = here.filter(|row| row.kind == RowKind::Record && demo::is_invented(&row.id));
-        library.delete(records.map(|row| row.id.clone()).collect());
-        shell.news(words::day_is_gone().to_owned());
+        let records = records.map(|row| row.id.clone()).collect();
+        library.delete(records, move |stay| {
+            shell.news(match stay {
+                0 => words::day_is_gone().to_owned(),
+                stay => more::not_deleted(stay),
+            });
+        });
     };
     let bring = StoredValue::new_local(bring);
     let is_here = move || {

@@ -187,8 +187,13 @@ impl Work {
             }
         }
         self.desk.choose(|chosen| chosen.clear());
-        self.library.delete(records);
-        self.shell.news(more::all_deleted(chosen.len()));
+        let (shell, all) = (self.shell, chosen.len());
+        self.library.delete(records, move |stay| {
+            shell.news(match stay {
+                0 => more::all_deleted(all),
+                stay => more::not_deleted(stay),
+            });
+        });
     }
 
     /// To what comes next or before: opens it where something is open, else goes to it in the list.

@@ -10,6 +10,7 @@ use crate::memo::Memo;
 use crate::session::use_session;
 use crate::shell::{use_shell, Screen};
 use crate::start::Library;
+use app::library::Kept;
 use app::practice::{Found, LastFound, Practice};
 use game::Timeline;
 use reports::compare::compare;
@@ -51,7 +52,7 @@ pub fn page() -> AnyView {
         begun.set(true);
         let app = library.app();
         device::spawn(async move {
-            if app.keep(&id, &opening).await {
+            if app.keep(&id, &opening).await == Kept::Here {
                 shell.go(Screen::Play { id });
             } else {
                 // The screen may be gone by now.

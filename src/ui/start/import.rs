@@ -36,8 +36,9 @@ pub fn Import(
     let _listening = StoredValue::new_local(dropped);
     let said = move || {
         let mut said = imports.said();
-        if library.has_not_deleted() {
-            said.push(words::not_deleted().to_owned());
+        let stay = library.not_deleted();
+        if stay > 0 {
+            said.push(text::desk_work::not_deleted(stay));
         }
         said
     };

@@ -15,7 +15,7 @@ pub struct Library {
     session: Session,
     library: StoredValue<library::Library, LocalStorage>,
     listed: RwSignal<Option<library::List>>,
-    not_deleted: RwSignal<bool>,
+    not_deleted: RwSignal<usize>,
 }
 
 impl Library {
@@ -32,7 +32,7 @@ impl Library {
             session,
             library: StoredValue::new_local(app),
             listed,
-            not_deleted: RwSignal::new(false),
+            not_deleted: RwSignal::new(0),
         };
         library.refresh();
         let imports = use_shell().imports;
@@ -89,9 +89,9 @@ impl Library {
         StoredMatch::read(&self.session.store(), &device::settings(), id).await
     }
 
-    /// Whether a match that was to be deleted last is still here.
+    /// How many of the matches that were to be deleted last are still here.
     #[must_use]
-    pub fn has_not_deleted(self) -> bool {
+    pub fn not_deleted(self) -> usize {
         self.not_deleted.get()
     }
 
@@ -108,13 +108,14 @@ impl Library {
         });
     }
 
-    /// Deletes matches from this phone for good, and says so where one did not go.
-    pub fn delete(self, ids: Vec<String>) {
+    /// Deletes matches from this phone for good. `done` hears how many stay.
+    pub fn delete(self, ids: Vec<String>, done: impl FnOnce(usize) + 'static) {
         let app = self.app();
         device::spawn(async move {
-            let gone = app.delete(&ids).await;
+            let stay = app.delete(&ids).await;
             // The screen may be gone by now.
-            self.not_deleted.try_set(!gone);
+            self.not_deleted.try_set(stay);
+            done(stay);
         });
     }
 }

@@ -228,7 +228,7 @@ fn what_else(kept: &ListedMatch, library: Library) -> AnyView {
         words::archive()
     };
     let archive = move || library.archive(&[id.get_value()], !away);
-    let delete = Callback::new(move |()| library.delete(vec![id.get_value()]));
+    let delete = Callback::new(move |()| library.delete(vec![id.get_value()], |_| ()));
     view! {
         <div class="row">
             {export}

@@ -33,8 +33,6 @@ wipe: "Delete everything",
 not_wiped:
         "Not everything was deleted. A match that is open in another tab stays: close that tab \
          and try again. If that does not help, clear this site's data in the browser's settings.",
-not_deleted:
-        "The match was not deleted. If it is open in another tab, close it there and try again.",
 move_title: "From the browser to the installed app",
 move_in_tab: &[
     "Put the app on your home screen. It opens faster, and the phone does not clear its records \

@@ -34,9 +34,6 @@ pub static WORDS: LibraryWords = LibraryWords {
         "No se borró todo. Un partido abierto en otra pestaña se queda: cierra esa pestaña y \
          prueba otra vez. Si no sirve, borra los datos de este sitio en los ajustes del \
          navegador.",
-    not_deleted:
-        "El partido no se borró. Si está abierto en otra pestaña, ciérralo allí y prueba otra \
-         vez.",
     move_title: "Del navegador a la app instalada",
     move_in_tab: &[
         "Pon la app en tu pantalla de inicio. Se abre más rápido, y el teléfono no borra sus \
