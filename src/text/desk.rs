@@ -68,6 +68,8 @@ words! { DeskWords in desk;
     day_is_here -> &'static str;
 
     day_not_kept -> &'static str;
+    /// There is no room for another paper sheet.
+    sheet_not_begun -> &'static str;
 
     day_is_gone -> &'static str;
 

@@ -10,11 +10,18 @@ use crate::stage::Stage;
 use crate::{Ran, Skipped, Test};
 
 /// The tests of this file.
-pub const TESTS: &[Test] = &[Test {
-    name: "desk_paper_form_has_the_heading_and_the_lines_of_the_paper",
-    engines: &[Engine::Chromium],
-    run: like_the_paper,
-}];
+pub const TESTS: &[Test] = &[
+    Test {
+        name: "desk_paper_form_has_the_heading_and_the_lines_of_the_paper",
+        engines: &[Engine::Chromium],
+        run: like_the_paper,
+    },
+    Test {
+        name: "desk_list_follows_a_paper_sheet_while_it_is_keyed_in",
+        engines: &[Engine::Chromium],
+        run: list_follows,
+    },
+];
 
 fn key(set: u8, part: Part, row: u8) -> String {
     Cell::new(set, part, Team::A, row, 0).key()
@@ -94,5 +101,29 @@ fn like_the_paper(stage: &mut Stage) -> Ran {
     referee.browser().find(".desk-beside");
     referee.browser().find(".desk-middle .keying");
     referee.browser().picture("paper-wide");
+    Ok(())
+}
+
+/// A coordinator who does not find the sheet in the list keys it in a second time.
+fn list_follows(stage: &mut Stage) -> Ran {
+    let mut referee = Referee::at(stage);
+    let referee = &mut referee;
+    referee.browser().screen(1440, 900);
+    referee.tap_at("#to-desk");
+    // A sheet into which nobody wrote leaves nothing behind.
+    referee.tap("Key in a paper sheet");
+    referee.browser().find(".keying");
+    referee.tap("Back");
+    referee.reads("The desk is empty.");
+    referee.tap("Key in a paper sheet");
+    referee.browser().find(".keying");
+    write(referee, &key(Cell::HEAD, Part::Name, 0), "Wrens");
+    referee.reads_at(".desk-beside", "Wrens");
+    // The cursor stays where somebody types.
+    let name = key(Cell::HEAD, Part::Name, 0);
+    let here = format!("document.activeElement.id === '{name}'");
+    assert_eq!(referee.browser().value(&here), json!(true));
+    referee.tap("Back");
+    referee.reads_at("main", "Wrens");
     Ok(())
 }

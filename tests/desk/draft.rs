@@ -185,6 +185,21 @@ fn a_box_is_full_when_nothing_more_can_come() {
     assert!(!full(cell(Part::LineUp, Team::A, 0), "1"), "12 begins so");
 }
 
+/// The second 1 may still become a 10, so it is marked once something stands behind the list.
+#[test]
+fn a_number_that_is_on_a_list_twice_is_marked_with_the_next_line() {
+    let mut draft = Draft::new(Preset::SchoolJunior);
+    for (row, number) in ["1", "4", "1"].into_iter().enumerate() {
+        let row = u8::try_from(row).expect("small");
+        draft.set(Cell::new(Cell::HEAD, Part::List, Team::A, row, 0), number);
+    }
+    assert_eq!(draft.check(false).marks, []);
+    draft.set(Cell::new(Cell::HEAD, Part::List, Team::B, 0, 0), "7");
+    let marks = draft.check(false).marks;
+    let list = Cell::new(Cell::HEAD, Part::List, Team::A, 0, 0);
+    assert_eq!(marks.iter().map(|m| m.cell).collect::<Vec<_>>(), [list]);
+}
+
 #[test]
 fn the_empty_box_at_the_end_of_a_list_leads_on() {
     let mut draft = Draft::new(Preset::SchoolJunior);

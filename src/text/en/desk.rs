@@ -50,6 +50,8 @@ pub static WORDS: DeskWords = DeskWords {
     day_comes: "Adding the sample tournament …",
     day_is_here: "The sample tournament is here.",
     day_not_kept: "This phone could not store the whole sample tournament.",
+    sheet_not_begun:
+        "This phone has no room for another sheet. Export and delete older matches, then try again.",
     day_is_gone: "The sample tournament is gone. Your own matches are untouched.",
     nothing_here:
         "The desk is empty. Open match files, many at once if you like. Or key in a paper sheet, \

@@ -52,6 +52,8 @@ pub static WORDS: DeskWords = DeskWords {
     day_comes: "Añadiendo el torneo de ejemplo …",
     day_is_here: "El torneo de ejemplo ya está aquí.",
     day_not_kept: "Este teléfono no pudo guardar todo el torneo de ejemplo.",
+    sheet_not_begun:
+        "Este teléfono no tiene sitio para otra acta. Exporta y borra partidos antiguos y prueba de nuevo.",
     day_is_gone: "El torneo de ejemplo ya no está. Tus partidos siguen igual.",
     nothing_here:
         "El escritorio está vacío. Abre archivos de partidos, varios a la vez si quieres. O \

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 
 use std::sync::Arc;
 
-use super::papers::put_paper;
 use super::state::{use_desk, Desk};
 use super::{button, Place};
 use crate::shell::{use_shell, Screen};
@@ -32,7 +31,7 @@ pub fn DemoDay(
         let app = library.app();
         device::spawn(async move {
             let day = demo::day();
-            let mut kept = put_paper(&day.paper_id, &Draft::of(&day.paper));
+            let mut kept = desk.put_paper(&day.paper_id, &Draft::of(&day.paper));
             for log in day.logs {
                 kept &= app.keep(&log.id, &log.entries).await == Kept::Here;
             }
@@ -55,7 +54,7 @@ pub fn DemoDay(
             .ids()
             .iter()
             .filter(|id| demo::is_invented(id))
-            .for_each(|id| device::settings().papers().forget(id));
+            .for_each(|id| desk.forget_paper(id));
         let here = desk.rows_now().into_iter();
         let records = here.filter(|row| row.kind == RowKind::Record && demo::is_invented(&row.id));
         let records = records.map(|row| row.id.clone()).collect();

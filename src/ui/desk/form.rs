@@ -8,7 +8,7 @@ mod head;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-use super::papers::{paper, put_paper};
+use super::papers::paper;
 use super::work::Work;
 use super::{button, hand_over};
 use crate::macrotask_executor::once_drawn;
@@ -39,6 +39,12 @@ pub fn form(work: Work, id: &str) -> AnyView {
         return super::not_here();
     };
     let blank = draft.is_blank();
+    // Whoever comes back to a sheet that is not finished goes on in its last set.
+    let first = match draft.sets() {
+        _ if blank => Cell::HEAD,
+        last if draft.is_decided_after(last) => 1,
+        last => last.max(1),
+    };
     let form = Form {
         work,
         id: StoredValue::new(id.to_owned()),
@@ -46,10 +52,16 @@ pub fn form(work: Work, id: &str) -> AnyView {
         draft: RwSignal::new(draft),
         marks: RwSignal::new(Vec::new()),
         order: RwSignal::new(String::new()),
-        shown: RwSignal::new(u8::from(!blank)),
+        shown: RwSignal::new(first),
         not_kept: RwSignal::new(false),
     };
     Effect::new(move |_| form.check());
+    // A sheet into which nobody has written leaves no line on the desk.
+    on_cleanup(move || {
+        if form.draft.try_with_untracked(Draft::is_blank) == Some(true) {
+            form.id.with_value(|id| work.desk.forget_paper(id));
+        }
+    });
     // The first key belongs to the first box; a new screen leads to its heading with its first frame.
     let first = form
         .draft
@@ -92,7 +104,7 @@ impl Form {
     fn keep(self) {
         let kept = self
             .id
-            .with_value(|id| put_paper(id, &self.draft.read_untracked()));
+            .with_value(|id| self.work.desk.put_paper(id, &self.draft.read_untracked()));
         self.not_kept.set(!kept);
     }
 
@@ -203,12 +215,14 @@ fn tabs(form: Form) -> AnyView {
 
 /// How much is marked on the whole sheet, with a way to each.
 fn marks_of_all(form: Form) -> AnyView {
-    let marks = form.marks.read();
     let all = form.all.get();
-    let ways = marks
-        .iter()
-        .map(|m| {
-            let cell = m.cell;
+    // Several things may be wrong with a box.
+    let mut cells: Vec<Cell> = form.marks.read().iter().map(|m| m.cell).collect();
+    cells.dedup();
+    let marked = cells.len();
+    let ways = cells
+        .into_iter()
+        .map(|cell| {
             let name = form.draft.with_untracked(|d| words::where_is(cell, d));
             let to = move || {
                 form.shown.set(cell.set);
@@ -219,8 +233,8 @@ fn marks_of_all(form: Form) -> AnyView {
         .collect_view();
     view! {
         <section class="stack" aria-live="polite">
-            <p id="marks" tabindex="-1" class:mark-ok=marks.is_empty() && all>
-                {words::marks(marks.len(), all)}
+            <p id="marks" tabindex="-1" class:mark-ok=marked == 0 && all>
+                {words::marks(marked, all)}
             </p>
             <ul class="row">{ways}</ul>
         </section>

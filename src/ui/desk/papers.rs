@@ -1,4 +1,4 @@
-//! Paper sheets that are being keyed in, as they lie on the shelf.
+//! Paper sheets that are being keyed in, as they lie on the desk.
 
 use reports::paper::Draft;
 
@@ -8,9 +8,4 @@ pub fn paper(id: &str) -> Option<Draft> {
         .papers()
         .get(id)
         .map(|kept| Draft::of_written(&kept))
-}
-
-/// Keeps a paper sheet; false where the phone did not.
-pub fn put_paper(id: &str, draft: &Draft) -> bool {
-    device::settings().papers().put(id, &draft.written())
 }

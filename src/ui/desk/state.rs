@@ -36,6 +36,10 @@ rules::codes!(View {
 /// Matches that were read meanwhile are shown together with so many others.
 const SHOWN_TOGETHER: usize = 16;
 
+/// For so many milliseconds nobody has typed into a paper sheet before the list follows: our own choice, about the
+/// time between two boxes.
+const QUIET_MS: u32 = 500;
+
 /// Lines that were made before, each with what its match was like then: a match is audited once, however often
 /// the list is drawn.
 type Made = StoredValue<BTreeMap<String, (String, Line)>>;
@@ -50,6 +54,8 @@ pub struct Desk {
     made: Made,
     /// Grows with each reading, so that an older one ends.
     reading: StoredValue<u32>,
+    /// Grows with each key that changes a paper sheet.
+    typed: RwSignal<u32>,
     /// How many of how many matches have been read.
     pub progress: RwSignal<Option<(usize, usize)>>,
     /// What is left out.
@@ -85,6 +91,7 @@ impl Desk {
             coming: RwSignal::new(Vec::new()),
             made: StoredValue::new(BTreeMap::new()),
             reading: StoredValue::new(0),
+            typed: RwSignal::new(0),
             progress: RwSignal::new(None),
             filter: RwSignal::new(Filter::default()),
             order: RwSignal::new(Order::of_written(&kept(Setting::MatchesOrder))),
@@ -179,6 +186,32 @@ impl Desk {
                 device::spawn(self.read(library, listed));
             }
         });
+        Effect::new(move |before: Option<u32>| {
+            let typed = self.typed.get();
+            let listed = untrack(|| library.listed());
+            if let (true, Some(listed)) = (before.is_some_and(|before| before != typed), listed) {
+                device::spawn(async move {
+                    device::pause(QUIET_MS).await;
+                    if self.typed.get_untracked() == typed {
+                        self.read(library, listed).await;
+                    }
+                });
+            }
+            typed
+        });
+    }
+
+    /// Keeps a paper sheet; false where the phone did not.
+    pub fn put_paper(self, id: &str, draft: &Draft) -> bool {
+        let kept = device::settings().papers().put(id, &draft.written());
+        self.typed.update(|typed| *typed = typed.wrapping_add(1));
+        kept
+    }
+
+    /// Takes a paper sheet off the desk.
+    pub fn forget_paper(self, id: &str) {
+        device::settings().papers().forget(id);
+        self.typed.update(|typed| *typed = typed.wrapping_add(1));
     }
 
     /// Reads what is not known yet. Between two matches the browser may draw.

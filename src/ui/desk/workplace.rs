@@ -6,7 +6,6 @@ use super::cards::cards;
 use super::filter_bar::{filter_bar, search_field};
 use super::key_list::key_list;
 use super::matches::{beside, matches};
-use super::papers::put_paper;
 use super::record::opened;
 use super::state::View;
 use super::tools::tools;
@@ -100,8 +99,11 @@ fn whole(work: Work, view: View) -> AnyView {
     let Work { desk, library, .. } = work;
     let key_in = move || {
         let id = device::new_id();
-        put_paper(&id, &Draft::new(Preset::SchoolJunior));
-        work.shell.go(Screen::Desk(Place::Paper(id)));
+        if desk.put_paper(&id, &Draft::new(Preset::SchoolJunior)) {
+            work.shell.go(Screen::Desk(Place::Paper(id)));
+        } else {
+            work.shell.news(words::sheet_not_begun().to_owned());
+        }
     };
     let has_any = Memo::new(move |_| desk.has_any());
     let list = move || match has_any.get() {

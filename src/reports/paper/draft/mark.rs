@@ -82,6 +82,16 @@ impl Draft {
         self.points(set).iter().all(|(_, points)| points.is_some())
     }
 
+    /// Whether anything was keyed in behind the line that begins with a box.
+    fn goes_on_after(&self, line: Cell) -> bool {
+        let end = Cell {
+            row: u8::MAX,
+            column: u8::MAX,
+            ..line
+        };
+        self.cells.keys().any(|cell| *cell > end)
+    }
+
     /// The sheet as far as it was keyed in, and every box that does not agree. While a set is being keyed
     /// in, only what can already be said of it is; `all` says everything.
     #[must_use]
@@ -102,6 +112,8 @@ impl Draft {
                 (_, Fault::RoundsDecrease { .. }) => true,
                 (Some(set), _) => self.is_keyed(set),
                 (None, Fault::MatchNotFinished) => result_begun,
+                // A 1 may still become a 10.
+                (None, Fault::Against { .. }) if cell.set == Cell::HEAD => self.goes_on_after(cell),
                 (None, _) if cell.set == Cell::RESULT => result_begun || decided,
                 (None, _) => any_keyed,
             };
