@@ -3,10 +3,10 @@
 mod support;
 
 use game::entry::{Change, LateFault, Timer, TimerAction};
-use game::entry::{Fault, Found, Since};
+use game::entry::{Fault, Forced, Found, Since};
 use game::{Entry, Kind, Level, Timed, Timeline, Who};
 use record::{Log, Reading};
-use reports::{Round, Sheet, WallClock};
+use reports::{Remark, Round, Sheet, WallClock};
 use rules::{Score, Shirt, Team};
 use support::{line_up, numbered, played, run};
 
@@ -91,6 +91,42 @@ fn substitutions_and_time_outs_stand_with_their_score() {
     assert_eq!(set.time_outs[0].team, Team::A);
     assert_eq!(sheet.result.substitutions.b, 1);
     assert_eq!(sheet.result.time_outs.a, 1);
+}
+
+/// 15.7: of a request that replaces an injured player and another one, only the change that no regular one could
+/// make is exceptional.
+#[test]
+fn an_exceptional_substitution_makes_no_other_one_so() {
+    let substitution = |changes: &[(u16, u16)], reason| Kind::Substitution {
+        team: Team::A,
+        changes: changes
+            .iter()
+            .map(|&(out, into)| Change {
+                out: Shirt(out),
+                into: Shirt(into),
+            })
+            .collect(),
+        reason,
+    };
+    let mut more = vec![substitution(&[(4, 8)], None)];
+    more.extend(run("A"));
+    more.push(substitution(&[(8, 4)], None));
+    more.extend(run("A"));
+    more.push(substitution(&[(4, 9), (5, 10)], Some(Forced::Injury)));
+    let timeline = played(more);
+    let sheet = Sheet::of(&timeline);
+    let made = sheet.sets[0].substitutions.iter();
+    let made: Vec<(u16, bool)> = made.map(|s| (s.change.into.0, s.exceptional)).collect();
+    assert_eq!(made, [(8, false), (4, false), (9, true), (10, false)]);
+    let Remark::Forced {
+        changes,
+        exceptional,
+        ..
+    } = &sheet.remarks[0].remark
+    else {
+        panic!("{:?}", sheet.remarks);
+    };
+    assert_eq!((changes.len(), *exceptional), (1, true));
 }
 
 /// Who spoke while the captain, number 1, was off stands in the set (5.1.2), on paper and in text, and the

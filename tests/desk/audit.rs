@@ -293,6 +293,10 @@ fn a_protest_is_announced_and_written() {
             "Protest as written after the match, Herons: It had touched the block."
         ]
     );
+    // It was written when the match was over.
+    let last = timeline.state().sets().last().expect("a set");
+    let line = &sheet.remarks[1];
+    assert_eq!((line.set, line.score), (last.number, last.score));
     let page = render::document(&sheet, WallClock(0));
     assert!(told.iter().all(|line| page.contains(line)));
     // Nobody had announced it.

@@ -1,6 +1,6 @@
 //! Which remarks a log gives, in its order.
 
-use game::entry::{Entry, Protested};
+use game::entry::{Change, Entry, Protested};
 use game::{Kind, Outcome, Phase, State, Timeline};
 use rules::Score;
 
@@ -20,20 +20,19 @@ pub fn lines(timeline: &Timeline) -> Vec<RemarkLine> {
         };
         let doubt = doubt.map(|(_, doubt)| Remark::Clock(doubt));
         for remark in doubt.into_iter().chain(remarks) {
-            // A protest comes after the point that it is about, which may have ended the set.
+            // A protest comes after the point that it is about, which may have ended the set. What is noted after the
+            // match stands with its last score.
             let is_protest = matches!(entry.kind, Kind::Protest { .. });
+            let (set, score) = if is_protest || before.phase() == Phase::Finished {
+                (before.set_number(), before.score())
+            } else {
+                let score = before.play().map_or_else(Score::default, |p| p.score);
+                (before.set_at_hand(), score)
+            };
             lines.push(RemarkLine {
                 entry: entry.n,
-                set: if is_protest {
-                    before.set_number()
-                } else {
-                    before.set_at_hand()
-                },
-                score: if is_protest {
-                    before.score()
-                } else {
-                    before.play().map_or_else(Score::default, |p| p.score)
-                },
+                set,
+                score,
                 remark,
             });
         }
@@ -124,17 +123,22 @@ fn noted(before: &State, kind: &Kind, after: &State) -> Option<Remark> {
             team,
             changes,
             reason: Some(reason),
-        } => Remark::Forced {
-            team: *team,
-            changes: changes.clone(),
-            reason: *reason,
-            exceptional: after
-                .shown()
-                .zip(before.shown())
-                .is_some_and(|(after, before)| {
-                    after.sides[*team].exceptional > before.sides[*team].exceptional
-                }),
-        },
+        } => {
+            let side = after.shown().map(|play| &play.sides[*team]);
+            let is_exceptional =
+                |change: &&Change| side.is_some_and(|side| side.came_exceptionally(change.into));
+            let exceptional: Vec<Change> = changes.iter().filter(is_exceptional).copied().collect();
+            Remark::Forced {
+                team: *team,
+                exceptional: !exceptional.is_empty(),
+                // A request may have replaced others as well.
+                changes: match exceptional {
+                    none if none.is_empty() => changes.clone(),
+                    exceptional => exceptional,
+                },
+                reason: *reason,
+            }
+        }
         Kind::Recovery { team, number } => Remark::Recovery {
             team: *team,
             number: *number,

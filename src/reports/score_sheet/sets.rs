@@ -2,7 +2,7 @@
 
 use super::{Named, PointMark, Replacement, Requested, Round, SetSheet, Substitution};
 use game::entry::{Change, Court};
-use game::{Kind, SetPlay, SetRecord, State};
+use game::{Kind, SetPlay, SetRecord, Side, State};
 use rules::{Score, Team};
 
 /// What was written so far, the sets in their order.
@@ -46,7 +46,7 @@ impl Writer {
                 changes,
                 kept: true,
             } => {
-                self.substituted(number, *team, changes, score, false);
+                self.substituted(number, *team, changes, score, None);
             }
             Kind::TimeOut { team } => {
                 self.set(number)
@@ -54,14 +54,8 @@ impl Writer {
                     .push(Requested { team: *team, score });
             }
             Kind::Substitution { team, changes, .. } => {
-                let exceptional =
-                    after
-                        .shown()
-                        .zip(before.shown())
-                        .is_some_and(|(after, before)| {
-                            after.sides[*team].exceptional > before.sides[*team].exceptional
-                        });
-                self.substituted(number, *team, changes, score, exceptional);
+                let side = after.shown().map(|play| &play.sides[*team]);
+                self.substituted(number, *team, changes, score, side);
             }
             Kind::LiberoReplacement { team, change } => {
                 self.set(number).liberos.push(Replacement {
@@ -118,13 +112,13 @@ impl Writer {
         team: Team,
         changes: &[Change],
         score: Score,
-        exceptional: bool,
+        after: Option<&Side>,
     ) {
         let one = |&change: &Change| Substitution {
             team,
             change,
             score,
-            exceptional,
+            exceptional: after.is_some_and(|side| side.came_exceptionally(change.into)),
         };
         let made = changes.iter().map(one);
         self.set(number).substitutions.extend(made);

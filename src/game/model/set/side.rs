@@ -160,6 +160,13 @@ impl Side {
         }
     }
 
+    /// Whether this player came on court last by an exceptional substitution (15.7).
+    #[must_use]
+    pub fn came_exceptionally(&self, player: Shirt) -> bool {
+        let last = self.entered.iter().rfind(|came| came.player == player);
+        last.is_some_and(|came| came.by == CameBy::Exceptional)
+    }
+
     /// Puts a player in for the holder of a place, by a substitution, and counts it; an exceptional one
     /// closes the place to regular ones.
     pub(crate) fn bring_in(&mut self, change: Change, exceptional: bool) {
