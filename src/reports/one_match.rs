@@ -120,9 +120,6 @@ impl Known {
     #[must_use]
     pub fn is_one_with(&self, other: &Known) -> OneMatch {
         let (fit, _) = self.fit(other);
-        if fit == Fit::Other {
-            return OneMatch::No(Part::Names);
-        }
         let same = |one: &str, other: &str| {
             let known = !one.is_empty() && !other.is_empty();
             known.then_some(one == other)
@@ -130,6 +127,14 @@ impl Known {
         let number = same(&self.number, &other.number);
         let together = self.time.zip(other.time);
         let together = together.map(|(one, other)| one.0 <= other.1 && other.0 <= one.1);
+        if fit == Fit::Other {
+            // A name that was changed makes no second match of one that a team played at that time.
+            let is_same = number == Some(true) || self.same_points(other) == Some(true);
+            return match together == Some(true) && is_same && self.shares_a_team(other) {
+                true => OneMatch::Perhaps(Part::Names),
+                false => OneMatch::No(Part::Names),
+            };
+        }
         // A division that one of them left out is no other pool.
         let other_pool = same(&self.pool, &other.pool) == Some(false)
             && !self.pool.contains(&other.pool)
@@ -169,6 +174,14 @@ impl Known {
     #[must_use]
     pub fn is_turned(&self, other: &Known) -> bool {
         self.fit(other).1
+    }
+
+    /// Whether one of the teams plays in both.
+    fn shares_a_team(&self, other: &Known) -> bool {
+        let theirs = [&other.names.a, &other.names.b];
+        let ours = [&self.names.a, &self.names.b];
+        ours.iter()
+            .any(|name| !name.is_empty() && theirs.contains(name))
     }
 
     /// How well the names fit, and whether they do the other way round.
@@ -260,8 +273,21 @@ mod tests {
         // The same teams at the same time: somebody typed the number, or the pool, wrong.
         assert_eq!(other(("", "8", Some(9), points)), perhaps(Part::Number));
         assert_eq!(other(("Pool 2", "3", Some(9), points)), perhaps(Part::Pool));
-        let voles = known(["Otters", "Voles"], ("Pool 1", "3", Some(9), (25, 20)));
-        assert_eq!(first.is_one_with(&voles), differs(Part::Names));
+        let voles = |told| first.is_one_with(&known(["Otters", "Voles"], told));
+        assert_eq!(
+            voles(("Pool 1", "3", Some(11), (25, 20))),
+            differs(Part::Names)
+        );
+        assert_eq!(
+            voles(("Pool 1", "4", Some(9), (25, 18))),
+            differs(Part::Names)
+        );
+        // Nobody plays two matches at once: somebody has changed the name of the other team.
+        assert_eq!(
+            voles(("Pool 1", "3", Some(9), (25, 20))),
+            perhaps(Part::Names)
+        );
+        assert_eq!(voles(("", "", Some(9), (25, 20))), perhaps(Part::Names));
     }
 
     #[test]
