@@ -47,9 +47,9 @@ pub fn json(lines: &[(String, Line)]) -> Value {
 }
 
 /// The lines as a table for a spreadsheet; `last_at` is milliseconds since 1970 UTC, beside it stand the
-/// time of the world and that of the hall.
+/// time of the world and that of the hall, whose clock may stand otherwise in summer than in winter.
 #[must_use]
-pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
+pub fn csv(lines: &[(String, Line)], hall_at: impl Fn(i64) -> WallClock) -> String {
     let mut table = Table::new(&[
         "file",
         "kind",
@@ -87,7 +87,7 @@ pub fn csv(lines: &[(String, Line)], hall: WallClock) -> String {
             number(Some(line.findings.all())),
             number(line.last_at),
             number(line.last_at.map(|at| WallClock::default().moment(at))),
-            number(line.last_at.map(|at| hall.moment(at))),
+            number(line.last_at.map(|at| hall_at(at).moment(at))),
             number(line.doubt.map(Doubt::code)),
             number(Some(if line.is_practice { "yes" } else { "no" })),
         ]);

@@ -13,13 +13,14 @@ use record::{Log, Reading};
 use reports::audit::{audit, Field, Finding, Spot, What, SIGN_AFTER};
 use reports::list::{Line, SealState, Signed};
 use reports::paper::Draft;
-use reports::{demo, SheetBox, Weight};
+use reports::{demo, SheetBox, WallClock, Weight};
 use rules::Team;
 use text::setup::library::date_words;
 
 fn row_of(log: &Log) -> Row {
     let timeline = Timeline::of(log.entries.clone());
     let line = Line::of_record(&Reading::default(), &timeline);
+    let clock = |(first, _)| WallClock::default().moment(first);
     Row {
         id: log.id.clone(),
         kind: RowKind::Record,
@@ -29,7 +30,7 @@ fn row_of(log: &Log) -> Row {
             .state()
             .heading()
             .and_then(|h| h.details[Detail::Scheduled].clone()),
-        day: String::new(),
+        day: line.time.map(clock).unwrap_or_default(),
         archived: false,
         again: false,
         line: Some(line),
@@ -47,7 +48,7 @@ fn day() -> Vec<Arc<Row>> {
         group: rows[10].group.clone(),
         words: Vec::new(),
         scheduled: None,
-        day: String::new(),
+        day: line.day.clone().unwrap_or_default(),
         archived: false,
         again: false,
         line: Some(line),
@@ -99,6 +100,26 @@ fn a_list_in_groups_holds_every_match_once() {
             assert!(group.iter().all(|row| row.group == group[0].group));
         }
     }
+}
+
+/// A paper sheet has a day and no time; it stands among the matches of its day.
+#[test]
+fn a_paper_sheet_is_sorted_by_its_day() {
+    let mut rows = day();
+    let paper = rows.iter().position(|row| row.kind == RowKind::Paper);
+    let paper = paper.expect("a paper sheet");
+    let mut early = Row::clone(&rows[paper]);
+    early.day = "2020-01-31".to_owned();
+    rows[paper] = Arc::new(early);
+    let first = |backwards| {
+        let order = by(Column::Day, backwards);
+        let shown = shown(&rows, &Filter::default(), order, date_words());
+        let at = shown.iter().position(|row| row.id == rows[paper].id);
+        at.expect("it is shown")
+    };
+    assert_eq!(first(false), 0);
+    let matches = rows.iter().filter(|row| !row.day.is_empty()).count();
+    assert_eq!(first(true), matches - 1);
 }
 
 /// Each column sorts, both ways, and a second press turns it round; nothing is lost by it.

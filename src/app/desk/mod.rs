@@ -56,11 +56,10 @@ pub fn reported(
     };
     matches.retain(|row| row.line.is_some());
     rules::sort_by(&mut matches, |one, other| {
+        // What has no day comes last.
         let by_time = |row: &Row| {
-            (
-                row.group.to_lowercase(),
-                row.played_at().unwrap_or(i64::MAX),
-            )
+            let group = row.group.to_lowercase();
+            (group, row.day.is_empty(), row.day.clone())
         };
         by_time(one)
             .cmp(&by_time(other))

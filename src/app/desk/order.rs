@@ -115,7 +115,7 @@ fn by_column(column: Column, one: &Row, other: &Row, backwards: bool) -> Orderin
     match column {
         Column::Teams => of(teams, rows, backwards),
         Column::Result => of(|row| result(row.line.as_ref()?), rows, backwards),
-        Column::Day => of(Row::played_at, rows, backwards),
+        Column::Day => of(day, rows, backwards),
         Column::Pool => of(pool, rows, backwards)
             .then_with(|| of(|row| number(row.line.as_ref()?), rows, backwards)),
         Column::Signed => of(signed, rows, backwards),
@@ -132,6 +132,11 @@ fn teams(row: &Row) -> Option<[String; 2]> {
     let line = row.line.as_ref()?;
     let names = [&line.teams.a, &line.teams.b].map(|name| name.trim().to_lowercase());
     names.iter().any(|name| !name.is_empty()).then_some(names)
+}
+
+/// Days and times as they are written sort as text; a paper sheet has a day alone.
+fn day(row: &Row) -> Option<String> {
+    (!row.day.is_empty()).then(|| row.day.clone())
 }
 
 /// Matches that are not over come first, then those that were clearest.

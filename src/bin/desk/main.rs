@@ -256,7 +256,7 @@ fn list_all(asked: &Asked) -> Result<Verdict, CommandError> {
     let hall = asked.hall_clock()?;
     let (listed, verdict) = listed(all_given(asked, FileKind::Match));
     if asked.is("--csv") {
-        lines(&list::csv(&listed, hall));
+        lines(&list::csv(&listed, |_| hall));
     } else if asked.is("--json") {
         out(&format!("{}\n", list::json(&listed)));
     } else {

@@ -47,7 +47,8 @@ pub fn report() -> AnyView {
 
 /// The day it was played here.
 fn day_of(row: &Row) -> Option<String> {
-    Some(text::day_of(device::local_time(row.played_at()?)))
+    let day = row.day.split(',').next()?;
+    (!day.is_empty()).then(|| day.to_owned())
 }
 
 fn one_pool(rows: &[Arc<Row>]) -> AnyView {
@@ -91,7 +92,7 @@ fn one(row: &Row) -> AnyView {
     view! {
         <tr>
             <td>{line.map(|line| line.number.clone())}</td>
-            <td>{text::when(row.played_at().map(device::local_time))}</td>
+            <td>{row.day.clone()}</td>
             <th scope="row">
                 {title_of(row)}
                 {again.map(|again| view! { <span class="muted">{again}</span> })}

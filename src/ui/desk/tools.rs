@@ -28,10 +28,8 @@ pub fn tools(work: Work) -> AnyView {
             .iter()
             .filter_map(|row| Some((row.id.clone(), row.line.clone()?)));
         let lines: Vec<(String, Line)> = lines.collect();
-        // The clock of the hall: this phone's, on the day of the first match that has a time.
-        let last_at = lines.iter().find_map(|(_, line)| line.last_at);
-        let hall = WallClock(last_at.map_or(0, device::offset_minutes));
-        save("desk.csv", csv(&lines, hall));
+        let hall_at = |at| WallClock(device::offset_minutes(at));
+        save("desk.csv", csv(&lines, hall_at));
     };
     let opened = RwSignal::new(false);
     let others = move || {
