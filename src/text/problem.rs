@@ -1,7 +1,12 @@
 //! What is wrong with a file, a packed record or its codes: the words behind *file:* or *entry n:*, without
 //! a capital and an end where they go on a sentence.
 
-use record::{Broken, EntryProblem, Foreign, PackProblem, Problem, ProblemKind};
+use record::{Broken, EntryProblem, Foreign, PackProblem, Problem, ProblemKind, MAX_BYTES};
+
+/// Bytes of a megabyte, as phones count files.
+pub(crate) const MB: usize = 1_000_000;
+/// The most that is read of a match, in megabytes.
+pub(crate) const MOST_MB: usize = MAX_BYTES / MB;
 
 words! { ProblemWords in problem;
     /// What is wrong with a file, with the match of a backup that it is about.

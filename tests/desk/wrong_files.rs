@@ -76,7 +76,7 @@ fn each_wrong_file_is_refused_with_the_way_out() {
         (
             "replay",
             &other,
-            "should say volleyball-match. Choose another file.",
+            "is not a match record of this app. Choose another file.",
         ),
         (
             "audit",

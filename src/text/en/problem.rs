@@ -3,7 +3,7 @@
 
 use crate::problem::*;
 use record::{spaced, Broken, EntryProblem, Foreign, PackProblem, Problem, ProblemKind, Wanted};
-use record::{MAX_BYTES, MAX_ENTRIES, MAX_MATCHES};
+use record::{MAX_ENTRIES, MAX_MATCHES};
 
 /// In English.
 pub static WORDS: ProblemWords = ProblemWords {
@@ -27,17 +27,15 @@ fn kind(kind: &ProblemKind) -> String {
     use ProblemKind as P;
     match kind {
         P::TooLong { bytes } => format!(
-            "The file has {bytes} bytes; a match has far less than {MAX_BYTES}. Choose another file."
+            "The file has {} MB; a match has far less than {MOST_MB}. Choose another file.",
+            bytes.div_ceil(MB)
         ),
         P::Foreign(foreign) => self::foreign(foreign),
         P::NoRecord { line } => format!(
             "This is not a match record, or it is damaged (line {line}). Ask for the file again."
         ),
         P::NoMatch => "The file is not a match record. Choose another file.".to_owned(),
-        P::OtherLog => format!(
-            "The file is not a match record: `log` should say {}. Choose another file.",
-            record::MATCH
-        ),
+        P::OtherLog => "The file is not a match record of this app. Choose another file.".to_owned(),
         P::NewerVersion(newer) => format!(
             "The file was written by a newer version ({newer}) of this program. Update and open it again."
         ),

@@ -3,7 +3,7 @@
 
 use crate::problem::*;
 use record::{spaced, Broken, EntryProblem, Foreign, PackProblem, Problem, ProblemKind, Wanted};
-use record::{MAX_BYTES, MAX_ENTRIES, MAX_MATCHES};
+use record::{MAX_ENTRIES, MAX_MATCHES};
 
 /// In Spanish.
 pub static WORDS: ProblemWords = ProblemWords {
@@ -27,8 +27,8 @@ fn kind(kind: &ProblemKind) -> String {
     use ProblemKind as P;
     match kind {
         P::TooLong { bytes } => format!(
-            "El archivo tiene {bytes} bytes; un partido tiene mucho menos de {MAX_BYTES}. Elige \
-             otro archivo."
+            "El archivo tiene {} MB; un partido tiene mucho menos de {MOST_MB}. Elige otro archivo.",
+            bytes.div_ceil(MB)
         ),
         P::Foreign(foreign) => self::foreign(foreign),
         P::NoRecord { line } => format!(
@@ -36,10 +36,7 @@ fn kind(kind: &ProblemKind) -> String {
              archivo."
         ),
         P::NoMatch => "El archivo no es un registro de partido. Elige otro.".to_owned(),
-        P::OtherLog => format!(
-            "El archivo no es un registro de partido: `log` debe decir {}. Elige otro.",
-            record::MATCH
-        ),
+        P::OtherLog => "El archivo no es un registro de partido de esta app. Elige otro.".to_owned(),
         P::NewerVersion(newer) => format!(
             "El archivo es de una versión más nueva ({newer}) de este programa. Actualízalo y abre \
              otra vez el archivo."
