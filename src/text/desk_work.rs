@@ -88,6 +88,8 @@ words! { DeskWorkWords in desk_work;
     set_points -> &'static str;
     no_sheets -> &'static str;
     sheets_of(count: usize) -> String;
+    /// So many of the chosen ones are paper sheets, which are printed from here no second time.
+    papers_left_out(count: usize) -> String;
     known_teams -> &'static str;
     take_list(team: &str, numbers: usize) -> String;
     keys_title -> &'static str;

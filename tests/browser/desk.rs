@@ -100,7 +100,7 @@ fn desk_shows_a_whole_day_and_takes_it_away(stage: &mut Stage) -> Ran {
     referee.reads("Another record of the same match");
 
     // The table of a pool, the paper sheet among its matches.
-    referee.tap("Select these: Sample tournament, Pool 2");
+    referee.tap("Select for the table: Sample tournament, Pool 2");
     referee.reads_at("#desk-chosen", "6 selected");
     referee.tap_at("#desk-table");
     referee.reads_at("#reasons", &first_reason(&Criterion::USUAL));

@@ -185,7 +185,7 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
     referee.browser().find(".desk-item .warn");
     assert_eq!(referee.browser().value(said), both);
 
-    referee.tap("Select these: Sample tournament, Pool 1");
+    referee.tap("Select for the table: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
     for say in [
         ") is damaged or was changed. Ask for",
@@ -214,7 +214,7 @@ fn desk_marks_what_is_in_doubt_in_the_list_and_beside_the_table(stage: &mut Stag
 fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> Ran {
     let files: Vec<_> = pool_1().iter().map(file).collect();
     let mut referee = with_files(stage, &files, 6);
-    referee.tap("Select these: Sample tournament, Pool 1");
+    referee.tap("Select for the table: Sample tournament, Pool 1");
     referee.tap_at("#desk-table");
     referee.browser().find("#standings");
     let missing =
@@ -236,7 +236,7 @@ fn desk_lets_teams_meet_as_often_as_the_competition_says(stage: &mut Stage) -> R
 fn desk_says_once_that_two_matches_are_not_one(stage: &mut Stage) -> Ran {
     let files: Vec<_> = pool_1()[..2].iter().map(file).collect();
     let mut referee = with_files(stage, &files, 2);
-    referee.tap("Select these: Sample tournament, Pool 1");
+    referee.tap("Select for the table: Sample tournament, Pool 1");
     referee.tap_at("#desk-compare");
     referee.reads("These are two different matches");
     let times = "document.querySelector('main').innerText.split('These are two different matches').length - 1";

@@ -82,7 +82,7 @@ fn no_desk_screen_prints_a_button(stage: &mut Stage) -> Ran {
     referee.tap_at("#to-desk");
     referee.tap("Add the sample tournament");
     referee.browser().find("#tour");
-    referee.tap("Select these: Sample tournament, Pool 2");
+    referee.tap("Select for the table: Sample tournament, Pool 2");
     let home = referee.stage.url();
     let sheet = format!("sheet/{}", demo::id_of(3));
     for (place, shows, most) in [

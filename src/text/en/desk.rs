@@ -57,14 +57,13 @@ pub static WORDS: DeskWords = DeskWords {
         "The desk is empty. Open match files, many at once if you like. Or key in a paper sheet, \
          or add the sample tournament to look around.",
     no_competition: "Without a competition",
-    choose_all_label: "Select these",
+    choose_all_label: "Select for the table",
     chosen: "With the selected ones",
     compare_them: "Compare two",
     table_of_them: "Make a table",
     choose_two:
         "Tick exactly two records of one match, or a record and its paper sheet, to compare them.",
-    choose_some:
-        "Tick the matches of a pool first, or tap \u{201c}Select these\u{201d} beside its name.",
+    choose_some: "Tick the matches of a pool first.",
     first: "First",
     second: "Second",
     they_agree: "The two records agree on everything.",
@@ -203,7 +202,7 @@ fn how_many_chosen(count: usize) -> String {
 }
 
 fn choose_all(group: &str) -> String {
-    format!("Select these: {group}")
+    format!("Select for the table: {group}")
 }
 
 fn about_entry(n: u32, words: &str, time: &str) -> String {

@@ -77,6 +77,7 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     set_points: "Points of the sets",
     no_sheets: "None of the selected matches has a record here. Paper sheets are on paper already.",
     sheets_of,
+    papers_left_out,
     known_teams: "Teams of the records on this desk",
     take_list,
     keys_title: "Keys of the desk",
@@ -304,6 +305,13 @@ fn sheets_of(count: usize) -> String {
     match count {
         1 => "1 sheet, on pages of its own.".to_owned(),
         n => format!("{n} sheets, each on pages of its own."),
+    }
+}
+
+fn papers_left_out(count: usize) -> String {
+    match count {
+        1 => "1 keyed-in sheet is not printed here: you have it on paper.".to_owned(),
+        n => format!("{n} keyed-in sheets are not printed here: you have them on paper."),
     }
 }
 

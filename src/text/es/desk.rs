@@ -59,16 +59,14 @@ pub static WORDS: DeskWords = DeskWords {
         "El escritorio está vacío. Abre archivos de partidos, varios a la vez si quieres. O \
          transcribe un acta en papel, o añade el torneo de ejemplo para explorar.",
     no_competition: "Sin competición",
-    choose_all_label: "Elegir estos",
+    choose_all_label: "Elegir para la tabla",
     chosen: "Con los elegidos",
     compare_them: "Comparar dos",
     table_of_them: "Ver clasificación",
     choose_two:
         "Para comparar, marca justo dos registros de un partido, o un registro y su acta en \
          papel.",
-    choose_some:
-        "Marca primero los partidos de un grupo, o toca \u{201c}Elegir estos\u{201d} junto a su \
-         nombre.",
+    choose_some: "Marca primero los partidos de un grupo.",
     first: "Primero",
     second: "Segundo",
     they_agree: "Los dos registros coinciden en todo.",
@@ -216,7 +214,7 @@ fn how_many_chosen(count: usize) -> String {
 }
 
 fn choose_all(group: &str) -> String {
-    format!("Elegir estos: {group}")
+    format!("Elegir para la tabla: {group}")
 }
 
 fn about_entry(n: u32, words: &str, time: &str) -> String {

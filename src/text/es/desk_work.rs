@@ -77,6 +77,7 @@ pub static WORDS: DeskWorkWords = DeskWorkWords {
     set_points: "Puntos de los sets",
     no_sheets: "Ninguno de los partidos elegidos tiene un registro aquí. Las actas en papel ya están en papel.",
     sheets_of,
+    papers_left_out,
     known_teams: "Equipos de los registros de este escritorio",
     take_list,
     keys_title: "Teclas del escritorio",
@@ -312,6 +313,13 @@ fn sheets_of(count: usize) -> String {
     match count {
         1 => "1 acta, en páginas propias.".to_owned(),
         n => format!("{n} actas, cada una en páginas propias."),
+    }
+}
+
+fn papers_left_out(count: usize) -> String {
+    match count {
+        1 => "1 acta tecleada no se imprime aquí: ya la tienes en papel.".to_owned(),
+        n => format!("{n} actas tecleadas no se imprimen aquí: ya las tienes en papel."),
     }
 }
 

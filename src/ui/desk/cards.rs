@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use super::items::{kind_of, title_of};
 use super::matches::{checkbox, key_of};
-use super::work::{row_id, Deleted, Work};
+use super::work::{row_id, Done, Work};
 use super::{button, way, Place};
 use crate::memo::Memo;
 use crate::shell::Screen;
@@ -204,12 +204,12 @@ fn delete(work: Work, row: &Row) -> AnyView {
         };
         let text = store.get(&id).unwrap_or_default();
         store.forget(&id);
-        work.deleted.set(Some(Deleted {
+        work.has_done(Done::Deleted {
             kind,
             id: id.clone(),
             title: title.clone(),
             text,
-        }));
+        });
         work.library.refresh();
     };
     button(label, "button quiet", Box::new(tap))

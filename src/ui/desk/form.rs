@@ -113,7 +113,14 @@ impl Form {
         let longer = self
             .draft
             .with_untracked(|d| text.chars().count() > d.get(cell).chars().count());
-        self.draft.update(|draft| draft.set(cell, text));
+        self.draft.update(|draft| {
+            // Another tab may have filled in another box meanwhile.
+            let kept = self.id.with_value(|id| paper(id));
+            if let (false, Some(kept)) = (self.not_kept.get_untracked(), kept) {
+                *draft = kept;
+            }
+            draft.set(cell, text);
+        });
         self.keep();
         if longer && self.draft.with_untracked(|d| d.is_full(cell)) {
             self.advance(cell);

@@ -92,6 +92,7 @@ fn head(work: Work, by: Column) -> AnyView {
                 {more::column(by)}
                 <span aria-hidden="true">{move || backwards.get().map(more::arrow)}</span>
             </button>
+            <span class="on-paper" aria-hidden="true">{more::column(by)}</span>
         </th>
     }
     .into_any()
@@ -119,8 +120,7 @@ fn one(work: Work, row: &Row) -> AnyView {
     };
     let number = line.filter(|line| !line.number.is_empty());
     let number = number.map(|line| more::match_no(&line.number));
-    let day = row.played_at().map(device::local_time);
-    let day = day.map_or_else(|| row.day.clone(), |at| text::when(Some(at)));
+    let day = row.day.clone();
     let seal = line.map(|line| {
         view! { <span class=format!("seal {}", line.seal.code())>{more::seal(line.seal)}</span> }
     });
@@ -142,8 +142,9 @@ fn one(work: Work, row: &Row) -> AnyView {
                     on:click=move |_| work.open(&opens)
                     on:focus=move |_| work.desk.at.set(Some(id.clone()))
                 >
-                    {title}
+                    {title.clone()}
                 </button>
+                <span class="on-paper" aria-hidden="true">{title}</span>
                 {again}
                 {doubt}
             </th>

@@ -17,6 +17,7 @@ pub fn sheets() -> AnyView {
     desk.follow(library);
     let papers = RwSignal::new(Vec::<String>::new());
     let is_whole = RwSignal::new(false);
+    let left_out = RwSignal::new(0);
     let is_gone = StoredValue::new(());
     let begun = StoredValue::new(false);
     Effect::new(move |_| {
@@ -28,8 +29,9 @@ pub fn sheets() -> AnyView {
         }
         begun.set_value(true);
         let chosen = desk.chosen.with_untracked(|chosen| chosen.rows(&rows));
-        let records = chosen.into_iter().filter(|row| row.kind == RowKind::Record);
-        let ids: Vec<String> = records.map(|row| row.id.clone()).collect();
+        let of = |kind| chosen.iter().filter(move |row| row.kind == kind);
+        let ids: Vec<String> = of(RowKind::Record).map(|row| row.id.clone()).collect();
+        left_out.set(of(RowKind::Paper).count());
         device::spawn(async move {
             for id in ids {
                 // The screen may be gone by now.
@@ -57,6 +59,9 @@ pub fn sheets() -> AnyView {
                     (true, count) => more::sheets_of(count),
                 }}
             </p>
+            {move || (left_out.get() > 0).then(|| view! {
+                <p class="no-print">{more::papers_left_out(left_out.get())}</p>
+            })}
             <div class="all-sheets">
                 <For each=move || 0..papers.read().len() key=|place| *place children=one />
             </div>

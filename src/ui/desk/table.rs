@@ -27,7 +27,11 @@ pub fn table() -> AnyView {
         let mut chosen = desk.chosen.with_untracked(|chosen| chosen.rows(&rows));
         chosen.retain(|row| row.line.is_some());
         let results = results(&chosen);
-        let mut groups: Vec<&str> = chosen.iter().map(|i| i.group.as_str()).collect();
+        let name = |row: &Row| match row.group.as_str() {
+            "" => words::no_competition().to_owned(),
+            group => group.to_owned(),
+        };
+        let mut groups: Vec<String> = chosen.iter().map(|row| name(row)).collect();
         groups.dedup();
         let heading = groups.join("; ");
         let shown = move || {

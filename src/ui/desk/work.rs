@@ -10,18 +10,26 @@ use super::Place;
 use crate::memo::Memo;
 use crate::shell::{use_shell, Screen, Shell};
 use crate::start::Library;
+use crate::widgets::keys::go_on_at;
 use app::desk::{neighbours, Command, Row, RowKind, Show};
 use app::ports::KeyPress;
 use text::desk as words;
 use text::desk_work as more;
 
-/// Something that was deleted last, to be given back.
+/// What was done last.
 #[derive(Clone)]
-pub struct Deleted {
-    pub kind: RowKind,
-    pub id: String,
-    pub title: String,
-    pub text: String,
+pub enum Done {
+    /// A paper sheet or the results of a pool were deleted.
+    Deleted {
+        kind: RowKind,
+        id: String,
+        title: String,
+        text: String,
+    },
+    /// Matches were archived, or brought back.
+    Archived { ids: Vec<String>, away: bool },
+    /// What cannot be undone, in words.
+    ForGood(String),
 }
 
 /// The desk while somebody works at it. Copies are the same.
@@ -32,7 +40,7 @@ pub struct Work {
     pub shell: Shell,
     /// Where on the desk somebody is.
     pub place: Memo<Place>,
-    pub deleted: RwSignal<Option<Deleted>>,
+    pub done: RwSignal<Option<Done>>,
     /// Why what was asked for cannot be done with what is chosen.
     pub refused: RwSignal<Option<&'static str>>,
     /// Whether it is asked whether the chosen ones are to be deleted.
@@ -56,7 +64,7 @@ impl Work {
             library,
             shell,
             place,
-            deleted: RwSignal::new(None),
+            done: RwSignal::new(None),
             refused: RwSignal::new(None),
             asked: RwSignal::new(false),
             keys: RwSignal::new(false),
@@ -144,8 +152,36 @@ impl Work {
         let ids: Vec<String> = chosen.iter().map(|row| row.id.clone()).collect();
         self.library.archive(&ids, away);
         self.desk.choose(|chosen| chosen.clear());
-        let say = if away { more::archived } else { more::restored };
-        self.shell.news(say(ids.len()));
+        self.has_done(Done::Archived { ids, away });
+    }
+
+    /// Says what was done, with the way back, where nobody overlooks it.
+    pub fn has_done(self, done: Done) {
+        // The screen may be gone by now.
+        self.done.try_set(Some(done));
+        go_on_at("desk-done");
+    }
+
+    /// Undoes what was done last. Where the phone has no room for it any more it stays at hand.
+    pub fn undo(self) {
+        let undone = match self.done.get_untracked() {
+            None | Some(Done::ForGood(_)) => return,
+            Some(Done::Deleted { kind, id, text, .. }) => {
+                let store = device::settings().desk_store(kind);
+                let kept = store.is_some_and(|store| store.put(&id, &text));
+                if kept {
+                    self.library.refresh();
+                }
+                kept
+            }
+            Some(Done::Archived { ids, away }) => {
+                self.library.archive(&ids, !away);
+                true
+            }
+        };
+        if undone {
+            self.done.set(None);
+        }
     }
 
     /// Asks whether the chosen ones are to be deleted.
@@ -187,12 +223,12 @@ impl Work {
             }
         }
         self.desk.choose(|chosen| chosen.clear());
-        let (shell, all) = (self.shell, chosen.len());
+        let all = chosen.len();
         self.library.delete(records, move |stay| {
-            shell.news(match stay {
+            self.has_done(Done::ForGood(match stay {
                 0 => more::all_deleted(all),
                 stay => more::not_deleted(stay),
-            });
+            }));
         });
     }
 
@@ -251,7 +287,7 @@ impl Work {
                 if !untrack(|| self.shell.is_wide()) {
                     self.show(Place::Findings(id));
                 }
-                crate::widgets::keys::go_on_at("desk-found");
+                go_on_at("desk-found");
             }
             (Command::Compare, ..) => self.compare(),
             (Command::Rank, ..) => self.rank(),

@@ -9,7 +9,7 @@ use super::matches::{beside, matches};
 use super::record::opened;
 use super::state::View;
 use super::tools::tools;
-use super::work::{Deleted, Work};
+use super::work::{Done, Work};
 use super::{button, day, DemoDay, Place};
 use crate::macrotask_executor::once_drawn;
 use crate::memo::Memo;
@@ -139,33 +139,27 @@ fn whole(work: Work, view: View) -> AnyView {
                 <DemoDay library />
             </section>
         </div>
-        {move || given_back(work)}
+        {move || done(work)}
         {list}
     }
     .into_any()
 }
 
-/// What was deleted last, with the way back.
-fn given_back(work: Work) -> Option<AnyView> {
-    let Deleted {
-        kind,
-        id,
-        title,
-        text,
-    } = work.deleted.get()?;
-    let back = move || {
-        let store = device::settings().desk_store(kind);
-        // Where the phone has no room for it any more it stays at hand.
-        if store.is_some_and(|store| store.put(&id, &text)) {
-            work.deleted.set(None);
-            work.library.refresh();
-        }
+/// What was done last, with the way back.
+fn done(work: Work) -> Option<AnyView> {
+    let done = work.done.get()?;
+    let can_undo = !matches!(done, Done::ForGood(_));
+    let said = match done {
+        Done::Deleted { title, .. } => words::deleted(&title),
+        Done::Archived { ids, away: true } => more::archived(ids.len()),
+        Done::Archived { ids, away: false } => more::restored(ids.len()),
+        Done::ForGood(said) => said,
     };
     Some(
         view! {
-            <div class="sentence row" role="status" id="desk-deleted">
-                <p>{words::deleted(&title)}</p>
-                {button(words::give_back(), "button", Box::new(back))}
+            <div class="sentence row" role="status" id="desk-done" tabindex="-1">
+                <p>{said}</p>
+                {can_undo.then(|| button(words::give_back(), "button", Box::new(move || work.undo())))}
             </div>
         }
         .into_any(),

@@ -161,7 +161,6 @@ fn signing(
                 {if all { words::seal() } else { words::seal_anyway() }}
             </button>
         </div>
-        <p class="muted">{paper::seal_shows()}</p>
     }
     .into_any()
 }
