@@ -60,6 +60,8 @@ struct Inner {
     // Files that were chosen and not taken in yet.
     waiting: RefCell<VecDeque<Waiting>>,
     is_stopped: Cell<bool>,
+    // How many files somebody did not want any more.
+    left_out: Cell<usize>,
     publish: Box<Publish>,
 }
 
@@ -79,6 +81,7 @@ impl Importer {
                 is_under_way: Cell::new(false),
                 waiting: RefCell::default(),
                 is_stopped: Cell::new(false),
+                left_out: Cell::new(0),
                 publish: Box::new(publish),
             }),
         }
@@ -90,7 +93,10 @@ impl Importer {
 
     /// No more is taken in of the files that are; what is here by then stays.
     pub fn stop(&self) {
-        self.inner.is_stopped.set(true);
+        let inner = &self.inner;
+        inner.is_stopped.set(true);
+        let left_out = inner.left_out.get() + inner.waiting.take().len();
+        inner.left_out.set(left_out);
     }
 
     /// Takes in files one after the other, by and by, and says what became of them once all are through; behind those
@@ -103,7 +109,6 @@ impl Importer {
         if inner.is_under_way.replace(true) {
             return;
         }
-        inner.is_stopped.set(false);
         self.publish_progress(Progress::Reading);
         let importer = self.clone();
         let work = async move { importer.take_waiting().await };
@@ -121,7 +126,7 @@ impl Importer {
                 all += 1;
                 taken += usize::from(import.file(&*file, others).await);
             }
-            all += inner.waiting.take().len();
+            all += inner.left_out.take();
             inner.library.read_list().await;
         }
         let Import {
@@ -134,11 +139,10 @@ impl Importer {
         (inner.publish)(ImportEvent::Over(ImportOutcome { came, notes }));
     }
 
-    /// The next file; none where somebody wants no more.
+    /// The next file. Whoever has stopped wants those that were chosen afterwards.
     fn next_file(&self) -> Option<Waiting> {
-        let mut waiting = self.inner.waiting.borrow_mut();
-        let is_stopped = self.inner.is_stopped.get();
-        (!is_stopped).then(|| waiting.pop_front()).flatten()
+        self.inner.is_stopped.set(false);
+        self.inner.waiting.borrow_mut().pop_front()
     }
 
     /// Takes in a record that did not come as a file; what is said of it, and the id under which it is here.

@@ -221,6 +221,29 @@ fn what_was_taken_in_until_somebody_stopped_it_stays() {
 }
 
 #[test]
+fn files_that_are_chosen_after_somebody_stopped_are_taken_in() {
+    let hall = Hall::new();
+    let screen = hall.tab();
+    let import = Import::of(&screen);
+    let file = |id: &str| write(&log(id, &simulate(Preset::SchoolJunior, 50)));
+    import.take(&[("backup.json", backup(12)), ("not.json", file("not"))]);
+    let third = ImportEvent::Progress(Progress::Match { place: 3, all: 12 });
+    for _ in 0..1000 {
+        if import.last() != third {
+            hall.step();
+        }
+    }
+    assert_eq!(import.last(), third);
+    import.importer.stop();
+    import.take(&[("wanted.json", file("wanted"))]);
+    let state = import.end(&hall);
+    assert_eq!(state.notes[0], ImportNote::FilesTaken { taken: 2, all: 3 });
+    let here = ids(&hall, &screen);
+    assert!(here.len() < 13 && !here.contains(&"not".to_owned()));
+    assert!(here.contains(&"wanted".to_owned()), "{here:?}");
+}
+
+#[test]
 fn files_that_are_dropped_meanwhile_come_behind_the_others() {
     let hall = Hall::new();
     let screen = hall.tab();
