@@ -287,6 +287,10 @@ fn r5_1_2_3_the_game_captain_requests_without_a_coach() {
     };
     let asks = |story: &Story| requester(story.timeline().state(), A);
     assert_eq!(asks(&by(&["Coach", "assistant coach"])), Requester::Coach);
+    assert_eq!(
+        asks(&by(&["Head_Coach", "assistant coach"])),
+        Requester::Coach
+    );
     assert_eq!(asks(&by(&["Assistant_coach"])), Requester::AssistantCoach);
     assert_eq!(asks(&by(&["doctor"])), Requester::GameCaptain);
     assert_eq!(asks(&by(&[])), Requester::GameCaptain);

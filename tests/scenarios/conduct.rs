@@ -360,6 +360,7 @@ fn r6_2_penalties_beyond_a_won_set_count_in_the_next() {
 #[test]
 fn r21_4_2_a_coach_is_one_person_however_written() {
     let staff = |role: &str| Who::Staff(role.to_owned());
+    assert!(staff("head_coach").is_same(&staff("Head coach")));
     for role in ["Coach", " coach ", "CO ACH"] {
         Story::international()
             .enter(card(A, coach(), Level::Penalty))

@@ -2,7 +2,7 @@
 //! coach or the captain has named. The role ends when that player leaves the court, when the team captain
 //! comes back, and with the set.
 
-use crate::model::entry::Who;
+use crate::model::entry::{is_assistant_coach, is_coach, is_same_role, Who};
 use crate::model::refusal::Asked;
 use crate::model::set::SetPlay;
 use crate::model::state::State;
@@ -166,12 +166,12 @@ pub fn requester(state: &State, team: Team) -> Requester {
     let there = |is: fn(&str) -> bool| {
         list.staff
             .iter()
-            .filter(|s| is(&plain(&s.role)))
+            .filter(|s| is(&s.role))
             .any(|s| !is_sent_off(state, team, &s.role, set))
     };
-    if there(|role| role == "coach" || role == "head coach") {
+    if there(is_coach) {
         Requester::Coach
-    } else if there(|role| role.starts_with("assistant")) {
+    } else if there(is_assistant_coach) {
         Requester::AssistantCoach
     } else {
         Requester::GameCaptain
@@ -183,7 +183,7 @@ fn is_sent_off(state: &State, team: Team, role: &str, set: u8) -> bool {
     use crate::model::entry::Level;
     use crate::model::sanction::SanctionKind;
     state.sanctions().iter().any(|s| {
-        let of = matches!(&s.who, Some(Who::Staff(of)) if plain(of) == plain(role));
+        let of = matches!(&s.who, Some(Who::Staff(of)) if is_same_role(of, role));
         let out = match s.kind {
             SanctionKind::Misconduct(Level::Disqualification) => true,
             SanctionKind::Misconduct(Level::Expulsion) => s.set == set,
@@ -191,9 +191,4 @@ fn is_sent_off(state: &State, team: Team, role: &str, set: u8) -> bool {
         };
         s.team == team && of && out
     })
-}
-
-/// A role however it is written.
-fn plain(role: &str) -> String {
-    role.trim().to_lowercase().replace('_', " ")
 }

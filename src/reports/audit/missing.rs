@@ -5,7 +5,7 @@
 //! fields stand at each finding.
 
 use super::{Field, Finding, What};
-use game::entry::Detail;
+use game::entry::{is_coach, Detail};
 use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
@@ -169,10 +169,6 @@ fn signatures(timeline: &Timeline, missing: &mut impl FnMut(Field)) {
             }
         }
     }
-}
-
-fn is_coach(role: &str) -> bool {
-    role.trim().eq_ignore_ascii_case("coach")
 }
 
 /// Checks that failed and were not cleared, each at its last entry.

@@ -12,22 +12,43 @@ pub enum Who {
 }
 
 impl Who {
-    /// Whether both name one person of a team: a role is the same whatever the case and spacing it was
-    /// written in, so that nobody's ladder begins anew with a capital letter (21.4.2).
+    /// Whether both name one person of a team, so that nobody's ladder begins anew with a capital letter
+    /// (21.4.2).
     #[must_use]
     pub fn is_same(&self, other: &Who) -> bool {
-        let letters = |role: &str| {
-            role.chars()
-                .filter(|c| !c.is_whitespace())
-                .flat_map(char::to_lowercase)
-                .collect::<String>()
-        };
         match (self, other) {
             (Who::Player(one), Who::Player(two)) => one == two,
-            (Who::Staff(one), Who::Staff(two)) => letters(one) == letters(two),
+            (Who::Staff(one), Who::Staff(two)) => is_same_role(one, two),
             (Who::Player(_), Who::Staff(_)) | (Who::Staff(_), Who::Player(_)) => false,
         }
     }
+}
+
+/// What tells a role of the staff from another one: it is the same whatever the case and spacing it was written
+/// in, and with `_` for a space.
+fn letters(role: &str) -> String {
+    role.chars()
+        .filter(|c| !c.is_whitespace() && *c != '_')
+        .flat_map(char::to_lowercase)
+        .collect()
+}
+
+/// Whether both are one role of the staff.
+#[must_use]
+pub fn is_same_role(one: &str, other: &str) -> bool {
+    letters(one) == letters(other)
+}
+
+/// Whether a role is that of the coach (5.2).
+#[must_use]
+pub fn is_coach(role: &str) -> bool {
+    matches!(letters(role).as_str(), "coach" | "headcoach")
+}
+
+/// Whether a role is that of an assistant coach (5.3).
+#[must_use]
+pub fn is_assistant_coach(role: &str) -> bool {
+    letters(role).starts_with("assistant")
 }
 
 /// The levels of a misconduct sanction, the lightest first

@@ -9,7 +9,7 @@ mod team_list;
 pub use super::count_down::{Timer, TimerAction};
 pub use super::toss::{About, Toss, Won};
 pub use change::{Change, Forced, LiberoWhy};
-pub use conduct::{Level, Who};
+pub use conduct::{is_assistant_coach, is_coach, is_same_role, Level, Who};
 pub use heading::{Amendment, Detail, Details, Heading};
 pub use late_fault::{Fault, Found, LateFault, Since};
 pub use team_list::{Player, Staff, TeamList};
