@@ -127,8 +127,9 @@ fn rows() -> Vec<Arc<Row>> {
         .iter()
         .map(|log| {
             let line = Line::of_record(&Reading::default(), &Timeline::of(log.entries.clone()));
-            // Moments sort alike by the clock of any hall.
-            let day = |(first, _)| WallClock::default().moment(first);
+            // As the page writes it; it sorts alike by the clock of any hall.
+            let clock = WallClock::default();
+            let day = |(first, _)| format!("{}, {}", clock.date(first), clock.time(first));
             Row {
                 id: log.id.clone(),
                 kind: RowKind::Record,
