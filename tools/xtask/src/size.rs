@@ -26,17 +26,18 @@ const CEILINGS: [Ceiling; 4] = [
         what: "the part that starts, with the court",
         names: &["dutystand_bg-"],
         but: &[],
-        at_most: 272_000,
+        at_most: 273_500,
         aim: 250_000,
     },
     // Since words are asked for by language each costs a function, 36,000 bytes together; table, panes and
     // keys of the desk, and what else came with them, 76,000 more; library and importer behind ports, where each
-    // bad day of theirs is tried without a browser, 9,000 more; what keeps a learner's slips harmless, 4,000 more.
+    // bad day of theirs is tried without a browser, 9,000 more; what keeps a learner's slips harmless, 4,000 more;
+    // words kept half typed, a lock that is waited for and what the desk says and undoes, 5,000 more.
     Ceiling {
         what: "all parts of the program in English",
         names: &["dutystand_bg-", "split_", "chunk_"],
         but: &[SPANISH],
-        at_most: 1_286_000,
+        at_most: 1_290_500,
         aim: 800_000,
     },
     Ceiling {
