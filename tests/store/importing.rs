@@ -48,6 +48,18 @@ struct Import {
 }
 
 impl Import {
+    /// Somebody stops while the third match of a backup of twelve is taken in.
+    fn stop_at_the_third_of_12(&self, hall: &Hall) {
+        let third = ImportEvent::Progress(Progress::Match { place: 3, all: 12 });
+        for _ in 0..1000 {
+            if self.last() != third {
+                hall.step();
+            }
+        }
+        assert_eq!(self.last(), third);
+        self.importer.stop();
+    }
+
     fn of(screen: &Screen) -> Import {
         let events: Rc<RefCell<Vec<ImportEvent>>> = Rc::default();
         let to = Rc::clone(&events);
@@ -194,14 +206,7 @@ fn what_was_taken_in_until_somebody_stopped_it_stays() {
             write(&log("x", &simulate(Preset::SchoolJunior, 50))),
         ),
     ]);
-    let third = ImportEvent::Progress(Progress::Match { place: 3, all: 12 });
-    for _ in 0..1000 {
-        if import.last() != third {
-            hall.step();
-        }
-    }
-    assert_eq!(import.last(), third);
-    import.importer.stop();
+    import.stop_at_the_third_of_12(&hall);
     let state = import.end(&hall);
     assert_eq!(state.notes[0], ImportNote::FilesTaken { taken: 1, all: 2 });
     let stopped = |note: &ImportNote| {
@@ -227,14 +232,7 @@ fn files_that_are_chosen_after_somebody_stopped_are_taken_in() {
     let import = Import::of(&screen);
     let file = |id: &str| write(&log(id, &simulate(Preset::SchoolJunior, 50)));
     import.take(&[("backup.json", backup(12)), ("not.json", file("not"))]);
-    let third = ImportEvent::Progress(Progress::Match { place: 3, all: 12 });
-    for _ in 0..1000 {
-        if import.last() != third {
-            hall.step();
-        }
-    }
-    assert_eq!(import.last(), third);
-    import.importer.stop();
+    import.stop_at_the_third_of_12(&hall);
     import.take(&[("wanted.json", file("wanted"))]);
     let state = import.end(&hall);
     assert_eq!(state.notes[0], ImportNote::FilesTaken { taken: 2, all: 3 });
