@@ -101,7 +101,16 @@ impl Form {
         self.order.set(order);
     }
 
-    fn keep(self) {
+    /// Changes the sheet as it is kept, and keeps it.
+    fn change(self, change: impl FnOnce(&mut Draft)) {
+        self.draft.update(|draft| {
+            // Another tab may have filled in another box meanwhile.
+            let kept = self.id.with_value(|id| paper(id));
+            if let (false, Some(kept)) = (self.not_kept.get_untracked(), kept) {
+                *draft = kept;
+            }
+            change(draft);
+        });
         let kept = self
             .id
             .with_value(|id| self.work.desk.put_paper(id, &self.draft.read_untracked()));
@@ -113,15 +122,7 @@ impl Form {
         let longer = self
             .draft
             .with_untracked(|d| text.chars().count() > d.get(cell).chars().count());
-        self.draft.update(|draft| {
-            // Another tab may have filled in another box meanwhile.
-            let kept = self.id.with_value(|id| paper(id));
-            if let (false, Some(kept)) = (self.not_kept.get_untracked(), kept) {
-                *draft = kept;
-            }
-            draft.set(cell, text);
-        });
-        self.keep();
+        self.change(|draft| draft.set(cell, text));
         if longer && self.draft.with_untracked(|d| d.is_full(cell)) {
             self.advance(cell);
         }

@@ -24,10 +24,7 @@ pub(super) const KNOWN_TEAMS: &str = "known-teams";
 pub(super) fn rules(form: Form) -> AnyView {
     let buttons = PRESETS.map(|preset| {
         let chosen = move || form.draft.read().rules.preset == preset;
-        let choose = move |_| {
-            form.draft.update(|d| d.rules = preset.rules());
-            form.keep();
-        };
+        let choose = move |_| form.change(|draft| draft.rules = preset.rules());
         view! {
             <button
                 type="button"
@@ -103,11 +100,7 @@ pub(super) fn known_list(form: Form, team: Team) -> AnyView {
             .get()
             .filter(|(players, _)| !players.is_empty() && is_empty())?;
         let say = more::take_list(form.draft.read().name(team), players.len());
-        let take = move || {
-            form.draft
-                .update(|draft| draft.take_list(team, &players, &liberos));
-            form.keep();
-        };
+        let take = move || form.change(|draft| draft.take_list(team, &players, &liberos));
         Some(button(say, "button", Box::new(take)))
     })
     .into_any()
