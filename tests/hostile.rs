@@ -242,3 +242,49 @@ fn a_file_that_is_cut_off_gives_what_stands_before_the_cut() {
         }
     }
 }
+
+/// The list of matches warns of a record that lacks a part, long after the words about its file are gone. Here
+/// more is wrong than is listed, so that the flag cannot come from the list.
+#[test]
+fn a_file_that_lacks_a_part_says_so_whatever_it_lacks() {
+    let file = record::write(&log(3));
+    let entry = |n: u32| format!("{{\"n\":{n},");
+    let line = |n: u32| {
+        let found = file.lines().find(|line| line.starts_with(&entry(n)));
+        found.expect("an entry stands on its line").to_owned()
+    };
+    let without = |n: u32| file.replace(&format!("{}\n", line(n)), "");
+    let unread = file.replacen("\"entries\":", "\"unread\":[\"a line\"],\"entries\":", 1);
+    let odd = file.replace(&entry(1), "{\"n\":1,\"odd\":true,");
+    let fields = |text: &str| text.replace("\"kind\":", "\"x\":1,\"y\":1,\"z\":1,\"kind\":");
+    for (name, text, lacks) in [
+        ("whole", &file, false),
+        ("an unknown field", &odd, false),
+        ("many unknown fields", &fields(&file), false),
+        ("a gap", &without(7), true),
+        (
+            "a number twice",
+            &file.replace(
+                &line(7),
+                &format!("{},{}", line(7).trim_end_matches(','), line(7)),
+            ),
+            true,
+        ),
+        ("lines of storage that were not read", &unread, true),
+        (
+            "many unknown fields before a gap",
+            &fields(&without(89)),
+            true,
+        ),
+        ("no end", &file[..file.len() - 40].to_owned(), true),
+    ] {
+        let reading = record::read(text);
+        assert!(!reading.is_nothing(), "{name}");
+        assert_eq!(
+            reading.lacks_a_part,
+            lacks,
+            "{name}: {:?}",
+            reading.problems.first()
+        );
+    }
+}

@@ -74,6 +74,8 @@ pub struct Reading {
     pub changed: Vec<u32>,
     /// Whether the end of the file is missing, so that nobody knows how much of it.
     pub cut_off: bool,
+    /// Whether a part of it is missing or could not be read, which nobody sees in the log.
+    pub lacks_a_part: bool,
     /// What was wrong.
     pub problems: Vec<Problem>,
 }
@@ -83,11 +85,5 @@ impl Reading {
     #[must_use]
     pub fn is_nothing(&self) -> bool {
         self.problems.iter().any(Problem::is_fatal)
-    }
-
-    /// Whether a part of it is missing or could not be read, which nobody sees in the log.
-    #[must_use]
-    pub fn lacks_a_part(&self) -> bool {
-        self.cut_off || !self.unreadable.is_empty()
     }
 }

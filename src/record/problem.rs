@@ -141,6 +141,54 @@ pub enum ProblemKind {
     More,
 }
 
+impl ProblemKind {
+    /// Whether a part of the match is missing with it. The log does not show that: its entries are only fewer.
+    pub(super) const fn lacks_a_part(&self) -> bool {
+        match self {
+            ProblemKind::CutOff
+            | ProblemKind::EndUnreadable
+            | ProblemKind::UnreadLines(_)
+            | ProblemKind::TooManyEntries(_)
+            | ProblemKind::EntryDamaged
+            | ProblemKind::NoNumber
+            | ProblemKind::NumberTwice(_)
+            | ProblemKind::Gap { .. }
+            | ProblemKind::Entry(_)
+            | ProblemKind::Drawn => true,
+            // Nothing of it can be read, or the entries that are damaged are problems of their own.
+            ProblemKind::TooLong { .. }
+            | ProblemKind::Foreign(_)
+            | ProblemKind::NoRecord { .. }
+            | ProblemKind::NoMatch
+            | ProblemKind::OtherLog
+            | ProblemKind::NewerVersion(_)
+            | ProblemKind::NoVersion
+            | ProblemKind::NoEntries
+            | ProblemKind::MatchMissing
+            | ProblemKind::Damaged => false,
+            // Every entry is there.
+            ProblemKind::MoreBehind
+            | ProblemKind::UnknownField(_)
+            | ProblemKind::NoId
+            | ProblemKind::IdChanged
+            | ProblemKind::Renumbered(_)
+            | ProblemKind::UnknownEntryField(_)
+            | ProblemKind::Broken(_) => false,
+            // The file around the matches.
+            ProblemKind::NoMatches
+            | ProblemKind::BackupEmpty
+            | ProblemKind::BackupDamaged
+            | ProblemKind::NewerBackup(_)
+            | ProblemKind::BackupNoVersion
+            | ProblemKind::TooManyMatches(_)
+            | ProblemKind::OnDesk { .. }
+            | ProblemKind::Learner
+            | ProblemKind::Logbook
+            | ProblemKind::More => false,
+        }
+    }
+}
+
 /// Why a record cannot be packed, or a packed one cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum PackProblem {

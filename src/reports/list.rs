@@ -147,7 +147,7 @@ impl Line {
             time: one_match::time_of(timeline),
             doubt: match seal {
                 SealState::Broken => Some(Doubt::Seal),
-                _ => (is_changed || reading.lacks_a_part()).then_some(Doubt::Damaged),
+                _ => (is_changed || reading.lacks_a_part).then_some(Doubt::Damaged),
             },
             played: standings::of_match(state),
             is_practice: heading.is_some_and(|h| h.practice),

@@ -260,7 +260,7 @@ impl Import<'_> {
             ..
         } = one;
         let is_nothing = reading.is_nothing();
-        let lacks_a_part = lacks_a_part || reading.lacks_a_part();
+        let lacks_a_part = lacks_a_part || reading.lacks_a_part;
         self.say_problems(name, std::mem::take(&mut reading.problems));
         if is_nothing {
             return None;

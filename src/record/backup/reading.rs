@@ -243,10 +243,7 @@ pub(super) fn read_beside(value: &Value, read: &mut ReadMatch) {
     let flag = |field: &str| value.get(field).and_then(Value::as_bool) == Some(true);
     read.archived = flag("archived");
     read.lacks_a_part = flag("lacks_a_part");
-    let mut note = |kind: ProblemKind| {
-        let problem = Problem::of_file(Extent::Part, kind);
-        read.reading.problems.push(problem);
-    };
+    let mut note = |kind: ProblemKind| read.reading.note(None, kind);
     for key in value.as_object().into_iter().flat_map(Map::keys) {
         if !["match", "archived", "drawn", "lacks_a_part"].contains(&key.as_str()) {
             note(ProblemKind::UnknownField(key.clone()));

@@ -250,11 +250,12 @@ impl Reading {
         self.problems.push(Problem::of_file(Extent::Whole, kind));
     }
 
-    fn note(&mut self, entry: Option<u32>, kind: ProblemKind) {
+    pub(crate) fn note(&mut self, entry: Option<u32>, kind: ProblemKind) {
         self.note_of(Extent::Part, entry, kind);
     }
 
     fn note_of(&mut self, extent: Extent, entry: Option<u32>, kind: ProblemKind) {
+        self.lacks_a_part |= kind.lacks_a_part();
         let problem = match self.problems.len() {
             0..MAX_PROBLEMS => Problem {
                 of_match: None,
