@@ -309,6 +309,45 @@ fn the_last_tap_can_be_undone_and_the_score_follows() {
     assert_eq!(observed.events.last().map(|event| event.at), Some(80));
 }
 
+/// The referee has the notes and writes words to one; the observer goes on and writes words to another. Sent again,
+/// by whichever way, both have both.
+#[test]
+fn notes_that_two_phones_wrote_on_keep_what_either_has() {
+    let note = |kind| Observation::Note {
+        kind,
+        words: String::new(),
+    };
+    let rally = Observation::Rally { won_by: Team::A };
+    let mut sent = Observed::begin("x", 0);
+    sent.add(note(NoteKind::LateWhistle), 5_000);
+    sent.add(rally.clone(), 9_000);
+    sent.add(note(NoteKind::WrongArm), 12_000);
+    let mut referee = sent.clone();
+    referee.say(0, "I looked at the net for too long");
+    referee.say(2, "left");
+    referee.add(note(NoteKind::GoodCalm), 15_000);
+    let mut observer = sent;
+    observer.say(2, "left, not right");
+    observer.call(Team::B, "Blue");
+    observer.add(rally, 20_000);
+    let (mut here, mut there) = (referee.clone(), observer.clone());
+    here.merge(observer);
+    there.merge(referee);
+    assert_eq!(here, there);
+    let notes: Vec<(NoteKind, &str)> = here.notes().map(|(_, kind, words)| (kind, words)).collect();
+    let wanted = [
+        (NoteKind::LateWhistle, "I looked at the net for too long"),
+        (NoteKind::WrongArm, "left, not right"),
+        (NoteKind::GoodCalm, ""),
+    ];
+    assert_eq!(notes, wanted);
+    assert_eq!(here.teams[Team::B], "Blue");
+    assert_eq!(here.rallies().count(), 2);
+    // Once more changes nothing.
+    here.merge(there.clone());
+    assert_eq!(here, there);
+}
+
 #[test]
 fn a_bad_event_does_not_hide_the_others() {
     let file = r#"{"log":"volleyball-observer","version":1,"id":"x","began":5,"teams":{"A":"Blue"},"events":[

@@ -209,16 +209,21 @@ impl Settings {
         self.observed().forget(id);
     }
 
-    /// Takes notes in that came from elsewhere, under a new id where they have none. Of the same ones those stay
-    /// that say more: words may have been added on either phone.
+    /// Takes notes in that came from elsewhere, under a new id where they have none. The same ones that are here
+    /// already are put beside them.
     #[must_use]
     pub fn take_notes(&self, mut came: Observed, left_out: usize, new_id: &str) -> LearnerImport {
         if came.id.is_empty() {
             new_id.clone_into(&mut came.id);
         }
-        let here = self.notes(&came.id);
-        let more_here = here.is_some_and(|here| here.write().len() > came.write().len());
-        if more_here || self.keep_notes(&came) {
+        let notes = match self.notes(&came.id) {
+            Some(mut here) => {
+                here.merge(came);
+                here
+            }
+            None => came,
+        };
+        if self.keep_notes(&notes) {
             LearnerImport::Notes { left_out }
         } else {
             LearnerImport::NotKept

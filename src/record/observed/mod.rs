@@ -211,6 +211,45 @@ impl Observed {
         })
     }
 
+    /// How far the score was kept: seconds since the notes were begun.
+    fn last_of_score(&self) -> Option<u32> {
+        self.rallies().map(|(at, _)| at).last()
+    }
+
+    /// Puts the same notes beside these as another phone keeps them: either may have got notes and words since they
+    /// parted. No note goes, and of two wordings of one the longer stays. The score is that of whoever tapped it
+    /// longer, as a whole: rallies that were taken back on one phone would come again from the other.
+    pub fn merge(&mut self, other: Observed) {
+        let (mut merged, beside) = if other.last_of_score() > self.last_of_score() {
+            (other, std::mem::take(self))
+        } else {
+            (std::mem::take(self), other)
+        };
+        for team in Team::BOTH {
+            if merged.teams[team].is_empty() {
+                merged.teams[team].clone_from(&beside.teams[team]);
+            }
+        }
+        for event in beside.events {
+            let Observation::Note { kind, words } = &event.seen else {
+                continue;
+            };
+            let same = merged
+                .notes()
+                .find(|(place, of, _)| (merged.events[*place].at, of) == (event.at, kind));
+            match same {
+                Some((place, _, here)) if here.len() < words.len() => merged.say(place, words),
+                Some(_) => {}
+                None if merged.events.len() < MAX_EVENTS => {
+                    let place = merged.events.partition_point(|here| here.at <= event.at);
+                    merged.events.insert(place, event);
+                }
+                None => {}
+            }
+        }
+        *self = merged;
+    }
+
     /// Whether anything was tapped.
     #[must_use]
     pub fn is_empty(&self) -> bool {
