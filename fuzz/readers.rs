@@ -69,15 +69,21 @@ pub fn file(bytes: &[u8]) {
     let _ = audit::audit(&reading, &timeline);
     let _ = review::Review::of(&timeline);
     let again = record::read(&record::write(&reading.log));
-    assert_eq!(again.log, reading.log);
     assert_eq!(again.unreadable, Vec::<u32>::new());
-    // What does not fit is told again, wherever the record goes.
-    let told = |log: &record::Log| record::broken(&log.entries).len();
-    assert_eq!(told(&again.log), told(&reading.log));
+    // Behind a gap nobody knows whether a link fits; what is kept has none.
+    if (1..)
+        .zip(&reading.log.entries)
+        .all(|(n, entry)| entry.n == n)
+    {
+        assert_eq!(again.log, reading.log);
+        // What does not fit is told again, wherever the record goes.
+        let told = |log: &record::Log| record::broken(&log.entries).len();
+        assert_eq!(told(&again.log), told(&reading.log));
+    }
     let printed = |reading: &Reading| render::fold(reading)["sets"].clone();
     assert_eq!(printed(&again), printed(&reading));
     // What can be kept has no gap, loses no entry that it counts, and is read again as it is.
-    let (kept, _) = reading.without_gaps();
+    let kept = reading.without_gaps();
     assert!(kept.entries.len() <= MAX_ENTRIES);
     for (n, entry) in (1..).zip(&kept.entries) {
         assert_eq!(entry.n, n);
@@ -105,7 +111,7 @@ pub fn storage(bytes: &[u8]) {
     }
     assert_eq!(found.lines, raw);
     assert!(found.repairs[0].is_empty());
-    let (log, _) = record::read(&rest).without_gaps();
+    let log = record::read(&rest).without_gaps();
     let mut writer = LineWriter::default();
     let good: Lines = log.entries.iter().map(|e| (e.n, writer.line(e))).collect();
     let mut spoilt = good.clone();
@@ -175,7 +181,7 @@ pub fn packed(bytes: &[u8]) {
 
 /// Whatever record can be read goes through the coder and comes back to the byte.
 pub fn packing(bytes: &[u8]) {
-    let (log, _) = record::read(&text(bytes)).without_gaps();
+    let log = record::read(&text(bytes)).without_gaps();
     comes_back(&log);
 }
 

@@ -36,8 +36,6 @@ pub enum FileNote {
     Problem(Problem),
     /// So many problems more like those before.
     MoreProblems(usize),
-    /// So many entries have impossible numbers and were left out.
-    LeftOut(usize),
     /// What became of its record.
     Taken(MergeDecision),
     /// Its match is open in another tab.

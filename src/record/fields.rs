@@ -1,11 +1,16 @@
 //! The fields of a JSON object, read one by one, each that is wrong named, and written
 //! in the order in which they are named.
 
+use std::ops::RangeInclusive;
+
 use serde_json::{Map, Value};
 
 use super::entry_problem::{EntryProblem, Wanted};
 use super::plain::{plain, plain_name};
 use rules::{Coded, Shirt};
+
+/// The moments of the years 1 to 9999, in milliseconds since 1970.
+const TIMES: RangeInclusive<i64> = -62_135_596_800_000..=253_402_300_799_999;
 
 /// The fields of an object.
 #[derive(Clone, Copy)]
@@ -118,12 +123,13 @@ impl<'a> Fields<'a> {
         self.has(key).then(|| self.u8(key)).transpose()
     }
 
-    /// A moment in milliseconds since 1970, where it is there.
+    /// A moment in milliseconds since 1970, where it is there. One that no calendar has is none, so that times can be
+    /// counted with.
     pub fn some_time(self, key: &str) -> Result<Option<i64>, EntryProblem> {
         let Some(value) = self.some(key) else {
             return Ok(None);
         };
-        let time = value.as_i64();
+        let time = value.as_i64().filter(|time| TIMES.contains(time));
         time.map(Some).ok_or_else(|| not(key, Wanted::Time))
     }
 

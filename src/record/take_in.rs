@@ -1,7 +1,6 @@
 //! A record that comes to a phone on which others are: nothing there is lost, and nothing is kept
 //! twice.
 
-use super::file::MAX_ENTRIES;
 use super::{Log, Reading};
 use game::{Entry, Kind};
 
@@ -116,25 +115,19 @@ fn plain_id(id: &str) -> String {
 
 impl Reading {
     /// The log without gaps, as it can be kept: where an entry could not be read a remark says so, and
-    /// the numbers that others refer to stay. Numbers that no match reaches are left out; how many
-    /// entries that were is said too.
+    /// the numbers that others refer to stay.
     #[must_use]
-    pub fn without_gaps(self) -> (Log, usize) {
-        let all = self.log.entries.len();
+    pub fn without_gaps(self) -> Log {
         let mut entries: Vec<Entry> = Vec::new();
-        let mut taken = 0;
-        // A number from nowhere must not be reached by counting.
-        let near = |e: &Entry| e.n as usize <= MAX_ENTRIES;
-        for entry in self.log.entries.into_iter().take_while(near) {
+        for entry in self.log.entries {
             for n in entries.len() as u32 + 1..entry.n {
                 let text = format!("Entry {n} of the file could not be read.");
                 entries.push(Entry::new(n, Kind::Remark { text, team: None }));
             }
             entries.push(entry);
-            taken += 1;
         }
         let id = self.log.id;
-        (Log { id, entries }, all - taken)
+        Log { id, entries }
     }
 }
 
@@ -230,14 +223,16 @@ mod tests {
 
     #[test]
     fn gaps_are_filled_and_far_numbers_left_out() {
-        let mut reading = Reading::default();
-        reading.log.entries = vec![
-            Entry::new(1, Kind::ChangeCourts),
-            Entry::new(4, Kind::BeginSet),
-            Entry::new(u32::MAX, Kind::BeginSet),
-        ];
-        let (log, left_out) = reading.without_gaps();
-        assert_eq!(left_out, 1);
+        let file = r#"{"log":"volleyball-match","version":2,"id":"x","entries":[
+            {"n":1,"kind":"change_courts"},
+            {"n":4,"kind":"begin_set"},
+            {"n":4294967295,"kind":"begin_set"}]}"#;
+        let reading = crate::read(file);
+        assert!(reading
+            .problems
+            .iter()
+            .any(|p| p.kind == crate::ProblemKind::NoNumber));
+        let log = reading.without_gaps();
         let numbers: Vec<u32> = log.entries.iter().map(|e| e.n).collect();
         assert_eq!(numbers, [1, 2, 3, 4]);
         assert!(matches!(&log.entries[1].kind, Kind::Remark { text, .. } if text.contains('2')));

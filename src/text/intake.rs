@@ -16,8 +16,6 @@ words! { IntakeWords in intake;
     record_problem(name: &str, problem: &Problem) -> String;
     /// So many problems more.
     more_problems(name: &str, count: usize) -> String;
-    /// Entries with impossible numbers.
-    left_out(name: &str, count: usize) -> String;
     /// The storage did not take it.
     import_not_saved(name: &str) -> String;
     /// While files are read.
@@ -95,7 +93,6 @@ fn file_note(name: &str, note: &FileNote) -> String {
         FileNote::Foreign(foreign) => foreign_file(name, foreign),
         FileNote::Problem(problem) => record_problem(name, problem),
         FileNote::MoreProblems(count) => more_problems(name, *count),
-        FileNote::LeftOut(count) => left_out(name, *count),
         FileNote::Taken(how) => taken(name, how),
         FileNote::OpenElsewhere => open_elsewhere(name),
         FileNote::NotSaved => import_not_saved(name),

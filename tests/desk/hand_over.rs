@@ -33,7 +33,7 @@ fn pack_and_unpack_bring_every_record_back_to_the_byte() {
             .enumerate()
             .step_by(4)
         {
-            let (log, _) = record::read(&case.input.to_string()).without_gaps();
+            let log = record::read(&case.input.to_string()).without_gaps();
             if !log.entries.is_empty() {
                 there_and_back(&format!("{topic}-{n}"), &record::write(&log));
             }

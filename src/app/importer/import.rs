@@ -265,10 +265,7 @@ impl Import<'_> {
         if is_nothing {
             return None;
         }
-        let (log, left_out) = reading.without_gaps();
-        if left_out > 0 {
-            self.say(name, FileNote::LeftOut(left_out));
-        }
+        let log = reading.without_gaps();
         let library = self.library().clone();
         let settings = library.settings();
         let decision = library.decide(&log).await;
@@ -284,7 +281,7 @@ impl Import<'_> {
                 self.say(name, why_not);
                 return None;
             }
-            settings.set_lacks_a_part(&id, lacks_a_part || left_out > 0);
+            settings.set_lacks_a_part(&id, lacks_a_part);
         }
         if !drawn.is_empty() {
             // What was drawn here stays as it is.

@@ -141,7 +141,8 @@ fn read_entries(entries: &[Value], texts: &[&str], reading: &mut Reading) {
         let text = texts.get(place).copied().and_then(without_link);
         let text = text.map(|(text, _link)| text);
         let place = u32::try_from(place).unwrap_or(u32::MAX).saturating_add(1);
-        let Some(n) = n.filter(|&n| n > 0) else {
+        // A number from nowhere must not be reached by counting.
+        let Some(n) = n.filter(|&n| (1..=MAX_ENTRIES).contains(&(n as usize))) else {
             let why = match value {
                 Value::Object(_) => ProblemKind::NoNumber,
                 _ => ProblemKind::EntryDamaged,

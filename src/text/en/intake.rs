@@ -12,7 +12,6 @@ pub static WORDS: IntakeWords = IntakeWords {
     foreign_file,
     record_problem,
     more_problems,
-    left_out,
     import_not_saved,
     reading_files: "Importing \u{2026}",
     taking_in,
@@ -65,10 +64,6 @@ fn record_problem(name: &str, problem: &Problem) -> String {
 
 fn more_problems(name: &str, count: usize) -> String {
     format!("{name}: {count} more like this.")
-}
-
-fn left_out(name: &str, count: usize) -> String {
-    format!("{name}: {count} entries have impossible numbers and were left out.")
 }
 
 fn import_not_saved(name: &str) -> String {

@@ -67,7 +67,7 @@ fn kind(kind: &ProblemKind) -> String {
             format!("{entries} entries; only the first {MAX_ENTRIES} were read")
         }
         P::EntryDamaged => "the entry is damaged".to_owned(),
-        P::NoNumber => "the entry has no number".to_owned(),
+        P::NoNumber => "the entry has no number, or one that no entry can have".to_owned(),
         P::Renumbered(n) => format!("the number of the entry was changed to {n}"),
         P::NumberTwice(n) => format!("number {n} stands again, the later one is left out"),
         P::Gap { first, last } => format!("entries {first} to {last} are missing"),

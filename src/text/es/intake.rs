@@ -11,7 +11,6 @@ pub static WORDS: IntakeWords = IntakeWords {
     foreign_file,
     record_problem,
     more_problems,
-    left_out,
     import_not_saved,
     reading_files: "Importando \u{2026}",
     taking_in,
@@ -64,13 +63,6 @@ fn record_problem(name: &str, problem: &Problem) -> String {
 
 fn more_problems(name: &str, count: usize) -> String {
     format!("{name}: {count} más como esto.")
-}
-
-fn left_out(name: &str, count: usize) -> String {
-    match count {
-        1 => format!("{name}: se omitió 1 anotación con números imposibles."),
-        n => format!("{name}: se omitieron {n} anotaciones con números imposibles."),
-    }
 }
 
 fn import_not_saved(name: &str) -> String {

@@ -73,7 +73,7 @@ fn kind(kind: &ProblemKind) -> String {
             format!("{entries} anotaciones; solo se leyeron las primeras {MAX_ENTRIES}")
         }
         P::EntryDamaged => "la anotación está dañada".to_owned(),
-        P::NoNumber => "la anotación no tiene número".to_owned(),
+        P::NoNumber => "la anotación no tiene número, o uno que ninguna puede tener".to_owned(),
         P::Renumbered(n) => format!("el número de la anotación se cambió a {n}"),
         P::NumberTwice(n) => format!("el número {n} está repetido, se omite el posterior"),
         P::Gap { first, last } => format!("faltan las anotaciones {first} a {last}"),
