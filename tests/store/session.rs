@@ -268,3 +268,25 @@ fn an_emptied_storage_is_said_until_it_is_read() {
         "it is written again"
     );
 }
+
+/// FIVB Rules 2025-2028, 18.1: every interval is three minutes, also where the one before was cut short and its
+/// count-down would still run.
+#[test]
+fn a_set_that_is_begun_early_ends_the_count_down_of_the_interval() {
+    let hall = Hall::new();
+    let screen = tally(&hall);
+    let since = || screen.timeline(|t| t.state().timers().first().and_then(|t| t.since));
+    let win = || (0..25).for_each(|_| screen.point(Team::A));
+    win();
+    assert_eq!(running(&screen), [Timed::Interval]);
+    let first = since();
+    hall.run(20_000);
+    screen.session.submit(Kind::BeginSet).expect("it begins");
+    assert_eq!(running(&screen), []);
+    let time_out = Kind::TimeOut { team: Team::B };
+    screen.session.submit(time_out).expect("it is taken");
+    assert_eq!(running(&screen), [Timed::TimeOut]);
+    win();
+    assert_eq!(running(&screen), [Timed::Interval]);
+    assert!(since() > first, "{:?}", since());
+}

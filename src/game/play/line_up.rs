@@ -159,6 +159,7 @@ pub(crate) fn begin(state: &mut State, entry: u32) {
     let opener = state.opener_to_come();
     let left = state.left_to_come().unwrap_or(Team::A);
     let line_ups = state.rules.line_ups;
+    super::notes::end_pauses(state);
     if let Stage::NextSet(coming) = &mut state.stage {
         // Without any toss so far nobody knows, whatever is drawn.
         state.left = (coming.toss.is_some() || state.left.is_some()).then_some(left);

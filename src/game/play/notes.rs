@@ -29,6 +29,14 @@ pub(crate) fn timer(state: &mut State, entry: &Entry, timer: &Timer) {
     }
 }
 
+/// Play goes on: whatever a count-down of a pause says, the pause is over, and the next one is counted anew.
+pub(crate) fn end_pauses(state: &mut State) {
+    state.timers.retain(|running| match running.timer.what {
+        Timed::TimeOut | Timed::Interval | Timed::Recovery | Timed::Service => false,
+        Timed::WarmUp | Timed::LateTeam | Timed::Other(_) => true,
+    });
+}
+
 pub(crate) fn sign(state: &mut State, entry: u32, role: &str, name: Option<&String>) {
     Arc::make_mut(&mut state.signatures).push(Signature {
         entry,

@@ -35,6 +35,7 @@ pub(crate) fn play(state: &mut State, n: u32, won_by: Team, cause: Option<Cause>
             },
         );
     }
+    super::notes::end_pauses(state);
     point(state, n, won_by, PointFor::Rally);
     // The rally counts, its reason does not.
     state.dropped_cause = dropped;

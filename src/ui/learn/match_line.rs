@@ -21,16 +21,13 @@ pub fn match_line() -> AnyView {
     });
     let stands = Memo::new(move |_| text::standing(&session.state()));
     let timers = Memo::new(move |_| {
-        session.with_timeline(|timeline| {
-            let rally = timeline.last_rally().map_or(0, |rally| rally.n);
-            let timers = timeline.state().timers().iter();
-            let counts = timers.filter(|timer| {
-                let what = &timer.timer.what;
-                timer.entry > rally
-                    && matches!(what, Timed::TimeOut | Timed::Recovery | Timed::Interval)
-            });
-            counts.cloned().collect::<Vec<_>>()
-        })
+        let state = session.state();
+        let timers = state.timers().iter();
+        let counts = timers.filter(|timer| {
+            let what = &timer.timer.what;
+            matches!(what, Timed::TimeOut | Timed::Recovery | Timed::Interval)
+        });
+        counts.cloned().collect::<Vec<_>>()
     });
     let line = move |id: String| {
         view! {

@@ -21,18 +21,10 @@ const SAYS_OVER_MS: i64 = 15_000;
 pub fn Running() -> impl IntoView {
     let session = use_session();
     let running = Memo::new(move |_| {
-        session.with_timeline(|replay| {
-            let rally = replay.last_rally().map_or(0, |e| e.n);
-            replay
-                .state()
-                .timers()
-                .iter()
-                .filter(|t| {
-                    t.entry > rally && matches!(t.timer.what, Timed::TimeOut | Timed::Recovery)
-                })
-                .cloned()
-                .collect::<Vec<_>>()
-        })
+        let state = session.state();
+        let timers = state.timers().iter();
+        let in_play = timers.filter(|t| matches!(t.timer.what, Timed::TimeOut | Timed::Recovery));
+        in_play.cloned().collect::<Vec<_>>()
     });
     view! {
         <For each=move || running.get() key=|t| t.entry let:timer>
