@@ -35,6 +35,8 @@ words! { FlowsWords in flows;
     nobody_can_come -> &'static str;
     /// Only the state of the court knows who could come.
     care_no_number -> &'static str;
+    /// Somebody comes in who was hurt or ill before.
+    was_hurt(number: Shirt) -> String;
     /// Starts it.
     recovery() -> String;
     /// They did not suffice, or were used.

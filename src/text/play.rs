@@ -126,6 +126,8 @@ words! { PlayWords in play;
     substitution_reason -> &'static str;
     /// The legend.
     who_goes -> &'static str;
+    /// The same where a change stands in the request already.
+    who_else_goes -> &'static str;
     /// A set was begun without them, so nobody is followed.
     no_line_up -> &'static str;
     /// A number that goes.

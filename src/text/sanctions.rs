@@ -2,6 +2,7 @@
 //! afterwards. Rule numbers are those of the FIVB Official Volleyball Rules 2025-2028.
 
 use crate::{differences, ScoreOrder};
+use game::entry::Forced;
 use game::{
     Conduct, Kind, Level, Sanction, SanctionEffect, SanctionKind, SanctionPreview, State,
     SubstitutionPreview, Timeline, Who,
@@ -40,7 +41,7 @@ words! { SanctionsWords in sanctions;
     /// What a substitution is (15.7).
     sort(preview: SubstitutionPreview) -> &'static str;
     /// What a substitution is, and what it means for whoever goes out (15.6, 15.7, 21.3).
-    sort_means(preview: SubstitutionPreview, out: Shirt) -> String;
+    sort_means(preview: SubstitutionPreview, out: Shirt, reason: Option<Forced>) -> String;
 }
 
 /// Everything that follows from it, one line each.

@@ -81,7 +81,7 @@ fn asked_for(stage: &mut Stage) -> Ran {
     // Nobody of the lists is a coach: the panel says who requests (5.1.2.3).
     referee.tap(&format!("Substitution {A}, 0 of 6 used"));
     referee.reads(&format!(
-        "{A} have no coach. The game captain, number 1, makes the requests."
+        "No coach is listed for {A}. The game captain, number 1, makes the requests."
     ));
     referee.tap_at("#panel-close");
 

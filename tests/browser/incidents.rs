@@ -282,6 +282,23 @@ fn somebody_is_hurt(stage: &mut Stage) -> Ran {
     let score = timeline.state().score();
     assert_eq!((score.a, score.b), (1, 0));
 
+    // Those who do not see the score hear it again when a point is taken back.
+    referee.point_for(B);
+    referee.reads_at("#news", &format!("{A} 1, {B} 1"));
+    referee.tap_at("#take-back");
+    referee.reads_at("#news", &format!("{A} 1, {B} 0"));
+    // Whoever went out hurt is remembered; whoever changes already is not asked about again.
+    referee.point_for(B);
+    referee.tap(&format!("Substitution {B}, 1 of 6 used"));
+    referee.tap("7 goes out");
+    referee.tap("4 comes in");
+    referee.reads("Number 4 was hurt or ill in this match.");
+    referee.reads("Somebody else as well?");
+    let panel = referee.browser().text(".panel");
+    assert!(!panel.contains("named twice"), "{panel}");
+    referee.browser().picture("comes-back-after-an-injury");
+    referee.tap_at("#panel-close");
+
     // Somebody who does not play: the same care, and play can be interrupted.
     referee.tap(&format!("More {A}"));
     referee.tap("Somebody hurt");

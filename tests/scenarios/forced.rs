@@ -1,6 +1,6 @@
 //! Forced and exceptional substitutions, recovery time (15.7, 15.8, 17.1.2).
 
-use game::entry::{Forced, ReplayWhy, Scope};
+use game::entry::{By, Forced, ReplayWhy, Scope};
 use game::{Asked, Barred, InSet, Kind, Level, Notice, OutFor, Refusal};
 use rules::{Preset, Shirt, Team};
 use Team::{A, B};
@@ -28,6 +28,28 @@ fn r15_7_a_forced_change_is_regular_where_that_is_legal() {
         .enter(forced(A, 4, 8, Forced::Injury))
         .substitutions(A, 1, 0)
         .stand(A, &[1, 2, 3, 8, 5, 6]);
+}
+
+/// Usual public guidance: who was hurt comes back only when cleared, so the log keeps who that was. A regular change
+/// and a player who was only named hurt in nothing leave no mark.
+#[test]
+fn whoever_was_hurt_is_known_for_the_rest_of_the_match() {
+    let by = |number| By {
+        team: A,
+        number: Some(Shirt(number)),
+    };
+    let replay = Kind::Replay {
+        why: ReplayWhy::Injury,
+        hurt: Some(by(3)),
+        rally: None,
+    };
+    let mut story = Story::international();
+    story
+        .enter(substitution(A, &[(5, 9)]))
+        .enter(replay)
+        .enter(forced(A, 4, 8, Forced::Injury));
+    assert_eq!(story.timeline().state().team(A).hurt, [Shirt(3), Shirt(4)]);
+    assert!(story.timeline().state().team(B).hurt.is_empty());
 }
 
 /// 15.2.3 and the settled points: a forced change does not use up the request.

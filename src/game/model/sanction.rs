@@ -36,6 +36,17 @@ pub enum SanctionKind {
 }
 
 impl SanctionKind {
+    /// Whether a card or a warning goes with it; a first improper request is only noted (15.11.2).
+    #[must_use]
+    pub const fn is_card(self) -> bool {
+        match self {
+            SanctionKind::ImproperRequest => false,
+            SanctionKind::DelayWarning
+            | SanctionKind::DelayPenalty
+            | SanctionKind::Misconduct(_) => true,
+        }
+    }
+
     /// The name in an output.
     #[must_use]
     pub const fn code(self) -> &'static str {

@@ -26,6 +26,8 @@ pub struct TeamState {
     pub out: Vec<(Shirt, OutFor)>,
     /// Players who have had their recovery time (17.1.2).
     pub recovered: Vec<Shirt>,
+    /// Players who were hurt or ill in this match, as the log says.
+    pub hurt: Vec<Shirt>,
     /// Who was named game captain last (5.1.2).
     pub spoke_last: Option<Shirt>,
     /// The acting libero who has become unable to play, hurt in a stopped rally or said so with the new
@@ -71,6 +73,13 @@ impl TeamState {
             || self
                 .conduct
                 .contains(&(Who::Player(number), Level::Disqualification))
+    }
+
+    /// Notes that a player was hurt or ill.
+    pub(crate) fn note_hurt(&mut self, number: Shirt) {
+        if !self.hurt.contains(&number) {
+            self.hurt.push(number);
+        }
     }
 
     /// Whether a number is a libero's.

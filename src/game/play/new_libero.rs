@@ -76,6 +76,9 @@ pub(crate) fn name(
         .map(|(_, libero)| libero)
         .filter(|libero| replaces.contains(libero));
     let known = &mut state.teams[team];
+    if why == Some(LiberoWhy::Unable) {
+        replaces.iter().for_each(|&number| known.note_hurt(number));
+    }
     if let Some(acting) = acting {
         // Who was hurt or sent off has become unable, whatever was said; where nothing was said too.
         let became_unable = why != Some(LiberoWhy::Declared)

@@ -83,6 +83,7 @@ pub(crate) fn replay(state: &mut State, hurt: Option<By>) {
         number: Some(number),
     }) = hurt
     {
+        state.teams[team].note_hurt(number);
         if state.teams[team].is_libero(number) {
             state.teams[team].unable_libero = Some(number);
         }

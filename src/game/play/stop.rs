@@ -45,6 +45,7 @@ pub(crate) fn check_recovery(state: &State, team: Team, number: Shirt) -> Result
 
 pub(crate) fn recover(state: &mut State, team: Team, number: Shirt) {
     state.teams[team].recovered.push(number);
+    state.teams[team].note_hurt(number);
 }
 
 pub(crate) fn suspend(state: &mut State, at: Option<i64>) {

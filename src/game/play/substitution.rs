@@ -341,6 +341,9 @@ pub(crate) fn bench<'a>(
 pub(crate) fn make(state: &mut State, team: Team, changes: &[Change], reason: Option<Forced>) {
     line_up::count_ahead(state);
     for &change in changes {
+        if reason == Some(Forced::Injury) {
+            state.teams[team].note_hurt(change.out);
+        }
         let Some(play) = state.on_floor() else {
             return;
         };

@@ -146,7 +146,11 @@ impl Review {
                 .outcomes()
                 .filter(|(_, o)| matches!(o, Outcome::Insisted(_)))
                 .count(),
-            sanctions: state.sanctions().len(),
+            sanctions: state
+                .sanctions()
+                .iter()
+                .filter(|s| s.kind.is_card())
+                .count(),
             sets,
         }
     }

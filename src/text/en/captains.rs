@@ -79,14 +79,14 @@ fn requests_by(state: &State, team: Team) -> Option<String> {
     match (requester(state, team), speaker(state, team)) {
         (Requester::Coach, _) => None,
         (Requester::AssistantCoach, _) => Some(format!(
-            "{name} have no coach. The assistant coach makes the requests."
+            "No coach is listed for {name}. The assistant coach makes the requests."
         )),
         (Requester::GameCaptain, Some(speaker)) => Some(format!(
-            "{name} have no coach. The game captain, number {}, makes the requests.",
+            "No coach is listed for {name}. The game captain, number {}, makes the requests.",
             speaker.number()
         )),
         (Requester::GameCaptain, None) => Some(format!(
-            "{name} have no coach. The game captain makes the requests."
+            "No coach is listed for {name}. The game captain makes the requests."
         )),
     }
 }

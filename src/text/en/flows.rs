@@ -29,6 +29,7 @@ pub static WORDS: FlowsWords = FlowsWords {
          who was hurt and who took over.",
     nobody_can_come: "By the rules, nobody can come in for this player.",
     care_no_number: "To replace the player, tap \u{201c}Sub\u{201d} below the team's half.",
+    was_hurt,
     recovery,
     cannot_go_on: "The team is incomplete",
     care_title,
@@ -139,6 +140,13 @@ fn recovery_way() -> String {
         "Nobody can come in. The player gets {} minutes to recover, once in the match. Without recovery \
          the team is incomplete.",
         RECOVERY_SECONDS / 60
+    )
+}
+
+fn was_hurt(number: Shirt) -> String {
+    format!(
+        "Number {number} was hurt or ill in this match. After a blow to the head nobody comes back \
+         without clearance by a licensed medical person."
     )
 }
 

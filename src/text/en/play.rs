@@ -68,6 +68,7 @@ pub static WORDS: PlayWords = PlayWords {
     record_substitutions,
     substitution_reason: "Why",
     who_goes: "Who goes out?",
+    who_else_goes: "Somebody else as well?",
     no_line_up:
         "This team has no line-up, so you cannot choose players here. Write the substitution as a \
          remark, under \u{201c}More\u{201d}.",

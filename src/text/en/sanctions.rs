@@ -3,6 +3,7 @@
 
 use crate::sanctions::*;
 use crate::{person, team_name};
+use game::entry::Forced;
 use game::{
     Absence, Conduct, Kind, Level, MayReturn, Sanction, SanctionEffect, SanctionKind,
     SanctionPreview, State, SubstitutionPreview, Who,
@@ -246,8 +247,14 @@ fn sort(preview: SubstitutionPreview) -> &'static str {
     }
 }
 
-fn sort_means(preview: SubstitutionPreview, out: Shirt) -> String {
+fn sort_means(preview: SubstitutionPreview, out: Shirt, reason: Option<Forced>) -> String {
+    let is_hurt = reason == Some(Forced::Injury);
     let back = match preview.may_return {
+        // Whether somebody who was hurt may play is not for the rules of substitution to say.
+        MayReturn::ThisSet if is_hurt => "may come back in this set, if cleared to play",
+        MayReturn::NextSet if is_hurt => {
+            "may come back in the next set, if cleared to play, not in this one"
+        }
         MayReturn::ThisSet => "may come back in this set",
         MayReturn::NextSet => "may come back in the next set, not in this one",
         MayReturn::Never => "may not come back in this match",

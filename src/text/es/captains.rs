@@ -82,14 +82,14 @@ fn requests_by(state: &State, team: Team) -> Option<String> {
     match (requester(state, team), speaker(state, team)) {
         (Requester::Coach, _) => None,
         (Requester::AssistantCoach, _) => Some(format!(
-            "{name} no tiene entrenador. El entrenador asistente hace las solicitudes."
+            "{name} no tiene entrenador en la lista. El entrenador asistente hace las solicitudes."
         )),
         (Requester::GameCaptain, Some(speaker)) => Some(format!(
-            "{name} no tiene entrenador. El capitán en juego, número {}, hace las solicitudes.",
+            "{name} no tiene entrenador en la lista. El capitán en juego, número {}, hace las solicitudes.",
             speaker.number()
         )),
         (Requester::GameCaptain, None) => Some(format!(
-            "{name} no tiene entrenador. El capitán en juego hace las solicitudes."
+            "{name} no tiene entrenador en la lista. El capitán en juego hace las solicitudes."
         )),
     }
 }

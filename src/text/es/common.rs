@@ -6,7 +6,7 @@ use app::language::Language;
 use app::summary::{Stage, Summary};
 use app::theme::Theme;
 use game::{isolated, Refusal, State};
-use rules::Team;
+use rules::{ByTeam, Team};
 
 /// In Spanish.
 pub static WORDS: CommonWords = CommonWords {
@@ -116,7 +116,10 @@ fn listed_standing(summary: &Summary) -> String {
     let (won, set) = (summary.sets_won().marked(), summary.set);
     match summary.stage {
         Stage::Preparation => "Sin empezar".into(),
-        Stage::Playing => format!("{won} en sets, set {set}: {}", summary.score().marked()),
+        Stage::Playing => {
+            let ByTeam { a, b } = summary.sets_won();
+            format!("Set {set}: {}, en sets {a}:{b}", summary.score().marked())
+        }
         Stage::BetweenSets => format!("{won} después del set {set}"),
         Stage::Finished => {
             let sets: Vec<String> = summary.sets().map(|score| score.to_string()).collect();

@@ -30,6 +30,7 @@ pub static WORDS: FlowsWords = FlowsWords {
     nobody_can_come: "Según las reglas, nadie puede entrar por este jugador.",
     care_no_number:
         "Para sustituir al jugador, toca \u{201c}Cambio\u{201d} debajo de la mitad del equipo.",
+    was_hurt,
     recovery,
     cannot_go_on: "El equipo está incompleto",
     care_title,
@@ -143,6 +144,13 @@ fn recovery_way() -> String {
         "Nadie puede entrar. El jugador tiene {} minutos para recuperarse, una vez por partido. Si \
          no se recupera, el equipo está incompleto.",
         RECOVERY_SECONDS / 60
+    )
+}
+
+fn was_hurt(number: Shirt) -> String {
+    format!(
+        "El número {number} se lesionó o se enfermó en este partido. Después de un golpe en la cabeza nadie \
+         vuelve sin el permiso de personal médico autorizado."
     )
 }
 

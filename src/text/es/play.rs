@@ -68,6 +68,7 @@ pub static WORDS: PlayWords = PlayWords {
     record_substitutions,
     substitution_reason: "Motivo",
     who_goes: "¿Quién sale?",
+    who_else_goes: "¿Sale alguien más?",
     no_line_up:
         "Este equipo no tiene formación: aquí no puedes elegir jugadores. Escribe la sustitución \
          como observación, en \u{201c}Más\u{201d}.",

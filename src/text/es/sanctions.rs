@@ -4,6 +4,7 @@
 use super::entry::{capital, lower, role};
 use crate::sanctions::*;
 use crate::{person, team_name};
+use game::entry::Forced;
 use game::{
     Absence, Conduct, Kind, Level, MayReturn, Sanction, SanctionEffect, SanctionKind,
     SanctionPreview, State, SubstitutionPreview, Who,
@@ -247,8 +248,16 @@ fn sort(preview: SubstitutionPreview) -> &'static str {
     }
 }
 
-fn sort_means(preview: SubstitutionPreview, out: Shirt) -> String {
+fn sort_means(preview: SubstitutionPreview, out: Shirt, reason: Option<Forced>) -> String {
+    let is_hurt = reason == Some(Forced::Injury);
     let back = match preview.may_return {
+        // Whether somebody who was hurt may play is not for the rules of substitution to say.
+        MayReturn::ThisSet if is_hurt => {
+            "puede volver en este set si tiene autorización para jugar"
+        }
+        MayReturn::NextSet if is_hurt => {
+            "puede volver en el próximo set si tiene autorización para jugar, no en este"
+        }
         MayReturn::ThisSet => "puede volver en este set",
         MayReturn::NextSet => "puede volver en el próximo set, no en este",
         MayReturn::Never => "no puede volver en este partido",

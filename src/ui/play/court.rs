@@ -230,9 +230,14 @@ impl Court {
             return false;
         }
         self.close_panel();
+        self.tell_score();
+        true
+    }
+
+    /// Tells those who do not see it how it stands now.
+    pub fn tell_score(self) {
         let state = self.session.state_now();
         self.shell.news(text::score_news(&state));
-        true
     }
 
     /// Opens a panel. The keys go back to where they were once the last one is closed.

@@ -45,6 +45,7 @@ pub fn Held() -> impl IntoView {
             };
             session.submit(back);
         }
+        court.tell_score();
     };
     let shown = move || {
         let points = held.get();

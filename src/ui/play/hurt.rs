@@ -170,7 +170,7 @@ fn grouped(state: &State, of: By) -> Vec<Means> {
                 reason,
             } => changes.first().and_then(|change| {
                 let preview = preview_substitution(state, *team, *change, *reason)?;
-                Some(text::sort_means(preview, change.out))
+                Some(text::sort_means(preview, change.out, *reason))
             }),
             Kind::LiberoReplacement { .. } => Some(text::libero_way().to_owned()),
             Kind::Recovery { .. } => Some(text::recovery_way()),

@@ -20,6 +20,7 @@ pub fn take_back_last(session: Session, court: Court) {
     }
     if let Some(entry) = session.with_untracked(|replay| replay.last_standing().map(|e| e.n)) {
         take_back(session, entry, None);
+        court.tell_score();
     }
 }
 

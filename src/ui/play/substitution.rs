@@ -40,6 +40,12 @@ impl Request {
         }
     }
 
+    /// Whether somebody changes in this request already: each player changes once.
+    fn names(self, shirt: Shirt) -> bool {
+        let is_of = |change: &Change| change.out == shirt || change.into == shirt;
+        self.changes.read().iter().any(is_of)
+    }
+
     /// What the core says to one more change in this request.
     fn check(self, change: Change) -> Result<(), Refusal> {
         let mut changes = self.changes.get();
@@ -198,7 +204,8 @@ fn chosen(request: Request) -> AnyView {
     buttons(Layout::Row, choices, None, drop)
 }
 
-/// What each change of a forced request is, and what it means for whoever goes out.
+/// What each change of a forced request is, and what it means for whoever goes out; before that, who comes back
+/// after an injury.
 fn means(request: Request) -> AnyView {
     let lines = Memo::new(move |_| {
         let state = request.session.state();
@@ -206,13 +213,14 @@ fn means(request: Request) -> AnyView {
         let one = |change: &Change| {
             let preview = preview_substitution(&state, request.team, *change, reason)?;
             let worth_saying = reason.is_some() || preview.may_return != MayReturn::ThisSet;
-            worth_saying.then(|| text::sort_means(preview, change.out))
+            worth_saying.then(|| text::sort_means(preview, change.out, reason))
         };
-        request
-            .changes
-            .read()
-            .iter()
-            .filter_map(one)
+        let changes = request.changes.read();
+        let hurt = &state.team(request.team).hurt;
+        let comes_back = changes.iter().filter(|change| hurt.contains(&change.into));
+        let warned = comes_back.map(|change| text::was_hurt(change.into));
+        warned
+            .chain(changes.iter().filter_map(one))
             .collect::<Vec<_>>()
     });
     view! {
@@ -226,7 +234,8 @@ fn going(request: Request) -> AnyView {
     let numbers = Memo::new(move |_| {
         let (on_court, bench) = players(&request.session.state(), request.team);
         let one = |out: Shirt| (out, request.may_go(out, &bench).err());
-        on_court.into_iter().map(one).collect::<Vec<_>>()
+        let open = on_court.into_iter().filter(|&shirt| !request.names(shirt));
+        open.map(one).collect::<Vec<_>>()
     });
     let choices = Signal::derive(move || {
         let one = |(out, why): &(Shirt, Option<Refusal>)| {
@@ -263,10 +272,11 @@ fn going(request: Request) -> AnyView {
             }
         },
     );
-    asked(
-        text::who_goes(),
-        buttons(Layout::Numbers, choices, Some(is), tap),
-    )
+    let legend = Signal::derive(move || match request.changes.read().is_empty() {
+        true => text::who_goes().to_owned(),
+        false => text::who_else_goes().to_owned(),
+    });
+    question(legend, buttons(Layout::Numbers, choices, Some(is), tap))
 }
 
 /// First who goes, then who comes; the core only counts them.
@@ -298,7 +308,8 @@ fn coming(request: Request) -> AnyView {
             let change = Change { out, into };
             (change, request.check(change).err())
         };
-        Some(bench.into_iter().map(one).collect::<Vec<_>>())
+        let open = bench.into_iter().filter(|&shirt| !request.names(shirt));
+        Some(open.map(one).collect::<Vec<_>>())
     });
     let choices = Signal::derive(move || {
         let one = |(change, why): &(Change, Option<Refusal>)| {

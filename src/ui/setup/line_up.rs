@@ -98,7 +98,6 @@ fn CoverButton(covered: RwSignal<bool>) -> impl IntoView {
         <button
             type="button"
             class="button"
-            aria-pressed=move || covered.get().to_string()
             on:click=move |_| covered.update(|c| *c = !*c)
         >
             {move || if covered.get() { words::show_line_up() } else { words::hide_line_up() }}
@@ -225,6 +224,13 @@ fn Editor(team: Team) -> impl IntoView {
                     {words::refusal(&text::refusal(&why, (&*session.state()).into()), why.rule())}
                 </p>
             })}
+            {move || {
+                let state = session.state();
+                let hurt = &state.team(team).hurt;
+                let back: Vec<Shirt> = places.read().iter().flatten().copied().collect();
+                let back = back.into_iter().filter(|shirt| hurt.contains(shirt));
+                back.map(|shirt| view! { <p class="sentence warn">{text::was_hurt(shirt)}</p> }).collect_view()
+            }}
             <ul class="chips large" aria-label=words::players_on_the_list()>{bench}</ul>
             <div class="row">
                 {last.map(|line_up| view! {
