@@ -2,6 +2,8 @@
 
 #[path = "scenes/answers.rs"]
 mod answers;
+#[path = "scenes/beside.rs"]
+mod beside;
 #[path = "scenes/cases.rs"]
 mod cases;
 #[path = "scenes/ending.rs"]

@@ -87,6 +87,8 @@ impl Judge<'_> {
         if ruling.is_fault() {
             let at = if caught { at + CAUGHT } else { at };
             self.say(at, Cause::FourHits, ruling, Some(player));
+            // It is said once: whoever touches the ball after it does nothing wrong by that.
+            self.touches.clear();
         } else if contact > LONG_CONTACT {
             self.say(at, Cause::Catch, ruling, Some(player));
         } else if same_player {

@@ -7,6 +7,7 @@
 
 mod at_the_net;
 mod attacks;
+mod beside;
 mod body;
 mod cases;
 mod draw;

@@ -79,6 +79,9 @@ const ANTENNA: f64 = 0.8;
 /// How high a post is, in metres, and how far outside the side line (2.5; in the middle of what is allowed).
 const POST: (f64, f64) = (2.55, 0.75);
 
+/// How far behind the end line the marks of the service zone begin, and how long they are, in metres (1.4.2).
+const ZONE_MARK: (f64, f64) = (0.2, 0.15);
+
 /// All shapes of a moment.
 #[must_use]
 pub fn picture(scene: &Scene, look: &Look) -> Vec<Shape> {
@@ -209,6 +212,11 @@ impl Drawing<'_> {
         }
         for y in [-wide + middle, wide - middle] {
             stroke(on(-long, y), on(long, y));
+            // Where the service zone ends at the side.
+            for sign in [-1.0, 1.0] {
+                let from = sign * (long + ZONE_MARK.0);
+                stroke(on(from, y), on(from + sign * ZONE_MARK.1, y));
+            }
         }
     }
 

@@ -1,7 +1,7 @@
 //! A scene in perspective, from the places where officials stand.
 
 use super::{Act, Scene};
-use crate::court::{Point, Spot, HALF_LENGTH, HALF_WIDTH};
+use crate::court::{End, Point, Spot, HALF_LENGTH, HALF_WIDTH};
 
 /// Where the eye is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,6 +29,20 @@ const NEAR: f64 = 0.25;
 impl Place {
     /// All of them.
     pub const ALL: [Place; 3] = [Place::Stand, Place::SecondReferee, Place::LineJudge];
+
+    /// Whether the court of a team lies on the right, as it is seen from here: the second referee stands opposite the
+    /// first (24.1), and a line judge behind the right corner looks along the court, where neither does.
+    #[must_use]
+    pub const fn sees_on_the_right(self, end: End) -> bool {
+        match (self, end) {
+            (Place::Stand | Place::LineJudge, End::Right) | (Place::SecondReferee, End::Left) => {
+                true
+            }
+            (Place::Stand | Place::LineJudge, End::Left) | (Place::SecondReferee, End::Right) => {
+                false
+            }
+        }
+    }
 
     /// The eye.
     #[must_use]

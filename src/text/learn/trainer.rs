@@ -51,6 +51,8 @@ words! { TrainerWords in learn::trainer;
     see_again -> &'static str;
     /// What was no fault.
     also -> &'static str;
+    /// The second of two that are one decision.
+    other_fault -> &'static str;
     /// What happened too late, or was not what counts.
     also_fault -> &'static str;
     /// Ends the session early.
@@ -93,9 +95,9 @@ words! { TrainerWords in learn::trainer;
     lesson_answer -> &'static str;
     /// Back to the choice.
     lesson_end -> &'static str;
-    /// A vote.
+    /// A vote: the left team is at fault, so the other one has the point.
     vote_left -> &'static str;
-    /// A vote.
+    /// The same the other way round.
     vote_right -> &'static str;
     /// A vote.
     vote_play_on -> &'static str;
@@ -107,7 +109,7 @@ words! { TrainerWords in learn::trainer;
     kind(kind: Kind) -> String;
     /// How hard it is.
     level(level: Level) -> &'static str;
-    /// The side of an arm, as the learner shows it.
+    /// The team on whose side an arm is shown.
     arm_of(end: End) -> String;
     /// What became of the whistle.
     whistled(marked: &Marked) -> String;

@@ -2,7 +2,6 @@
 
 use crate::learn::length;
 use crate::learn::scenes::*;
-use crate::score_sheet::side;
 use learn::{Act, BodyPart, End, Event, Judged, Margin, Scene, TouchKind};
 use rules::{Cause, UnderNet};
 
@@ -16,11 +15,19 @@ pub static WORDS: ScenesWords = ScenesWords {
 
 fn player(scene: &Scene, index: usize) -> String {
     scene.players.get(index).map_or_else(String::new, |who| {
-        format!("{} {}", capital(side(who.side == End::Left)), who.number)
+        format!("{} {}", capital(shirt(who.side)), who.number)
     })
 }
 
-fn capital(word: &str) -> String {
+/// The colour that a team is drawn in: from the second referee's place left and right are swapped.
+pub(super) fn shirt(end: End) -> &'static str {
+    match end {
+        End::Left => "blue",
+        End::Right => "orange",
+    }
+}
+
+pub(super) fn capital(word: &str) -> String {
     let mut letters = word.chars();
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()
@@ -40,7 +47,7 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
     Some(match event.act {
         Act::Whistle => format!(
             "You whistle for the service. It is the turn of {} {}.",
-            side(scene.serving == End::Left),
+            shirt(scene.serving),
             scene.due
         ),
         Act::ServiceHit { player, how } => {
@@ -128,7 +135,7 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
 /// A player within a sentence.
 fn lower(scene: &Scene, index: usize) -> String {
     scene.players.get(index).map_or_else(String::new, |who| {
-        format!("{} {}", side(who.side == End::Left), who.number)
+        format!("{} {}", shirt(who.side), who.number)
     })
 }
 
@@ -321,7 +328,7 @@ fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
     let order = order_of(scene, judged)?;
     let of = |who: &Placed| format!("{} (position {})", who.number, who.position);
     let (first, second) = (of(&order.first), of(&order.second));
-    let team = capital(side(order.team == End::Left));
+    let team = capital(shirt(order.team));
     Some(match (order.depth, judged.ruling.is_fault()) {
         (true, true) => {
             format!("{team}: all of {second} stands {by} nearer to the net than {first}.")
@@ -329,9 +336,11 @@ fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
         (true, false) => format!(
             "{team}: a foot of {second} is {by} farther back than the front foot of {first}."
         ),
-        (false, true) => format!("{team}: all of {second} stands {by} to the left of {first}."),
+        (false, true) => format!(
+            "{team}: seen facing the net, all of {second} stands {by} to the left of {first}."
+        ),
         (false, false) => {
-            format!("{team}: a foot of {second} is {by} farther to the right than {first}.")
+            format!("{team}: seen facing the net, a foot of {second} is {by} farther to the right than {first}.")
         }
     })
 }

@@ -1,7 +1,7 @@
 //! The words of the rally trainer.
 
+use super::scenes::shirt;
 use crate::learn::trainer::*;
-use crate::score_sheet::side;
 use learn::{Call, Case, End, Kind, Level, Marked, Place, Timing, Verdict};
 use rules::{Cause, Preset};
 
@@ -16,7 +16,7 @@ pub static WORDS: TrainerWords = TrainerWords {
     ],
     shirts: "A full shirt is the front row, a light one the back row. The libero is green.",
     rally: "Rally",
-    right: "Right",
+    right: "Correct",
     how_close: "How close",
     begin: "Start five minutes",
     from_where: "Where do you stand?",
@@ -35,6 +35,7 @@ pub static WORDS: TrainerWords = TrainerWords {
     next_scene: "Next rally",
     see_again: "See it again",
     also: "Also seen, and no fault",
+    other_fault: "The other fault",
     also_fault: "Also a fault, but it does not count here",
     stop: "Stop for today",
     done: "That is it for now",
@@ -60,8 +61,8 @@ pub static WORDS: TrainerWords = TrainerWords {
     lesson_ask: "What do you decide? One tap for each hand.",
     lesson_answer: "Show the answer",
     lesson_end: "End",
-    vote_left: "Fault of the left team",
-    vote_right: "Fault of the right team",
+    vote_left: "Point for orange",
+    vote_right: "Point for blue",
     vote_play_on: "Play on",
     vote_replay: "Play it again",
     place,
@@ -119,26 +120,26 @@ fn level(level: Level) -> &'static str {
 }
 
 fn arm_of(end: End) -> String {
-    format!("The {} side", side(end == End::Left))
+    format!("The {} team", shirt(end))
 }
 
 fn whistled(marked: &Marked) -> String {
     let after = marked
         .reaction
-        .map_or_else(String::new, |by| format!(", {by:.1} s after the fault"));
+        .map_or_else(String::new, |by| format!(", {by:.1} s after it happened"));
     match marked.timing {
         Timing::InTime => format!("Whistle: in time{after}."),
-        Timing::Late => format!("Whistle: right, but late{after}."),
-        Timing::RightlyNone => "No whistle, and that is right. Play goes on.".to_owned(),
-        Timing::Early => "You whistled before there was a fault.".to_owned(),
-        Timing::Missed => "There was a fault, and you did not whistle.".to_owned(),
-        Timing::Needless => "You whistled, but there was no fault.".to_owned(),
+        Timing::Late => format!("Whistle: correct, but late{after}."),
+        Timing::RightlyNone => "No whistle, and that is correct. Play goes on.".to_owned(),
+        Timing::Early => "You whistled too early: the rally was still on.".to_owned(),
+        Timing::Missed => "The rally was over, and you did not whistle.".to_owned(),
+        Timing::Needless => "You whistled, but play should go on.".to_owned(),
     }
 }
 
 fn side_shown(right: bool) -> &'static str {
     if right {
-        "Side to serve: right."
+        "Side to serve: correct."
     } else {
         "Side to serve: wrong."
     }
@@ -146,7 +147,7 @@ fn side_shown(right: bool) -> &'static str {
 
 fn reason_said(right: bool) -> &'static str {
     if right {
-        "Reason: right."
+        "Reason: correct."
     } else {
         "Reason: wrong."
     }
@@ -158,23 +159,23 @@ fn decided(verdict: &Verdict) -> String {
         Call::Replay => "Play it again: nobody gets the point".to_owned(),
         Call::Fault { by, cause, .. } => {
             let cause = crate::cause(cause, &Preset::International.rules());
-            format!("{cause}: the {} side serves", side(by.other() == End::Left))
+            format!("{cause}: {} serves", shirt(by.other()))
         }
     }
 }
 
 fn due(end: End, number: u8) -> String {
-    format!("To serve: {} {number}", side(end == End::Left))
+    format!("To serve: {} {number}", shirt(end))
 }
 
 fn went(all: usize, right: usize) -> String {
     let rallies = if all == 1 { "rally" } else { "rallies" };
-    format!("{all} {rallies}, {right} with everything right.")
+    format!("{all} {rallies}, {right} with everything correct.")
 }
 
 fn median(ms: u16) -> String {
     format!(
-        "Half of your whistles came within {:.1} s of the fault.",
+        "Half of your whistles came within {:.1} s.",
         f64::from(ms) / 1000.0
     )
 }

@@ -50,7 +50,7 @@ fn why_of(ruling: Ruling) -> &'static str {
         }
         ("7.4", _) => "All feet are inside. The lines are part of the court.",
         ("7.4.3", _) => "Each pair stands rightly. Level with each other is right too.",
-        ("7.5.1", _) => "Two players have changed places at the moment of the service hit.",
+        ("7.5.1", _) => "Two players stand in the wrong order at the moment of the service hit.",
         ("7.7.1", Call::Fault { .. }) => "The rotation says who serves. It was somebody else's turn.",
         ("7.7.1", _) => "The player whose turn it was has served.",
         ("8.3", Call::PlayOn) => "The ball has not touched the floor, so it is in play.",

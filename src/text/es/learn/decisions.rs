@@ -324,7 +324,9 @@ fn margin_of(ruling: Ruling) -> String {
         Call::PlayOn => format!("A {away} de ser falta"),
         // In or out, or first of two: either way somebody has the point, or it is played again.
         Call::Fault { cause, .. }
-            if cause.group() == Some(Group::Ball) || ruling.rule == "6.1.2.1" =>
+            if cause.group() == Some(Group::Ball)
+                || ruling.rule == "6.1.2.1"
+                || ruling.rule.starts_with("8.") =>
         {
             format!("A {away} de la otra respuesta")
         }

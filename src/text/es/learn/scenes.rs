@@ -21,14 +21,15 @@ fn player(scene: &Scene, index: usize) -> String {
 /// A player after an article: `El` at the beginning, `el` or `al` or `del` within.
 fn named(scene: &Scene, index: usize, article: &str) -> String {
     scene.players.get(index).map_or_else(String::new, |who| {
-        format!("{article} {} {}", who.number, of_side(who.side))
+        format!("{article} {} {}", who.number, shirt(who.side))
     })
 }
 
-fn of_side(end: End) -> &'static str {
+/// The colour that a team is drawn in: from the second referee's place left and right are swapped.
+pub(super) fn shirt(end: End) -> &'static str {
     match end {
-        End::Left => "de la izquierda",
-        End::Right => "de la derecha",
+        End::Left => "azul",
+        End::Right => "naranja",
     }
 }
 
@@ -48,7 +49,7 @@ fn happens(scene: &Scene, event: &Event) -> Option<String> {
         Act::Whistle => format!(
             "Pitas para el saque. Le toca al {} {}.",
             scene.due,
-            of_side(scene.serving)
+            shirt(scene.serving)
         ),
         Act::ServiceHit { player, how } => {
             let who = who(player);
@@ -340,8 +341,8 @@ fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
     let of = |who: &Placed| format!("{} (posición {})", who.number, who.position);
     let (first, second) = (of(&order.first), of(&order.second));
     let team = match order.team {
-        End::Left => "Izquierda",
-        End::Right => "Derecha",
+        End::Left => "Azul",
+        End::Right => "Naranja",
     };
     Some(match (order.depth, judged.ruling.is_fault()) {
         (true, true) => format!(
@@ -352,10 +353,10 @@ fn positions(scene: &Scene, judged: &Judged, by: &str) -> Option<String> {
             "{team}: un pie del {second} está {by} más atrás que el pie delantero del {first}."
         ),
         (false, true) => {
-            format!("{team}: los pies del {second} están {by} a la izquierda del {first}.")
+            format!("{team}: mirando a la red, los pies del {second} están {by} a la izquierda del {first}.")
         }
         (false, false) => {
-            format!("{team}: un pie del {second} está {by} más a la derecha que el {first}.")
+            format!("{team}: mirando a la red, un pie del {second} está {by} más a la derecha que el {first}.")
         }
     })
 }

@@ -1,5 +1,6 @@
 //! The words of the rally trainer, in Spanish.
 
+use super::scenes::shirt;
 use crate::learn::trainer::*;
 use learn::{Call, Case, End, Kind, Level, Marked, Place, Timing, Verdict};
 use rules::{Cause, Preset};
@@ -34,6 +35,7 @@ pub static WORDS: TrainerWords = TrainerWords {
     next_scene: "Otra jugada",
     see_again: "Verla otra vez",
     also: "También se vio, y no es falta",
+    other_fault: "La otra falta",
     also_fault: "También es falta, pero aquí no cuenta",
     stop: "Terminar por hoy",
     done: "Eso es todo por ahora",
@@ -59,8 +61,8 @@ pub static WORDS: TrainerWords = TrainerWords {
     lesson_ask: "¿Qué decides? Una pulsación por cada mano.",
     lesson_answer: "Mostrar la respuesta",
     lesson_end: "Terminar",
-    vote_left: "Falta de la izquierda",
-    vote_right: "Falta de la derecha",
+    vote_left: "Punto para naranja",
+    vote_right: "Punto para azul",
     vote_play_on: "Sigue el juego",
     vote_replay: "Se repite",
     place,
@@ -118,23 +120,20 @@ fn level(level: Level) -> &'static str {
 }
 
 fn arm_of(end: End) -> String {
-    match end {
-        End::Left => "El lado izquierdo".to_owned(),
-        End::Right => "El lado derecho".to_owned(),
-    }
+    format!("El equipo {}", shirt(end))
 }
 
 fn whistled(marked: &Marked) -> String {
     let after = marked
         .reaction
-        .map_or_else(String::new, |by| format!(", {by:.1} s después de la falta"));
+        .map_or_else(String::new, |by| format!(", {by:.1} s después"));
     match marked.timing {
         Timing::InTime => format!("Silbato: a tiempo{after}."),
         Timing::Late => format!("Silbato: bien, pero tarde{after}."),
         Timing::RightlyNone => "No pitaste, y está bien. Sigue el juego.".to_owned(),
-        Timing::Early => "Pitaste antes de que hubiera falta.".to_owned(),
-        Timing::Missed => "Hubo una falta, y no pitaste.".to_owned(),
-        Timing::Needless => "Pitaste, pero no hubo falta.".to_owned(),
+        Timing::Early => "Pitaste demasiado pronto: el punto seguía en juego.".to_owned(),
+        Timing::Missed => "La jugada había terminado, y no pitaste.".to_owned(),
+        Timing::Needless => "Pitaste, pero el juego debía seguir.".to_owned(),
     }
 }
 
@@ -160,19 +159,13 @@ fn decided(verdict: &Verdict) -> String {
         Call::Replay => "Se repite: el punto no es para nadie".to_owned(),
         Call::Fault { by, cause, .. } => {
             let cause = crate::cause(cause, &Preset::International.rules());
-            match by.other() {
-                End::Left => format!("{cause}: saca el lado izquierdo"),
-                End::Right => format!("{cause}: saca el lado derecho"),
-            }
+            format!("{cause}: saca el equipo {}", shirt(by.other()))
         }
     }
 }
 
 fn due(end: End, number: u8) -> String {
-    match end {
-        End::Left => format!("Al saque: {number} de la izquierda"),
-        End::Right => format!("Al saque: {number} de la derecha"),
-    }
+    format!("Al saque: {number} {}", shirt(end))
 }
 
 fn went(all: usize, right: usize) -> String {
@@ -182,7 +175,7 @@ fn went(all: usize, right: usize) -> String {
 
 fn median(ms: u16) -> String {
     format!(
-        "La mitad de tus silbatos llegó en menos de {:.1} s tras la falta.",
+        "La mitad de tus silbatos llegó en menos de {:.1} s.",
         f64::from(ms) / 1000.0
     )
 }

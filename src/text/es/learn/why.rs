@@ -59,7 +59,7 @@ fn why_of(ruling: Ruling) -> &'static str {
         ("7.4", _) => "Todos los pies están dentro. Las líneas son parte del campo.",
         ("7.4.3", _) => "Cada pareja está bien colocada. A la misma altura también está bien.",
         ("7.5.1", _) => {
-            "Dos jugadores tienen las posiciones cambiadas en el momento del golpe de saque."
+            "Dos jugadores están en el orden equivocado en el momento del golpe de saque."
         }
         ("7.7.1", Call::Fault { .. }) => "La rotación dice quién saca. Le tocaba a otro jugador.",
         ("7.7.1", _) => "Ha sacado el jugador al que le tocaba.",

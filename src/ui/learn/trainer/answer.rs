@@ -1,7 +1,8 @@
 //! The answer to a scene: the deciding moment slowed and held, with its margin, its rule, and what else happened.
 
-use learn::{measure, Call, Drawn, End, Judged, Margin, Marked, Timing};
+use learn::{measure, Call, Drawn, Judged, Margin, Marked, Place, Timing};
 use leptos::prelude::*;
+use rules::Signal;
 
 use super::film::Reel;
 use super::rally::Deciding;
@@ -13,8 +14,6 @@ use text::learn as words;
 pub const BEFORE: f64 = 0.7;
 /// How slow it is.
 pub const SLOW: f64 = 0.25;
-/// What was no fault and farther from one than this is not told, in metres.
-const NEAR: f64 = 0.35;
 
 /// All of it; the picture is in sight, wherever the reasons had been scrolled to.
 pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
@@ -58,9 +57,9 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
     let next = move |_| deciding.trainer.next();
     let end = use_shell();
     let stop = move |_| deciding.trainer.stops();
-    let signal = signal(&drawn);
+    let signal = signal(&drawn, deciding.trainer.place.get_untracked());
     view! {
-        <div class="trainer-marks" role="status">
+        <div class="trainer-marks" role="status" id="beat" tabindex="-1">
             {line(marked.timing.is_right(), words::whistled(&marked))} {beats}
         </div>
         <button type="button" class="button primary" id="next" on:click=next>
@@ -68,10 +67,10 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
         </button>
         <section class="trainer-truth stack">
             <h2>{words::decided(&drawn.verdict)}</h2>
-            {looked.map(|one| why(&drawn, &one))}
+            {why(&drawn)}
             {signal}
         </section>
-        {also(&drawn, looked)}
+        {also(&drawn)}
         <div class="row">
             <button type="button" class="button" on:click=move |_| show()>
                 {words::see_again()}
@@ -102,47 +101,53 @@ pub fn answer(deciding: Deciding, marked: Marked) -> AnyView {
 }
 
 /// What was seen, why that is so, by which rule, and how near it was.
-pub fn why(drawn: &Drawn, one: &Judged) -> AnyView {
+pub fn why(drawn: &Drawn) -> Option<AnyView> {
+    let one = drawn.about()?;
     let (rule, why) = words::why_in_scene(one);
     let margin = match one.ruling.margin {
         Margin::Seen => None,
         _ => Some(words::margin_of(one.ruling)),
     };
-    view! {
-        <p>{words::fact(&drawn.scene, one)}</p>
-        <p>{why}</p>
-        <p class="muted">{words::rule(rule)} {margin.map(|margin| format!(" · {margin}"))}</p>
-    }
-    .into_any()
-}
-
-/// The signal and the arm.
-fn signal(drawn: &Drawn) -> Option<AnyView> {
-    let signal = drawn.verdict.ruling.signal()?;
-    let right = matches!(
-        drawn.verdict.ruling.call,
-        Call::Fault { by: End::Right, .. }
-    );
+    // Of two faults it takes another rule to say what they come to together.
+    let together = drawn.verdict.ruling;
+    let together = (together.call != Call::PlayOn && together.rule != one.ruling.rule).then(|| {
+        view! {
+            <p>{words::why_of(together)}</p>
+            <p class="muted">{words::rule(together.rule)}</p>
+        }
+    });
     Some(
         view! {
-            <div class="trainer-signal">
-                <SignalFigure signal mirrored=right moves=false />
-                <span>{words::show_signal(signal)}</span>
-            </div>
+            {together}
+            <p>{words::fact(&drawn.scene, one)}</p>
+            <p>{why}</p>
+            <p class="muted">{words::rule(rule)} {margin.map(|margin| format!(" · {margin}"))}</p>
         }
         .into_any(),
     )
 }
 
-/// What else happened: near misses, and faults that do not count.
-fn also(drawn: &Drawn, looked: Option<Judged>) -> Option<AnyView> {
-    let near = |one: &&Judged| {
-        Some(**one) != looked
-            && match one.ruling.margin {
-                Margin::Metres(by) => by < NEAR,
-                Margin::Seconds(_) | Margin::Seen => true,
-            }
+/// The signal and the arm, on the side of the team that it concerns as it is seen from there.
+pub fn signal(drawn: &Drawn, place: Place) -> Option<AnyView> {
+    let signal = drawn.verdict.ruling.signal()?;
+    let Call::Fault { by, .. } = drawn.verdict.ruling.call else {
+        return Some(figure(signal, false));
     };
+    Some(figure(signal, place.sees_on_the_right(by)))
+}
+
+fn figure(signal: Signal, right: bool) -> AnyView {
+    view! {
+        <div class="trainer-signal">
+            <SignalFigure signal mirrored=right moves=false />
+            <span>{words::show_signal(signal)}</span>
+        </div>
+    }
+    .into_any()
+}
+
+/// What else happened: the other faults, and what came near to one.
+pub fn also(drawn: &Drawn) -> AnyView {
     let say = |one: &Judged| {
         let fact = words::fact(&drawn.scene, one)?;
         let (rule, why) = words::why_in_scene(one);
@@ -155,11 +160,6 @@ fn also(drawn: &Drawn, looked: Option<Judged>) -> Option<AnyView> {
             .into_any(),
         )
     };
-    let of = |fault: bool| {
-        let all = drawn.verdict.all.iter().filter(near);
-        let of_sort = all.filter(|one| one.ruling.is_fault() == fault);
-        of_sort.filter_map(say).collect::<Vec<_>>()
-    };
     let list = |title: &'static str, lines: Vec<AnyView>| {
         (!lines.is_empty()).then(|| {
             view! {
@@ -170,10 +170,13 @@ fn also(drawn: &Drawn, looked: Option<Judged>) -> Option<AnyView> {
             }
         })
     };
-    Some(
-        view! {
-            {list(words::also_fault(), of(true))} {list(words::also(), of(false))}
-        }
-        .into_any(),
-    )
+    let others = match drawn.verdict.ruling.call {
+        Call::Replay => words::other_fault(),
+        Call::PlayOn | Call::Fault { .. } => words::also_fault(),
+    };
+    view! {
+        {list(others, drawn.other_faults().filter_map(say).collect())}
+        {list(words::also(), drawn.near_misses().filter_map(say).collect())}
+    }
+    .into_any()
 }

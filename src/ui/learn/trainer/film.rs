@@ -80,6 +80,8 @@ impl Film {
         };
         let number = number + 1;
         self.runs.set_value((number, reel, now_ms()));
+        // What is said below may have given the canvas another size.
+        self.painter.set_value(None);
         self.frame(number, Some(Box::new(then)));
     }
 

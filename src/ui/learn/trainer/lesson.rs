@@ -4,7 +4,7 @@ use learn::{measure, Drawn, Level, Place};
 use leptos::prelude::*;
 use rules::Group;
 
-use super::answer::{why, BEFORE, SLOW};
+use super::answer::{also, signal, why, BEFORE, SLOW};
 use super::film::{Film, Reel};
 use super::rally::due;
 use crate::memo::Memo;
@@ -75,6 +75,15 @@ fn vote_words(vote: Vote) -> &'static str {
     }
 }
 
+/// In the colour of the team that gets the point.
+fn vote_class(vote: Vote) -> &'static str {
+    match vote {
+        Vote::Left => "button lesson-vote team-b",
+        Vote::Right => "button lesson-vote team-a",
+        Vote::PlayOn | Vote::Replay => "button lesson-vote",
+    }
+}
+
 /// Before the first scene.
 fn choice(class: Class) -> AnyView {
     let lines = words::lesson_how().map(|line| view! { <li>{line}</li> });
@@ -127,7 +136,8 @@ fn large(class: Class) -> AnyView {
 }
 
 fn scene(class: Class, from: String, drawn: StoredValue<Drawn>) -> AnyView {
-    let film = Film::new(drawn, class.place.get_untracked());
+    let place = class.place.get_untracked();
+    let film = Film::new(drawn, place);
     let until = drawn.with_value(|drawn| drawn.scene.until());
     let still = device::prefers_reduced_motion();
     let play = move || {
@@ -185,7 +195,7 @@ fn scene(class: Class, from: String, drawn: StoredValue<Drawn>) -> AnyView {
         view! {
             <button
                 type="button"
-                class="button lesson-vote"
+                class=vote_class(vote)
                 class:right=is_right
                 disabled=move || class.answered.get()
                 on:click=move |_| class.votes.update(|votes| votes[i] = votes[i].saturating_add(1))
@@ -202,7 +212,9 @@ fn scene(class: Class, from: String, drawn: StoredValue<Drawn>) -> AnyView {
                 view! {
                     <div class="lesson-answer" role="status">
                         <h2>{words::decided(&drawn.verdict)}</h2>
-                        {drawn.about().map(|one| why(drawn, one))}
+                        {why(drawn)}
+                        {signal(drawn, place)}
+                        {also(drawn)}
                     </div>
                 }
             })

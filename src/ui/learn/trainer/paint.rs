@@ -107,6 +107,9 @@ impl Painter {
             Shape::Line(tone, width, points) => {
                 let points: Vec<(f64, f64)> = points.iter().map(at).collect();
                 let width = (width * half).max(1.5);
+                if *tone == Tone::Measure {
+                    self.canvas.line(self.casing(), width + 4.0, &points);
+                }
                 self.canvas.line(self.brush(*tone), width, &points);
                 // Who is of the back row has a light trunk.
                 if let Tone::Trunk(end, Row::Back) = tone {
@@ -124,8 +127,11 @@ impl Painter {
                 self.canvas.disc(self.brush(Tone::Ball), at(seen), radius);
             }
             Shape::Disc(tone, radius, seen) => {
-                self.canvas
-                    .disc(self.brush(*tone), at(seen), (radius * half).max(1.0));
+                let radius = (radius * half).max(1.0);
+                if *tone == Tone::Measure {
+                    self.canvas.disc(self.casing(), at(seen), radius + 2.0);
+                }
+                self.canvas.disc(self.brush(*tone), at(seen), radius);
             }
             Shape::Number(tone, high, seen, number) => {
                 // Smaller than this it is not read.
@@ -135,6 +141,14 @@ impl Painter {
                         .letters(self.brush(*tone), at(seen), high, &number.to_string());
                 }
             }
+        }
+    }
+
+    /// Around what is drawn in, so that it is seen on any ground.
+    fn casing(&self) -> Brush<'_> {
+        Brush {
+            colour: &self.colours.paper,
+            covers: 1.0,
         }
     }
 

@@ -19,7 +19,7 @@ pub fn side(deciding: Deciding) -> AnyView {
         .into_any()
     };
     view! {
-        <h2>{words::who_serves()}</h2>
+        <h2 id="beat" tabindex="-1">{words::who_serves()}</h2>
         <div class="trainer-arms">
             {arm(End::Left, "button arm team-a")} {arm(End::Right, "button arm team-b")}
         </div>
@@ -53,7 +53,7 @@ pub fn why(deciding: Deciding) -> AnyView {
         .into_any()
     };
     view! {
-        <h2>{words::why_label()}</h2>
+        <h2 id="beat" tabindex="-1">{words::why_label()}</h2>
         <div class="trainer-why">{Group::ALL.map(of_group).into_iter().collect_view()}</div>
     }
     .into_any()

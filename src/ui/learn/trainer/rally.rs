@@ -88,6 +88,14 @@ fn scene(trainer: Trainer, current: &Current) -> AnyView {
         Beat::Why => questions::why(deciding),
         Beat::Answer(marked) => answer::answer(deciding, marked),
     };
+    // The button that led on is gone: whoever uses keys goes on from the next question.
+    Effect::new(move |_| {
+        let next = match deciding.beat.get() {
+            Beat::Watch => "step",
+            Beat::Side | Beat::Why | Beat::Answer(_) => "beat",
+        };
+        request_animation_frame(move || device::focus_if_lost(next));
+    });
     view! {
         <div class="trainer-rally" data-scene=from>
             <div class="trainer-seen">
