@@ -5,7 +5,7 @@ use std::sync::Arc;
 use app::practice::{Found, LastFound, Practice, Told};
 use game::{notices, Kind, Notice, Outcome, Timeline};
 use record::Log;
-use reports::compare::compare;
+use reports::compare::{compare, What, Which};
 use reports::list::Line;
 use reports::{Sheet, WallClock};
 
@@ -89,6 +89,40 @@ fn a_point_for_the_wrong_team_is_the_first_thing_that_differs() {
     }
     let found = compare(&practice.truth(10), &kept(&wrong, 10));
     assert_eq!(found.parting().and_then(|parting| parting.rally), Some(1));
+}
+
+/// Whoever looks at the end finds the rally that was given away, and not that the truth had no rallies.
+#[test]
+fn a_set_that_is_over_is_compared_with_all_that_happened() {
+    let practice = &some()[0];
+    let all = practice.steps.len();
+    let is_rally = |told: &Told| matches!(told, Told::Rally { .. });
+    let mut wrong = practice.clone();
+    let fifth = wrong.steps.iter_mut().filter(|told| is_rally(told)).nth(4);
+    if let Some(Told::Rally { won_by, .. }) = fifth {
+        *won_by = won_by.other();
+    }
+    let found = practice.compared(all, &kept(&wrong, all));
+    let first = found.within().next().expect("something differs");
+    assert_eq!(first.rally, Some(5), "{first:?}");
+    assert!(matches!(first.what, What::Point { .. }), "{first:?}");
+    // Nothing was entered at all.
+    let found = practice.compared(all, &kept(practice, 0));
+    let first = found.within().next().expect("all of it is missing");
+    let rallies = practice.steps.iter().filter(|told| is_rally(told)).count();
+    let wanted = What::Stops {
+        which: Which::Second,
+        more: rallies,
+    };
+    assert_eq!(first.what, wanted);
+    // All was entered.
+    assert_eq!(
+        practice
+            .compared(all, &kept(practice, all))
+            .within()
+            .count(),
+        0
+    );
 }
 
 #[test]

@@ -7,6 +7,7 @@ use std::sync::Arc;
 
 use game::entry::{By, Change};
 use game::{can_be_named, is_missing, simulate, Entry, Kind, Timeline};
+use reports::compare::{compare, Comparison};
 use rules::{Cause, Preset, Team};
 
 /// What is told at once.
@@ -222,12 +223,24 @@ impl Practice {
         record::seal_code(&self.truth)
     }
 
-    /// What is true once so many steps have been told.
+    /// What is true once so many steps have been told; of more than there are, all of it.
     #[must_use]
     pub fn truth(&self, told: usize) -> Timeline {
-        let end = told.checked_sub(1).and_then(|last| self.ends.get(last));
-        let end = end.copied().unwrap_or(self.opening.len());
+        let last = told.min(self.ends.len()).checked_sub(1);
+        let end = last.map_or(self.opening.len(), |last| self.ends[last]);
         Timeline::of(self.truth[..end.min(self.truth.len())].to_vec())
+    }
+
+    /// What differs between what happened up to the step that is told and what was kept, the truth first. Whether
+    /// that step was entered already is seen in the record: the truth that differs by less counts.
+    #[must_use]
+    pub fn compared(&self, step: usize, kept: &Timeline) -> Comparison {
+        let [before, with] = [step, step + 1].map(|told| compare(&self.truth(told), kept));
+        if with.within().count() <= before.within().count() {
+            with
+        } else {
+            before
+        }
     }
 }
 

@@ -186,9 +186,20 @@ impl Timeline {
     /// count-down; none under a seal, nor behind a reopening.
     #[must_use]
     pub fn last_standing(&self) -> Option<&Entry> {
+        self.last_counted()
+            .filter(|e| seal::check_strike(Some(e)).is_ok())
+    }
+
+    /// Whether a single step back takes nothing back because a seal, or its reopening, stands last.
+    #[must_use]
+    pub fn ends_with_a_seal(&self) -> bool {
+        self.last_counted()
+            .is_some_and(|e| seal::check_strike(Some(e)).is_err())
+    }
+
+    fn last_counted(&self) -> Option<&Entry> {
         let aside = |e: &Entry| matches!(e.kind, Kind::Strike { .. } | Kind::Timer(_));
         self.last_that(|e| e.n > 1 && !aside(e))
-            .filter(|e| seal::check_strike(Some(e)).is_ok())
     }
 
     /// The last rally that counts.

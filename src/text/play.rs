@@ -26,6 +26,8 @@ words! { PlayWords in play;
     undo -> &'static str;
     /// Nothing to undo.
     no_entry -> &'static str;
+    /// In its place where the last entry closed or reopened the record.
+    undo_in_the_log -> &'static str;
     /// A time-out.
     time_out -> &'static str;
     /// A substitution.

@@ -310,5 +310,11 @@ fn a_second_press(stage: &mut Stage) -> Ran {
     let undo = referee.browser().find("#take-back");
     referee.browser().tap_twice(&undo, 150);
     assert_eq!(score(&mut referee), (1, 0));
+    // A time-out, pressed twice, is one: the other one of the set stays with the team.
+    let time_out = referee.browser().find("#time-out-left");
+    referee.browser().tap_twice(&time_out, 150);
+    let is_time_out = |e: &&Entry| matches!(e.kind, Kind::TimeOut { .. });
+    let timeline = referee.court_is_right(false);
+    assert_eq!(timeline.entries().iter().filter(is_time_out).count(), 1);
     Ok(())
 }

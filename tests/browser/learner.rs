@@ -497,7 +497,6 @@ fn a_practice_match(stage: &mut Stage) -> Ran {
         referee.saved();
         referee.tap_at("#practice-compare");
         referee.browser().find("#practice-result");
-        referee.reads(words::practice_records());
         referee.reads(&words::practice_differs(1));
         referee.browser().picture("practice-result");
         referee.tap(words::practice_back());

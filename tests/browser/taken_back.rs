@@ -271,7 +271,7 @@ fn the_last_tap_of_a_set_touches_nothing_else(stage: &mut Stage) -> Ran {
         referee.browser().find("#half-left");
         let before = referee.timeline().entries().len();
         // Whoever sees the court again does not tap within the same press.
-        std::thread::sleep(std::time::Duration::from_millis(400));
+        std::thread::sleep(std::time::Duration::from_millis(700));
         referee.browser().tap_place(x, y);
         over(&mut referee);
         // The point and the count-down of the interval, nothing else.

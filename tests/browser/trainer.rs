@@ -100,7 +100,7 @@ fn in_steps(stage: &mut Stage) -> Ran {
         step_through(referee, &drawn);
         decides(referee, &drawn);
         if drawn.verdict.ruling.call == Call::PlayOn {
-            referee.reads("No whistle, and that is right.");
+            referee.reads("No whistle, and that is correct.");
         } else {
             referee.reads("Whistle: in time.");
             referee.reads(words::reason_said(true));
@@ -138,6 +138,13 @@ fn in_steps(stage: &mut Stage) -> Ran {
     referee.reads(words::practised());
     referee.tap(words::forget());
     referee.reads(words::forgotten());
+    assert_eq!(referee.browser().value(kept).as_str(), Some(""));
+    // A slip of the thumb costs nothing.
+    referee.tap(text::undo());
+    referee.reads(words::practised());
+    assert_eq!(referee.browser().value(kept), text);
+    referee.tap(words::forget());
+    referee.reads(words::forgotten());
     assert_eq!(referee.browser().value(kept), json!(""));
     referee.browser().reload();
     referee.stage.started();
@@ -157,8 +164,8 @@ fn as_it_happens(stage: &mut Stage) -> Ran {
     let first = at_hand(referee, &mut scene);
     referee.browser().picture("trainer-runs");
     referee.reads(match whistle_from(&first.verdict) {
-        Some(_) => "There was a fault, and you did not whistle.",
-        None => "No whistle, and that is right.",
+        Some(_) => "The rally was over, and you did not whistle.",
+        None => "No whistle, and that is correct.",
     });
     referee.reads(&words::decided(&first.verdict));
     referee.browser().picture("trainer-answer");
@@ -168,7 +175,7 @@ fn as_it_happens(stage: &mut Stage) -> Ran {
         referee.tap_at("#next");
         let drawn = at_hand(referee, &mut scene);
         let Some(from) = whistle_from(&drawn.verdict) else {
-            referee.reads("No whistle, and that is right.");
+            referee.reads("No whistle, and that is correct.");
             continue;
         };
         // In the page itself, so that a slow driver does not come too late: the first moment is held for 900 ms.

@@ -155,7 +155,7 @@ fn ordinal(which: Which) -> &'static str {
 }
 
 /// An entry in words that fit behind "has".
-fn words(kind: &Kind, names: &ByTeam<String>) -> String {
+pub(super) fn words(kind: &Kind, names: &ByTeam<String>) -> String {
     let of = |what: &str, team: &Team| format!("{what} of {}", names[*team]);
     match kind {
         Kind::Toss(toss) => format!("{} serving first", names[toss.first_service]),

@@ -18,6 +18,7 @@ pub static WORDS: PlayWords = PlayWords {
     menu: "Menu",
     undo: "Undo",
     no_entry: "Nothing recorded yet",
+    undo_in_the_log: "To undo an earlier entry, open the match log.",
     time_out: "Time-out",
     substitution: "Substitution",
     sub: "Sub",

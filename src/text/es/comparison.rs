@@ -189,7 +189,7 @@ fn coded(code: &str) -> String {
 }
 
 /// An entry in words that fit behind *tiene*.
-fn words(kind: &Kind, names: &ByTeam<String>) -> String {
+pub(super) fn words(kind: &Kind, names: &ByTeam<String>) -> String {
     let of = |what: &str, team: &Team| format!("{what} de {}", names[*team]);
     match kind {
         Kind::Toss(toss) => format!("el primer saque para {}", names[toss.first_service]),

@@ -17,6 +17,7 @@ pub static WORDS: PlayWords = PlayWords {
     table: "Mesa",
     menu: "Menú",
     undo: "Deshacer",
+    undo_in_the_log: "Para deshacer una anotación anterior, abre el registro del partido.",
     no_entry: "Aún no hay anotaciones",
     time_out: "T. muerto",
     substitution: "Sustitución",

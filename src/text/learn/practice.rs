@@ -2,6 +2,7 @@
 
 use app::practice::Told;
 use game::State;
+use reports::compare::{Comparison, Difference};
 
 words! { PracticeWords in learn::practice;
     /// Title of the page.
@@ -26,8 +27,6 @@ words! { PracticeWords in learn::practice;
     practice_compare -> &'static str;
     /// A list of matches says it.
     practice_mark -> &'static str;
-    /// What is which in the comparison.
-    practice_records -> &'static str;
     /// Nothing differs.
     practice_same -> &'static str;
     /// The match is not here.
@@ -40,6 +39,8 @@ words! { PracticeWords in learn::practice;
     practice_step(step: usize, of: usize) -> String;
     /// So many things differ.
     practice_differs(count: usize) -> String;
+    /// One of them; what happened is the first record of the comparison.
+    practice_difference(difference: &Difference, comparison: &Comparison) -> String;
     /// What happens, without who wins it.
     practice_told(told: &Told, state: &State) -> String;
 }

@@ -13,8 +13,7 @@ use crate::start::Library;
 use app::library::Kept;
 use app::practice::{Found, LastFound, Practice};
 use game::Timeline;
-use reports::compare::compare;
-use text::comparison::difference;
+use reports::compare::Comparison;
 use text::learn as words;
 
 thread_local! {
@@ -178,7 +177,7 @@ pub fn compared(id: &str) -> AnyView {
         if timeline.state().heading().is_none() {
             return view! { <p class="card">{words::practice_gone()}</p> }.into_any();
         }
-        result(&practice.truth(told), &practice.truth(told + 1), &timeline)
+        result(&practice.compared(told, &timeline))
     };
     let back = move |_| shell.go(Screen::Play { id: id.clone() });
     view! {
@@ -190,28 +189,20 @@ pub fn compared(id: &str) -> AnyView {
     .into_any()
 }
 
-/// Whether what is told now was entered already is seen in the record: the truth that differs by less counts.
-fn result(before: &Timeline, with: &Timeline, kept: &Timeline) -> AnyView {
-    let [before, with] = [before, with].map(|truth| compare(truth, kept));
-    let fewer = if with.within().count() <= before.within().count() {
-        with
-    } else {
-        before
-    };
-    let count = fewer.within().count();
-    if count == 0 {
+/// What differs, in the order of the match.
+fn result(found: &Comparison) -> AnyView {
+    let all: Vec<String> = found
+        .within()
+        .map(|one| words::practice_difference(one, found))
+        .collect();
+    if all.is_empty() {
         return view! { <p class="card" id="practice-result">{words::practice_same()}</p> }
             .into_any();
     }
-    let all = fewer.within().map(|found| {
-        view! { <li>{difference(found, &fewer)}</li> }
-    });
-    let all = all.collect_view();
     view! {
         <section class="card stack" id="practice-result">
-            <p>{words::practice_differs(count)}</p>
-            <p class="muted">{words::practice_records()}</p>
-            <ol class="lines">{all}</ol>
+            <p>{words::practice_differs(all.len())}</p>
+            {lines(all)}
         </section>
     }
     .into_any()

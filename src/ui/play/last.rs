@@ -6,7 +6,7 @@ use super::court::{use_court, Court, Panel};
 use super::held::leave_last_out;
 use crate::memo::Memo;
 use crate::session::{use_session, Session};
-use game::{Kind, Phase};
+use game::{Kind, Phase, Timeline};
 
 /// Takes an entry back.
 pub fn take_back(session: Session, entry: u32, why: Option<String>) {
@@ -36,6 +36,7 @@ pub fn Last() -> impl IntoView {
                 .map(|e| (e.n, text::entry(e, replay.state())))
         })
     });
+    let sealed = Memo::new(move |_| session.with_timeline(Timeline::ends_with_a_seal));
     // After the last point of a set the rally that gave it can still be replayed.
     let playing = Memo::new(move |_| {
         session.with_timeline(|r| r.state().phase() == Phase::Playing || r.replayable().is_some())
@@ -43,7 +44,11 @@ pub fn Last() -> impl IntoView {
     view! {
         <div class="last">
             <p class="last-words" id="last-entry">
-                {move || last.get().map_or_else(|| text::no_entry().to_owned(), |(_, words)| words)}
+                {move || match last.get() {
+                    Some((_, words)) => words,
+                    None if sealed.get() => text::undo_in_the_log().to_owned(),
+                    None => text::no_entry().to_owned(),
+                }}
             </p>
             <Show when=move || playing.get()>
                 <button

@@ -53,6 +53,7 @@ fn Buttons(team: Team, left: bool) -> impl IntoView {
                 type="button"
                 class="tool"
                 id=format!("time-out-{side}")
+                data-once
                 aria-label=move || text::tool_label(text::time_out(), &name.get(), time_outs.get())
                 class:barred=move || why_not.read().is_some()
                 aria-description=move || {

@@ -1,11 +1,13 @@
 //! The words of a practice match: what is told, and what the comparison is.
 
+use super::super::comparison::words as entry_words;
 use crate::learn::practice::*;
 use crate::{one_change, team_name};
 use app::practice::Told;
 use game::entry::By;
-use game::State;
-use rules::{Cause, Team};
+use game::{Kind, State};
+use reports::compare::{Comparison, Difference, What, Which};
+use rules::{Cause, Preset, Team};
 
 /// In English.
 pub static WORDS: PracticeWords = PracticeWords {
@@ -27,7 +29,6 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_over: "The set is over. See how it went.",
     practice_compare: "Compare",
     practice_mark: "Practice",
-    practice_records: "First record: what happened. Second record: what you entered.",
     practice_same: "Everything you entered is what happened. Well kept!",
     practice_gone: "This practice match is not on this phone any more.",
     practice_changed:
@@ -36,6 +37,7 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_back: "Back to the court",
     practice_step,
     practice_differs,
+    practice_difference,
     practice_told,
 };
 
@@ -48,6 +50,102 @@ fn practice_differs(count: usize) -> String {
         1 => "One thing is not as it happened.".to_owned(),
         n => format!("{n} things are not as they happened."),
     }
+}
+
+/// Said to the learner; what has no words of its own is said as of two records.
+fn practice_difference(found: &Difference, comparison: &Comparison) -> String {
+    let names = &comparison.names;
+    let points = |count: usize| match count {
+        1 => "1 point".to_owned(),
+        n => format!("{n} points"),
+    };
+    let say = match &found.what {
+        What::Point {
+            first: Some((to, Kind::Rally { .. })),
+            second: Some((given, Kind::Rally { .. })),
+            ..
+        } => {
+            format!(
+                "{} won the rally. You gave it to {}.",
+                names[*to], names[*given]
+            )
+        }
+        What::Point {
+            first: Some((to, _)),
+            second: None,
+            ..
+        } => {
+            format!("A point for {} is missing in your record.", names[*to])
+        }
+        What::Point {
+            first: None,
+            second: Some((given, _)),
+            ..
+        } => {
+            format!("You gave a point to {} that was not there.", names[*given])
+        }
+        What::Stops {
+            which: Which::Second,
+            more,
+        } => {
+            format!("Your record ends here. {} more were played.", points(*more))
+        }
+        What::Stops {
+            which: Which::First,
+            more,
+        } => {
+            format!(
+                "The set goes on in your record: {} more than were played.",
+                points(*more)
+            )
+        }
+        What::Cause { first, second } => {
+            format!(
+                "The reason was: {}. You said: {}.",
+                named(*first),
+                named(*second)
+            )
+        }
+        What::OnlyIn {
+            which: Which::First,
+            kind,
+        } => {
+            format!("Missing in your record: {}.", entry_words(kind, names))
+        }
+        What::OnlyIn {
+            which: Which::Second,
+            kind,
+        } => {
+            format!(
+                "In your record, though it was not asked for: {}.",
+                entry_words(kind, names)
+            )
+        }
+        What::Otherwise { first, second } => format!(
+            "It was {}. You entered {}.",
+            entry_words(first, names),
+            entry_words(second, names)
+        ),
+        What::Moved { kind, second } => format!(
+            "It was then that there was {}. You entered it at {}.",
+            entry_words(kind, names),
+            second.marked()
+        ),
+        What::Point { .. }
+        | What::OtherMatch { .. }
+        | What::LettersExchanged
+        | What::Rules
+        | What::NeverIn { .. }
+        | What::SetOnlyIn { .. } => return crate::comparison::difference(found, comparison),
+    };
+    match (found.rally, found.score) {
+        (Some(rally), Some(score)) => format!("Rally {rally}, at {}: {say}", score.marked()),
+        _ => say,
+    }
+}
+
+fn named(cause: Cause) -> String {
+    crate::cause(cause, &Preset::SchoolJunior.rules())
 }
 
 fn practice_told(told: &Told, state: &State) -> String {

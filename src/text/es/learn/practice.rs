@@ -1,11 +1,13 @@
 //! The words of a practice match: what is told, and what the comparison is, in Spanish.
 
+use super::super::comparison::words as entry_words;
 use crate::learn::practice::*;
 use crate::{one_change, team_name};
 use app::practice::Told;
 use game::entry::By;
-use game::State;
-use rules::{Cause, Team};
+use game::{Kind, State};
+use reports::compare::{Comparison, Difference, What, Which};
+use rules::{Cause, Preset, Team};
 
 /// In Spanish.
 pub static WORDS: PracticeWords = PracticeWords {
@@ -27,7 +29,6 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_over: "El set ha terminado. Mira cómo fue.",
     practice_compare: "Comparar",
     practice_mark: "Práctica",
-    practice_records: "Primer registro: lo que pasó. Segundo registro: lo que anotaste.",
     practice_same: "Todo lo que anotaste es lo que pasó. ¡Bien llevado!",
     practice_gone: "Este partido de práctica ya no está en este teléfono.",
     practice_changed:
@@ -36,6 +37,7 @@ pub static WORDS: PracticeWords = PracticeWords {
     practice_back: "Volver al campo",
     practice_step,
     practice_differs,
+    practice_difference,
     practice_told,
 };
 
@@ -48,6 +50,102 @@ fn practice_differs(count: usize) -> String {
         1 => "Una cosa no es como pasó.".to_owned(),
         n => format!("{n} cosas no son como pasaron."),
     }
+}
+
+/// Said to the learner; what has no words of its own is said as of two records.
+fn practice_difference(found: &Difference, comparison: &Comparison) -> String {
+    let names = &comparison.names;
+    let points = |count: usize| match count {
+        1 => "1 punto más".to_owned(),
+        n => format!("{n} puntos más"),
+    };
+    let say = match &found.what {
+        What::Point {
+            first: Some((to, Kind::Rally { .. })),
+            second: Some((given, Kind::Rally { .. })),
+            ..
+        } => {
+            format!(
+                "La jugada la ganó {}. Tú se la diste a {}.",
+                names[*to], names[*given]
+            )
+        }
+        What::Point {
+            first: Some((to, _)),
+            second: None,
+            ..
+        } => {
+            format!("En tu registro falta un punto de {}.", names[*to])
+        }
+        What::Point {
+            first: None,
+            second: Some((given, _)),
+            ..
+        } => {
+            format!("Le diste a {} un punto que no hubo.", names[*given])
+        }
+        What::Stops {
+            which: Which::Second,
+            more,
+        } => {
+            format!("Tu registro termina aquí. Se jugó {}.", points(*more))
+        }
+        What::Stops {
+            which: Which::First,
+            more,
+        } => {
+            format!(
+                "En tu registro el set sigue: {} de lo que se jugó.",
+                points(*more)
+            )
+        }
+        What::Cause { first, second } => {
+            format!(
+                "El motivo era: {}. Tú dijiste: {}.",
+                named(*first),
+                named(*second)
+            )
+        }
+        What::OnlyIn {
+            which: Which::First,
+            kind,
+        } => {
+            format!("Falta en tu registro: {}.", entry_words(kind, names))
+        }
+        What::OnlyIn {
+            which: Which::Second,
+            kind,
+        } => {
+            format!(
+                "Está en tu registro sin que nadie lo pidiera: {}.",
+                entry_words(kind, names)
+            )
+        }
+        What::Otherwise { first, second } => format!(
+            "Era {}. Tú anotaste {}.",
+            entry_words(first, names),
+            entry_words(second, names)
+        ),
+        What::Moved { kind, second } => format!(
+            "Aquí hubo {}. Tú lo anotaste con {}.",
+            entry_words(kind, names),
+            second.marked()
+        ),
+        What::Point { .. }
+        | What::OtherMatch { .. }
+        | What::LettersExchanged
+        | What::Rules
+        | What::NeverIn { .. }
+        | What::SetOnlyIn { .. } => return crate::comparison::difference(found, comparison),
+    };
+    match (found.rally, found.score) {
+        (Some(rally), Some(score)) => format!("Jugada {rally}, con {}: {say}", score.marked()),
+        _ => say,
+    }
+}
+
+fn named(cause: Cause) -> String {
+    crate::cause(cause, &Preset::SchoolJunior.rules())
 }
 
 fn practice_told(told: &Told, state: &State) -> String {

@@ -58,11 +58,20 @@ pub fn over(trainer: Trainer) -> AnyView {
 
 /// Right decisions by kind, and the way to forget it all.
 pub fn practised(trainer: Trainer) -> AnyView {
-    let forgotten = RwSignal::new(false);
+    // What was forgotten with one tap comes back with one, as long as the page is here.
+    let forgotten = RwSignal::new(None::<Learner>);
     let forget = move |_| {
         device::settings().forget_learner();
+        forgotten.set(Some(trainer.learner.get_untracked()));
         trainer.learner.set(Learner::default());
-        forgotten.set(true);
+        request_animation_frame(|| device::focus_if_lost("forgotten"));
+    };
+    let bring_back = move |_| {
+        if let Some(learner) = forgotten.get_untracked() {
+            trainer.kept.set(device::settings().keep_learner(&learner));
+            trainer.learner.set(learner);
+            forgotten.set(None);
+        }
     };
     let some = Memo::new(move |_| !trainer.learner.read().is_empty());
     let table = move || {
@@ -100,7 +109,18 @@ pub fn practised(trainer: Trainer) -> AnyView {
     };
     view! {
         {move || some.get().then(table)}
-        <p role="status">{move || forgotten.get().then_some(words::forgotten())}</p>
+        <div role="status" class="row" id="forgotten" tabindex="-1">
+            {move || {
+                forgotten.read().is_some().then(|| {
+                    view! {
+                        <span>{words::forgotten()}</span>
+                        <button type="button" class="button" on:click=bring_back>
+                            {text::undo()}
+                        </button>
+                    }
+                })
+            }}
+        </div>
     }
     .into_any()
 }
