@@ -107,6 +107,8 @@ words! { ScoreSheetWords in score_sheet;
     sign_open -> &'static str;
     /// In a box that was signed without a drawing.
     signed_by_tap -> &'static str;
+    /// In a box that was signed before the result became another one.
+    signed_another_result -> &'static str;
     /// Name of a drawn signature for whoever listens.
     drawn -> &'static str;
     /// Heading.

@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use record::{Log, Reading};
 use reports::audit::{self, Field, Finding, Remedy, What};
 use reports::{Sheet, WallClock};
-use rules::{Preset, Rules, Score, Shirt, Team};
+use rules::{Cause, Preset, Rules, Score, Shirt, Team};
 
 use super::support::{self, line_up, random, run};
 
@@ -367,6 +367,51 @@ fn a_change_after_the_signatures_is_found() {
         "{found:?}"
     );
     assert!(found.contains(&(Some(entry), "taken_back")), "{found:?}");
+}
+
+/// FIVB Rules 2025-2028, 5.1.3: the captains sign the result. A reason that is added leaves it as it was; a point that
+/// is given to the other team does not, and then nobody has signed what the sheet says now.
+#[test]
+fn a_signature_stands_under_the_result_that_was_signed() {
+    let mut kinds = clean();
+    let place = kinds
+        .iter()
+        .rposition(|k| matches!(k, Kind::Rally { .. }))
+        .expect("one");
+    let entry = u32::try_from(place + 1).expect("small");
+    let won_by = match kinds[place] {
+        Kind::Rally { won_by, .. } => won_by,
+        _ => unreachable!("a rally"),
+    };
+    let signed = |kinds: &[Kind]| {
+        let timeline = Timeline::of(timed(kinds.to_vec()));
+        let sheet = Sheet::of(&timeline);
+        let after = sheet.signatures.iter().filter(|s| !s.before);
+        let outdated: Vec<bool> = after.map(|s| s.outdated).collect();
+        (outdated, audit::signed_after(&timeline).len())
+    };
+    assert_eq!(signed(&kinds), (vec![false; 5], 5));
+    kinds.push(Kind::Explain {
+        entry,
+        cause: Cause::BallIn,
+        by: None,
+        seen_by: None,
+    });
+    assert_eq!(signed(&kinds), (vec![false; 5], 5));
+    kinds.push(Kind::Strike { entry, why: None });
+    for _ in 0..2 {
+        kinds.push(Kind::Rally {
+            won_by: won_by.other(),
+            cause: None,
+            by: None,
+        });
+    }
+    assert_eq!(signed(&kinds), (vec![true; 5], 0));
+    let html = render::document(
+        &Sheet::of(&Timeline::of(timed(kinds))),
+        WallClock::default(),
+    );
+    assert!(html.contains("signed another result"));
 }
 
 #[test]

@@ -60,7 +60,15 @@ impl Paper {
             return;
         };
         self.put("<li class=\"sign-box\">");
+        // What was drawn stands under the result that its hand saw.
         match &signed.drawn {
+            _ if signed.outdated => {
+                let _ = write!(
+                    self.html,
+                    "<span class=\"pen by-tap\">{}</span>",
+                    words::signed_another_result()
+                );
+            }
             Some(strokes) => {
                 let _ = write!(
                     self.html,

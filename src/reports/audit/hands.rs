@@ -1,8 +1,9 @@
 //! What was changed by hand afterwards: decisions taken back, and anything after the signatures.
 
+use super::signed_result::{changes, first_signed};
 use super::{Finding, What};
 use crate::remark;
-use game::{Entry, Kind, Outcome, Phase, Timeline};
+use game::{Entry, Kind, Outcome, Timeline};
 
 /// Decisions taken back, and the first change after the match was signed.
 pub(super) fn changed(timeline: &Timeline) -> Vec<Finding> {
@@ -88,48 +89,10 @@ fn is_decision(entry: &Entry) -> bool {
 
 /// The first entry after the first signature under the result that changes more than notes.
 fn after_signing(timeline: &Timeline) -> Option<Finding> {
-    let signed = signed(timeline)?;
-    let is_note = |kind: &Kind| {
-        matches!(
-            kind,
-            Kind::Remark { .. }
-                | Kind::Protest { .. }
-                | Kind::ProtestStatement { .. }
-                | Kind::Timer(_)
-                | Kind::Sign { .. }
-                | Kind::Seal { .. }
-                | Kind::Reopen { .. }
-        )
-    };
-    let changes = |entry: &Entry| match &entry.kind {
-        Kind::Strike { entry: target, .. } => {
-            timeline.entry(*target).is_some_and(|e| !is_note(&e.kind))
-        }
-        kind => !is_note(kind),
-    };
-    let counts = |outcome: &Outcome| matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
-    let mut later = timeline.outcomes().filter(|(entry, _)| entry.n > signed);
-    let (entry, _) = later.find(|(entry, outcome)| counts(outcome) && changes(entry))?;
+    let signed = first_signed(timeline)?;
+    let entry = changes(timeline).find(|n| *n > signed)?;
     Some(Finding {
-        entry: Some(entry.n),
+        entry: Some(entry),
         what: What::ChangedAfterSigning,
     })
-}
-
-/// The first signature under the result: given when the match was over, by what the log said at that
-/// moment. A later strike leaves the fold as if what it took back had never been, so the log is folded
-/// up to each signature.
-fn signed(timeline: &Timeline) -> Option<u32> {
-    let entries = timeline.entries();
-    let first_rally = entries
-        .iter()
-        .position(|e| matches!(e.kind, Kind::Rally { .. } | Kind::Default { .. }))?;
-    let signatures = (first_rally..entries.len())
-        .filter(|&i| matches!(entries[i].kind, Kind::Sign { .. }))
-        // A match has eleven; nobody folds a log of nothing but signatures so often.
-        .take(50);
-    signatures
-        .map(|i| (entries[i].n, Timeline::of(entries[..i].to_vec())))
-        .find(|(_, then)| then.state().phase() == Phase::Finished)
-        .map(|(n, _)| n)
 }

@@ -4,6 +4,7 @@
 //! What a sheet contains follows the score-sheet practice as taught to scorers; the rules behind single
 //! fields stand at each finding.
 
+use super::signed_result::outdated_signatures;
 use super::{Field, Finding, What};
 use game::entry::{is_coach, Detail};
 use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
@@ -113,6 +114,7 @@ fn tosses(state: &State, missing: &mut impl FnMut(Field)) {
 /// Who has signed: before the first service of the match, and after its end; whether there was that service.
 fn signers(timeline: &Timeline) -> (Vec<Signer>, Vec<Signer>, bool) {
     let (mut before, mut after) = (Vec::new(), Vec::new());
+    let outdated = outdated_signatures(timeline);
     let mut begun = false;
     timeline.walk(|was, entry, outcome, _| {
         if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
@@ -120,6 +122,8 @@ fn signers(timeline: &Timeline) -> (Vec<Signer>, Vec<Signer>, bool) {
         }
         match &entry.kind {
             Kind::BeginSet => begun = true,
+            // Whoever signed another result has not signed this one.
+            Kind::Sign { .. } if outdated.contains(&entry.n) => {}
             Kind::Sign { role, .. } if was.phase() == Phase::Finished => {
                 after.extend(Signer::of_role(role))
             }

@@ -8,6 +8,7 @@ mod finding;
 mod hands;
 mod missing;
 mod remedy;
+mod signed_result;
 mod spot;
 mod times;
 mod weight;
@@ -15,6 +16,7 @@ mod weight;
 pub use finding::{Field, Finding, What};
 pub use missing::{signed_after, SIGN_AFTER};
 pub use remedy::Remedy;
+pub use signed_result::outdated_signatures;
 pub use spot::Spot;
 
 use game::{Outcome, Timeline};

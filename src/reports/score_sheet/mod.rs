@@ -53,6 +53,8 @@ pub struct Signed {
     pub at: Option<i64>,
     /// Whether it was given before the first service.
     pub before: bool,
+    /// Whether it was given under another result than that of the record.
+    pub outdated: bool,
     /// As it was drawn with a finger. That is in no log: see [`Sheet::with_drawn`].
     pub drawn: Option<Strokes>,
 }
@@ -290,6 +292,7 @@ fn signed(timeline: &Timeline) -> Vec<Signed> {
         let counts = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
         (counts && matches!(entry.kind, Kind::BeginSet)).then_some(entry.n)
     });
+    let outdated = audit::outdated_signatures(timeline);
     let given = timeline.state().signatures().iter();
     given
         .map(|s| Signed {
@@ -298,6 +301,7 @@ fn signed(timeline: &Timeline) -> Vec<Signed> {
             at: timeline.entry(s.entry).and_then(|e| e.at),
             // Until a set has begun every signature is one before the match.
             before: begun.is_none_or(|begun| s.entry < begun),
+            outdated: outdated.contains(&s.entry),
             entry: s.entry,
             drawn: None,
         })

@@ -64,6 +64,7 @@ pub static WORDS: ScoreSheetWords = ScoreSheetWords {
     not_signed: "Not signed after the match in the record.",
     sign_open: "not signed",
     signed_by_tap: "signed",
+    signed_another_result: "signed another result",
     drawn: "drawn signature",
     seal_label: "Seal",
     seal_shows:

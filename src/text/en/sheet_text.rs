@@ -49,11 +49,15 @@ fn signed(signed: &Signed, time: Option<String>) -> String {
     let when = if signed.before { "before" } else { "after" };
     let name = signed.name.as_ref().map(|name| format!(" {name}"));
     let time = time.map(|time| format!(" {time}"));
+    let outdated = signed
+        .outdated
+        .then(|| format!(", {}", crate::score_sheet::signed_another_result()));
     format!(
-        "Signed {when} the match: {}{}{}",
+        "Signed {when} the match: {}{}{}{}",
         signer(&signed.role),
         name.unwrap_or_default(),
-        time.unwrap_or_default()
+        time.unwrap_or_default(),
+        outdated.unwrap_or_default()
     )
 }
 

@@ -61,6 +61,7 @@ pub static WORDS: ScoreSheetWords = ScoreSheetWords {
     not_signed: "Sin firmas después del partido en el registro.",
     sign_open: "sin firmar",
     signed_by_tap: "firmado",
+    signed_another_result: "firmó otro resultado",
     drawn: "firma dibujada",
     seal_label: "Sello",
     seal_shows:

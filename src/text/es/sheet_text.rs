@@ -50,11 +50,15 @@ fn signed(signed: &Signed, time: Option<String>) -> String {
     let when = if signed.before { "antes" } else { "después" };
     let name = signed.name.as_ref().map(|name| format!(" {name}"));
     let time = time.map(|time| format!(" {time}"));
+    let outdated = signed
+        .outdated
+        .then(|| format!(", {}", crate::score_sheet::signed_another_result()));
     format!(
-        "Firma {when} del partido: {}{}{}",
+        "Firma {when} del partido: {}{}{}{}",
         signer(&signed.role),
         name.unwrap_or_default(),
-        time.unwrap_or_default()
+        time.unwrap_or_default(),
+        outdated.unwrap_or_default()
     )
 }
 

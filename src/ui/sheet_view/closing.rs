@@ -117,7 +117,10 @@ fn signing(
     // A match that was broken off before its first service has no signatures after it.
     let begun = !sheet.sets.is_empty();
     let of = |role: &str| -> Option<&Signed> {
-        let after = given.iter().rev().filter(|s| !(s.before && begun));
+        let after = given
+            .iter()
+            .rev()
+            .filter(|s| !(s.before && begun) && !s.outdated);
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
     let open = open_things(timeline);
