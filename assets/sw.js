@@ -15,7 +15,7 @@ const FILES = [];
 // them apart.
 const OURS = `dutystand ${registration.scope} `;
 const CACHE = OURS + VERSION;
-// Every address below the folder is the same page; what stands behind # never gets here.
+// The one page; what stands behind # never gets here.
 const PAGE = new URL("./", registration.scope);
 // Holds one small record: the version that answers, and until when each running match holds it.
 const RELEASE = OURS + "release";
@@ -153,6 +153,10 @@ async function clearAway(release) {
 // ---- Answers.
 
 async function answer(request) {
+  // Somewhere below the folder the page would look for its files in the wrong place.
+  const { pathname } = new URL(request.url);
+  const isPage = [PAGE.pathname, `${PAGE.pathname}index.html`].includes(pathname);
+  if (request.mode === "navigate" && !isPage) return Response.redirect(PAGE.href);
   const cache = await caches.open(OURS + (await answeringVersion()));
   // Names carry the hash of what they hold, so a page of another version finds its own parts.
   const found = request.mode === "navigate"

@@ -52,10 +52,13 @@ pub struct Library {
     inner: Rc<Inner>,
 }
 
-/// The latest match that somebody may want to go on with.
+/// The latest match that somebody may want to go on with. One that a slip of the thumb opened, and into which
+/// nothing was entered, stands behind the one that is played.
 #[must_use]
 pub fn running(all: &[Arc<ListedMatch>]) -> Option<&Arc<ListedMatch>> {
-    all.iter().find(|listed| listed.is_running())
+    let running = || all.iter().filter(|listed| listed.is_running());
+    let is_begun = |listed: &&Arc<ListedMatch>| listed.summary.last > 1;
+    running().find(is_begun).or_else(|| running().next())
 }
 
 /// The ids of the matches that are being played at this moment.

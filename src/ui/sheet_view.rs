@@ -8,7 +8,7 @@ use leptos::prelude::*;
 use self::closing::Closing;
 use super::session::{use_session, Session};
 use super::shell::{use_shell, Screen};
-use super::start::hand_over;
+use super::widgets::give::hand_over;
 use crate::memo::Memo;
 use crate::widgets::deferred::defer_render;
 use crate::widgets::paper_sheet::{paper_sheet, wall_clock};

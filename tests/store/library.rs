@@ -7,9 +7,10 @@ use app::drafts::Draft;
 use app::library::{running, under_way, Kept, Library, List};
 use app::ports::StorageTrouble;
 use app::setting::Setting;
+use game::entry::Heading;
 use game::{simulate, Entry};
 use record::{open, Opened};
-use rules::{Preset, Team};
+use rules::{ByTeam, Preset, Team};
 
 use crate::hall::{point, tally, Hall, Screen};
 
@@ -72,6 +73,29 @@ fn the_latest_match_comes_first_and_the_running_one_is_gone_on_with() {
     let (library, lists) = self::library(&screen);
     screen.wait_for(&hall, async move { library.read_list().await });
     assert!(running(lists.borrow().last().expect("a list")).is_none());
+}
+
+/// Somebody taps on another match by mistake and goes back: the one that is played is what the start offers.
+#[test]
+fn a_match_without_an_entry_does_not_stand_before_the_one_that_is_played() {
+    let hall = Hall::new();
+    let screen = tally(&hall);
+    screen.point(Team::A);
+    let played = screen.session.id().expect("it is open");
+    hall.run(1000);
+    let heading = Heading::new(ByTeam::default(), Preset::Tally.rules());
+    let slip = screen.session.create(heading).expect("it begins");
+    hall.run(1000);
+    let offered = || {
+        let (library, lists) = library(&screen);
+        screen.wait_for(&hall, async move { library.read_list().await });
+        let list = lists.borrow().last().cloned().expect("a list");
+        running(&list).map(|one| one.id.clone())
+    };
+    assert_eq!(offered(), Some(played.clone()));
+    // Where nothing else is played it can be gone on with.
+    screen.settings.set_archived(&played, true);
+    assert_eq!(offered(), Some(slip));
 }
 
 #[test]

@@ -45,6 +45,8 @@ words! { LibraryWords in setup::library;
     ask_to_keep -> &'static str;
     /// Wipes.
     wipe -> &'static str;
+    /// It is done.
+    wiped -> &'static str;
     /// Where the storage would not be wiped.
     not_wiped -> &'static str;
     /// Where a match would not go.

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 use super::papers::paper;
 use super::work::Work;
-use super::{button, hand_over};
+use super::{button, save_as};
 use crate::macrotask_executor::once_drawn;
 use crate::widgets::deferred::after_the_frame;
 use boxes::part;
@@ -180,7 +180,7 @@ impl Form {
 
     fn export(self) {
         let sheet = self.draft.with_untracked(|d| d.check(true).sheet);
-        hand_over("paper-sheet.json", "application/json", paper::write(&sheet));
+        save_as("paper-sheet.json", "application/json", paper::write(&sheet));
     }
 }
 

@@ -26,6 +26,7 @@ use day::DemoDay;
 use text::desk as words;
 
 use super::shell::{use_shell, Screen};
+use crate::widgets::give::hand_over;
 use app::desk::{Row, RowKind};
 use device::ExportFile;
 use reports::SheetBox;
@@ -176,21 +177,15 @@ fn button(words: impl Into<String>, class: &'static str, tap: Box<dyn Fn()>) -> 
 
 /// Hands a table for a spreadsheet over.
 fn save(name: &str, table: String) {
-    hand_over(name, "text/csv", table);
+    save_as(name, "text/csv", table);
 }
 
-/// Hands a text over as a file: shares it where that is possible, and downloads it elsewhere.
-fn hand_over(name: &str, mime: &str, text: String) {
-    let parcel = ExportFile {
+/// Hands a text over as a file.
+fn save_as(name: &str, mime: &str, text: String) {
+    hand_over(ExportFile {
         name: name.into(),
         mime: mime.into(),
         bytes: text.into_bytes(),
-    };
-    device::spawn(async move {
-        if device::hand_over(&parcel).await.is_err() {
-            // Sharing was refused or broke down; a download asks nobody.
-            let _ = device::download(&parcel);
-        }
     });
 }
 

@@ -120,7 +120,7 @@ fn signing(
         let after = given
             .iter()
             .rev()
-            .filter(|s| !(s.before && begun) && !s.outdated);
+            .filter(|s| !(s.outdated || s.before && begun));
         after.into_iter().find(|s| paper::same_role(&s.role, role))
     };
     let open = open_things(timeline);

@@ -10,6 +10,7 @@ use crate::shell::Screen;
 use crate::widgets::deferred::after_the_frame;
 use app::setting::Setting;
 use app::summary::{Stage, Summary};
+use game::Timeline;
 
 /// Where it goes on, and what the button says.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,6 +114,12 @@ impl Known {
     }
 }
 
+/// Whether nothing but the heading was entered: a slip of the thumb is not what somebody wants to go on with.
+#[must_use]
+pub fn is_untouched(timeline: &Timeline) -> bool {
+    timeline.entries().len() <= 1
+}
+
 /// Keeps what the start screen will say of the open match, after the frame that shows an entry.
 pub fn remember_open_match(session: Session) {
     let waits = StoredValue::new(false);
@@ -124,6 +131,9 @@ pub fn remember_open_match(session: Session) {
         waits.set_value(true);
         after_the_frame(move || {
             waits.set_value(false);
+            if session.with_untracked(is_untouched) {
+                return;
+            }
             let summary = Summary::of_state(&session.state_now());
             // A match that is over, or sealed, is taken out by the list.
             if let (Some(id), true) = (session.id_now(), summary.may_go_on()) {

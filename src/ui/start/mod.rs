@@ -19,16 +19,17 @@ use super::shell::{use_shell, Screen};
 use crate::memo::Memo;
 use app::machine::Offline;
 use game::entry::Heading;
+use game::Timeline;
 use rules::{ByTeam, Preset};
 
 pub use about::About;
 pub use continued::{remember_open_match, Known};
 pub use import::Import;
 pub use library::Library;
-pub use parcel::{export, export_open_match, hand_over, parcel};
+pub use parcel::{export, export_open_match, parcel};
 pub use phone::ThisPhone;
 
-use continued::{screen_of, Continued};
+use continued::{is_untouched, screen_of, Continued};
 use sheets::Sheets;
 
 /// The start screen.
@@ -39,7 +40,16 @@ pub fn Start() -> impl IntoView {
     let known = Known::begin();
     let at_once = known.running.get_untracked();
 
-    let quick = move |_| match session.create(tally()) {
+    // A tally that was begun by a slip and left is the next one.
+    let left_empty = move || {
+        let is_tally = |timeline: &Timeline| {
+            is_untouched(timeline) && timeline.state().heading() == Some(&tally())
+        };
+        session
+            .id_now()
+            .filter(|_| session.with_untracked(is_tally))
+    };
+    let quick = move |_| match left_empty().map_or_else(|| session.create(tally()), Ok) {
         Ok(id) => shell.go(Screen::Play { id }),
         // The preset's own rules can be played by.
         Err(

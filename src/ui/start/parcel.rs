@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::session::use_session;
+use crate::widgets::give::hand_over;
 use device::ExportFile;
 use game::State;
 use record::Log;
@@ -20,16 +21,6 @@ pub fn parcel(log: &Log, state: &State, unread: &[String]) -> ExportFile {
 /// Hands a match over: by the phone's own way to share where it has one, else as a download.
 pub fn export(log: &Log, state: &State, unread: &[String]) {
     hand_over(parcel(log, state, unread));
-}
-
-/// Hands any file over in the same way.
-pub fn hand_over(parcel: ExportFile) {
-    device::spawn(async move {
-        if device::hand_over(&parcel).await.is_err() {
-            // Sharing was refused or broke down; a download asks nobody.
-            let _ = device::download(&parcel);
-        }
-    });
 }
 
 /// The button that hands the open match over.

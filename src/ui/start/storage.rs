@@ -7,6 +7,7 @@ use super::library::Library;
 use crate::memo::Memo;
 use crate::session::use_session;
 use crate::widgets::dialog::Confirm;
+use crate::widgets::give::give;
 use app::machine::{StoragePromise, StorageRoom};
 use device::{ExportFile, Handed};
 use text::day_of;
@@ -17,7 +18,7 @@ use text::setup::library as words;
 pub(super) fn Storage(library: Library) -> impl IntoView {
     let room = RwSignal::new(None::<StorageRoom>);
     let promise = RwSignal::new(None::<StoragePromise>);
-    let says = RwSignal::new("");
+    let says = RwSignal::new(String::new());
     let asking = RwSignal::new(false);
     let look = move || {
         device::spawn(async move {
@@ -41,7 +42,14 @@ pub(super) fn Storage(library: Library) -> impl IntoView {
     };
     let count = Memo::new(move |_| library.listed().map_or(0, |all| all.len()));
     let wiped = Callback::new(move |whole: bool| {
-        says.set(if whole { "" } else { words::not_wiped() });
+        says.set(
+            if whole {
+                words::wiped()
+            } else {
+                words::not_wiped()
+            }
+            .to_owned(),
+        );
     });
     view! {
         <section class="stack" aria-labelledby="storage">
@@ -92,31 +100,26 @@ fn moving() -> &'static [&'static str] {
 }
 
 /// Everything in one file.
-fn back_up(library: Library, says: RwSignal<&'static str>) {
+fn back_up(library: Library, says: RwSignal<String>) {
     let now = use_session().time_now();
     let app = library.app();
-    says.set(words::backing_up());
+    says.set(words::backing_up().to_owned());
     device::spawn(async move {
-        let is_made = match app.backup(now).await {
+        let made = match app.backup(now).await {
             Ok(text) => {
                 let file = ExportFile {
                     name: words::backup_name(&day_of(device::local_time(now))),
                     mime: "application/json".into(),
                     bytes: text.into_bytes(),
                 };
-                matches!(
-                    device::hand_over(&file)
-                        .await
-                        .or_else(|_| device::download(&file)),
-                    Ok(Handed::Shared | Handed::Downloaded)
-                )
+                give(&file).await.map(|handed| (handed, file.name))
             }
-            Err(_) => false,
+            Err(_) => None,
         };
-        says.try_set(if is_made {
-            words::backup_made()
-        } else {
-            words::backup_not_made()
+        says.try_set(match made {
+            Some((Handed::Shared, _)) => words::backup_made().to_owned(),
+            Some((Handed::Downloaded, name)) => text::hand_over::downloaded(&name),
+            Some((Handed::Cancelled, _)) | None => words::backup_not_made().to_owned(),
         });
     });
 }

@@ -5,6 +5,7 @@ pub mod count_down;
 pub mod deferred;
 pub mod dialog;
 mod figure;
+pub mod give;
 mod hand;
 pub mod icon;
 pub mod kept_words;

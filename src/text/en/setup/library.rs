@@ -30,6 +30,7 @@ backup_made: "The backup was shared.",
 backup_not_made: "No backup was made.",
 ask_to_keep: "Ask the browser to keep the matches",
 wipe: "Delete everything",
+wiped: "Everything on this phone was deleted.",
 not_wiped:
         "Not everything was deleted. A match that is open in another tab stays: close that tab \
          and try again. If that does not help, clear this site's data in the browser's settings.",

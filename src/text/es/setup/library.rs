@@ -30,6 +30,7 @@ pub static WORDS: LibraryWords = LibraryWords {
     backup_not_made: "No se hizo la copia.",
     ask_to_keep: "Pedir al navegador que conserve los partidos",
     wipe: "Borrar todo",
+    wiped: "Se borró todo lo de este teléfono.",
     not_wiped:
         "No se borró todo. Un partido abierto en otra pestaña se queda: cierra esa pestaña y \
          prueba otra vez. Si no sirve, borra los datos de este sitio en los ajustes del \
