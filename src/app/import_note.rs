@@ -5,6 +5,7 @@ use super::learner_data::LearnerImport;
 use super::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
 use reports::{FileKind, FormProblem};
+use rules::ByTeam;
 
 /// Something that is said after an import.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,6 +39,13 @@ pub enum FileNote {
     MoreProblems(usize),
     /// What became of its record.
     Taken(MergeDecision),
+    /// The record that it goes on with was sealed here and was opened again since: sets won then and now.
+    SealOpened {
+        /// Under the seal.
+        before: ByTeam<u8>,
+        /// In what is here now.
+        now: ByTeam<u8>,
+    },
     /// Its match is open in another tab.
     OpenElsewhere,
     /// Not all of it could be saved.

@@ -250,6 +250,12 @@ impl Library {
         record::take_in(log, here.iter().map(|(id, all)| (id.as_str(), &all[..])))
     }
 
+    /// What the list says of a match; none where it is not here.
+    pub(super) fn listed(&self, id: &str) -> Option<Arc<ListedMatch>> {
+        let listed = self.inner.listed.borrow();
+        listed.iter().flatten().find(|one| one.id == id).cloned()
+    }
+
     /// Keeps a record that comes from outside under this id.
     pub async fn keep(&self, id: &str, entries: &[Entry]) -> Kept {
         let Some(_lock) = self.lock(id).await else {

@@ -6,6 +6,7 @@ use app::learner_data::LearnerImport;
 use app::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
 use reports::FormProblem;
+use rules::ByTeam;
 
 words! { IntakeWords in intake;
     /// A file that could not be opened.
@@ -16,6 +17,8 @@ words! { IntakeWords in intake;
     record_problem(name: &str, problem: &Problem) -> String;
     /// So many problems more.
     more_problems(name: &str, count: usize) -> String;
+    /// A sealed record was opened again on another phone.
+    seal_opened(name: &str, before: ByTeam<u8>, now: ByTeam<u8>) -> String;
     /// The storage did not take it.
     import_not_saved(name: &str) -> String;
     /// While files are read.
@@ -94,6 +97,7 @@ fn file_note(name: &str, note: &FileNote) -> String {
         FileNote::Problem(problem) => record_problem(name, problem),
         FileNote::MoreProblems(count) => more_problems(name, *count),
         FileNote::Taken(how) => taken(name, how),
+        FileNote::SealOpened { before, now } => seal_opened(name, *before, *now),
         FileNote::OpenElsewhere => open_elsewhere(name),
         FileNote::NotSaved => import_not_saved(name),
         FileNote::OfTheDesk(kind) => of_the_desk(name, crate::desk::file_kind(*kind)),

@@ -7,8 +7,8 @@ use app::import_note::{BackupCounts, FileNote, ImportNote};
 use app::importer::{ImportEvent, ImportOutcome, Importer, Progress};
 use app::machine::ReadTrouble;
 use app::ports::{Pending, PickedFile};
-use game::{simulate, Entry};
-use record::{write, write_backup, KeptMatch, Log, Logbook, MergeDecision, OnDesk};
+use game::{simulate, Entry, Kind, Timeline};
+use record::{seal_code, write, write_backup, KeptMatch, Log, Logbook, MergeDecision, OnDesk};
 use reports::FileKind;
 use rules::{Preset, Team};
 
@@ -118,6 +118,54 @@ fn backup(count: u64) -> String {
         })
         .collect();
     write_backup(&matches, &OnDesk::default(), Some(1))
+}
+
+/// A record that was sealed here comes back longer from another phone, opened again and with another result.
+#[test]
+fn a_sealed_record_does_not_change_without_a_word() {
+    let hall = Hall::new();
+    let screen = hall.tab();
+    let mut entries = simulate(Preset::SchoolJunior, 1);
+    let result = Timeline::of(entries.clone()).state().sets_won();
+    let last_rally = entries
+        .iter()
+        .rfind(|e| matches!(e.kind, Kind::Rally { .. }));
+    let last_rally = last_rally.expect("a rally").n;
+    let next = |entries: &[Entry], kind| Entry::new(entries.len() as u32 + 1, kind);
+    let code = seal_code(&entries);
+    entries.push(next(&entries, Kind::Seal { code }));
+    let sealed = entries.clone();
+    entries.push(next(
+        &entries,
+        Kind::Reopen {
+            why: Some("the last point".to_owned()),
+        },
+    ));
+    let why = None;
+    entries.push(next(
+        &entries,
+        Kind::Strike {
+            entry: last_rally,
+            why,
+        },
+    ));
+    let now = Timeline::of(entries.clone()).state().sets_won();
+    assert_ne!(result, now);
+    let import = Import::of(&screen);
+    import.take(&[("sealed.json", write(&log("m", &sealed)))]);
+    import.end(&hall);
+    let import = Import::of(&screen);
+    import.take(&[("longer.json", write(&log("m", &entries)))]);
+    let said = import.end(&hall).notes;
+    let opened = FileNote::SealOpened {
+        before: result,
+        now,
+    };
+    let longer = MergeDecision::Longer("m".to_owned());
+    assert_eq!(
+        said,
+        [of_file("longer.json", opened), taken("longer.json", longer)]
+    );
 }
 
 #[test]

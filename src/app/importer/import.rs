@@ -8,6 +8,7 @@ use crate::library::{Kept, Library};
 use crate::ports::PickedFile;
 use crate::settings::Settings;
 use crate::store::Store;
+use game::Timeline;
 use record::{
     BackupReading, Handed, Log, MergeDecision, OnDesk, Opened, Problem, ReadMatch,
     MAX_BACKUP_BYTES, MAX_MATCHES,
@@ -270,6 +271,7 @@ impl Import<'_> {
         let settings = library.settings();
         let decision = library.decide(&log).await;
         let id = decision.id().to_owned();
+        let before = library.listed(&id);
         if decision.writes() {
             self.pause().await;
             let why_not = match library.keep(&id, &log.entries).await {
@@ -282,6 +284,14 @@ impl Import<'_> {
                 return None;
             }
             settings.set_lacks_a_part(&id, lacks_a_part);
+            // What somebody sealed is not changed without a word.
+            if let Some(sealed) = before.filter(|before| before.summary.is_sealed) {
+                let timeline = Timeline::of(log.entries.clone());
+                let (before, now) = (sealed.summary.sets_won(), timeline.state().sets_won());
+                if before != now || timeline.state().sealed().is_none() {
+                    self.say(name, FileNote::SealOpened { before, now });
+                }
+            }
         }
         if !drawn.is_empty() {
             // What was drawn here stays as it is.

@@ -5,6 +5,7 @@ use crate::setup::library::matches;
 use app::import_note::{BackupCounts, DeskCounts};
 use app::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
+use rules::ByTeam;
 
 /// In English.
 pub static WORDS: IntakeWords = IntakeWords {
@@ -12,6 +13,7 @@ pub static WORDS: IntakeWords = IntakeWords {
     foreign_file,
     record_problem,
     more_problems,
+    seal_opened,
     import_not_saved,
     reading_files: "Importing \u{2026}",
     taking_in,
@@ -64,6 +66,15 @@ fn record_problem(name: &str, problem: &Problem) -> String {
 
 fn more_problems(name: &str, count: usize) -> String {
     format!("{name}: {count} more like this.")
+}
+
+fn seal_opened(name: &str, before: ByTeam<u8>, now: ByTeam<u8>) -> String {
+    format!(
+        "{name}: the record here was sealed at {}. Somebody has opened it again since, and it says {} now. Ask \
+         who knows about it.",
+        before.marked(),
+        now.marked()
+    )
 }
 
 fn import_not_saved(name: &str) -> String {

@@ -4,6 +4,7 @@ use crate::intake::*;
 use app::import_note::{BackupCounts, DeskCounts};
 use app::machine::ReadTrouble;
 use record::{Foreign, MergeDecision, Problem};
+use rules::ByTeam;
 
 /// In Spanish.
 pub static WORDS: IntakeWords = IntakeWords {
@@ -11,6 +12,7 @@ pub static WORDS: IntakeWords = IntakeWords {
     foreign_file,
     record_problem,
     more_problems,
+    seal_opened,
     import_not_saved,
     reading_files: "Importando \u{2026}",
     taking_in,
@@ -63,6 +65,15 @@ fn record_problem(name: &str, problem: &Problem) -> String {
 
 fn more_problems(name: &str, count: usize) -> String {
     format!("{name}: {count} más como esto.")
+}
+
+fn seal_opened(name: &str, before: ByTeam<u8>, now: ByTeam<u8>) -> String {
+    format!(
+        "{name}: el registro de aquí estaba sellado con {}. Después alguien lo volvió a abrir, y ahora dice {}. \
+         Pregunta quién sabe algo.",
+        before.marked(),
+        now.marked()
+    )
 }
 
 fn import_not_saved(name: &str) -> String {

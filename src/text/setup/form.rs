@@ -16,6 +16,10 @@ words! { SetupFormWords in setup::form;
     rules_in_detail -> &'static str;
     /// In the place of the summary.
     rules_not_usable -> &'static str;
+    /// The rules are not those that the preset has by itself.
+    rules_differ(preset: Preset) -> String;
+    /// Brings those back.
+    standard_rules -> &'static str;
     /// The form's button.
     open_match -> &'static str;
     /// Where a match could not be opened.

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::fields::{all_sets, sets_code, Fields};
+use crate::memo::Memo;
 use crate::widgets::deferred::render_in_batches;
 use crate::widgets::text_field::{named, text_field, FieldOptions, InputKind};
 use app::field::Field;
@@ -37,10 +38,33 @@ pub(super) fn Presets(fields: Fields, changed: Callback<()>) -> impl IntoView {
         Ok(rules) => words::rules_in_short(&rules),
         Err(_) => words::rules_not_usable().to_owned(),
     };
+    // The rules of the last match are the next one's, also where somebody had changed them: under the name of the
+    // preset alone nobody would see that.
+    let differs = Memo::new(move |_| {
+        let rules = fields.rules().ok()?;
+        (rules != rules.preset.rules()).then_some(rules.preset)
+    });
+    let changed_rules = move || {
+        differs.get().map(|preset| {
+            let restore = move |_| {
+                fields.take_rules(&preset.rules());
+                changed.run(());
+            };
+            view! {
+                <div class="sentence warn row" id="rules-differ">
+                    <span>{words::rules_differ(preset)}</span>
+                    <button type="button" class="button" on:click=restore>
+                        {words::standard_rules()}
+                    </button>
+                </div>
+            }
+        })
+    };
     view! {
         <fieldset class="stack">
             <legend>{words::rules()}</legend>
             {OFFERED.map(preset).collect_view()}
+            {changed_rules}
             <p class="muted" id="rules-in-short">{summary}</p>
         </fieldset>
     }

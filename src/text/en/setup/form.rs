@@ -11,6 +11,8 @@ pub static WORDS: SetupFormWords = SetupFormWords {
     teams: "Teams",
     more: "More: competition, hall, rules in detail",
     rules_in_detail: "Rules in detail",
+    rules_differ,
+    standard_rules: "Take the standard rules",
     rules_not_usable: "One of the rules below does not work yet.",
     open_match: "Open the match",
     not_opened: "The match could not be opened. Nothing is lost. Try again.",
@@ -58,6 +60,13 @@ fn preset_is_for(preset: Preset) -> String {
         Preset::International => "The official rules".to_owned(),
         Preset::Tally => "No line-ups, no limits".to_owned(),
     }
+}
+
+fn rules_differ(of: Preset) -> String {
+    format!(
+        "Not the standard rules of \u{201c}{}\u{201d}: somebody changed them here, or for the last match.",
+        preset(of)
+    )
 }
 
 fn rules_in_short(rules: &Rules) -> String {

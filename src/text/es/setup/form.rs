@@ -11,6 +11,8 @@ pub static WORDS: SetupFormWords = SetupFormWords {
     teams: "Equipos",
     more: "Más: competición, gimnasio, reglas en detalle",
     rules_in_detail: "Reglas en detalle",
+    rules_differ,
+    standard_rules: "Usar las reglas normales",
     rules_not_usable: "Una de las reglas de abajo todavía no sirve.",
     open_match: "Abrir el partido",
     not_opened: "No se pudo abrir el partido. No se perdió nada. Prueba otra vez.",
@@ -58,6 +60,13 @@ fn preset_is_for(preset: Preset) -> String {
         Preset::International => "Las reglas oficiales".to_owned(),
         Preset::Tally => "Sin formaciones ni límites".to_owned(),
     }
+}
+
+fn rules_differ(of: Preset) -> String {
+    format!(
+        "No son las reglas normales de \u{201c}{}\u{201d}: alguien las cambió aquí o en el último partido.",
+        preset(of)
+    )
 }
 
 fn rules_in_short(rules: &Rules) -> String {
