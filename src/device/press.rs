@@ -16,11 +16,6 @@ use super::reach::window;
 /// half a second, and who aims anew has to look first. (Our own choice, no source.)
 const SAME_PRESS_MS: f64 = 350.0;
 
-/// Something that has just come up under the finger is aimed at no sooner than after so many milliseconds: it has to
-/// be read first, and it may delete a match or sign for somebody. (Our own choice, no source: two taps at 420 ms, one
-/// intention all the same, have done both.)
-const READ_FIRST_MS: f64 = 600.0;
-
 /// And within so many CSS pixels: half of what a finger covers. (Our own choice, no source.)
 const SAME_PLACE: i32 = 24;
 
@@ -108,12 +103,11 @@ fn operated(element: &Element) -> Element {
 fn is_stray(last: &Press, now: &Press) -> bool {
     let near = last.x.abs_diff(now.x) <= SAME_PLACE.unsigned_abs()
         && last.y.abs_diff(now.y) <= SAME_PLACE.unsigned_abs();
-    let apart = now.at - last.at;
-    if !near || apart > READ_FIRST_MS {
+    if !near || now.at - last.at > SAME_PRESS_MS {
         return false;
     }
     if last.on == now.on {
-        return apart <= SAME_PRESS_MS && last.on.matches(ONCE).unwrap_or(false);
+        return last.on.matches(ONCE).unwrap_or(false);
     }
     // Two things beside each other were there before; something new is there only where the first has gone.
     let there = window()

@@ -258,13 +258,13 @@ fn injury(stage: &mut Stage) -> Ran {
         "Nobody comes back without clearance by a licensed medical person",
     );
     referee.reads(
-        "Regular substitution: number 4 may come back in this set. It counts as one of the set's \
-         substitutions.",
+        "Regular substitution: number 4 may come back in this set, if cleared to play. It counts as one of the \
+         set's substitutions.",
     );
     pictures(&mut referee, "beforehand-injury");
     referee.tap("7 in for 4");
     hurt(&mut referee, "Number 7");
-    referee.reads("Regular substitution: number 7 may come back in the next set, not in this one.");
+    referee.reads("Regular substitution: number 7 may come back in the next set, if cleared to play, not in this one.");
     referee.tap("4 in for 7");
     hurt(&mut referee, "Number 4");
     referee.reads(

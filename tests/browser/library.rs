@@ -273,9 +273,9 @@ fn backed_up(stage: &mut Stage) -> Ran {
     referee.reads_at("#room", "on this phone");
     referee.reads_at("#promise", "browser");
     referee.tap("Back up everything");
-    referee.reads("The backup was shared.");
     let (name, text) = referee.caught(&downloads);
     assert!(name.starts_with("dutystand-backup-2"), "{name}");
+    referee.reads(&text::hand_over::downloaded(&name));
     let Opened::Backup(backup) = record::open(&text) else {
         panic!("a backup was written");
     };

@@ -331,7 +331,7 @@ fn a_running_match_is_gone_on_with_before_the_program(stage: &mut Stage) -> Ran 
     referee.saved();
     referee.browser().wait_until(
         "the start knows of the match",
-        "/set 1: A 2.1 B$/.test(localStorage.getItem('dutystand/s/continue') ?? '')",
+        "/Set 1: A 2.1 B, sets 0.0$/.test(localStorage.getItem('dutystand/s/continue') ?? '')",
     );
     let url = referee.stage.url();
     referee.browser().goto("about:blank");
