@@ -259,7 +259,10 @@ fn time_up(stage: &mut Stage) -> Ran {
     referee.browser().tap_twice(&yes, 150);
     referee.reads("Otters win set 2");
     let timeline = referee.timeline();
-    assert_eq!(last(timeline.entries()), Kind::TimeUp);
+    // The interval of this set begins with it, though that of the set before would still run.
+    let (interval, before) = timeline.entries().split_last().expect("entries");
+    assert!(matches!(interval.kind, Kind::Timer(_)), "{interval:?}");
+    assert_eq!(last(before), Kind::TimeUp);
     assert_eq!(timeline.state().phase(), Phase::BetweenSets);
     // It can be taken back as anything else.
     referee.tap_at("#take-back");
