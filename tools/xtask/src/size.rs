@@ -26,7 +26,7 @@ const CEILINGS: [Ceiling; 4] = [
         what: "the part that starts, with the court",
         names: &["dutystand_bg-"],
         but: &[],
-        at_most: 276_000,
+        at_most: 273_500,
         aim: 250_000,
     },
     // Since words are asked for by language each costs a function, 36,000 bytes together; table, panes and
@@ -37,7 +37,7 @@ const CEILINGS: [Ceiling; 4] = [
         what: "all parts of the program in English",
         names: &["dutystand_bg-", "split_", "chunk_"],
         but: &[SPANISH],
-        at_most: 1_299_000,
+        at_most: 1_295_000,
         aim: 800_000,
     },
     Ceiling {
