@@ -258,9 +258,9 @@ fn refusal(refused: &Refusal, teams: Teams) -> String {
              only when there is none.",
             numbers(into)
         ),
-        R::NotSentOff { .. } => "Only a player who was sent off goes out for this reason. Choose another reason, \
-             or record the sanction first."
-            .into(),
+        R::NotSentOff { number } => format!(
+            "Number {number} was not sent off. Choose another reason, or record the sanction first."
+        ),
         R::PartlyIllegal { legal, because } => format!(
             "{} You can grant: {}.",
             refusal(because, teams),

@@ -304,11 +304,10 @@ fn refusal(refused: &Refusal, teams: Teams) -> String {
              posible cuando no lo hay.",
             numbers(into)
         ),
-        R::NotSentOff { .. } => {
-            "Por este motivo solo sale quien tiene una expulsión o una descalificación. Elige \
-             otro motivo o anota primero la sanción."
-                .into()
-        }
+        R::NotSentOff { number } => format!(
+            "El número {number} no tiene expulsión ni descalificación. Elige otro motivo o anota \
+             primero la sanción."
+        ),
         R::PartlyIllegal { legal, because } => format!(
             "{} Puedes conceder: {}.",
             refusal(because, teams),

@@ -235,7 +235,14 @@ fn going(request: Request) -> AnyView {
         let (on_court, bench) = players(&request.session.state(), request.team);
         let one = |out: Shirt| (out, request.may_go(out, &bench).err());
         let open = on_court.into_iter().filter(|&shirt| !request.names(shirt));
-        open.map(one).collect::<Vec<_>>()
+        let all: Vec<_> = open.map(one).collect();
+        // Beside somebody who was sent off, nobody wants to read of each of the others that he or she was not.
+        let stays =
+            |(_, why): &(Shirt, Option<Refusal>)| matches!(why, Some(Refusal::NotSentOff { .. }));
+        if all.iter().all(stays) {
+            return all;
+        }
+        all.into_iter().filter(|one| !stays(one)).collect()
     });
     let choices = Signal::derive(move || {
         let one = |(out, why): &(Shirt, Option<Refusal>)| {
