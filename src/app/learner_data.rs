@@ -89,7 +89,7 @@ impl Settings {
         self.keep_learner(&learner)
     }
 
-    /// Forgets it; what was known stays with whoever asked, who may keep it again.
+    /// Forgets it.
     pub fn forget_learner(&self) {
         self.forget_text(LEARNER);
     }

@@ -55,12 +55,7 @@ pub fn held_points(timeline: &Timeline, asked_since: Option<u32>) -> Vec<HeldPoi
             (0..=NO_RALLY_MS).contains(&(at - earlier)) && strike.at == rally.at
         });
         let is_last = i + 2 == entries.len();
-        let counts = |n| {
-            matches!(
-                timeline.outcome(n),
-                Some(Outcome::Accepted | Outcome::Insisted(_))
-            )
-        };
+        let counts = |n| timeline.outcome(n).is_some_and(Outcome::counts);
         let asked = asked_since.map_or(is_last, |since| rally.n > since);
         if at_once && asked {
             held.push(HeldPoint {

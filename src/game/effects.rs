@@ -177,11 +177,10 @@ fn target(old: &State, new: &State) -> Option<Effect> {
 /// The entries that counted and are refused now, because what they stood on is gone.
 #[must_use]
 pub fn no_longer_count<'a>(before: &'a Timeline, after: &Timeline) -> Vec<&'a Entry> {
-    let counted = |o: &Outcome| matches!(o, Outcome::Accepted | Outcome::Insisted(_));
     let is_refused = |e: &Entry| matches!(after.outcome(e.n), Some(Outcome::Refused(_)));
     before
         .outcomes()
-        .filter(|(e, outcome)| counted(outcome) && is_refused(e))
+        .filter(|(e, outcome)| outcome.counts() && is_refused(e))
         .map(|(e, _)| e)
         .collect()
 }

@@ -23,6 +23,17 @@ pub enum Outcome {
     Struck(u32),
 }
 
+impl Outcome {
+    /// Whether the entry is a part of what happened: neither refused nor taken back.
+    #[must_use]
+    pub const fn counts(&self) -> bool {
+        match self {
+            Outcome::Accepted | Outcome::Insisted(_) => true,
+            Outcome::Refused(_) | Outcome::Struck(_) => false,
+        }
+    }
+}
+
 /// A log and what follows from it.
 ///
 /// The state is always the fold of the entries; pushing one entry more gives the same as folding all
@@ -223,9 +234,8 @@ impl Timeline {
 
     /// The last entry that counts and is of the kind asked for.
     fn last_that(&self, test: impl Fn(&Entry) -> bool) -> Option<&Entry> {
-        let counts = |o: &Outcome| matches!(o, Outcome::Accepted | Outcome::Insisted(_));
         let all = self.entries.iter().zip(&self.outcomes).rev();
-        all.map(|(e, o)| (e, counts(o)))
+        all.map(|(e, o)| (e, o.counts()))
             .find(|(e, counts)| *counts && test(e))
             .map(|(e, _)| e)
     }
@@ -235,7 +245,7 @@ impl Timeline {
     pub fn walk(&self, mut see: impl FnMut(&State, &Entry, &Outcome, &State)) {
         let mut before = State::new();
         for (entry, outcome) in self.outcomes() {
-            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+            if outcome.counts() {
                 let mut after = before.clone();
                 // It was taken up in the fold, so it is here.
                 let _ = step(&mut after, entry);

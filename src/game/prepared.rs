@@ -165,7 +165,7 @@ pub fn signed(timeline: &Timeline, signer: Signer) -> Signed {
     };
     let changed = |entry: &super::Entry, outcome: &Outcome| {
         entry.n > last.entry
-            && matches!(outcome, Outcome::Accepted | Outcome::Insisted(_))
+            && outcome.counts()
             && matches!(&entry.kind, Kind::TeamList(list) if Some(list.team) == signer.team())
     };
     if timeline

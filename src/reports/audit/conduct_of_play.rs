@@ -3,13 +3,13 @@
 //! A rally that was played is never refused, so a player who had to leave is found here.
 
 use super::{Finding, What};
-use game::{notices, Kind, Notice, Outcome, State, Timeline};
+use game::{notices, Kind, Notice, State, Timeline};
 use rules::Team;
 
 pub(super) fn findings(timeline: &Timeline) -> Vec<Finding> {
     let mut findings: Vec<Finding> = Vec::new();
     timeline.walk(|before, entry, outcome, after| {
-        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+        if !outcome.counts() {
             return;
         }
         let new = match &entry.kind {

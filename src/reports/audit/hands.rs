@@ -41,9 +41,7 @@ fn taken_back(timeline: &Timeline) -> Vec<Finding> {
 
 /// Where the score does not follow from what was played in this record.
 fn not_by_play(timeline: &Timeline) -> Vec<Finding> {
-    let counted = timeline
-        .outcomes()
-        .filter(|(_, outcome)| matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)));
+    let counted = timeline.outcomes().filter(|(_, outcome)| outcome.counts());
     counted
         .filter_map(|(entry, _)| {
             let what = match &entry.kind {

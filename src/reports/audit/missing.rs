@@ -7,7 +7,7 @@
 use super::signed_result::outdated_signatures;
 use super::{Field, Finding, What};
 use game::entry::{is_coach, Detail};
-use game::{Kind, Outcome, Phase, SetPlay, Signer, State, Timeline};
+use game::{Kind, Phase, SetPlay, Signer, State, Timeline};
 use rules::{Score, Team};
 
 /// Who signs under the result (5.1.3, 27.2.3.3), in the order of the sheet.
@@ -117,7 +117,7 @@ fn signers(timeline: &Timeline) -> (Vec<Signer>, Vec<Signer>, bool) {
     let outdated = outdated_signatures(timeline);
     let mut begun = false;
     timeline.walk(|was, entry, outcome, _| {
-        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+        if !outcome.counts() {
             return;
         }
         match &entry.kind {

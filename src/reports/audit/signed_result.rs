@@ -1,6 +1,6 @@
 //! Signatures under a result that is no longer that of the match.
 
-use game::{Entry, Kind, Outcome, Phase, State, Timeline};
+use game::{Entry, Kind, Phase, State, Timeline};
 use rules::{Score, Team};
 
 /// More signatures are not looked at: a match has eleven, and each needs a fold.
@@ -29,10 +29,9 @@ pub(super) fn changes(timeline: &Timeline) -> impl Iterator<Item = u32> + '_ {
                 | Kind::Reopen { .. }
         )
     };
-    let counts = |outcome: &Outcome| matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
     let all = timeline
         .outcomes()
-        .filter(move |(_, outcome)| counts(outcome));
+        .filter(move |(_, outcome)| outcome.counts());
     let changing = all.filter(move |(entry, _)| match &entry.kind {
         Kind::Strike { entry: target, .. } => {
             timeline.entry(*target).is_some_and(|e| !is_note(&e.kind))

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Bound;
 
 use game::entry::{Court, Toss};
-use game::{Entry, Kind, Outcome, SanctionKind, SetPlay, State, Timeline};
+use game::{Entry, Kind, SanctionKind, SetPlay, State, Timeline};
 use rules::{ByTeam, Cause, Score, Team};
 
 /// A whole record: its sets by number and attempt. A set that is played again on another court (FIVB
@@ -59,7 +59,7 @@ impl Story {
         let given_later = plays.iter().flat_map(|p| p.points.iter().map(|p| p.entry));
         let given_later: BTreeSet<u32> = rules::gather(given_later);
         timeline.walk(|before, entry, outcome, after| {
-            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+            if outcome.counts() {
                 teller.see(before, entry, after, &given_later);
             }
         });

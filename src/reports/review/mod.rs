@@ -212,7 +212,7 @@ fn contexts(timeline: &Timeline) -> BTreeMap<u32, Context> {
     let mut last: Option<i64> = None;
     let mut held_up = false;
     timeline.walk(|before, entry, outcome, after| {
-        if !matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+        if !outcome.counts() {
             return;
         }
         match entry.kind {

@@ -241,7 +241,7 @@ impl Sheet {
     pub fn of(timeline: &Timeline) -> Sheet {
         let mut writer = Writer::default();
         timeline.walk(|before, entry, outcome, after| {
-            if matches!(outcome, Outcome::Accepted | Outcome::Insisted(_)) {
+            if outcome.counts() {
                 writer.see(before, &entry.kind, entry.at, after);
             }
         });
@@ -289,7 +289,7 @@ impl Sheet {
 /// Every signature, by whether a set had begun before it.
 fn signed(timeline: &Timeline) -> Vec<Signed> {
     let begun = timeline.outcomes().find_map(|(entry, outcome)| {
-        let counts = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
+        let counts = outcome.counts();
         (counts && matches!(entry.kind, Kind::BeginSet)).then_some(entry.n)
     });
     let outdated = audit::outdated_signatures(timeline);
@@ -311,12 +311,7 @@ fn signed(timeline: &Timeline) -> Vec<Signed> {
 /// Seals that were refused do not count.
 fn seal_box(timeline: &Timeline) -> SealBox {
     let mut seals = seals(timeline.entries());
-    seals.retain(|s| {
-        matches!(
-            timeline.outcome(s.entry),
-            Some(Outcome::Accepted | Outcome::Insisted(_))
-        )
-    });
+    seals.retain(|s| timeline.outcome(s.entry).is_some_and(Outcome::counts));
     let holds = timeline.state().sealed().is_some();
     let left_open = if holds {
         audit::left_open(timeline)

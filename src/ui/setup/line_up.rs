@@ -8,7 +8,7 @@ use crate::session::{use_session, Session};
 use crate::widgets::line_up_court::LineUpCourt;
 use crate::widgets::team_mark::TeamMark;
 use app::drafts::Draft;
-use game::{may_start, Kind, Outcome, Refusal};
+use game::{may_start, Kind, Refusal};
 use rules::{Shirt, Team};
 use text::setup as words;
 use text::team_name;
@@ -22,7 +22,7 @@ fn handed_in(session: Session, team: Team) -> Option<u32> {
         timeline
             .outcomes()
             .filter(|(entry, outcome)| {
-                matches!(outcome, Outcome::Accepted | Outcome::Insisted(_))
+                outcome.counts()
                     && matches!(&entry.kind, Kind::LineUp { team: t, .. } if *t == team)
             })
             .last()

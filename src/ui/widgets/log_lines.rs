@@ -1,6 +1,6 @@
 //! The entries of a log in words.
 
-use game::{Kind, Outcome, Timeline};
+use game::{Kind, Timeline};
 use reports::clock_doubts;
 
 /// One entry.
@@ -34,7 +34,7 @@ pub fn log_lines(timeline: &Timeline) -> Vec<LogLine> {
     let mut lines = Vec::new();
     let mut doubts = clock_doubts(timeline).into_iter().peekable();
     timeline.walk(|_, entry, outcome, after| {
-        let standing = matches!(outcome, Outcome::Accepted | Outcome::Insisted(_));
+        let standing = outcome.counts();
         let quiet = matches!(entry.kind, Kind::Timer(_));
         lines.push(LogLine {
             n: entry.n,

@@ -27,7 +27,7 @@ pub(super) fn shirt(end: End) -> &'static str {
     }
 }
 
-pub(super) fn capital(word: &str) -> String {
+fn capital(word: &str) -> String {
     let mut letters = word.chars();
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()
